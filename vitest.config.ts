@@ -1,0 +1,20 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig, type ViteUserConfig } from "vitest/config";
+
+const source: string = fileURLToPath(new URL("src", import.meta.url));
+
+const config: ViteUserConfig = defineConfig({
+  resolve: {
+    alias: [
+      { find: /^brow-geometry$/, replacement: `${source}/index.ts` },
+      { find: /^brow-geometry\/(\w+)$/, replacement: `${source}/$1/index.ts` },
+    ],
+  },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"] },
+    coverage: { provider: "v8", include: ["src/**/*.ts"], reporter: ["text", "html"] },
+  },
+});
+
+export default config;
