@@ -1,0 +1,15 @@
+export { distance, spaceDistance } from "./distance.js";
+export { intersect, type LineMeeting } from "./intersect.js";
+export { intersectPolyline } from "./intersect-polyline.js";
+export {
+  type Direction,
+  distanceAlongLine,
+  distanceFromLine,
+  type Line,
+  lineAlong,
+  lineThrough,
+  pointOnLine,
+} from "./line.js";
+export { midpoint } from "./midpoint.js";
+export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
+export { reflect } from "./reflect.js";

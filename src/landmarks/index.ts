@@ -1,0 +1,18 @@
+export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
+export type {
+  Brow,
+  Face,
+  FaceNoteCode,
+  FaceSide,
+  FaceWith,
+  LandmarkName,
+  LandmarkSource,
+  LandmarkUncertainty,
+  MidlineLandmark,
+  MidlineLandmarks,
+  PairedPoints,
+  SideLandmark,
+  StandIn,
+} from "./face.js";
+export { mapBrow, mapFace, type PointMap } from "./map-face.js";
+export { requireLandmarks } from "./require-landmarks.js";

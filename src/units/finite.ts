@@ -1,0 +1,101 @@
+import { GeometryError } from "./geometry-error.js";
+import type { Point, Polyline, Unit } from "./quantity.js";
+
+/**
+ * Refuses a number that is NaN or infinite, naming the function and the field.
+ *
+ * @throws GeometryError `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { requireFinite } from "brow-geometry/units";
+ * requireFinite("scaleFromReference", "length", Number.NaN); // throws GeometryError: length is NaN
+ * ```
+ */
+export function requireFinite(where: string, field: string, value: number): void {
+  if (!Number.isFinite(value)) {
+    throw new GeometryError("not-finite", { where, field, value, need: "a finite number" });
+  }
+}
+
+/**
+ * Refuses a number that is not finite and greater than zero.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { requirePositive } from "brow-geometry/units";
+ * requirePositive("scaleFromReference", "length", -3); // throws GeometryError: length is -3
+ * ```
+ */
+export function requirePositive(where: string, field: string, value: number): void {
+  requireFinite(where, field, value);
+  if (value <= 0) {
+    throw new GeometryError("out-of-range", { where, field, value, need: "more than 0" });
+  }
+}
+
+/**
+ * Refuses a point with a coordinate that is missing, NaN or infinite.
+ *
+ * @throws GeometryError `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { mm, requireFinitePoint } from "brow-geometry/units";
+ * requireFinitePoint("intersect", "through", mm([1, Number.NaN])); // throws GeometryError: through is [1, NaN]
+ * ```
+ */
+export function requireFinitePoint<U extends Unit>(
+  where: string,
+  field: string,
+  point: Point<U>,
+): void {
+  if (!isFinitePoint(point)) {
+    throw new GeometryError("not-finite", {
+      where,
+      field,
+      value: point,
+      need: "two or three finite numbers",
+    });
+  }
+}
+
+/**
+ * Refuses a line with fewer points than `atLeast`, or with a point that is not finite.
+ *
+ * @throws GeometryError `wrong-count`, `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { requirePolyline } from "brow-geometry/units";
+ * requirePolyline("naturalMarks", "brow.upper", [], 2); // throws GeometryError: brow.upper is []; needs at least 2 points
+ * ```
+ */
+export function requirePolyline<U extends Unit>(
+  where: string,
+  field: string,
+  polyline: Polyline<U>,
+  atLeast: number,
+): void {
+  if (!Array.isArray(polyline) || polyline.length < atLeast) {
+    throw new GeometryError("wrong-count", {
+      where,
+      field,
+      value: polyline,
+      need: `at least ${atLeast} points`,
+    });
+  }
+  polyline.forEach((point, index) => {
+    requireFinitePoint(where, `${field}[${index}]`, point as Point<U>);
+  });
+}
+
+function isFinitePoint(point: unknown): boolean {
+  return (
+    Array.isArray(point) &&
+    (point.length === 2 || point.length === 3) &&
+    point.every((coordinate) => Number.isFinite(coordinate))
+  );
+}

@@ -1,0 +1,62 @@
+/** Why a question has no answer: stable names that an app can translate. */
+export type GeometryErrorCode =
+  | "not-finite"
+  | "out-of-range"
+  | "wrong-count"
+  | "missing-landmark"
+  | "coincident-points"
+  | "sides-swapped"
+  | "image-size-needed"
+  | "contradicting-pins"
+  | "ill-conditioned"
+  | "inconsistent"
+  | "not-parsed"
+  | "no-solution";
+
+/** What a {@link GeometryError} says: where, which field, what stood there, what is needed. */
+export interface GeometryErrorDetail {
+  /** Name of the function that refuses. */
+  readonly where: string;
+  /** Path of the offending field, such as `right.endocanthion`. */
+  readonly field: string;
+  /** The value found there. */
+  readonly value: unknown;
+  /** What would be accepted instead, as the end of a sentence: "needs …". */
+  readonly need: string;
+}
+
+/**
+ * The one error that geometry throws: the question is well-typed and has no answer.
+ *
+ * @example
+ * ```ts
+ * import { lineThrough, mm } from "brow-geometry";
+ * lineThrough(mm([1, 2]), mm([1, 2])); // throws GeometryError: lineThrough
+ * ```
+ */
+export class GeometryError extends RangeError {
+  override readonly name = "GeometryError";
+  readonly code: GeometryErrorCode;
+  readonly detail: GeometryErrorDetail;
+
+  constructor(code: GeometryErrorCode, detail: GeometryErrorDetail) {
+    super(`${detail.where}: ${detail.field} is ${shown(detail.value)}; needs ${detail.need}`);
+    this.code = code;
+    this.detail = detail;
+  }
+}
+
+const LONGEST_SHOWN = 80;
+
+function shown(value: unknown): string {
+  const text = asText(value);
+  return text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN - 1)}…`;
+}
+
+function asText(value: unknown): string {
+  if (value === undefined) return "missing";
+  if (typeof value === "number") return String(value);
+  if (Array.isArray(value)) return `[${value.map(asText).join(", ")}]`;
+  if (typeof value === "function" || typeof value === "symbol") return typeof value;
+  return typeof value === "bigint" ? `${value}n` : JSON.stringify(value);
+}

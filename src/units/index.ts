@@ -1,0 +1,32 @@
+export { toDegrees, toRadians } from "./angle.js";
+export { requireFinite, requireFinitePoint, requirePolyline, requirePositive } from "./finite.js";
+export {
+  GeometryError,
+  type GeometryErrorCode,
+  type GeometryErrorDetail,
+} from "./geometry-error.js";
+export { type Measured, measured } from "./measured.js";
+export type { Note } from "./note.js";
+export {
+  type DeepPoint,
+  deepPoint,
+  type FlatPoint,
+  flatPoint,
+  hasDepth,
+  type In,
+  type Length,
+  length,
+  mm,
+  type Point,
+  type Polyline,
+  px,
+  type Unit,
+} from "./quantity.js";
+export {
+  type Scale,
+  type ScaleNoteCode,
+  type ScaleSource,
+  toMillimetres,
+  toPixels,
+} from "./scale.js";
+export type { Side, Sides } from "./side.js";
