@@ -15,4 +15,5 @@ export type {
   StandIn,
 } from "./face.js";
 export { mapBrow, mapFace, type PointMap } from "./map-face.js";
+export type { FaceMeasures, MeasureName, SideMeasures } from "./measures.js";
 export { requireLandmarks } from "./require-landmarks.js";
