@@ -1,0 +1,56 @@
+import {
+  type DeepPoint,
+  type FlatPoint,
+  flatPoint,
+  deepPoint,
+  lineAlong,
+  type Line,
+  type Polyline,
+  type Unit,
+} from "brow-geometry";
+import fc from "fast-check";
+
+/** A number without NaN or infinities, of at most a given size; free of values that underflow. */
+export function anyNumber(size: number): fc.Arbitrary<number> {
+  return fc
+    .double({ min: -size, max: size, noNaN: true })
+    .map((value) => (Math.abs(value) < 1e-6 ? 0 : value));
+}
+
+/** A point within a square of half-width `size` about the origin: 4000 is a large photo. */
+export function anyFlatPoint<U extends Unit>(size = 4000): fc.Arbitrary<FlatPoint<U>> {
+  return fc.tuple(anyNumber(size), anyNumber(size)).map(([x, y]) => flatPoint<U>(x, y));
+}
+
+/** A point with depth within a cube of half-width `size` about the origin. */
+export function anyDeepPoint<U extends Unit>(size = 4000): fc.Arbitrary<DeepPoint<U>> {
+  return fc
+    .tuple(anyNumber(size), anyNumber(size), anyNumber(size))
+    .map(([x, y, depth]) => deepPoint<U>(x, y, depth));
+}
+
+/** An angle in degrees, all the way round. */
+export function anyAngle(): fc.Arbitrary<number> {
+  return fc.double({ min: -180, max: 180, noNaN: true });
+}
+
+/** A line through any point in any direction. */
+export function anyLine<U extends Unit>(size = 4000): fc.Arbitrary<Line<U>> {
+  return fc.tuple(anyFlatPoint<U>(size), anyAngle()).map(([through, angle]) => {
+    const radians = (angle * Math.PI) / 180;
+    return lineAlong(through, [Math.cos(radians), Math.sin(radians)]);
+  });
+}
+
+/** A polyline of 2 to 12 points, some of them drawn twice, at least two of them apart. */
+export function anyPolyline<U extends Unit>(size = 4000): fc.Arbitrary<Polyline<U>> {
+  return fc
+    .array(fc.tuple(anyFlatPoint<U>(size), fc.boolean()), { minLength: 2, maxLength: 12 })
+    .map((points) => points.flatMap(([point, twice]) => (twice ? [point, point] : [point])))
+    .filter((points) => {
+      const first = points[0];
+      return points.some(
+        (point) => first !== undefined && Math.hypot(point[0] - first[0], point[1] - first[1]) > 1,
+      );
+    });
+}
