@@ -12,6 +12,7 @@ const config: ViteUserConfig = defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
+    silent: "passed-only",
     typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"] },
     coverage: { provider: "v8", include: ["src/**/*.ts"], reporter: ["text", "html"] },
   },
