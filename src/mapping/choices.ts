@@ -1,0 +1,55 @@
+import type { Dot } from "../landmarks/index.js";
+import type { ArchConvention, StartConvention } from "../proportions/index.js";
+import type { FlatPoint, Length, Side } from "../units/index.js";
+
+/** Which brow the other follows; `"middle"`: both meet half-way. */
+export type Lead = Side | "middle";
+
+/**
+ * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
+ * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
+ * offered.
+ */
+export type TailHeight = "natural" | "level-with-lower-start" | "level-with-upper-start";
+
+/** Vertical thickness of a planned brow at three dots. */
+export interface Thickness {
+  readonly start: Length<"mm">;
+  readonly body: Length<"mm">;
+  readonly arch: Length<"mm">;
+}
+
+/** A dot that the artist has fixed; the rest of the plan is solved around it. */
+export interface Pin {
+  readonly side: Side;
+  readonly dot: Dot;
+  /** Where it stays, in the face space. */
+  readonly at: FlatPoint<"mm">;
+  /** Who fixed it. */
+  readonly by?: string;
+  /** Why, in the artist's words. */
+  readonly reason?: string;
+}
+
+/** Everything an artist may choose; what is left out follows the stated default. */
+export interface Choices {
+  /** Default `"middle"`. */
+  readonly lead?: Lead;
+  /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
+  readonly levels?: Lead | "higher";
+  /** Default: through alare where the nose can be trusted, else through endocanthion. */
+  readonly start?: StartConvention;
+  /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */
+  readonly arch?: ArchConvention;
+  /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.955. */
+  readonly eyeWidthShare?: number;
+  /** Front over front and tail, for `"brow-length-share"`, 0.4…0.9. Default two thirds. */
+  readonly frontShare?: number;
+  /** Default `"natural"`. */
+  readonly tailHeight?: TailHeight;
+  /** Default: the natural thickness; 8, 7 and 6 mm where no lower border is known. */
+  readonly thickness?: Thickness;
+  /** True where the artist sees that the nose is bent: alare is then not used for the start. */
+  readonly noseBent?: boolean;
+  readonly pins?: readonly Pin[];
+}
