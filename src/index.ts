@@ -1,6 +1,7 @@
 export {
   type DeepPoint,
   deepPoint,
+  eachSide,
   type FlatPoint,
   flatPoint,
   GeometryError,
@@ -14,6 +15,7 @@ export {
   measured,
   mm,
   type Note,
+  otherSide,
   type Point,
   type Polyline,
   px,

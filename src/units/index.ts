@@ -29,4 +29,4 @@ export {
   toMillimetres,
   toPixels,
 } from "./scale.js";
-export type { Side, Sides } from "./side.js";
+export { eachSide, otherSide, type Side, type Sides } from "./side.js";

@@ -6,3 +6,29 @@ export interface Sides<Value> {
   readonly right: Value;
   readonly left: Value;
 }
+
+/**
+ * One value for each side, made by the same rule.
+ *
+ * @example
+ * ```ts
+ * import { eachSide } from "brow-geometry";
+ * eachSide((side) => `${side} brow`); // → { right: "right brow", left: "left brow" }
+ * ```
+ */
+export function eachSide<Value>(make: (side: Side) => Value): Sides<Value> {
+  return { right: make("right"), left: make("left") };
+}
+
+/**
+ * The other side.
+ *
+ * @example
+ * ```ts
+ * import { otherSide } from "brow-geometry";
+ * otherSide("right"); // → "left"
+ * ```
+ */
+export function otherSide(side: Side): Side {
+  return side === "right" ? "left" : "right";
+}
