@@ -6,7 +6,8 @@ export {
   type GeometryErrorDetail,
 } from "./geometry-error.js";
 export { type Measured, measured } from "./measured.js";
-export type { Note } from "./note.js";
+export { normalDistribution, normalQuantile } from "./normal-distribution.js";
+export { type Note, note, type NoteValues } from "./note.js";
 export {
   type DeepPoint,
   deepPoint,
