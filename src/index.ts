@@ -14,6 +14,8 @@ export {
   type Measured,
   measured,
   mm,
+  normalDistribution,
+  normalQuantile,
   type Note,
   otherSide,
   type Point,
