@@ -14,7 +14,6 @@ const config: ReturnType<typeof defineConfig> = defineConfig({
   target: "es2022",
   // Shared code goes into shared chunks, so that `GeometryError` is one class from every entry point.
   splitting: true,
-  treeshake: true,
   clean: true,
   dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
 });

@@ -1,0 +1,48 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+
+/** An entry point that package.json exports. */
+export interface Entry {
+  /** What a user imports, such as `brow-geometry/units`. */
+  readonly specifier: string;
+  /** The file of the sources that it is built from, such as `src/units/index.ts`. */
+  readonly source: string;
+  /** The types that a user's compiler reads for `import` and for `require`. */
+  readonly types: readonly string[];
+}
+
+interface Manifest {
+  readonly name: string;
+  readonly exports: Readonly<Record<string, string | Conditions>>;
+}
+
+interface Conditions {
+  readonly import: { readonly types: string; readonly default: string };
+  readonly require: { readonly types: string; readonly default: string };
+}
+
+const manifest = JSON.parse(readFileSync("package.json", "utf8")) as Manifest;
+
+export const entries: readonly Entry[] = Object.entries(manifest.exports).flatMap(
+  ([subpath, target]): readonly Entry[] => {
+    if (typeof target === "string") return [];
+    return [
+      {
+        specifier: manifest.name + subpath.slice(1),
+        source: target.import.default.replace("./dist/", "src/").replace(/\.js$/, ".ts"),
+        types: [target.import.types, target.require.types],
+      },
+    ];
+  },
+);
+
+/** Throws where `dist` is missing or older than the sources: it would test another library. */
+export function requireFreshBuild(): void {
+  const built = modified("dist/index.js");
+  const sources = readdirSync("src", { recursive: true, encoding: "utf8" });
+  const newer = sources.find((path) => path.endsWith(".ts") && modified(`src/${path}`) > built);
+  if (newer !== undefined) throw new Error(`src/${newer} is newer than dist: run npm run build`);
+}
+
+function modified(file: string): number {
+  return statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+}

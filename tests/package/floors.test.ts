@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { violations } from "./floors.js";
+
+describe("the floors of the sources", () => {
+  const files = readdirSync("src", { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".ts"))
+    .map((path) => `src/${path}`);
+
+  it.each(files)("hold in %s", (file) => {
+    expect(violations(file, readFileSync(file, "utf8"))).toEqual([]);
+  });
+});
+
+describe("violations", () => {
+  it.each([
+    ["a lower floor", "src/mapping/plan.ts", 'import { mirror } from "../symmetry/index.js";'],
+    ["a file next door", "src/units/scale.ts", 'import { mm } from "./quantity.js";'],
+    ["gl-matrix in geometry", "src/geometry/line.ts", 'import { vec2 } from "gl-matrix";'],
+    ["zod in schema", "src/schema/face.ts", 'import * as z from "zod";'],
+    ["types for schemas", "src/schema/plan.ts", 'import type { Plan } from "../mapping/index.js";'],
+    ["low values for schemas", "src/schema/face.ts", 'import { mm } from "../units/index.js";'],
+    ["names of the root", "src/index.ts", 'export { mm } from "./units/index.js";'],
+    [
+      "anything for the program",
+      "src/cli/main.ts",
+      'import "node:fs"; import "../schema/index.js";',
+    ],
+  ])("accepts %s", (_, file, text) => {
+    expect(violations(file, text)).toEqual([]);
+  });
+
+  it.each([
+    ["a higher floor", "src/units/a.ts", 'import "../geometry/index.js";', "units (floor 1)"],
+    [
+      "its types",
+      "src/units/a.ts",
+      'import type { A } from "../geometry/index.js";',
+      "units (floor",
+    ],
+    [
+      "types in place",
+      "src/units/a.ts",
+      'type A = import("../geometry/index.js").A;',
+      "units (floor",
+    ],
+    [
+      "a dynamic import",
+      "src/units/a.ts",
+      'await import("../geometry/index.js");',
+      "units (floor 1)",
+    ],
+    ["the same floor", "src/grading/a.ts", 'import "../drawing/index.js";', "grading (floor 6)"],
+    ["a way past an index", "src/mapping/a.ts", 'import "../units/scale.js";', "past the index"],
+    ["a folder's own index", "src/units/a.ts", 'export { a } from "./index.js";', "its own index"],
+    ["an import without ending", "src/units/a.ts", 'import "./scale";', "lacks the ending"],
+    ["gl-matrix elsewhere", "src/units/a.ts", 'import "gl-matrix";', "units imports gl-matrix"],
+    ["a part of gl-matrix", "src/geometry/a.ts", 'import "gl-matrix/vec2";', "gl-matrix/vec2"],
+    ["zod elsewhere", "src/mapping/a.ts", 'import type { z } from "zod";', "mapping imports zod"],
+    ["Node", "src/units/a.ts", 'import "node:fs";', "units imports node:fs"],
+    [
+      "schemas that compute",
+      "src/schema/a.ts",
+      'import { a } from "../mapping/index.js";',
+      "more than",
+    ],
+    [
+      "schemas in the root",
+      "src/index.ts",
+      'export { a } from "./schema/index.js";',
+      "root imports",
+    ],
+    ["a folder of no floor", "src/new/a.ts", 'import "../units/index.js";', "new has no floor"],
+    ["export *", "src/units/index.ts", 'export * from "./scale.js";', "hides the names"],
+    ["a room without a topic", "src/units/helpers.ts", "", "helpers names no topic"],
+  ])("refuses %s", (_, file, text, message) => {
+    expect(violations(file, text)).toEqual([expect.stringContaining(message)]);
+  });
+});

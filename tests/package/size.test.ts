@@ -1,0 +1,72 @@
+import { gzipSync } from "node:zlib";
+import { build } from "esbuild";
+import { beforeAll, describe, expect, it } from "vitest";
+import { entries, requireFreshBuild } from "./entries.js";
+
+interface Bundle {
+  /** Bytes, minified and gzipped. */
+  readonly size: number;
+  /** Packages whose files can be reached from it. */
+  readonly packages: readonly string[];
+  /** Modules of the platform that it needs. */
+  readonly platform: readonly string[];
+}
+
+beforeAll(requireFreshBuild);
+
+describe("a user's bundle", () => {
+  it("of one mirror is at most 2.5 kB", async () => {
+    const { size } = await bundle('import { mirror } from "brow-geometry"; console.log(mirror);');
+    expect(size).toBeLessThanOrEqual(2500);
+  });
+
+  it("of the whole root is at most 25 kB", async () => {
+    const { size } = await bundle('import * as all from "brow-geometry"; console.log(all);');
+    expect(size).toBeLessThanOrEqual(25_000);
+  });
+
+  it("of the schemas reaches zod, which shows that the next check would see it", async () => {
+    const { packages } = await bundle(
+      'import * as all from "brow-geometry/schema"; console.log(all);',
+    );
+    expect(packages).toContain("zod");
+  });
+
+  it.each(entries.filter(({ specifier }) => !specifier.endsWith("/schema")))(
+    "of $specifier reaches no package but gl-matrix and nothing of Node",
+    async ({ specifier }) => {
+      const { packages, platform } = await bundle(
+        `import * as all from "${specifier}"; console.log(all);`,
+      );
+      expect(packages.filter((name) => name !== "gl-matrix")).toEqual([]);
+      expect(platform).toEqual([]);
+    },
+  );
+});
+
+async function bundle(contents: string): Promise<Bundle> {
+  const { outputFiles, metafile } = await build({
+    stdin: { contents, resolveDir: process.cwd() },
+    bundle: true,
+    minify: true,
+    format: "esm",
+    mainFields: ["module", "main"],
+    external: ["node:*"],
+    write: false,
+    metafile: true,
+    // A bare import of a shared chunk without side effects is dropped, which is as it should be.
+    logLevel: "error",
+    // The settings of the sources would lead the library's name to them; a user has the built files.
+    tsconfigRaw: {},
+  });
+  const text = outputFiles.map((file) => file.text).join("");
+  const [output] = Object.values(metafile.outputs);
+  const names = Object.keys(metafile.inputs).map(
+    (file) => /(?:^|\/)node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(file)?.[1],
+  );
+  return {
+    size: gzipSync(text, { level: 9 }).length,
+    packages: [...new Set(names.filter((name) => name !== undefined))],
+    platform: (output?.imports ?? []).map(({ path }) => path),
+  };
+}

@@ -1,0 +1,142 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import ts from "typescript";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Entry, entries, requireFreshBuild } from "./entries.js";
+
+/** The packed library, installed in a folder that holds nothing else. */
+let folder = "";
+let packed: readonly string[] = [];
+
+beforeAll(() => {
+  requireFreshBuild();
+  folder = mkdtempSync(join(tmpdir(), "brow-geometry-"));
+  const report = run(
+    "npm",
+    ["pack", "--ignore-scripts", "--json", "--pack-destination", folder],
+    ".",
+  );
+  const { filename, files } = tarballOf(report);
+  packed = files.map(({ path }) => path);
+  writeFileSync(join(folder, "package.json"), "{}");
+  const quiet = ["--prefer-offline", "--no-audit", "--no-fund"];
+  run("npm", ["install", ...quiet, `./${filename}`], folder);
+}, 120_000);
+
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe("the packed library", () => {
+  it("holds what is built, its manifest and its papers, and nothing else", () => {
+    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json"];
+    expect(packed.filter((path) => !path.startsWith("dist/")).sort()).toEqual(papers);
+    expect(packed.filter((path) => !/\.(c?js|d\.c?ts)$|^[A-Z]|^package/.test(path))).toEqual([]);
+  });
+
+  it("shows the same names by import and by require, from every entry point", () => {
+    const byImport = runProgram("consumer.mjs", `${imports("import")}${printNames}`);
+    const byRequire = runProgram("consumer.cjs", `${imports("require")}${printNames}`);
+    const names = JSON.parse(byImport) as readonly (readonly string[])[];
+    expect(names).toHaveLength(entries.length);
+    expect(names.filter((list) => list.length === 0)).toEqual([]);
+    expect(JSON.parse(byRequire)).toEqual(names);
+  });
+
+  it.each(["import", "require"] as const)("has one GeometryError by %s", (way) => {
+    const program = `${imports(way)}
+      const [root, ...folders] = modules;
+      const copies = folders.filter((folder) => "GeometryError" in folder);
+      let thrown;
+      try {
+        const { lineThrough } = modules[specifiers.indexOf("brow-geometry/geometry")];
+        lineThrough([1, 2], [1, 2]);
+      } catch (error) {
+        thrown = error;
+      }
+      console.log(JSON.stringify({
+        copies: copies.length,
+        same: copies.every((copy) => copy.GeometryError === root.GeometryError),
+        thrown: thrown instanceof root.GeometryError,
+      }));`;
+    const found = JSON.parse(runProgram(way === "import" ? "error.mjs" : "error.cjs", program)) as {
+      copies: number;
+    };
+    expect(found).toEqual({ copies: found.copies, same: true, thrown: true });
+    expect(found.copies).toBeGreaterThan(0);
+  });
+
+  it("compiles in a user's modules of both kinds, types of dependencies checked", () => {
+    const files = ["user.mts", "user.cts"];
+    for (const file of files) writeFileSync(join(folder, file), typedUse(file));
+    const options = ["--noEmit", "--strict", "--module", "nodenext", "--target", "es2022"];
+    const compiler = resolve("node_modules/typescript/bin/tsc");
+    expect(run(process.execPath, [compiler, ...options, ...files], folder)).toBe("");
+  }, 60_000);
+
+  it.each(entries.filter(({ specifier }) => !specifier.endsWith("/schema")))(
+    "needs no other package's types in $specifier",
+    (entry) => {
+      expect(packagesInTypes(entry)).toEqual([]);
+    },
+  );
+});
+
+const printNames = "console.log(JSON.stringify(modules.map((one) => Object.keys(one).sort())));";
+
+function imports(way: "import" | "require"): string {
+  const specifiers = JSON.stringify(entries.map(({ specifier }) => specifier));
+  const each =
+    way === "import"
+      ? "await Promise.all(specifiers.map((specifier) => import(specifier)))"
+      : "specifiers.map((specifier) => require(specifier))";
+  return `const specifiers = ${specifiers};\nconst modules = ${each};\n`;
+}
+
+function typedUse(file: string): string {
+  const lines = entries.map(({ specifier }, index) =>
+    file.endsWith(".mts")
+      ? `import * as entry${index} from "${specifier}";`
+      : `import entry${index} = require("${specifier}");`,
+  );
+  return `${lines.join("\n")}
+    export const point: entry0.FlatPoint<"mm"> = entry0.mm([1, 2]);
+    // @ts-expect-error a point of the face is none of the photo
+    export const mixed: entry0.FlatPoint<"px"> = entry0.mm([1, 2]);
+    export const used: unknown[] = [${entries.map((_, index) => `entry${index}`).join(", ")}];`;
+}
+
+function runProgram(file: string, text: string): string {
+  writeFileSync(join(folder, file), text);
+  return run(process.execPath, [file], folder);
+}
+
+/** The packages that the installed types of an entry point import, by whatever way. */
+function packagesInTypes({ types }: Entry): readonly string[] {
+  const files = new Set(types.map((path) => join(folder, "node_modules/brow-geometry", path)));
+  const packages = new Set<string>();
+  for (const file of files) {
+    for (const { fileName } of ts.preProcessFile(readFileSync(file, "utf8")).importedFiles) {
+      if (!fileName.startsWith(".")) packages.add(fileName);
+      else files.add(join(dirname(file), fileName.replace(/\.(c?)js$/, ".d.$1ts")));
+    }
+  }
+  return [...packages];
+}
+
+function tarballOf(report: string): { filename: string; files: readonly { path: string }[] } {
+  const [tarball] = JSON.parse(report) as ReturnType<typeof tarballOf>[];
+  if (tarball === undefined) throw new Error("npm packed nothing");
+  return tarball;
+}
+
+function run(command: string, args: readonly string[], cwd: string): string {
+  try {
+    return execFileSync(command, args, { cwd, encoding: "utf8", stdio: "pipe" });
+  } catch (error) {
+    const { stdout, stderr } = error as { stdout: string; stderr: string };
+    throw new Error(`${command} ${args.join(" ")}\n${stdout}${stderr}`, { cause: error });
+  }
+}
