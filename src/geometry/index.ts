@@ -11,5 +11,6 @@ export {
   pointOnLine,
 } from "./line.js";
 export { midpoint } from "./midpoint.js";
+export { bestMirrorLine, type MirrorLine, type MirrorUnit } from "./mirror-line.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export { reflect } from "./reflect.js";

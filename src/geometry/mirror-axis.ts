@@ -1,0 +1,200 @@
+// The arithmetic of the best mirror line, on plain numbers without a unit.
+//
+// With points as complex numbers about their weighted centroid, the axis has half the angle of the
+// sum of weight × point × partner, and what is left of the squares is 2 × (size − pull): everything
+// follows from six sums over the units, from which single units can be subtracted again.
+
+/** An axis of mirroring, by a point on it and the cosine and sine of *twice* its angle. */
+export interface MirrorAxis {
+  readonly x: number;
+  readonly y: number;
+  readonly cosine: number;
+  readonly sine: number;
+  /** Sum of the weights. */
+  readonly weight: number;
+  /** Size of the sum that gives the angle: 0 where no direction is better than another. */
+  readonly pull: number;
+  /** Weighted sum of squared distances from the centroid. */
+  readonly size: number;
+}
+
+/** A point with its partner, or a point of the axis as its own partner, and its share of the sums. */
+export interface MirrorTerm {
+  readonly oneX: number;
+  readonly oneY: number;
+  readonly otherX: number;
+  readonly otherY: number;
+  /** Turns a squared mismatch into the square of its share of the largest one that counts. */
+  readonly perLimit: number;
+  readonly weight: number;
+  readonly sumX: number;
+  readonly sumY: number;
+  readonly productReal: number;
+  readonly productImaginary: number;
+  readonly squares: number;
+}
+
+/**
+ * Tukey's tuning constant: 95 % efficiency on normal errors (Beaton & Tukey, Technometrics
+ * 1974;16:147–185, from memory).
+ */
+const BISQUARE = 4.685;
+
+/** Steps nearer than this share of the figure's size, and of a turn, no longer count. */
+const CONVERGED = 1e-13;
+const MOST_STEPS = 200;
+
+/**
+ * The term of one unit. Coordinates are best taken from somewhere among the points: sums of squares
+ * lose digits far from the origin.
+ */
+export function mirrorTerm(
+  oneX: number,
+  oneY: number,
+  otherX: number,
+  otherY: number,
+  paired: boolean,
+  weight: number,
+  spread: number,
+): MirrorTerm {
+  const counted = paired ? 2 * weight : weight;
+  const limit = BISQUARE * spread;
+  return {
+    oneX,
+    oneY,
+    otherX,
+    otherY,
+    // A pair's mismatch is the difference of two points, that of a single point twice its distance.
+    perLimit: 1 / ((paired ? 2 : 4) * limit * limit),
+    weight: counted,
+    sumX: (counted * (oneX + otherX)) / 2,
+    sumY: (counted * (oneY + otherY)) / 2,
+    productReal: counted * (oneX * otherX - oneY * otherY),
+    productImaginary: counted * (oneX * otherY + oneY * otherX),
+    squares: (counted * (oneX * oneX + oneY * oneY + otherX * otherX + otherY * otherY)) / 2,
+  };
+}
+
+/** The axis of least weighted squares of all terms. */
+export function leastSquaresAxis(terms: readonly MirrorTerm[]): MirrorAxis {
+  return weightedAxis(terms, everyTermCounts);
+}
+
+/** The axis that leaves the least squares over all ways of setting two terms aside. */
+export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
+  let weight = 0;
+  let sumX = 0;
+  let sumY = 0;
+  let real = 0;
+  let imaginary = 0;
+  let squares = 0;
+  for (const term of terms) {
+    weight += term.weight;
+    sumX += term.sumX;
+    sumY += term.sumY;
+    real += term.productReal;
+    imaginary += term.productImaginary;
+    squares += term.squares;
+  }
+  let least = Number.POSITIVE_INFINITY;
+  let first = 0;
+  let second = 1;
+  for (let i = 0; i < terms.length; i++) {
+    const one = terms[i] as MirrorTerm;
+    for (let j = i + 1; j < terms.length; j++) {
+      const other = terms[j] as MirrorTerm;
+      const kept = weight - one.weight - other.weight;
+      const x = sumX - one.sumX - other.sumX;
+      const y = sumY - one.sumY - other.sumY;
+      const pullReal = real - one.productReal - other.productReal - (x * x - y * y) / kept;
+      const pullImaginary =
+        imaginary - one.productImaginary - other.productImaginary - (2 * x * y) / kept;
+      const size = squares - one.squares - other.squares - (x * x + y * y) / kept;
+      const left = size - Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
+      if (left < least) {
+        least = left;
+        first = i;
+        second = j;
+      }
+    }
+  }
+  return weightedAxis(terms, (_, index) => (index === first || index === second ? 0 : 1));
+}
+
+/**
+ * Bisquare steps from an axis to convergence: each term counts by how far it lies off the last one,
+ * measured in its own fixed spread. No axis where no term is left, or those left favour none.
+ */
+export function bisquareAxis(
+  terms: readonly MirrorTerm[],
+  from: MirrorAxis,
+): MirrorAxis | undefined {
+  let axis = from;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const last = axis;
+    axis = weightedAxis(terms, (term) => bisquareWeight(term, last));
+    if (!favoursDirection(axis)) return undefined;
+    const moved = Math.abs(axis.x - last.x) + Math.abs(axis.y - last.y);
+    const turned = Math.abs(axis.cosine - last.cosine) + Math.abs(axis.sine - last.sine);
+    if (turned < CONVERGED && moved * moved * axis.weight < CONVERGED * CONVERGED * axis.size)
+      break;
+  }
+  return axis;
+}
+
+/** What a bisquare leaves of a term's weight: 1 on the axis, 0 beyond the largest mismatch. */
+export function bisquareWeight(term: MirrorTerm, axis: MirrorAxis): number {
+  const share = squaredMismatch(term, axis) * term.perLimit;
+  return share < 1 ? (1 - share) * (1 - share) : 0;
+}
+
+/** Whether the sums tell one direction from another, beyond rounding. */
+export function favoursDirection(axis: MirrorAxis): boolean {
+  return axis.pull > ROUNDING * axis.size && axis.weight > 0;
+}
+
+const ROUNDING = 1e-9;
+
+/** Squared distance of a term's point from the mirror image of its partner. */
+function squaredMismatch(term: MirrorTerm, axis: MirrorAxis): number {
+  const oneX = term.oneX - axis.x;
+  const oneY = term.oneY - axis.y;
+  const otherX = term.otherX - axis.x;
+  const otherY = term.otherY - axis.y;
+  const x = oneX - (axis.cosine * otherX + axis.sine * otherY);
+  const y = oneY - (axis.sine * otherX - axis.cosine * otherY);
+  return x * x + y * y;
+}
+
+function weightedAxis(
+  terms: readonly MirrorTerm[],
+  weightOf: (term: MirrorTerm, index: number) => number,
+): MirrorAxis {
+  let weight = 0;
+  let sumX = 0;
+  let sumY = 0;
+  let real = 0;
+  let imaginary = 0;
+  let squares = 0;
+  for (let index = 0; index < terms.length; index++) {
+    const term = terms[index] as MirrorTerm;
+    const share = weightOf(term, index);
+    weight += share * term.weight;
+    sumX += share * term.sumX;
+    sumY += share * term.sumY;
+    real += share * term.productReal;
+    imaginary += share * term.productImaginary;
+    squares += share * term.squares;
+  }
+  const x = sumX / weight;
+  const y = sumY / weight;
+  const pullReal = real - weight * (x * x - y * y);
+  const pullImaginary = imaginary - weight * 2 * x * y;
+  const pull = Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
+  const size = squares - weight * (x * x + y * y);
+  return { x, y, cosine: pullReal / pull, sine: pullImaginary / pull, weight, pull, size };
+}
+
+function everyTermCounts(): number {
+  return 1;
+}
