@@ -23,6 +23,8 @@ export interface GeometryErrorDetail {
   readonly value: unknown;
   /** What would be accepted instead, as the end of a sentence: "needs …". */
   readonly need: string;
+  /** What else is wrong with the same input, where all of it was looked through. */
+  readonly also?: readonly Omit<GeometryErrorDetail, "where" | "also">[];
 }
 
 /**
@@ -40,13 +42,23 @@ export class GeometryError extends RangeError {
   readonly detail: GeometryErrorDetail;
 
   constructor(code: GeometryErrorCode, detail: GeometryErrorDetail) {
-    super(`${detail.where}: ${detail.field} is ${shown(detail.value)}; needs ${detail.need}`);
+    super(`${detail.where}: ${sentences(detail)}`);
     this.code = code;
     this.detail = detail;
   }
 }
 
 const LONGEST_SHOWN = 80;
+const MOST_SENTENCES = 3;
+
+function sentences(detail: GeometryErrorDetail): string {
+  const problems = [detail, ...(detail.also ?? [])].map(
+    ({ field, value, need }) => `${field} is ${shown(value)}; needs ${need}`,
+  );
+  const unsaid = problems.length - MOST_SENTENCES;
+  const said = problems.slice(0, MOST_SENTENCES).join(". ");
+  return unsaid > 0 ? `${said}. And ${unsaid} more` : said;
+}
 
 function shown(value: unknown): string {
   const text = asText(value);
