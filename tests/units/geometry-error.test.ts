@@ -1,0 +1,39 @@
+import { GeometryError } from "brow-geometry";
+import { describe, expect, it } from "vitest";
+
+const detail = { where: "parseFace", field: "left.pupil", value: [1, Number.NaN], need: "a point" };
+
+describe("GeometryError", () => {
+  it("says where, which field, what stood there and what is needed", () => {
+    const error = new GeometryError("not-finite", detail);
+    expect(error.message).toBe("parseFace: left.pupil is [1, NaN]; needs a point");
+    expect(error).toMatchObject({ name: "GeometryError", code: "not-finite", detail });
+    expect(error).toBeInstanceOf(RangeError);
+  });
+
+  it.each([
+    ["nothing", undefined, "missing"],
+    ["null", null, "null"],
+    ["text", "12", '"12"'],
+    ["NaN", Number.NaN, "NaN"],
+    ["an object", { x: 1 }, '{"x":1}'],
+    ["a function", () => 1, "function"],
+    ["a big integer", 5n, "5n"],
+    ["much", "x".repeat(200), `"${"x".repeat(78)}…`],
+  ])("shows %s", (_, value, shown) => {
+    const error = new GeometryError("not-finite", { ...detail, value });
+    expect(error.message).toBe(`parseFace: left.pupil is ${shown}; needs a point`);
+  });
+
+  it("says the first three problems and counts the rest", () => {
+    const also = ["a", "b", "c", "d"].map((field) => ({ field, value: 1, need: "text" }));
+    expect(new GeometryError("not-parsed", { ...detail, also: also.slice(0, 2) }).message).toBe(
+      "parseFace: left.pupil is [1, NaN]; needs a point. a is 1; needs text. b is 1; needs text",
+    );
+    const error = new GeometryError("not-parsed", { ...detail, also });
+    expect(error.message).toBe(
+      "parseFace: left.pupil is [1, NaN]; needs a point. a is 1; needs text. b is 1; needs text. And 2 more",
+    );
+    expect(error.detail.also).toHaveLength(4);
+  });
+});
