@@ -1,0 +1,82 @@
+/** A pair of picture coordinates: x to the right, y down. */
+export type Spot = readonly [x: number, y: number];
+
+/** An upright rectangle of the picture, from its top left corner. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A straight stroke from one place of the picture to another. */
+export interface Stretch {
+  readonly from: Spot;
+  readonly to: Spot;
+}
+
+/** The smallest box that holds all of the places; there is at least one. */
+export function boxAround(spots: readonly Spot[]): Box {
+  const xs = spots.map(([x]) => x);
+  const ys = spots.map(([, y]) => y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
+/** A box wider by a margin on all four sides. */
+export function grown(box: Box, margin: number): Box {
+  return {
+    x: box.x - margin,
+    y: box.y - margin,
+    width: box.width + 2 * margin,
+    height: box.height + 2 * margin,
+  };
+}
+
+/** Whether two boxes share more than an edge. */
+export function overlap(one: Box, other: Box): boolean {
+  return (
+    one.x < other.x + other.width &&
+    other.x < one.x + one.width &&
+    one.y < other.y + other.height &&
+    other.y < one.y + one.height
+  );
+}
+
+/** Whether a box lies wholly inside another. */
+export function isWithin(inner: Box, outer: Box): boolean {
+  return (
+    inner.x >= outer.x &&
+    inner.y >= outer.y &&
+    inner.x + inner.width <= outer.x + outer.width &&
+    inner.y + inner.height <= outer.y + outer.height
+  );
+}
+
+/** The part of a stretch that lies inside a box. */
+export function clippedTo(box: Box, { from, to }: Stretch): Stretch | undefined {
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  let enters = 0;
+  let leaves = 1;
+  // Each edge is a gate: how far beyond it the stretch starts, and how fast it comes back.
+  for (const [rate, room] of [
+    [-x, from[0] - box.x],
+    [x, box.x + box.width - from[0]],
+    [-y, from[1] - box.y],
+    [y, box.y + box.height - from[1]],
+  ] as const) {
+    if (rate === 0) {
+      if (room < 0) return undefined;
+    } else if (rate < 0) {
+      enters = Math.max(enters, room / rate);
+    } else {
+      leaves = Math.min(leaves, room / rate);
+    }
+  }
+  if (enters > leaves) return undefined;
+  return {
+    from: [from[0] + enters * x, from[1] + enters * y],
+    to: [from[0] + leaves * x, from[1] + leaves * y],
+  };
+}

@@ -1,0 +1,100 @@
+/** How a picture is coloured: for light or dark surroundings, or in black alone. */
+export type Theme = "light" | "dark" | "monochrome";
+
+/** What a stroke stands for. */
+export type StrokeRole =
+  "natural" | "planned" | "midline" | "start" | "arch" | "tail" | "ruler" | "landmark" | "move";
+
+/** Colours of one theme, as `#rrggbb`. */
+export interface Palette {
+  /** Behind everything, and around strokes and letters that lie on a photo. */
+  readonly paper: string;
+  /** Letters and rulers. */
+  readonly ink: string;
+  /** Letters of the second rank, thin rules of tables. */
+  readonly quiet: string;
+  readonly strokes: Readonly<Record<StrokeRole, string>>;
+}
+
+/**
+ * The colours of each theme.
+ *
+ * Searched for, not picked: within one theme every two of the brow's, the midline's and the guides'
+ * colours stay at least 0.14 apart in OKLab for readers without red, green or blue cones, and all
+ * have a contrast of at least 3 with the paper. In grey some of them meet: there, dashes and
+ * markers tell them apart.
+ */
+export const PALETTES: Readonly<Record<Theme, Palette>> = {
+  light: {
+    paper: "#ffffff",
+    ink: "#1d2026",
+    quiet: "#5a616d",
+    strokes: {
+      natural: "#cf6e14",
+      planned: "#1938a2",
+      midline: "#2b2622",
+      start: "#a02df0",
+      arch: "#a73716",
+      tail: "#138296",
+      ruler: "#1d2026",
+      landmark: "#5a616d",
+      move: "#1d2026",
+    },
+  },
+  dark: {
+    paper: "#14171c",
+    ink: "#f2f4f7",
+    quiet: "#aab2bf",
+    strokes: {
+      natural: "#feb224",
+      planned: "#9fb1f5",
+      midline: "#e5ece7",
+      start: "#b455ff",
+      arch: "#ff3a24",
+      tail: "#448c91",
+      ruler: "#f2f4f7",
+      landmark: "#aab2bf",
+      move: "#f2f4f7",
+    },
+  },
+  monochrome: {
+    paper: "#ffffff",
+    ink: "#000000",
+    quiet: "#3a3a3a",
+    strokes: {
+      natural: "#5c5c5c",
+      planned: "#000000",
+      midline: "#000000",
+      start: "#000000",
+      arch: "#000000",
+      tail: "#000000",
+      ruler: "#000000",
+      landmark: "#3a3a3a",
+      move: "#000000",
+    },
+  },
+};
+
+/** Shapes of a dot. */
+export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross" | "none";
+
+/** What tells strokes apart without colour. Widths and dashes are millimetres on the face. */
+export interface StrokeStyle {
+  readonly width: number;
+  /** Dash and gap lengths, taken in turn; none: a solid line. */
+  readonly dash: readonly number[];
+  readonly marker: MarkerShape;
+}
+
+/** The style of each stroke, the same in every theme. */
+export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
+  planned: { width: 0.55, dash: [], marker: "circle" },
+  natural: { width: 0.45, dash: [0.9, 0.9], marker: "none" },
+  midline: { width: 0.35, dash: [5, 1.2, 0.7, 1.2], marker: "none" },
+  start: { width: 0.4, dash: [3, 1.2], marker: "square" },
+  arch: { width: 0.4, dash: [1.6, 1], marker: "triangle" },
+  tail: { width: 0.4, dash: [4.5, 1, 1, 1, 1, 1], marker: "diamond" },
+  ruler: { width: 0.25, dash: [], marker: "none" },
+  landmark: { width: 0.3, dash: [], marker: "cross" },
+  move: { width: 0.45, dash: [], marker: "none" },
+};

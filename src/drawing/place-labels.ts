@@ -1,0 +1,168 @@
+import { type Box, clippedTo, grown, isWithin, overlap, type Spot, type Stretch } from "./box.js";
+import { LINE_HEIGHT, textWidth } from "./text-size.js";
+
+/** A word or a reading that belongs to one place of the picture. */
+export interface Label {
+  readonly text: string;
+  /** What it names. */
+  readonly at: Spot;
+  /** Directions in which it may stand, the best first; x to the right, y down. */
+  readonly towards: readonly Spot[];
+  readonly size: number;
+  readonly weight?: "normal" | "bold";
+  /** Free space between the place and the nearest edge of the text. */
+  readonly gap: number;
+}
+
+/** Where a label ended up. */
+export interface PlacedLabel<Kind extends Label = Label> {
+  readonly label: Kind;
+  readonly box: Box;
+  /** Present where the label had to move away from what it names. */
+  readonly leader?: Stretch;
+}
+
+/** What labels have to respect. */
+export interface Surroundings {
+  /** Labels stay inside. */
+  readonly bounds: Box;
+  /** Never covered: the eyes, the dots, words already there. */
+  readonly closed: readonly Box[];
+  /** Covered where nothing better is left. */
+  readonly strokes: readonly Stretch[];
+}
+
+/** What became of the labels. `homeless`: no room was left anywhere inside the bounds. */
+export interface Placement<Kind extends Label> {
+  readonly placed: readonly PlacedLabel<Kind>[];
+  readonly homeless: readonly Kind[];
+}
+
+/**
+ * Finds a place for every label, one after the other in the given order, so that no two touch.
+ *
+ * Greedy and without chance: each label takes the cheapest of its own candidates that is still free.
+ */
+export function placeLabels<Kind extends Label>(
+  labels: readonly Kind[],
+  surroundings: Surroundings,
+): Placement<Kind> {
+  const placed: PlacedLabel<Kind>[] = [];
+  const homeless: Kind[] = [];
+  for (const label of labels) {
+    const best = cheapest(label, surroundings, placed);
+    if (best === undefined) homeless.push(label);
+    else placed.push(best);
+  }
+  return { placed, homeless };
+}
+
+/** Multiples of the gap at which a label is tried; beyond the first it gets a leader. */
+const DISTANCES = [1, 3, 5.5, 9, 14, 21, 30];
+
+const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
+  const angle = (index * Math.PI) / 8;
+  return [Math.cos(angle), Math.sin(angle)] as const;
+});
+
+/** What one step away from the ideal costs, in lengths of covered stroke, both in type sizes. */
+const COST = { turn: 0.6, otherDirection: 6, distance: 1.1, stroke: 1 };
+
+function cheapest<Kind extends Label>(
+  label: Kind,
+  surroundings: Surroundings,
+  placed: readonly PlacedLabel[],
+): PlacedLabel<Kind> | undefined {
+  let best: { readonly cost: number; readonly found: PlacedLabel<Kind> } | undefined;
+  for (const { box, cost: moving } of candidates(label, surroundings.bounds)) {
+    if (best !== undefined && moving >= best.cost) continue;
+    const leader = leaderTo(label, box);
+    if (!isFree(box, leader, label, surroundings, placed)) continue;
+    const cost = moving + COST.stroke * (covered(box, surroundings.strokes) / label.size);
+    if (best === undefined || cost < best.cost) {
+      best = { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
+    }
+  }
+  return best?.found;
+}
+
+function* candidates(label: Label, bounds: Box): Generator<{ box: Box; cost: number }> {
+  const width = textWidth(label.text, label.size, label.weight);
+  const height = LINE_HEIGHT * label.size;
+  const directions = [
+    ...label.towards.map((direction, index) => ({ direction, cost: index * COST.turn })),
+    ...ALL_AROUND.map((direction) => ({ direction, cost: COST.otherDirection })),
+  ];
+  for (const [step, multiple] of DISTANCES.entries()) {
+    for (const { direction, cost } of directions) {
+      yield {
+        box: beside(label.at, direction, multiple * label.gap, width, height),
+        cost: cost + step * COST.distance,
+      };
+    }
+  }
+  // The last resort: everywhere else, row by row, nearer places first by their cost.
+  for (let y = bounds.y; y + height <= bounds.y + bounds.height; y += height) {
+    for (let x = bounds.x; x + width <= bounds.x + bounds.width; x += Math.max(width / 2, height)) {
+      const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
+      yield {
+        box: { x, y, width, height },
+        cost: 2 * COST.otherDirection + DISTANCES.length * COST.distance + away / label.size,
+      };
+    }
+  }
+}
+
+/** The box that stands in a direction from a place, its nearest edge or corner at a distance. */
+function beside(at: Spot, direction: Spot, away: number, width: number, height: number): Box {
+  const size = Math.hypot(direction[0], direction[1]);
+  const [x, y] = [direction[0] / size, direction[1] / size];
+  // Near-horizontal directions centre the box vertically, near-vertical ones horizontally.
+  const across = Math.max(-1, Math.min(1, x * Math.SQRT2));
+  const down = Math.max(-1, Math.min(1, y * Math.SQRT2));
+  return {
+    x: at[0] + x * away + (across * width) / 2 - width / 2,
+    y: at[1] + y * away + (down * height) / 2 - height / 2,
+    width,
+    height,
+  };
+}
+
+/** From the named place to the nearest point of the label's edge. */
+function leaderTo(label: Label, box: Box): Stretch | undefined {
+  const to: Spot = [
+    Math.max(box.x, Math.min(label.at[0], box.x + box.width)),
+    Math.max(box.y, Math.min(label.at[1], box.y + box.height)),
+  ];
+  const away = Math.hypot(to[0] - label.at[0], to[1] - label.at[1]);
+  return away > 1.6 * label.gap ? { from: label.at, to } : undefined;
+}
+
+function isFree(
+  box: Box,
+  leader: Stretch | undefined,
+  label: Label,
+  { bounds, closed }: Surroundings,
+  placed: readonly PlacedLabel[],
+): boolean {
+  const margin = 0.15 * label.size;
+  const roomy = grown(box, margin);
+  if (!isWithin(box, bounds) || closed.some((other) => overlap(roomy, other))) return false;
+  return placed.every(
+    (other) =>
+      !overlap(roomy, other.box) &&
+      (other.leader === undefined || clippedTo(roomy, other.leader) === undefined) &&
+      (leader === undefined || clippedTo(grown(other.box, margin), leader) === undefined),
+  );
+}
+
+/** How much stroke lies under a box. */
+function covered(box: Box, strokes: readonly Stretch[]): number {
+  let sum = 0;
+  for (const stroke of strokes) {
+    const inside = clippedTo(box, stroke);
+    if (inside === undefined) continue;
+    sum += Math.hypot(inside.to[0] - inside.from[0], inside.to[1] - inside.from[1]);
+  }
+  return sum;
+}

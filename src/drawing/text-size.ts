@@ -1,0 +1,71 @@
+/** The letters of every picture; the widths below hold for whichever of them a reader has. */
+export const FONT_FAMILY = "Helvetica, Arial, 'DejaVu Sans', sans-serif";
+
+/** Height of a line of text, as a multiple of the type size. */
+export const LINE_HEIGHT = 1.2;
+
+/** From the top of a line to its baseline, as a multiple of the type size. */
+export const BASELINE = 0.93;
+
+/**
+ * Widths of characters as shares of the type size, at least as wide as in the widest sans-serif
+ * faces in common use: a box of text is then never too small, whatever font shows it.
+ */
+const CLASSES: readonly (readonly [pattern: RegExp, width: number])[] = [
+  [/^[ijlI|.,:;'!]$/, 0.4],
+  [/^[ftr()[\]/ -]$/, 0.46],
+  [/^[mwMW@%±+=<>→—…]$/, 1.02],
+  [/^[A-Z]$/, 0.79],
+  [/^[!-~°–·]$/, 0.65],
+  [/^[\u00A0-\u10FF]$/, 0.9],
+];
+
+const WIDEST = 1.15;
+
+/** Bold letters are wider by about a tenth. */
+const BOLD = 1.13;
+
+/** An upper bound for the width of one line of text. */
+export function textWidth(
+  text: string,
+  size: number,
+  weight: "normal" | "bold" = "normal",
+): number {
+  let sum = 0;
+  for (const character of text) {
+    sum += CLASSES.find(([pattern]) => pattern.test(character))?.[1] ?? WIDEST;
+  }
+  return sum * size * (weight === "bold" ? BOLD : 1);
+}
+
+/** Text broken into lines that fit a width; a word that is too wide alone is broken as well. */
+export function wrapped(text: string, size: number, width: number): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(/\s+/).filter((part) => part !== "")) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (textWidth(longer, size) <= width) {
+      line = longer;
+      continue;
+    }
+    if (line !== "") lines.push(line);
+    const pieces = broken(word, size, width);
+    lines.push(...pieces.slice(0, -1));
+    line = pieces[pieces.length - 1] ?? "";
+  }
+  if (line !== "") lines.push(line);
+  return lines;
+}
+
+function broken(word: string, size: number, width: number): readonly string[] {
+  const pieces: string[] = [];
+  let piece = "";
+  for (const character of word) {
+    if (piece !== "" && textWidth(piece + character, size) > width) {
+      pieces.push(piece);
+      piece = "";
+    }
+    piece += character;
+  }
+  return [...pieces, piece];
+}
