@@ -14,3 +14,4 @@ export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, type MirrorUnit } from "./mirror-line.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export { reflect } from "./reflect.js";
+export { rootBetween } from "./root-between.js";
