@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { entries } from "./entries.js";
-import { exportedNames } from "./exported-names.js";
+import { exportedNames } from "./exported-symbols.js";
 import { publicNames } from "./public-names.js";
 
 describe("public names", () => {

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { format, resolveConfig } from "prettier";
-import { exportedNames } from "./exported-names.js";
+import { exportedNames } from "./exported-symbols.js";
 
 // Writes down what the entry points export now: `npm run names`, then read the change.
 
