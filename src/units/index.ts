@@ -1,4 +1,14 @@
 export { toDegrees, toRadians } from "./angle.js";
+export { averageOf } from "./average-of.js";
+export {
+  type AdviceCode,
+  decide,
+  type Decision,
+  type DecisionOptions,
+  type DecisionRule,
+  type Limits,
+  type Outcome,
+} from "./decide.js";
 export { requireFinite, requireFinitePoint, requirePolyline, requirePositive } from "./finite.js";
 export {
   GeometryError,
@@ -31,3 +41,12 @@ export {
   toPixels,
 } from "./scale.js";
 export { eachSide, otherSide, type Side, type Sides } from "./side.js";
+export {
+  NOTICED_BY_CLIENTS,
+  NOTICED_BY_OTHERS,
+  type Tolerance,
+  type ToleranceName,
+  type ToleranceSet,
+  type ToleranceSetWith,
+  WORKING_TOLERANCES,
+} from "./tolerances.js";

@@ -1,0 +1,76 @@
+import type { Limits } from "./decide.js";
+
+/**
+ * What a tolerance is about. Every one limits a difference: between the sides, or, for the front
+ * share, also from the share that was aimed at.
+ */
+export type ToleranceName =
+  /** Millimetres: heights, distances and lengths. */
+  | "position"
+  /** Millimetres. */
+  | "thickness"
+  /** Share of 0…1. */
+  | "frontShare"
+  /** Degrees, between the line through the pupils and the horizontal of the face. */
+  | "eyeCant"
+  /** Degrees, between the line of the nose and the midline. */
+  | "noseDeviation";
+
+/** Limits and where they come from. */
+export interface Tolerance {
+  readonly limits: Limits;
+  /** `"ours"`: a default that this library chose; `"published"`: read in the source named. */
+  readonly status: "ours" | "published";
+  readonly source: string;
+}
+
+/** Tolerances that belong together; plain data that an app may replace by its own. */
+export interface ToleranceSet {
+  readonly name: string;
+  readonly tolerances: { readonly [Name in ToleranceName]?: Tolerance };
+}
+
+/** A tolerance set that has at least the named tolerances. */
+export type ToleranceSetWith<Name extends ToleranceName> = ToleranceSet & {
+  readonly tolerances: { readonly [Each in Name]: Tolerance };
+};
+
+/** What two brows may differ by before one is corrected: defaults of this library. */
+export const WORKING_TOLERANCES: ToleranceSetWith<"position" | "thickness" | "frontShare"> = {
+  name: "working",
+  tolerances: {
+    position: ours(1),
+    thickness: ours(0.5),
+    frontShare: ours(0.03),
+  },
+};
+
+/** Differences that clients themselves notice. */
+export const NOTICED_BY_CLIENTS: ToleranceSetWith<"position"> = {
+  name: "noticed by clients",
+  tolerances: {
+    position: published(2, "Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517"),
+  },
+};
+
+/** Differences that other people notice. */
+export const NOTICED_BY_OTHERS: ToleranceSetWith<"position" | "eyeCant" | "noseDeviation"> = {
+  name: "noticed by others",
+  tolerances: {
+    position: published(3.5, "systematic review, Aesthet Surg J 2017;37:375–385"),
+    eyeCant: published(2.31, "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614"),
+    noseDeviation: published(2.92, "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614"),
+  },
+};
+
+function ours(halfWidth: number): Tolerance {
+  return { limits: within(halfWidth), status: "ours", source: "default of brow-geometry" };
+}
+
+function published(halfWidth: number, source: string): Tolerance {
+  return { limits: within(halfWidth), status: "published", source };
+}
+
+function within(halfWidth: number): Limits {
+  return { lower: -halfWidth, upper: halfWidth };
+}
