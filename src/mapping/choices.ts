@@ -52,4 +52,12 @@ export interface Choices {
   /** True where the artist sees that the nose is bent: alare is then not used for the start. */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];
+  /** What only somebody in the room knows. */
+  readonly declared?: Declared;
+}
+
+/** How the client sat when the landmarks were taken, as declared by whoever was there. */
+export interface Declared {
+  readonly upright?: boolean;
+  readonly relaxed?: boolean;
 }

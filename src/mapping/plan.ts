@@ -1,44 +1,27 @@
-import type { CompleteMarks, Dot, Face, FaceMeasures, Skin } from "../landmarks/index.js";
+import type { CompleteMarks, Dot, FaceMeasures, FaceWith, Skin } from "../landmarks/index.js";
 import type { ArchConvention, Guide, NaturalMarks, StartConvention } from "../proportions/index.js";
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
 import type { Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
 import type { Lead, Pin, TailHeight, Thickness } from "./choices.js";
 import type { Move } from "./moves.js";
+import type { ReasonCode } from "./reasons.js";
+
+/** A face whose landmarks suffice for a plan. */
+export type PlannableFace = FaceWith<"mm", "endocanthion" | "exocanthion" | "alare" | "brow">;
 
 /** Choices after every default is settled: the plan follows from these and the face alone. */
 export interface SettledChoices {
   readonly lead: Lead;
   readonly levels: Lead;
   readonly start: StartConvention;
-  readonly arch: Sides<ArchConvention>;
+  readonly arch: ArchConvention;
   readonly eyeWidthShare: number;
   readonly frontShare: number;
   readonly tailHeight: TailHeight;
   readonly thickness: Thickness;
   readonly pins: readonly Pin[];
 }
-
-/** Codes of the reasons that a plan gives. */
-export type ReasonCode =
-  | "lead"
-  | "levels"
-  | "start-at-alare"
-  | "start-at-endocanthion"
-  | "start-chosen"
-  | "arch-natural"
-  | "arch-moved-to-limbus"
-  | "arch-moved-to-exocanthion"
-  | "arch-flat"
-  | "arch-undetermined"
-  | "arch-chosen"
-  | "tail-at-guide"
-  | "thickness-natural"
-  | "thickness-assumed"
-  | "thickness-chosen"
-  | "border-extended"
-  | "guide-missed"
-  | "pinned";
 
 /** Who put a dot where it is. */
 export interface DotOrigin {
@@ -48,11 +31,9 @@ export interface DotOrigin {
   readonly pin?: Pin;
 }
 
-/** A map of both brows, with everything that explains it. All in the face space. */
-export interface BrowPlan {
-  readonly face: Face<"mm">;
-  /** Present where the plan was made from a photo. */
-  readonly frame?: FaceFrame;
+/** The dots of both brows, solved, with everything that explains them. All in the face space. */
+export interface MarkPlan {
+  readonly face: PlannableFace;
   readonly skin: Skin;
   readonly choices: SettledChoices;
   readonly reasons: readonly Note<ReasonCode>[];
@@ -61,6 +42,12 @@ export interface BrowPlan {
   readonly guides: Sides<readonly Guide[]>;
   readonly marks: Sides<CompleteMarks<"mm">>;
   readonly origins: Sides<{ readonly [Name in Dot]: DotOrigin }>;
+}
+
+/** A map of both brows: the dots, what is read on them, how sure that is, and what to do. */
+export interface BrowPlan extends MarkPlan {
+  /** Present where the plan was made on a photo. */
+  readonly frame?: FaceFrame;
   /** What is read on the planned brows. */
   readonly measures: FaceMeasures<Measured>;
   /** How the planned sides still differ, with decisions. */
@@ -73,4 +60,3 @@ export interface BrowPlan {
   readonly moves: readonly Move[];
   readonly cautions: readonly Note<CautionCode>[];
 }
-

@@ -1,0 +1,34 @@
+import { rootBetween } from "../geometry/index.js";
+import { lengthBetween, type Skin } from "../landmarks/index.js";
+import { eachSide, type Sides } from "../units/index.js";
+import { ledBy, type Place, pointAt } from "./place.js";
+import type { SettledChoices } from "./plan.js";
+import type { SettledDot } from "./settle-dot.js";
+
+/**
+ * Moves both arches sideways, at their heights, until the front has its share of the ruler lengths
+ * exactly: evening the heights has bent the border on which the share was found.
+ */
+export function evenShare(
+  arches: Sides<SettledDot>,
+  starts: Sides<Place>,
+  tailEnds: Sides<Place>,
+  skin: Skin,
+  { lead, frontShare }: SettledChoices,
+): Sides<SettledDot> {
+  const distances = eachSide((side) => {
+    const start = pointAt(starts[side], side);
+    const tailEnd = pointAt(tailEnds[side], side);
+    const { height, distance } = arches[side];
+    const excess = (at: number): number => {
+      const arch = pointAt({ distance: at, height }, side);
+      const front = lengthBetween(start, arch, skin);
+      return front - frontShare * (front + lengthBetween(arch, tailEnd, skin));
+    };
+    return rootBetween(starts[side].distance, tailEnds[side].distance, excess) ?? distance;
+  });
+  const even = ledBy(lead, distances);
+  return eachSide((side) =>
+    arches[side].origin.from === "pinned" ? arches[side] : { ...arches[side], distance: even },
+  );
+}

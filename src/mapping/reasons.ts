@@ -1,0 +1,47 @@
+import { type Note, note, type NoteValues } from "../units/index.js";
+
+/** Codes of the reasons that a plan gives. */
+export type ReasonCode = keyof typeof SENTENCES;
+
+const SENTENCES = {
+  "lead-middle": "Neither brow leads: every dot lies half-way between what each side asks for.",
+  "lead-side": "The {lead} brow leads: the other side mirrors its dots across the midline.",
+  "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
+  "levels-side": "Heights of start and arch are those of the {levels} brow.",
+  "start-at-alare":
+    "Start above the nose wing: it lies {right:1} mm (right) and {left:1} mm (left) lateral of the inner eye corner, at most {limit} mm.",
+  "start-at-endocanthion-nose-wide":
+    "Start above the inner eye corner: the nose wing lies {right:1} mm (right) and {left:1} mm (left) lateral of it, more than {limit} mm on one side.",
+  "start-at-endocanthion-stand-in":
+    "Start above the inner eye corner: the nose wing is only approximated by a stand-in ({instead}).",
+  "start-at-endocanthion-nose-bent":
+    "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
+  "start-chosen": "Start on the chosen guide: {convention}.",
+  "arch-natural": "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
+  "arch-moved-outward":
+    "Arch of the {side} brow moved outward along the border to the vertical of the {limit}: it grows {distance:1} mm nearer the nose.",
+  "arch-moved-inward":
+    "Arch of the {side} brow moved inward along the border to the vertical of the {limit}: it grows {distance:1} mm beyond it.",
+  "arch-flat":
+    "The {side} brow is flat (its border rises {rise:1} mm above the chord): it has no natural arch, so front and tail divide at {share:2} of the length by ruler.",
+  "arch-undetermined":
+    "Where the {side} brow arches is known only to ±{u:1} mm: front and tail divide at {share:2} of the length by ruler instead.",
+  "arch-chosen": "Arch on the chosen guide: {convention}.",
+  "tail-at-guide": "Tail end on the line from the nose wing through the outer eye corner, {height}.",
+  "thickness-natural":
+    "Thickness as it grows: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
+  "thickness-chosen":
+    "Thickness as chosen: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
+  "thickness-assumed":
+    "Thickness of {start:1}, {body:1} and {arch:1} mm is assumed: no lower border is known that would tell.",
+  "border-extended":
+    "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
+  "guide-missed":
+    "The {mark} guide meets the {side} brow nowhere, extended or not: the natural height of its {mark} is kept.",
+  pinned: "The {dot} of the {side} brow stays where {by} fixed it{reason}.",
+} as const;
+
+/** One of the plan's reasons in words. */
+export function reason(code: ReasonCode, values: NoteValues = {}): Note<ReasonCode> {
+  return note(code, SENTENCES[code], values);
+}

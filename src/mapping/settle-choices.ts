@@ -1,0 +1,241 @@
+import type { StandIn } from "../landmarks/index.js";
+import type { ArchConvention, NaturalMarks, StartConvention } from "../proportions/index.js";
+import {
+  eachSide,
+  GeometryError,
+  length,
+  type Note,
+  requireFinite,
+  requirePositive,
+  type Side,
+  type Sides,
+} from "../units/index.js";
+import { archLimits } from "./arch-limits.js";
+import type { Choices, Lead, Thickness } from "./choices.js";
+import { requireUsablePins } from "./pins.js";
+import { ledBy, placeOf } from "./place.js";
+import type { PlannableFace, SettledChoices } from "./plan.js";
+import { reason, type ReasonCode } from "./reasons.js";
+
+/** One settled choice with the reasons for it. */
+interface Settled<Value> {
+  readonly value: Value;
+  readonly reasons: readonly Note<ReasonCode>[];
+}
+
+/** Front over front and tail: two thirds. Trade practice, no source. */
+const FRONT_SHARE = 2 / 3;
+
+/**
+ * Place of the arch in eye widths from endocanthion: middle of the two published means, 0.978 and
+ * 0.929 (Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239).
+ */
+const EYE_WIDTH_SHARE = 0.955;
+
+/** Alare up to this far lateral of endocanthion still tells where a brow starts; ours, in mm. */
+const ALARE_LIMIT = 2;
+
+/** A brow falls from 6–8 mm at the front to about 5 mm: trade practice, no source; values ours. */
+const ASSUMED_THICKNESS: Thickness = { start: length(8), body: length(7), arch: length(6) };
+
+/** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
+const LEAST_THICKNESS = 1;
+
+/** Settles every choice that the artist left open, once, and says why. */
+export function settleChoices(
+  face: PlannableFace,
+  natural: Sides<NaturalMarks>,
+  choices: Choices,
+): Settled<SettledChoices> {
+  requireUsableChoices(choices);
+  const lead = choices.lead ?? "middle";
+  const levels = settleLevels(natural, choices.levels ?? lead);
+  const start = settleStart(face, choices);
+  const frontShare = choices.frontShare ?? FRONT_SHARE;
+  const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
+  const thickness = settleThickness(natural, lead, choices.thickness);
+  const tailHeight = choices.tailHeight ?? "natural";
+  const pins = choices.pins ?? [];
+  return {
+    value: {
+      lead,
+      levels,
+      start: start.value,
+      arch: arch.value,
+      eyeWidthShare: choices.eyeWidthShare ?? EYE_WIDTH_SHARE,
+      frontShare,
+      tailHeight,
+      thickness: thickness.value,
+      pins,
+    },
+    reasons: [
+      lead === "middle" ? reason("lead-middle") : reason("lead-side", { lead }),
+      levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
+      ...start.reasons,
+      ...arch.reasons,
+      reason("tail-at-guide", { height: TAIL_HEIGHTS[tailHeight] }),
+      ...thickness.reasons,
+      ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
+        reason("pinned", { side, dot, by, reason: why === undefined ? "" : `: ${why}` }),
+      ),
+    ],
+  };
+}
+
+const TAIL_HEIGHTS = {
+  natural: "at the height where it meets the hair",
+  "level-with-lower-start": "level with the lower start dot",
+  "level-with-upper-start": "level with the upper start dot",
+} as const;
+
+function requireUsableChoices(choices: Choices): void {
+  const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
+  if (frontShare !== undefined) requireShare("frontShare", frontShare, 0.4, 0.9);
+  if (eyeWidthShare !== undefined) requireShare("eyeWidthShare", eyeWidthShare, 0.4, 1.4);
+  if (thickness !== undefined) {
+    requirePositive("planBrows", "thickness.start", thickness.start);
+    requirePositive("planBrows", "thickness.body", thickness.body);
+    requirePositive("planBrows", "thickness.arch", thickness.arch);
+  }
+  requireUsablePins("planBrows", pins);
+}
+
+function requireShare(field: string, value: number, least: number, most: number): void {
+  requireFinite("planBrows", field, value);
+  if (value < least || value > most) {
+    throw new GeometryError("out-of-range", {
+      where: "planBrows",
+      field,
+      value,
+      need: `a share from ${least} to ${most}`,
+    });
+  }
+}
+
+function settleLevels(natural: Sides<NaturalMarks>, levels: Lead | "higher"): Lead {
+  if (levels !== "higher") return levels;
+  const height = eachSide((side) => {
+    const { marks, arch } = natural[side];
+    return marks.upperStart[1] + arch.at[1];
+  });
+  return height.right >= height.left ? "right" : "left";
+}
+
+function settleStart(face: PlannableFace, choices: Choices): Settled<StartConvention> {
+  if (choices.start !== undefined) {
+    return {
+      value: choices.start,
+      reasons: [reason("start-chosen", { convention: choices.start })],
+    };
+  }
+  const lateral = eachSide(
+    (side) =>
+      placeOf(face[side].alare, side).distance - placeOf(face[side].endocanthion, side).distance,
+  );
+  const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
+  const standIn = alareStandIn(face);
+  const atEndocanthion = (
+    code: "stand-in" | "nose-bent" | "nose-wide",
+    more = {},
+  ): Settled<StartConvention> => ({
+    value: "endocanthion-vertical",
+    reasons: [reason(`start-at-endocanthion-${code}`, { ...values, ...more })],
+  });
+  if (choices.noseBent === true) return atEndocanthion("nose-bent");
+  if (standIn !== undefined) return atEndocanthion("stand-in", { instead: standIn.instead });
+  if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) return atEndocanthion("nose-wide");
+  return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
+}
+
+function alareStandIn(face: PlannableFace): StandIn | undefined {
+  return face.standIns?.find(({ landmark }) => landmark === "alare");
+}
+
+/** The sides whose own dots count: the one that leads, or both. */
+function ledSides(lead: Lead): readonly Side[] {
+  return lead === "middle" ? ["right", "left"] : [lead];
+}
+
+function settleArch(
+  face: PlannableFace,
+  natural: Sides<NaturalMarks>,
+  lead: Lead,
+  chosen: ArchConvention,
+  frontShare: number,
+): Settled<ArchConvention> {
+  if (chosen !== "natural") {
+    return { value: chosen, reasons: [reason("arch-chosen", { convention: chosen })] };
+  }
+  const sides = ledSides(lead);
+  const withoutArch = sides.flatMap((side) => {
+    const { kind, rise, u } = natural[side].arch;
+    if (kind === "flat") return [reason("arch-flat", { side, rise, share: frontShare })];
+    if (kind === "undetermined") {
+      return [reason("arch-undetermined", { side, u, share: frontShare })];
+    }
+    return [];
+  });
+  return withoutArch.length > 0
+    ? { value: "brow-length-share", reasons: withoutArch }
+    : {
+        value: "natural",
+        reasons: sides.map((side) => naturalArchReason(face, natural[side], side)),
+      };
+}
+
+function naturalArchReason(
+  face: PlannableFace,
+  natural: NaturalMarks,
+  side: Side,
+): Note<ReasonCode> {
+  const { distance } = placeOf(natural.arch.at, side);
+  const { inner, outer } = archLimits(face, side);
+  if (distance < inner.distance) {
+    return reason("arch-moved-outward", {
+      side,
+      limit: inner.through,
+      distance: inner.distance - distance,
+    });
+  }
+  if (distance > outer.distance) {
+    return reason("arch-moved-inward", {
+      side,
+      limit: outer.through,
+      distance: distance - outer.distance,
+    });
+  }
+  const endocanthion = placeOf(face[side].endocanthion, side).distance;
+  const share = (distance - endocanthion) / (outer.distance - endocanthion);
+  return reason("arch-natural", { side, share });
+}
+
+function settleThickness(
+  natural: Sides<NaturalMarks>,
+  lead: Lead,
+  chosen: Thickness | undefined,
+): Settled<Thickness> {
+  if (chosen !== undefined) {
+    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
+  }
+  const read = ledSides(lead).map((side) => natural[side].thickness);
+  const grown = (name: keyof Thickness): number | undefined => {
+    const values = read.map((thickness) => thickness?.[name]);
+    const known = values.filter((value) => value !== undefined && value >= LEAST_THICKNESS);
+    return known.length < values.length
+      ? undefined
+      : known.reduce<number>((sum, value) => sum + (value ?? 0), 0) / known.length;
+  };
+  const start = grown("start");
+  const body = grown("body");
+  const arch = grown("arch");
+  const settled: Thickness = {
+    start: length(start ?? ASSUMED_THICKNESS.start),
+    body: length(body ?? ASSUMED_THICKNESS.body),
+    arch: length(arch ?? ASSUMED_THICKNESS.arch),
+  };
+  const allGrown = start !== undefined && body !== undefined && arch !== undefined;
+  return {
+    value: settled,
+    reasons: [reason(allGrown ? "thickness-natural" : "thickness-assumed", { ...settled })],
+  };
+}

@@ -1,0 +1,48 @@
+import type { Dot } from "../landmarks/index.js";
+import { eachSide, otherSide, type Side, type Sides } from "../units/index.js";
+import type { Lead, Pin } from "./choices.js";
+import { ledBy, type Place, placeOf } from "./place.js";
+import type { DotOrigin } from "./plan.js";
+
+/** A dot's place on one side, and whose it is. */
+export interface SettledDot extends Place {
+  readonly origin: DotOrigin;
+}
+
+/** Who is followed across the face, and who in height. */
+export interface Followed {
+  readonly across: Lead;
+  readonly inHeight: Lead;
+}
+
+/**
+ * Settles one dot on both sides: a pinned side keeps its pin, and the other side mirrors it unless
+ * it is pinned itself; without pins both sides take the place of the one that leads.
+ */
+export function settleDot(
+  dot: Dot,
+  own: (side: Side) => Place,
+  followed: Followed,
+  pins: readonly Pin[],
+): Sides<SettledDot> {
+  const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
+  if (pinned.right === undefined && pinned.left === undefined) {
+    const places = eachSide(own);
+    const place = {
+      distance: ledBy(followed.across, eachSide((side) => places[side].distance)),
+      height: ledBy(followed.inHeight, eachSide((side) => places[side].height)),
+    };
+    return eachSide((side) => ({ ...place, origin: { from: ledFrom(followed.across, side) } }));
+  }
+  return eachSide((side) => {
+    const pin = pinned[side];
+    if (pin !== undefined) return { ...placeOf(pin.at, side), origin: { from: "pinned", pin } };
+    const across = pinned[otherSide(side)] as Pin;
+    return { ...placeOf(across.at, across.side), origin: { from: "mirrored" } };
+  });
+}
+
+function ledFrom(lead: Lead, side: Side): DotOrigin["from"] {
+  if (lead === "middle") return "both";
+  return lead === side ? "own" : "mirrored";
+}
