@@ -68,7 +68,8 @@ function shown(value: unknown): string {
 function asText(value: unknown): string {
   if (value === undefined) return "missing";
   if (typeof value === "number") return String(value);
-  if (Array.isArray(value)) return `[${value.map(asText).join(", ")}]`;
+  // More items than fit are not worth their text.
+  if (Array.isArray(value)) return `[${value.slice(0, LONGEST_SHOWN).map(asText).join(", ")}]`;
   if (typeof value === "function" || typeof value === "symbol") return typeof value;
   return typeof value === "bigint" ? `${value}n` : JSON.stringify(value);
 }
