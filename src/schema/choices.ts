@@ -1,0 +1,93 @@
+import type { Dot } from "../landmarks/index.js";
+import type { Choices, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
+import type { ArchConvention, StartConvention } from "../proportions/index.js";
+import type { Side } from "../units/index.js";
+import { parse } from "./parse.js";
+import { flatPoint, size, words } from "./quantity.js";
+import { flag, list, record, type Schema, within, word } from "./schema.js";
+
+/** Seven dots on each of two brows. */
+const MOST_PINS = 14;
+
+export const side: Schema<Side> = word<Side>({ right: true, left: true });
+
+export const dot: Schema<Dot> = word<Dot>({
+  upperStart: true,
+  upperBody: true,
+  upperArch: true,
+  tailEnd: true,
+  lowerStart: true,
+  lowerBody: true,
+  lowerArch: true,
+});
+
+export const startConvention: Schema<StartConvention> = word<StartConvention>({
+  "alare-vertical": true,
+  "endocanthion-vertical": true,
+});
+
+export const archConvention: Schema<ArchConvention> = word<ArchConvention>({
+  natural: true,
+  "lateral-limbus-vertical": true,
+  "alare-through-pupil": true,
+  "eye-width-share": true,
+  "exocanthion-vertical": true,
+  "brow-length-share": true,
+  "alare-through-lateral-limbus": true,
+});
+
+export const lead: Schema<Lead> = word<Lead>({ right: true, left: true, middle: true });
+
+export const tailHeight: Schema<TailHeight> = word<TailHeight>({
+  natural: true,
+  "level-with-lower-start": true,
+  "level-with-upper-start": true,
+});
+
+export const thickness: Schema<Thickness> = record<Thickness>(
+  { start: size<"mm">(), body: size<"mm">(), arch: size<"mm">() },
+  {},
+);
+
+export const pin: Schema<Pin> = record<Pin>(
+  { side, dot, at: flatPoint<"mm">() },
+  { by: words, reason: words },
+);
+
+/** What an artist has chosen for a plan. */
+export const choicesSchema: Schema<Choices> = record<Choices>(
+  {},
+  {
+    lead,
+    levels: word<NonNullable<Choices["levels"]>>({
+      right: true,
+      left: true,
+      middle: true,
+      higher: true,
+    }),
+    start: startConvention,
+    arch: archConvention,
+    eyeWidthShare: within(0, 2),
+    frontShare: within(0.4, 0.9),
+    tailHeight,
+    thickness,
+    noseBent: flag,
+    pins: list(pin, MOST_PINS),
+  },
+);
+
+/**
+ * Reads an artist's choices from outside, such as parsed JSON.
+ *
+ * @throws GeometryError `not-parsed`, naming the path, what stood there and what is needed
+ *
+ * @example
+ * ```ts
+ * import { parseChoices } from "brow-geometry/schema";
+ * parseChoices({ lead: "left", noseBent: true }); // → { lead: "left", noseBent: true }
+ * parseChoices({ lead: "top" }); // throws GeometryError: lead is "top"; needs one of right, left, middle
+ * ```
+ */
+export function parseChoices(json: unknown): Choices {
+  return parse("parseChoices", "choices", choicesSchema, json);
+}

@@ -1,0 +1,99 @@
+import * as z from "zod/mini";
+import type {
+  FlatPoint,
+  Length,
+  Measured,
+  Note,
+  Point,
+  Polyline,
+  Sides,
+  Unit,
+} from "../units/index.js";
+import {
+  finite,
+  list,
+  type OptionalShape,
+  record,
+  type RequiredShape,
+  type Schema,
+  text,
+  within,
+  word,
+} from "./schema.js";
+
+/** A border drawn by hand has a dozen points, one traced by a program some hundreds. */
+const MOST_POINTS_OF_A_LINE = 2000;
+const MOST_CHARACTERS = 2000;
+const MOST_NOTES = 500;
+const MOST_VALUES_OF_A_NOTE = 50;
+
+const flatPair = z
+  .array(finite, { error: "two finite numbers" })
+  .check(z.length(2, { error: "two finite numbers" }));
+
+const pairOrTriple = z
+  .array(finite, { error: "two or three finite numbers" })
+  .check(
+    z.maxLength(3, { error: "two or three finite numbers" }),
+    z.minLength(2, { error: "two or three finite numbers" }),
+  );
+
+const border = list(pairOrTriple as unknown as Schema<unknown>, MOST_POINTS_OF_A_LINE, 2);
+
+/** A point, with depth or without. The unit is what the reader claims: numbers do not show it. */
+export function point<U extends Unit>(): Schema<Point<U>> {
+  return pairOrTriple as unknown as Schema<Point<U>>;
+}
+
+/** A point without depth. */
+export function flatPoint<U extends Unit>(): Schema<FlatPoint<U>> {
+  return flatPair as unknown as Schema<FlatPoint<U>>;
+}
+
+/** A line of at least two points. */
+export function polyline<U extends Unit>(): Schema<Polyline<U>> {
+  return border as unknown as Schema<Polyline<U>>;
+}
+
+/** A length of either sign. */
+export function length<U extends Unit>(): Schema<Length<U>> {
+  return finite as unknown as Schema<Length<U>>;
+}
+
+/** A length from 0 on. */
+export function size<U extends Unit>(): Schema<Length<U>> {
+  return spread as unknown as Schema<Length<U>>;
+}
+
+const spread = within(0, Number.POSITIVE_INFINITY);
+
+/** A value with its standard uncertainty. */
+export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread }, {});
+
+/** Words of a person or a program. */
+export const words: Schema<string> = text(MOST_CHARACTERS);
+
+/** What one side has, for both. */
+export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
+  const shape = { right: value, left: value } as RequiredShape<Sides<Value>>;
+  return record<Sides<Value>>(shape, {} as OptionalShape<Sides<Value>>);
+}
+
+/** Notes with the given codes. */
+export function notes<Code extends string>(codes: {
+  readonly [Word in Code]: true;
+}): Schema<readonly Note<Code>[]> {
+  const note = { code: word<Code>(codes), text: words, values };
+  return list(
+    record<Note<Code>>(note as RequiredShape<Note<Code>>, {} as OptionalShape<Note<Code>>),
+    MOST_NOTES,
+  );
+}
+
+const need = `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`;
+
+const values = z
+  .record(words, z.union([words, finite], { error: "text or a finite number" }), { error: need })
+  .check(
+    z.refine((entries) => Object.keys(entries).length <= MOST_VALUES_OF_A_NOTE, { error: need }),
+  );

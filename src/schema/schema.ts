@@ -1,0 +1,92 @@
+import * as z from "zod/mini";
+
+/**
+ * A zod schema of exactly one type: neither wider nor narrower than what it names.
+ *
+ * Each issue's message says what is needed, as the end of a sentence: "needs …".
+ */
+export interface Schema<in out Type> extends z.ZodMiniType<Type> {
+  /** Compile time only: keeps a schema of a part of a union from passing for the whole. */
+  readonly "~exactly"?: (value: Type) => Type;
+}
+
+type OptionalKey<Type> = {
+  [Key in keyof Type]-?: object extends Pick<Type, Key> ? Key : never;
+}[keyof Type];
+
+/** One schema for each key that the type requires, and for no other. */
+export type RequiredShape<Type> = {
+  readonly [Key in Exclude<keyof Type, OptionalKey<Type>>]: Schema<Type[Key]>;
+};
+
+/** One schema for each key that the type leaves open, and for no other. */
+export type OptionalShape<Type> = {
+  readonly [Key in OptionalKey<Type>]-?: Schema<Exclude<Type[Key], undefined>>;
+};
+
+/**
+ * An object with the keys of its type and no others. An optional key is absent or has a value: a
+ * written `undefined` is refused, as `exactOptionalPropertyTypes` has it.
+ */
+export function record<Type extends object>(
+  required: RequiredShape<Type>,
+  optional: OptionalShape<Type>,
+): Schema<Type> {
+  const shape: Record<string, z.ZodMiniType> = { ...(required as Record<string, z.ZodMiniType>) };
+  for (const [key, schema] of Object.entries(optional as Record<string, z.ZodMiniType>)) {
+    shape[key] = z.exactOptional(schema);
+  }
+  const names = Object.keys(shape).join(", ");
+  const known = z.strictObject(shape, {
+    error: ({ code }) =>
+      code === "unrecognized_keys" ? `another name: one of ${names}` : `an object with ${names}`,
+  });
+  return known as unknown as Schema<Type>;
+}
+
+/** An array of at most `most` items: a schema that reads foreign data has to know where to stop. */
+export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schema<readonly Item[]> {
+  const need =
+    atLeast === 0 ? `a list of at most ${most} items` : `a list of ${atLeast} to ${most} items`;
+  return z
+    .array(item, { error: need })
+    .check(
+      z.maxLength(most, { error: need }),
+      z.minLength(atLeast, { error: need }),
+    ) as unknown as Schema<readonly Item[]>;
+}
+
+/** One of some words: all those of the union, each named once. */
+export function word<Union extends string>(words: {
+  readonly [Word in Union]: true;
+}): Schema<Union> {
+  const names = Object.keys(words) as Union[];
+  return z.enum(names, { error: `one of ${names.join(", ")}` }) as unknown as Schema<Union>;
+}
+
+/** Text of at most `most` characters. */
+export function text(most: number): Schema<string> {
+  const need = `text of at most ${most} characters`;
+  return z.string({ error: need }).check(z.maxLength(most, { error: need }));
+}
+
+/** True or false. */
+export const flag: Schema<boolean> = z.boolean({ error: "true or false" });
+
+/** A number that is neither NaN nor infinite. */
+export const finite: Schema<number> = z.number({ error: "a finite number" });
+
+/** A finite number within limits, both of which belong to it. */
+export function within(lower: number, upper: number): Schema<number> {
+  const need = Number.isFinite(upper)
+    ? `a number from ${lower} to ${upper}`
+    : `a finite number of at least ${lower}`;
+  return z
+    .number({ error: need })
+    .check(z.gte(lower, { error: need }), z.lte(upper, { error: need }));
+}
+
+/** A finite number above 0. */
+export const positive: Schema<number> = z
+  .number({ error: "a finite number above 0" })
+  .check(z.gt(0, { error: "a finite number above 0" }));
