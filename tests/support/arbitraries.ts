@@ -4,11 +4,14 @@ import {
   flatPoint,
   deepPoint,
   lineAlong,
+  mapFace,
   type Line,
   type Polyline,
   type Unit,
 } from "brow-geometry";
 import fc from "fast-check";
+import type { Pose } from "./photograph.js";
+import { type SyntheticFace, syntheticFace } from "./synthetic-face.js";
 
 /** A number without NaN or infinities, of at most a given size; free of values that underflow. */
 export function anyNumber(size: number): fc.Arbitrary<number> {
@@ -53,4 +56,26 @@ export function anyPolyline<U extends Unit>(size = 4000): fc.Arbitrary<Polyline<
         (point) => first !== undefined && Math.hypot(point[0] - first[0], point[1] - first[1]) > 1,
       );
     });
+}
+
+/** Somebody's face: the synthetic one with every landmark up to `spread` millimetres elsewhere. */
+export function anyFace(spread = 2): fc.Arbitrary<SyntheticFace> {
+  return fc.infiniteStream(anyNumber(spread)).map((stream) => {
+    const next = (): number => stream.next().value ?? 0;
+    return mapFace(syntheticFace(), (point) =>
+      flatPoint(point[0] + next(), point[1] + next()),
+    ) as SyntheticFace;
+  });
+}
+
+/** A picture's pose: 0.05 to 1 mm a pixel, tilted by up to 30°, anywhere in a large photo. */
+export function anyPose(): fc.Arbitrary<Pose> {
+  return fc.record({
+    factor: fc.double({ min: 0.05, max: 1, noNaN: true }),
+    tilt: fc.double({ min: -30, max: 30, noNaN: true }),
+    at: fc.tuple(
+      fc.double({ min: 0, max: 4000, noNaN: true }),
+      fc.double({ min: 0, max: 4000, noNaN: true }),
+    ),
+  });
 }
