@@ -4,6 +4,7 @@ import type {
   Length,
   Measured,
   Note,
+  NoteValues,
   Point,
   Polyline,
   Sides,
@@ -12,7 +13,6 @@ import type {
 import {
   finite,
   list,
-  type OptionalShape,
   record,
   type RequiredShape,
   type Schema,
@@ -76,24 +76,25 @@ export const words: Schema<string> = text(MOST_CHARACTERS);
 /** What one side has, for both. */
 export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
   const shape = { right: value, left: value } as RequiredShape<Sides<Value>>;
-  return record<Sides<Value>>(shape, {} as OptionalShape<Sides<Value>>);
+  return record<Sides<Value>>(shape, {});
 }
+
+const noteValuesNeed = `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`;
+
+const noteValues: Schema<NoteValues> = z
+  .record(words, z.union([words, finite], { error: "text or a finite number" }), {
+    error: noteValuesNeed,
+  })
+  .check(
+    z.refine((values) => Object.keys(values).length <= MOST_VALUES_OF_A_NOTE, {
+      error: noteValuesNeed,
+    }),
+  );
 
 /** Notes with the given codes. */
 export function notes<Code extends string>(codes: {
   readonly [Word in Code]: true;
 }): Schema<readonly Note<Code>[]> {
-  const note = { code: word<Code>(codes), text: words, values };
-  return list(
-    record<Note<Code>>(note as RequiredShape<Note<Code>>, {} as OptionalShape<Note<Code>>),
-    MOST_NOTES,
-  );
+  const shape = { code: word<Code>(codes), text: words, values: noteValues };
+  return list(record<Note<Code>>(shape as RequiredShape<Note<Code>>, {}), MOST_NOTES);
 }
-
-const need = `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`;
-
-const values = z
-  .record(words, z.union([words, finite], { error: "text or a finite number" }), { error: need })
-  .check(
-    z.refine((entries) => Object.keys(entries).length <= MOST_VALUES_OF_A_NOTE, { error: need }),
-  );

@@ -50,10 +50,7 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     atLeast === 0 ? `a list of at most ${most} items` : `a list of ${atLeast} to ${most} items`;
   return z
     .array(item, { error: need })
-    .check(
-      z.maxLength(most, { error: need }),
-      z.minLength(atLeast, { error: need }),
-    ) as unknown as Schema<readonly Item[]>;
+    .check(z.maxLength(most, { error: need }), z.minLength(atLeast, { error: need }));
 }
 
 /** One of some words: all those of the union, each named once. */
@@ -61,7 +58,7 @@ export function word<Union extends string>(words: {
   readonly [Word in Union]: true;
 }): Schema<Union> {
   const names = Object.keys(words) as Union[];
-  return z.enum(names, { error: `one of ${names.join(", ")}` }) as unknown as Schema<Union>;
+  return z.enum(names, { error: `one of ${names.join(", ")}` });
 }
 
 /** Text of at most `most` characters. */

@@ -1,6 +1,7 @@
 import type { Brow, Face, Side } from "brow-geometry";
+import type {
+  choicesSchema} from "brow-geometry/schema";
 import {
-  choicesSchema,
   faceSchema,
   parseChoices,
   parseFace,
