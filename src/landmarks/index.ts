@@ -14,6 +14,13 @@ export type {
   SideLandmark,
   StandIn,
 } from "./face.js";
+export { fromMesh478 } from "./from-mesh478.js";
+export { fromPoints68 } from "./from-points68.js";
+export { landmarkUncertainty } from "./landmark-uncertainty.js";
 export { mapBrow, mapFace, type PointMap } from "./map-face.js";
+export type { ImageSize, MarkupOptions, MarkupPicture, Mirroring } from "./markup-options.js";
+export type { MarkupPoint, MarkupPoints } from "./markup-points.js";
 export type { FaceMeasures, MeasureName, SideMeasures } from "./measures.js";
+export type { MeshAlare } from "./mesh-markup.js";
+export type { NostrilAlare } from "./points68-markup.js";
 export { requireLandmarks } from "./require-landmarks.js";

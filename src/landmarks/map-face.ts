@@ -24,7 +24,7 @@ export function mapFace<From extends Unit, To extends Unit>(
     ...rest,
     right: mapSide(right, map),
     left: mapSide(left, map),
-    midline: mapEntries(midline, map) as MidlineLandmarks<To>,
+    midline: mapEntries(midline, map),
     ...(relief === undefined ? {} : { relief: mapRelief(relief, map) }),
   };
 }

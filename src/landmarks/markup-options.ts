@@ -1,0 +1,65 @@
+import { GeometryError, requirePositive } from "../units/index.js";
+import type { LandmarkUncertainty } from "./face.js";
+import type { Measured } from "../units/index.js";
+
+/** Size of a picture in pixels. */
+export interface ImageSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Whether the picture was flipped sideways before its landmarks were used.
+ *
+ * `"no"`: the picture as taken. `"frame"`: a flipped picture went into the detector, which then took
+ * the client's right for the left; right and left are exchanged and the picture is turned back.
+ * `"coordinates"`: the picture as taken went in, and only its coordinates were flipped for a mirror
+ * view; they are turned back.
+ */
+export type Mirroring = "no" | "frame" | "coordinates";
+
+/** How points of a markup are to be read; the same for every markup. */
+export type MarkupOptions<Alare extends string> = MarkupPicture & {
+  /** `"no"` where it is left out. Anything else needs the image size. */
+  readonly mirrored?: Mirroring;
+  /** Which points stand for alare; `"none"` leaves it out. */
+  readonly alare?: Alare | "none";
+  /** Numbers of points that are not to be used, because they are covered for instance. */
+  readonly missing?: readonly number[];
+  /** Instead of what the library knows of the markup's usual source. */
+  readonly uncertainty?: LandmarkUncertainty;
+  /** How many times too wide, sideways, the source draws the iris. */
+  readonly ringFactor?: Measured;
+};
+
+/**
+ * What coordinates count: pixels of the photo, or shares of its width and height. Shares have two
+ * different units sideways and upwards, so nothing can be read from them without the image size.
+ */
+export type MarkupPicture =
+  | { readonly coordinates: "pixels"; readonly image?: ImageSize }
+  | { readonly coordinates: "normalised"; readonly image: ImageSize };
+
+/** The size of the image, where the options give one that makes sense. */
+export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
+  const image = options.image;
+  if (image === undefined) return undefined;
+  requirePositive(where, "image.width", image.width);
+  requirePositive(where, "image.height", image.height);
+  return image;
+}
+
+/** Refuses to go on without the size of the image. */
+export function requireImageSize(
+  where: string,
+  image: ImageSize | undefined,
+  why: string,
+): ImageSize {
+  if (image !== undefined) return image;
+  throw new GeometryError("image-size-needed", {
+    where,
+    field: "image",
+    value: undefined,
+    need: `the width and height of the picture: ${why}`,
+  });
+}
