@@ -152,3 +152,11 @@ export {
   toFace,
   toPhoto,
 } from "./symmetry/index.js";
+export {
+  IRIS_WIDTH,
+  type IrisOptions,
+  type ReferenceDepth,
+  type ReferenceOptions,
+  scaleFromIris,
+  scaleFromReference,
+} from "./calibration/index.js";
