@@ -131,6 +131,9 @@ export {
   startGuide,
   type TailConvention,
   tailGuide,
+  thickness,
+  type ThicknessDirection,
+  type ThicknessReading,
 } from "./proportions/index.js";
 export {
   compareSides,
@@ -160,3 +163,23 @@ export {
   scaleFromIris,
   scaleFromReference,
 } from "./calibration/index.js";
+export {
+  type BrowPlan,
+  type CautionCode,
+  type Choices,
+  type Declared,
+  type DotMove,
+  type DotOrigin,
+  type DotPlacing,
+  type Lead,
+  type MarkPlan,
+  type Move,
+  type Pin,
+  planMarks,
+  type PlannableFace,
+  type ReasonCode,
+  requirePlannable,
+  type SettledChoices,
+  type TailHeight,
+  type Thickness,
+} from "./mapping/index.js";

@@ -1,7 +1,7 @@
-import { archGuide, type Guide } from "../proportions/index.js";
+import { archGuide, type FaceForGuide, type Guide } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { placeOf } from "./place.js";
-import type { PlannableFace } from "./plan.js";
+import type { PlannableFace } from "./plannable-face.js";
 
 /** One of the two verticals between which a natural arch is kept. */
 export interface ArchLimit {
@@ -26,16 +26,15 @@ export function archLimits(
   face: PlannableFace,
   side: Side,
 ): { readonly inner: ArchLimit; readonly outer: ArchLimit } {
-  const { limbusLateral } = face[side];
   const inner =
-    limbusLateral === undefined
+    face[side].limbusLateral === undefined
       ? {
           guide: archGuide(face, side, "eye-width-share", { share: LIMBUS_SHARE }),
           through: `outer edge of the iris (taken at ${LIMBUS_SHARE} eye widths)`,
         }
       : {
           guide: archGuide(
-            { ...face, [side]: { ...face[side], limbusLateral } },
+            face as FaceForGuide<"lateral-limbus-vertical">,
             side,
             "lateral-limbus-vertical",
           ),

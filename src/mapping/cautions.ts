@@ -1,8 +1,8 @@
-import { depthAt, type Skin } from "../landmarks/index.js";
+import { depthAt, skinOf } from "../landmarks/index.js";
 import { eachSide, type Note, note, type NoteValues, type Scale, toDegrees } from "../units/index.js";
 import type { Declared } from "./choices.js";
 import { placeOf } from "./place.js";
-import type { PlannableFace } from "./plan.js";
+import type { PlannableFace } from "./plannable-face.js";
 
 /** Codes of the cautions that travel with a plan. */
 export type CautionCode = keyof typeof SENTENCES;
@@ -26,8 +26,8 @@ const SENTENCES = {
     "Nobody declared that the client sat upright with a relaxed face: brows move when lying down or raised. Check every distance again upright.",
 } as const;
 
-/** Half-faces that differ by less than this say nothing: hands place an eye corner no better. Ours. */
-const HALF_FACE_LIMIT = 1;
+/** Half-faces that differ by no more say nothing, in mm: few faces are more even. Ours. */
+const HALF_FACE_LIMIT = 2;
 
 function caution(code: CautionCode, values: NoteValues = {}): Note<CautionCode> {
   return note(code, SENTENCES[code], values);
@@ -36,7 +36,6 @@ function caution(code: CautionCode, values: NoteValues = {}): Note<CautionCode> 
 /** What whoever uses a plan must know before pigment goes into skin. */
 export function cautionsFor(
   face: PlannableFace,
-  skin: Skin,
   scale: Scale | undefined,
   declared: Declared | undefined,
 ): readonly Note<CautionCode>[] {
@@ -48,7 +47,7 @@ export function cautionsFor(
       ? []
       : [caution("posture-not-declared")]),
     ...(scale === undefined ? [] : scaleCautions(scale)),
-    ...turningCautions(face, skin),
+    ...turningCautions(face),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
     ),
@@ -63,12 +62,16 @@ function scaleCautions(scale: Scale): readonly Note<CautionCode>[] {
   ];
 }
 
-function turningCautions(face: PlannableFace, skin: Skin): readonly Note<CautionCode>[] {
+function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
   const half = eachSide((side) => placeOf(face[side].exocanthion, side).distance);
   const difference = Math.abs(half.right - half.left);
   if (difference <= HALF_FACE_LIMIT) return [];
-  const behind = -(depthAt(face.right.exocanthion, skin) + depthAt(face.left.exocanthion, skin)) / 2;
-  // Turning by φ brings one eye corner nearer the midline by behind·sin φ and takes the other away.
-  const angle = toDegrees(Math.asin(Math.min(1, difference / (2 * Math.max(behind, difference / 2)))));
-  return [caution("head-may-be-turned", { difference, angle })];
+  const skin = skinOf(face, "modelled");
+  const behind =
+    -(depthAt(face.right.exocanthion, skin) + depthAt(face.left.exocanthion, skin)) / 2;
+  // Turning by φ brings one outer corner nearer the midline by behind·sin φ and takes the other away.
+  const sine = difference / (2 * behind);
+  return [
+    caution("head-may-be-turned", { difference, angle: toDegrees(Math.asin(Math.min(1, sine))) }),
+  ];
 }

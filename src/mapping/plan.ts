@@ -1,14 +1,12 @@
-import type { CompleteMarks, Dot, FaceMeasures, FaceWith, Skin } from "../landmarks/index.js";
+import type { CompleteMarks, Dot, FaceMeasures, Skin } from "../landmarks/index.js";
 import type { ArchConvention, Guide, NaturalMarks, StartConvention } from "../proportions/index.js";
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
 import type { Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
 import type { Lead, Pin, TailHeight, Thickness } from "./choices.js";
 import type { Move } from "./moves.js";
+import type { PlannableFace } from "./plannable-face.js";
 import type { ReasonCode } from "./reasons.js";
-
-/** A face whose landmarks suffice for a plan. */
-export type PlannableFace = FaceWith<"mm", "endocanthion" | "exocanthion" | "alare" | "brow">;
 
 /** Choices after every default is settled: the plan follows from these and the face alone. */
 export interface SettledChoices {

@@ -1,5 +1,11 @@
 import type { StandIn } from "../landmarks/index.js";
-import type { ArchConvention, NaturalMarks, StartConvention } from "../proportions/index.js";
+import {
+  ARCH_EYE_WIDTH_SHARE,
+  type ArchConvention,
+  type NaturalArch,
+  type NaturalMarks,
+  type StartConvention,
+} from "../proportions/index.js";
 import {
   eachSide,
   GeometryError,
@@ -14,7 +20,8 @@ import { archLimits } from "./arch-limits.js";
 import type { Choices, Lead, Thickness } from "./choices.js";
 import { requireUsablePins } from "./pins.js";
 import { ledBy, placeOf } from "./place.js";
-import type { PlannableFace, SettledChoices } from "./plan.js";
+import type { SettledChoices } from "./plan.js";
+import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
 
 /** One settled choice with the reasons for it. */
@@ -25,12 +32,6 @@ interface Settled<Value> {
 
 /** Front over front and tail: two thirds. Trade practice, no source. */
 const FRONT_SHARE = 2 / 3;
-
-/**
- * Place of the arch in eye widths from endocanthion: middle of the two published means, 0.978 and
- * 0.929 (Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239).
- */
-const EYE_WIDTH_SHARE = 0.955;
 
 /** Alare up to this far lateral of endocanthion still tells where a brow starts; ours, in mm. */
 const ALARE_LIMIT = 2;
@@ -62,7 +63,7 @@ export function settleChoices(
       levels,
       start: start.value,
       arch: arch.value,
-      eyeWidthShare: choices.eyeWidthShare ?? EYE_WIDTH_SHARE,
+      eyeWidthShare: choices.eyeWidthShare ?? ARCH_EYE_WIDTH_SHARE,
       frontShare,
       tailHeight,
       thickness: thickness.value,
@@ -116,7 +117,7 @@ function settleLevels(natural: Sides<NaturalMarks>, levels: Lead | "higher"): Le
   if (levels !== "higher") return levels;
   const height = eachSide((side) => {
     const { marks, arch } = natural[side];
-    return marks.upperStart[1] + arch.at[1];
+    return marks.upperStart[1] + (arch.kind === "flat" ? marks.upperStart : arch.at)[1];
   });
   return height.right >= height.left ? "right" : "left";
 }
@@ -168,45 +169,43 @@ function settleArch(
   }
   const sides = ledSides(lead);
   const withoutArch = sides.flatMap((side) => {
-    const { kind, rise, u } = natural[side].arch;
-    if (kind === "flat") return [reason("arch-flat", { side, rise, share: frontShare })];
-    if (kind === "undetermined") {
-      return [reason("arch-undetermined", { side, u, share: frontShare })];
+    const { arch } = natural[side];
+    switch (arch.kind) {
+      case "flat":
+        return [reason("arch-flat", { side, rise: arch.rise.value, share: frontShare })];
+      case "undetermined":
+        return [reason("arch-undetermined", { side, u: arch.u, share: frontShare })];
+      case "peak":
+        return [];
     }
-    return [];
   });
   return withoutArch.length > 0
     ? { value: "brow-length-share", reasons: withoutArch }
     : {
         value: "natural",
-        reasons: sides.map((side) => naturalArchReason(face, natural[side], side)),
+        reasons: sides.flatMap((side) => naturalArchReasons(face, natural[side].arch, side)),
       };
 }
 
-function naturalArchReason(
+function naturalArchReasons(
   face: PlannableFace,
-  natural: NaturalMarks,
+  arch: NaturalArch,
   side: Side,
-): Note<ReasonCode> {
-  const { distance } = placeOf(natural.arch.at, side);
+): readonly Note<ReasonCode>[] {
+  if (arch.kind === "flat") return [];
+  const { distance } = placeOf(arch.at, side);
   const { inner, outer } = archLimits(face, side);
   if (distance < inner.distance) {
-    return reason("arch-moved-outward", {
-      side,
-      limit: inner.through,
-      distance: inner.distance - distance,
-    });
+    const short = inner.distance - distance;
+    return [reason("arch-moved-outward", { side, limit: inner.through, distance: short })];
   }
   if (distance > outer.distance) {
-    return reason("arch-moved-inward", {
-      side,
-      limit: outer.through,
-      distance: distance - outer.distance,
-    });
+    const beyond = distance - outer.distance;
+    return [reason("arch-moved-inward", { side, limit: outer.through, distance: beyond })];
   }
   const endocanthion = placeOf(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
-  return reason("arch-natural", { side, share });
+  return [reason("arch-natural", { side, share })];
 }
 
 function settleThickness(

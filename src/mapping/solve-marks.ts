@@ -6,6 +6,7 @@ import {
   type Guide,
   meetGuide,
   type NaturalMarks,
+  requireGuideLandmarks,
   startGuide,
   tailGuide,
 } from "../proportions/index.js";
@@ -14,7 +15,8 @@ import { archLimits } from "./arch-limits.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
 import { type Place, placeOf, pointAt } from "./place.js";
-import type { DotOrigin, PlannableFace, SettledChoices } from "./plan.js";
+import type { DotOrigin, SettledChoices } from "./plan.js";
+import type { PlannableFace } from "./plannable-face.js";
 import { type SettledDot, settleDot } from "./settle-dot.js";
 
 /** Where a guide did not meet the hair itself. */
@@ -66,7 +68,9 @@ export function solveMarks(
   const archGuides =
     arch === "natural" || arch === "brow-length-share"
       ? undefined
-      : eachSide((side) => archGuide(face, side, arch, { share: choices.eyeWidthShare }));
+      : eachSide((side) =>
+          archGuide(requireGuideLandmarks(face, arch), side, arch, { share: choices.eyeWidthShare }),
+        );
   const archOnBorder = settleDot(
     "upperArch",
     (side) => {
@@ -131,7 +135,9 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
   return {
     meet,
     archBetweenLimits: (side) => {
-      const place = placeOf(natural[side].arch.at, side);
+      const { arch } = natural[side];
+      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
+      const place = placeOf(arch.at, side);
       const { inner, outer } = archLimits(face, side);
       if (place.distance < inner.distance) return meet(inner.guide);
       if (place.distance > outer.distance) return meet(outer.guide);
@@ -159,6 +165,15 @@ function placeAtHeight(guide: Guide, height: number): Place {
     });
   }
   return placeOf(meeting.at, guide.side);
+}
+
+function noArch(side: Side, rise: number): GeometryError {
+  return new GeometryError("no-solution", {
+    where: "planBrows",
+    field: `rise of the ${side} brow`,
+    value: rise,
+    need: "an arch that shows: a flat brow has none to follow",
+  });
 }
 
 function overDots<Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } {

@@ -1,0 +1,272 @@
+import {
+  type Choices,
+  type CompleteMarks,
+  DOTS,
+  eachSide,
+  FACE_MIDLINE,
+  flatPoint,
+  GeometryError,
+  lengthBetween,
+  mapFace,
+  mirror,
+  mm,
+  otherSide,
+  type Pin,
+  type PlannableFace,
+  planMarks,
+  reflect,
+  type Side,
+} from "brow-geometry";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyFace } from "../support/arbitraries.js";
+import { expectClose } from "../support/close.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+const codes = (face: PlannableFace, choices: Choices = {}): readonly string[] =>
+  planMarks(face, choices).reasons.map(({ code }) => code);
+
+/** The synthetic face with one side's brow moved up and outward. */
+function unevenFace(up: number, outward: number): PlannableFace {
+  const face = syntheticFace();
+  const move = (point: readonly [number, number, ...number[]]): ReturnType<typeof flatPoint<"mm">> =>
+    flatPoint(point[0] + outward, point[1] + up);
+  const { upper, lower } = face.left.brow;
+  return {
+    ...face,
+    left: { ...face.left, brow: { upper: upper.map(move), lower: lower.map(move) } },
+  };
+}
+
+function mirrored(marks: CompleteMarks<"mm">): CompleteMarks<"mm"> {
+  return Object.fromEntries(
+    DOTS.map((dot) => [dot, reflect(marks[dot], FACE_MIDLINE)]),
+  ) as CompleteMarks<"mm">;
+}
+
+describe("planMarks", () => {
+  describe("on the symmetric synthetic face", () => {
+    const { marks, reasons } = planMarks(syntheticFace());
+
+    it("starts above the nose wings, which lie 0.2 mm medial of the inner corners", () => {
+      expect(reasons.map(({ code }) => code)).toContain("start-at-alare");
+      expect(marks.left.upperStart[0]).toBeCloseTo(15.7, 9);
+      expect(marks.left.lowerStart[0]).toBeCloseTo(15.7, 9);
+    });
+
+    it("keeps the arch where it grows, between limbus and outer corner", () => {
+      expect(reasons.map(({ code }) => code)).toContain("arch-natural");
+      expect(marks.left.upperArch[0]).toBeGreaterThan(31.5 + 11.71 / 2);
+      expect(marks.left.upperArch[0]).toBeLessThan(43.9);
+    });
+
+    it("ends on the line from the nose wing through the outer corner", () => {
+      const [x, y] = marks.left.tailEnd;
+      // Through (15.7, -38) and (43.9, 0).
+      expect((x - 15.7) / (43.9 - 15.7)).toBeCloseTo((y + 38) / 38, 9);
+    });
+
+    it("makes both sides mirror images of each other", () => {
+      expectClose(mirrored(marks.right), marks.left, 1e-12);
+    });
+  });
+
+  it("puts the tail end where the table of conventions has it", () => {
+    // Derived in the table of sources: tail height 12 → x 52.81, 20 → 58.74, 25 → 62.45.
+    const face = syntheticFace();
+    for (const [height, x] of [
+      [12, 52.81],
+      [20, 58.74],
+      [25, 62.45],
+    ] as const) {
+      const start = mm([15.7, height]);
+      const pins: Pin[] = [
+        { side: "left", dot: "upperStart", at: start },
+        { side: "left", dot: "upperArch", at: mm([40, height + 6]) },
+      ];
+      const plan = planMarks(face, { tailHeight: "level-with-upper-start", pins });
+      expect(plan.marks.left.tailEnd[0]).toBeCloseTo(x, 2);
+      expect(plan.marks.left.tailEnd[1]).toBeCloseTo(height, 9);
+    }
+  });
+
+  describe("the start", () => {
+    it("goes to the inner corner where the nose is wide", () => {
+      const face = syntheticFace();
+      const wide = {
+        ...face,
+        right: { ...face.right, alare: mm([-18, -38]) },
+        left: { ...face.left, alare: mm([18, -38]) },
+      };
+      expect(codes(wide)).toContain("start-at-endocanthion-nose-wide");
+      expect(planMarks(wide).marks.left.upperStart[0]).toBeCloseTo(15.9, 9);
+    });
+
+    it("goes to the inner corner on both sides where one wing alone is too far out", () => {
+      const face = syntheticFace();
+      const lopsided = { ...face, right: { ...face.right, alare: mm([-18.1, -38]) } };
+      expect(planMarks(lopsided).choices.start).toBe("endocanthion-vertical");
+    });
+
+    it("trusts neither a bent nose nor a stand-in", () => {
+      expect(codes(syntheticFace(), { noseBent: true })).toContain(
+        "start-at-endocanthion-nose-bent",
+      );
+      const standIns = [{ landmark: "alare", instead: "outer point of the nostril row" }] as const;
+      expect(codes({ ...syntheticFace(), standIns })).toContain("start-at-endocanthion-stand-in");
+    });
+  });
+
+  describe("the arch", () => {
+    it("is moved along the border to the nearer limit", () => {
+      const inward = planMarks(unevenFace(0, 6), { lead: "left" });
+      expect(inward.reasons.map(({ code }) => code)).toContain("arch-moved-inward");
+      expect(inward.marks.left.upperArch[0]).toBeCloseTo(43.9, 9);
+      const outward = planMarks(unevenFace(0, -10), { lead: "left" });
+      expect(outward.reasons.map(({ code }) => code)).toContain("arch-moved-outward");
+      expect(outward.marks.left.upperArch[0]).toBeCloseTo(31.5 + 11.71 / 2, 9);
+    });
+
+    it("of a flat brow divides front and tail by the ruler instead", () => {
+      const face = syntheticFace();
+      const level = (sign: 1 | -1): PlannableFace["left"] => ({
+        ...(sign === 1 ? face.left : face.right),
+        brow: { upper: [14.5, 25, 36, 47, 58].map((x) => mm([sign * x, 20])) },
+      });
+      const plan = planMarks({ ...face, right: level(-1), left: level(1) });
+      expect(plan.reasons.map(({ code }) => code)).toContain("arch-flat");
+      expect(plan.choices.arch).toBe("brow-length-share");
+    });
+
+    it("divides the ruler lengths exactly by the chosen share", () => {
+      fc.assert(
+        fc.property(anyFace(), fc.double({ min: 0.55, max: 0.75, noNaN: true }), (face, frontShare) => {
+          const { marks, skin } = planMarks(face, {
+            lead: "left",
+            arch: "brow-length-share",
+            frontShare,
+          });
+          const { upperStart, upperArch, tailEnd } = marks.left;
+          const front = lengthBetween(upperStart, upperArch, skin);
+          const tail = lengthBetween(upperArch, tailEnd, skin);
+          expect(front / (front + tail)).toBeCloseTo(frontShare, 9);
+        }),
+      );
+    });
+  });
+
+  describe("who leads", () => {
+    const face = unevenFace(3, 1);
+
+    it("meets in the middle unless told otherwise", () => {
+      const { left } = planMarks(face).marks;
+      const apart = eachSide((lead) => planMarks(face, { lead }).marks.left);
+      expect(left.upperStart[1]).toBeCloseTo(
+        (apart.left.upperStart[1] + apart.right.upperStart[1]) / 2,
+        9,
+      );
+    });
+
+    it("takes heights from the higher brow while the other leads across", () => {
+      const { marks, choices } = planMarks(face, { lead: "right", levels: "higher" });
+      const left = planMarks(face, { lead: "left" }).marks.left;
+      expect(choices.levels).toBe("left");
+      expect(marks.left.upperStart[1]).toBeCloseTo(left.upperStart[1], 9);
+      expect(marks.right.upperArch[1]).toBeCloseTo(left.upperArch[1], 9);
+    });
+  });
+
+  describe("pins", () => {
+    const anyPin = fc.record({
+      side: fc.constantFrom<Side>("right", "left"),
+      dot: fc.constantFrom("upperStart", "upperArch", "tailEnd", "lowerStart", "lowerArch"),
+      across: fc.double({ min: -1, max: 1, noNaN: true }),
+      up: fc.double({ min: -1, max: 1, noNaN: true }),
+    } as const);
+
+    it("stay put, and the other side mirrors them", () => {
+      fc.assert(
+        fc.property(anyFace(1), anyPin, (face, { side, dot, across, up }) => {
+          const free = planMarks(face, { arch: "exocanthion-vertical" }).marks[side][dot];
+          const at = flatPoint<"mm">(free[0] + across, free[1] + up);
+          const { marks, origins } = planMarks(face, {
+            arch: "exocanthion-vertical",
+            pins: [{ side, dot, at, by: "the artist" }],
+          });
+          expectClose(marks[side][dot], at, 0);
+          expect(origins[side][dot].from).toBe("pinned");
+          if (dot !== "lowerStart" && dot !== "lowerArch") {
+            expectClose(marks[otherSide(side)][dot], reflect(at, FACE_MIDLINE), 1e-12);
+          }
+        }),
+      );
+    });
+
+    it("on both sides stay apart where they differ", () => {
+      const pins: Pin[] = [
+        { side: "right", dot: "upperArch", at: mm([-40, 27]) },
+        { side: "left", dot: "upperArch", at: mm([41, 29]) },
+      ];
+      const { marks } = planMarks(syntheticFace(), { pins });
+      expectClose(marks.right.upperArch, [-40, 27], 0);
+      expectClose(marks.left.upperArch, [41, 29], 0);
+    });
+
+    it("give the other side their thickness", () => {
+      const free = planMarks(syntheticFace()).marks.left;
+      const at = mm([free.upperArch[0], free.upperArch[1] - 9]);
+      const { marks } = planMarks(syntheticFace(), {
+        pins: [{ side: "left", dot: "lowerArch", at }],
+      });
+      expect(marks.right.upperArch[1] - marks.right.lowerArch[1]).toBeCloseTo(9, 9);
+    });
+
+    it.each([
+      [
+        "two for one dot",
+        [
+          { side: "left", dot: "upperArch", at: mm([40, 27]) },
+          { side: "left", dot: "upperArch", at: mm([41, 27]) },
+        ],
+      ],
+      ["one on the wrong side", [{ side: "left", dot: "upperArch", at: mm([-40, 27]) }]],
+      ["an arch beyond the tail end", [{ side: "left", dot: "upperArch", at: mm([64, 27]) }]],
+      ["a lower dot above its upper one", [{ side: "left", dot: "lowerArch", at: mm([42, 40]) }]],
+    ] satisfies [string, Pin[]][])("contradict each other: %s", (_, pins) => {
+      expect(() => planMarks(syntheticFace(), { pins })).toThrow(
+        expect.objectContaining({ name: "GeometryError", code: "contradicting-pins" }),
+      );
+    });
+  });
+
+  it("plans a mirrored face as the mirrored plan, sides exchanged", () => {
+    fc.assert(
+      fc.property(anyFace(), fc.constantFrom<Side | "middle">("right", "left", "middle"), (face, lead) => {
+        const swapped = lead === "middle" ? lead : otherSide(lead);
+        const plan = planMarks(face, { lead }).marks;
+        const other = planMarks(mirror(face, FACE_MIDLINE), { lead: swapped }).marks;
+        expectClose(other.left, mirrored(plan.right), 1e-9);
+        expectClose(other.right, mirrored(plan.left), 1e-9);
+      }),
+    );
+  });
+
+  it.each<[string, Choices]>([
+    ["frontShare", { frontShare: 0.3 }],
+    ["frontShare", { frontShare: Number.NaN }],
+    ["eyeWidthShare", { eyeWidthShare: 2 }],
+    ["thickness.arch", { thickness: { start: mm(8), body: mm(7), arch: mm(-1) } }],
+    ["pins[0].at", { pins: [{ side: "left", dot: "upperArch", at: mm([Number.NaN, 1]) }] }],
+  ])("refuses a choice out of range by its name: %s", (field, choices) => {
+    expect(() => planMarks(syntheticFace(), choices)).toThrow(GeometryError);
+    expect(() => planMarks(syntheticFace(), choices)).toThrow(field);
+  });
+
+  it("names the landmark that a chosen guide lacks", () => {
+    const bare = mapFace(syntheticFace(), (point) => point);
+    const { limbusLateral: _right, ...right } = bare.right;
+    const { limbusLateral: _left, ...left } = bare.left;
+    const face = { ...bare, right, left } as PlannableFace;
+    expect(() => planMarks(face, { arch: "lateral-limbus-vertical" })).toThrow(/limbusLateral/);
+  });
+});
