@@ -192,17 +192,19 @@ describe("decide", () => {
       },
     );
 
-    test.prop([anyU(), anyLimits(), anyConfidence()])(
-      "the guard band marks where acceptance ends",
-      (u, { lower = -1, upper = 1 }, confidence) => {
-        const { guardBand } = decide(measured(0, u), { lower, upper }, { confidence });
-        fc.pre(guardBand !== undefined && u > 1e-3);
-        const at = (value: number): Decision =>
-          decide(measured(value, u), { lower, upper }, { confidence });
-        expectClose(at(upper - guardBand).probability, confidence, 1e-9);
-        expectClose(at(lower + guardBand).probability, confidence, 1e-9);
-      },
-    );
+    test.prop([
+      fc.double({ min: -2, max: 2, noNaN: true }),
+      fc.double({ min: 0.1, max: 4, noNaN: true }),
+      fc.double({ min: 0.01, max: 0.15, noNaN: true }),
+      anyConfidence(),
+    ])("the guard band marks where acceptance ends", (lower, width, share, confidence) => {
+      const limits = { lower, upper: lower + width };
+      const at = (value: number): Decision =>
+        decide(measured(value, share * width), limits, { confidence });
+      const guardBand = at(0).guardBand as number;
+      expectClose(at(limits.upper - guardBand).probability, confidence, 1e-9);
+      expectClose(at(limits.lower + guardBand).probability, confidence, 1e-9);
+    });
   });
 
   it.each([

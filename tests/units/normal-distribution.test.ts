@@ -56,7 +56,7 @@ describe("normalQuantile", () => {
   });
 
   // @stdlib is off by 2e-9 at 1e-10 and infinite at 1e-17: far out the inverse is the judge.
-  test.prop([fc.double({ min: -300, max: -1e-9 }), anyProbability()])(
+  test.prop([fc.double({ min: -300, max: -1e-9, noNaN: true }), anyProbability()])(
     "is undone by the distribution",
     (exponent, probability) => {
       const far = 10 ** exponent;

@@ -1,0 +1,20 @@
+import { GeometryError, type Measured } from "../units/index.js";
+
+/** A stretch shorter than this many of its own standard uncertainties fixes no length or direction. */
+const LEAST_UNCERTAINTIES = 5;
+
+/** Refuses a stretch of the photo too short, for its uncertainty, to carry a scale. */
+export function requireBaseline(
+  where: string,
+  field: string,
+  value: unknown,
+  stretch: Measured,
+): void {
+  if (stretch.value > 0 && stretch.value >= LEAST_UNCERTAINTIES * stretch.u) return;
+  throw new GeometryError("ill-conditioned", {
+    where,
+    field,
+    value,
+    need: `a stretch that is more than ${LEAST_UNCERTAINTIES} times as long as its uncertainty`,
+  });
+}

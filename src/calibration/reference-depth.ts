@@ -1,0 +1,50 @@
+import {
+  GeometryError,
+  type Length,
+  measured,
+  type Measured,
+  type Note,
+  note,
+  requirePositive,
+  type ScaleNoteCode,
+} from "../units/index.js";
+
+/** How far a reference lies from the plane that is to be measured, and how far the camera does. */
+export interface ReferenceDepth {
+  /** How much nearer to the camera the reference lies; negative where it lies farther. */
+  readonly nearer: Measured<Length<"mm">>;
+  /** From the camera to what is to be measured. */
+  readonly cameraDistance: Measured<Length<"mm">>;
+}
+
+/**
+ * What a length reads, in the millimetres of a reference that lies nearer to the camera, over what it
+ * is: 1 − nearer/distance (pinhole); 1 where the reference lies in the plane of what is measured.
+ */
+export function perspectiveShrink(where: string, depth: ReferenceDepth | undefined): Measured {
+  if (depth === undefined) return { value: 1, u: 0 };
+  const nearer = measured<number>(depth.nearer.value, depth.nearer.u);
+  const away = measured<number>(depth.cameraDistance.value, depth.cameraDistance.u);
+  requirePositive(where, "depth.cameraDistance", away.value);
+  const ratio = nearer.value / away.value;
+  if (ratio >= 1) {
+    throw new GeometryError("out-of-range", {
+      where,
+      field: "depth.nearer",
+      value: nearer.value,
+      need: `less than the camera's distance, ${away.value}`,
+    });
+  }
+  return measured(1 - ratio, Math.hypot(nearer.u, ratio * away.u) / away.value);
+}
+
+export function depthNotes(depth: ReferenceDepth | undefined): readonly Note<ScaleNoteCode>[] {
+  if (depth === undefined) return [];
+  return [
+    note(
+      "perspective-corrected",
+      "The reference lies {nearer:1} mm nearer to the camera, {distance:0} mm away, than what is measured: lengths are corrected for it.",
+      { nearer: depth.nearer.value, distance: depth.cameraDistance.value },
+    ),
+  ];
+}

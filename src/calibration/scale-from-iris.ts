@@ -1,0 +1,192 @@
+import { distance } from "../geometry/index.js";
+import type { Face, FaceSide } from "../landmarks/index.js";
+import {
+  GeometryError,
+  type Length,
+  measured,
+  type Measured,
+  mm,
+  type Note,
+  note,
+  requireFinitePoint,
+  requirePositive,
+  type Scale,
+  type ScaleNoteCode,
+  type Side,
+} from "../units/index.js";
+import { requireBaseline } from "./baseline.js";
+import { browPerspective } from "./brow-perspective.js";
+import { HAND_PLACEMENT } from "./hand-placement.js";
+
+/**
+ * Visible width of the adult iris, white to white: 11.71 ± 0.42 mm in 743 eyes.
+ *
+ * Source: Rüfer, Schröder & Erb, Cornea 2005;24:259–261.
+ */
+export const IRIS_WIDTH: Measured<Length<"mm">> = { value: mm(11.71), u: mm(0.42) };
+
+/** What is known of the irises and the camera, where it is better than the defaults. */
+export interface IrisOptions {
+  /** Visible width of this client's iris; default {@link IRIS_WIDTH}, the population's. */
+  readonly width?: Measured<Length<"mm">>;
+  /** How many times too wide the source draws an iris; default the face's own source's. */
+  readonly ringFactor?: Measured;
+  /** Standard uncertainty of each limbus point; default the face's own source's. */
+  readonly placement?: Length<"px">;
+  /** From the camera to the eyes. */
+  readonly cameraDistance?: Measured<Length<"mm">>;
+}
+
+/**
+ * The scale of a photo from the width of the irises, for want of a ruler: good to about 4 %.
+ *
+ * It holds in the plane of the irises. Unless the camera's distance is known and the face's points
+ * carry depth, its u holds what perspective may do to a brow, whose start lies nearer to the camera
+ * and whose tail lies farther.
+ *
+ * @throws GeometryError `missing-landmark` where no side has both edges of its iris, `not-finite`,
+ * `out-of-range`, `ill-conditioned` where an iris is hardly wider than its uncertainty
+ *
+ * @example
+ * ```ts
+ * import { type Face, px, scaleFromIris } from "brow-geometry";
+ * const face: Face<"px"> = {
+ *   right: { limbusMedial: px([462, 500]), limbusLateral: px([404, 500]) },
+ *   left: { limbusMedial: px([640, 500]), limbusLateral: px([699, 501]) },
+ *   midline: {},
+ * };
+ * const scale = scaleFromIris(face);
+ * scale.factor; // → 0.200
+ * scale.u; // → 0.008
+ * scale.notes.map(({ code }) => code); // → ["population-average", "perspective-unknown"]
+ * ```
+ */
+export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scale {
+  const where = "scaleFromIris";
+  const width = options.width ?? IRIS_WIDTH;
+  const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
+  requirePositive(where, "width", measured(width.value, width.u).value);
+  requirePositive(where, "ringFactor", measured(ringFactor.value, ringFactor.u).value);
+  const { seen, notes } = seenWidth(where, face, placementOf(face, width, options));
+  const factor = (width.value * ringFactor.value) / seen.value;
+  const perspective = browPerspective(where, face, options.cameraDistance);
+  const relative = Math.hypot(
+    width.u / width.value,
+    ringFactor.u / ringFactor.value,
+    seen.u / seen.value,
+    perspective.u,
+  );
+  return {
+    from: "px",
+    to: "mm",
+    factor,
+    u: factor * relative,
+    source: "iris",
+    notes: [
+      ...widthNotes(width, options.width === undefined),
+      ...ringNotes(ringFactor),
+      ...notes,
+      perspective.note,
+    ],
+  };
+}
+
+/** Width of the irises in the photo, the mean of two, and what is to be said of it. */
+interface SeenWidth {
+  readonly seen: Measured;
+  readonly notes: readonly Note<ScaleNoteCode>[];
+}
+
+function seenWidth(
+  where: string,
+  face: Face<"px">,
+  placement: (width: number) => number,
+): SeenWidth {
+  const right = irisWidth(where, "right", face.right);
+  const left = irisWidth(where, "left", face.left);
+  const one = right ?? left;
+  if (one === undefined) {
+    throw new GeometryError("missing-landmark", {
+      where,
+      field: "limbusMedial, limbusLateral",
+      value: undefined,
+      need: "both edges of the iris on at least one side",
+    });
+  }
+  const mean = right === undefined || left === undefined ? one : (right + left) / 2;
+  const u = placement(mean);
+  requireBaseline(where, "limbusMedial, limbusLateral", mean, measured(mean, u));
+  if (right === undefined || left === undefined) {
+    return {
+      seen: measured(mean, u),
+      notes: [oneIrisNote(right === undefined ? "left" : "right")],
+    };
+  }
+  const apart = Math.abs(right - left);
+  return {
+    // Where the two disagree by more than their placement explains, their disagreement counts.
+    seen: measured(mean, Math.max(u / Math.SQRT2, apart / 2)),
+    notes: apart > COVERAGE * Math.SQRT2 * u ? [differNote(right, left)] : [],
+  };
+}
+
+/** Two standard uncertainties, about 95 %: a difference beyond them is more than placement. */
+const COVERAGE = 2;
+
+function irisWidth(where: string, side: Side, landmarks: FaceSide<"px">): number | undefined {
+  const { limbusMedial, limbusLateral } = landmarks;
+  if (limbusMedial === undefined || limbusLateral === undefined) return undefined;
+  requireFinitePoint(where, `${side}.limbusMedial`, limbusMedial);
+  requireFinitePoint(where, `${side}.limbusLateral`, limbusLateral);
+  return distance(limbusMedial, limbusLateral);
+}
+
+/** Standard uncertainty of one iris's width in the photo, from the placement of its two edges. */
+function placementOf(
+  face: Face<"px">,
+  iris: Measured<Length<"mm">>,
+  { placement }: IrisOptions,
+): (width: number) => number {
+  if (placement !== undefined) return () => Math.SQRT2 * measured<number>(0, placement).u;
+  const uncertainty = face.source?.uncertainty ?? { default: mm(HAND_PLACEMENT) };
+  const medial = uncertainty.landmarks?.limbusMedial ?? uncertainty.default;
+  const lateral = uncertainty.landmarks?.limbusLateral ?? uncertainty.default;
+  return (width) => (Math.hypot(medial, lateral) * width) / iris.value;
+}
+
+function widthNotes(
+  width: Measured<Length<"mm">>,
+  average: boolean,
+): readonly Note<ScaleNoteCode>[] {
+  if (!average) return [];
+  return [
+    note(
+      "population-average",
+      "The iris is taken to be {width} ± {u} mm wide, as in the population: every millimetre is good to about {percent:0} %. Shares and angles do not depend on it.",
+      { width: width.value, u: width.u, percent: (100 * width.u) / width.value },
+    ),
+  ];
+}
+
+function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
+  if (ringFactor.value === 1) return [];
+  return [
+    note(
+      "ring-factor",
+      "The source draws irises {factor:2} ± {u:2} times as wide as they are: that was taken out.",
+      { factor: ringFactor.value, u: ringFactor.u },
+    ),
+  ];
+}
+
+function oneIrisNote(side: Side): Note<ScaleNoteCode> {
+  return note("one-iris", "Only the {side} iris was measured.", { side });
+}
+
+function differNote(right: number, left: number): Note<ScaleNoteCode> {
+  return note(
+    "irises-differ",
+    "The irises are {right:1} and {left:1} px wide, right and left, which is more than their placement explains: the head may be turned. The mean is used, with half the difference as its uncertainty.",
+    { right, left },
+  );
+}

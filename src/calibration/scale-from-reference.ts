@@ -1,0 +1,65 @@
+import { distance } from "../geometry/index.js";
+import {
+  type Length,
+  measured,
+  type Point,
+  requireFinitePoint,
+  requirePositive,
+  type Scale,
+} from "../units/index.js";
+import { requireBaseline } from "./baseline.js";
+import { HAND_PLACEMENT } from "./hand-placement.js";
+import { depthNotes, perspectiveShrink, type ReferenceDepth } from "./reference-depth.js";
+
+/** What is known of a reference, beyond its length. */
+export interface ReferenceOptions {
+  /** Standard uncertainty of the known length; default 0. */
+  readonly u?: Length<"mm">;
+  /** Standard uncertainty of each end's place, in each axis; default 0.26 mm, a careful hand's. */
+  readonly placement?: Length<"px">;
+  /** Where the reference does not lie in the plane of what is measured. */
+  readonly depth?: ReferenceDepth;
+}
+
+/**
+ * The scale of a photo from two points a known length apart: a stretch of a ruler, a strip of tape.
+ *
+ * The reference is taken to face the camera and to lie in the plane of what is measured, unless its
+ * depth says otherwise: then what is read is divided by 1 − nearer/distance.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where the length or the depth is impossible,
+ * `ill-conditioned` where the ends are less than five uncertainties of their distance apart
+ *
+ * @example
+ * ```ts
+ * import { mm, px, scaleFromReference } from "brow-geometry";
+ * const scale = scaleFromReference(px([812, 300]), px([1212, 300]), mm(50), { placement: px(2) });
+ * scale.factor; // → 0.125
+ * scale.u; // → 0.0009
+ * ```
+ */
+export function scaleFromReference(
+  from: Point<"px">,
+  to: Point<"px">,
+  length: Length<"mm">,
+  options: ReferenceOptions = {},
+): Scale {
+  const where = "scaleFromReference";
+  requireFinitePoint(where, "from", from);
+  requireFinitePoint(where, "to", to);
+  requirePositive(where, "length", length);
+  const known = measured<number>(length, options.u ?? 0);
+  const seen = distance(from, to);
+  const seenU = Math.SQRT2 * (options.placement ?? (HAND_PLACEMENT * seen) / length);
+  requireBaseline(where, "to", to, measured<number>(seen, seenU));
+  const shrink = perspectiveShrink(where, options.depth);
+  const factor = known.value / seen / shrink.value;
+  return {
+    from: "px",
+    to: "mm",
+    factor,
+    u: factor * Math.hypot(known.u / known.value, seenU / seen, shrink.u / shrink.value),
+    source: "reference",
+    notes: depthNotes(options.depth),
+  };
+}
