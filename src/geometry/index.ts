@@ -13,5 +13,13 @@ export {
 export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, type MirrorUnit } from "./mirror-line.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
+export {
+  type Derivative,
+  fitPolynomial,
+  polynomialAt,
+  type PolynomialFit,
+  polynomialWeights,
+} from "./polynomial-fit.js";
+export { highestPeak } from "./polynomial-peak.js";
 export { reflect } from "./reflect.js";
 export { rootBetween } from "./root-between.js";

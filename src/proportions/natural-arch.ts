@@ -1,0 +1,115 @@
+import { fitPolynomial, highestPeak, polynomialAt, polynomialWeights } from "../geometry/index.js";
+import {
+  type FlatPoint,
+  type Length,
+  length,
+  type Measured,
+  measured,
+  type Polyline,
+} from "../units/index.js";
+import { type BorderOverChord, overChord, placeOverChord } from "./over-chord.js";
+
+/** Where the upper border of a brow peaks, and how sure that is. */
+export type NaturalArch =
+  | {
+      /** `"undetermined"` where `u` exceeds 2 mm: a place is given, and little is known of it. */
+      readonly kind: "peak" | "undetermined";
+      readonly at: FlatPoint<"mm">;
+      /** Standard uncertainty of the place, along the border. */
+      readonly u: Length<"mm">;
+      /** Distance of the arch from the chord between upper start dot and tail end. */
+      readonly rise: Measured<Length<"mm">>;
+    }
+  | {
+      /** The border rises less than 1 mm over its chord, or less than twice that rise's `u`. */
+      readonly kind: "flat";
+      /** Negative where the border sags. */
+      readonly rise: Measured<Length<"mm">>;
+    };
+
+/** A border that rises less than this over its chord has no arch; ours. */
+const LEAST_RISE = 1;
+/** …and so has one whose rise is within this many of its uncertainties; ours. */
+const CLEAR_RISE = 2;
+/** An arch whose place is less certain than this is not determined; ours. */
+const WORST_PLACE = 2;
+
+/**
+ * The point of an upper border, from start to tail, that lies farthest from the chord between its
+ * ends. `u` is the standard uncertainty of each of its points across the border.
+ *
+ * The highest point would wander with every tilt of the head; the farthest point turns with the
+ * brow. It is read from a curve, because the points' own errors decide which of them is farthest:
+ * the distance from the chord as a polynomial of the way along the border, fitted by least squares,
+ * of degree 3 for 4 or 5 points, 4 from 6, 5 from 8, 6 from 10. Lower degrees pull a lateral arch
+ * towards the middle, higher ones follow the errors. Over the way along the border, not over the
+ * chord: tails may end steeply. Three points are taken as drawn, the middle one being the arch.
+ *
+ * The uncertainties follow from the fit, to first order, the chord's own ends included; where the
+ * points scatter more about the curve than `u`, their scatter counts.
+ */
+export function naturalArch(border: Polyline<"mm">, u: Length<"mm">): NaturalArch {
+  const shape = overChord(border);
+  const points = shape.along.length;
+  if (points === 2) return { kind: "flat", rise: measured(length(0), u) };
+  return points === 3 ? cornerOf(shape, u) : crestOf(shape, u);
+}
+
+function cornerOf(shape: BorderOverChord, u: Length<"mm">): NaturalArch {
+  const rise = shape.heights[1] as number;
+  const weights = freeOfChord([0, 1, 0], shape.shares);
+  const at = placeOverChord(shape, shape.shares[1] as number, rise);
+  return judged(at, u, measured(length(rise), length(u * norm(weights))));
+}
+
+function crestOf(shape: BorderOverChord, u: Length<"mm">): NaturalArch {
+  const { along, heights, shares } = shape;
+  const degree = Math.min(MOST_DEGREE, Math.floor(along.length / 2) + 1);
+  const fit = fitPolynomial(along, heights, degree);
+  const error = Math.max(u, fit.scatter ?? 0);
+  const uncertainty = (at: number, derivative: 0 | 1): number =>
+    error * norm(freeOfChord(polynomialWeights(fit, at, derivative), shares));
+
+  const end = along[along.length - 1] as number;
+  const crest = highestPeak(fit, 0, end);
+  const place = crest ?? end / 2;
+  const height = polynomialAt(fit, place);
+  const rise = measured(length<"mm">(height), length<"mm">(uncertainty(place, 0)));
+  if (crest === undefined) return { kind: "flat", rise };
+
+  // The crest lies where the slope is 0: an error of the slope moves it by 1/curvature of that,
+  // and never by more than a place anywhere on the border would be uncertain.
+  const wander = uncertainty(crest, 1) / Math.abs(polynomialAt(fit, crest, 2));
+  const at = placeOverChord(
+    shape,
+    polynomialAt(fitPolynomial(along, shares, degree), crest),
+    height,
+  );
+  return judged(at, length(Math.min(wander, end / Math.sqrt(12))), rise);
+}
+
+const MOST_DEGREE = 6;
+
+function judged(at: FlatPoint<"mm">, u: Length<"mm">, rise: Measured<Length<"mm">>): NaturalArch {
+  if (rise.value < LEAST_RISE || rise.value < CLEAR_RISE * rise.u) return { kind: "flat", rise };
+  return { kind: u > WORST_PLACE ? "undetermined" : "peak", at, u, rise };
+}
+
+/**
+ * Weights of the points' own errors, from weights of their distances from a chord that moves with
+ * the first and the last of them.
+ */
+function freeOfChord(weights: readonly number[], shares: readonly number[]): readonly number[] {
+  const free = weights.slice();
+  const last = free.length - 1;
+  weights.forEach((weight, index) => {
+    const share = shares[index] as number;
+    free[0] = (free[0] as number) - weight * (1 - share);
+    free[last] = (free[last] as number) - weight * share;
+  });
+  return free;
+}
+
+function norm(weights: readonly number[]): number {
+  return Math.sqrt(weights.reduce((sum, weight) => sum + weight * weight, 0));
+}
