@@ -81,30 +81,34 @@ export function bestMirrorLine<U extends Unit>(
   options: { readonly robust?: boolean } = {},
 ): MirrorLine<U> {
   units.forEach(requireUnit);
-  const origin = roughCentre(units);
-  const terms = units.map((unit) => termOf(unit, origin));
-  const robust = units.length >= ROBUST_UNITS && options.robust !== false;
+  return mirrorLineOf(units, options.robust !== false);
+}
+
+/** {@link bestMirrorLine} for units that were checked at the door. */
+export function mirrorLineOf<U extends Unit>(
+  units: readonly MirrorUnit<U>[],
+  robustly: boolean,
+): MirrorLine<U> {
+  const [x, y] = roughCentre(units);
+  const terms = units.map((unit) => termOf(unit, x, y));
+  const robust = robustly && units.length >= ROBUST_UNITS;
   const axis = robust ? robustAxis(terms) : leastSquaresAxis(terms);
-  if (!favoursDirection(axis)) {
-    throw new GeometryError("ill-conditioned", {
-      where: "bestMirrorLine",
-      field: "units",
-      value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
-      need: "points that mirror each other better across one line than across others",
-    });
-  }
+  if (!favoursDirection(axis)) throw withoutDirection(units);
   const weights = units.map(({ weight }, index) =>
     robust ? weight * bisquareWeight(terms[index] as MirrorTerm, axis) : weight,
   );
-  return {
-    line: {
-      through: flatPoint(origin[0] + axis.x, origin[1] + axis.y),
-      direction: halfAngle(axis),
-    },
-    weights,
-    robust,
-    ...uncertaintyOf(terms, units, weights, axis),
-  };
+  const { angleU, throughU } = uncertaintyOf(terms, units, weights, axis);
+  const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
+  return { line, weights, robust, angleU, throughU };
+}
+
+function withoutDirection<U extends Unit>(units: readonly MirrorUnit<U>[]): GeometryError {
+  return new GeometryError("ill-conditioned", {
+    where: "bestMirrorLine",
+    field: "units",
+    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    need: "points that mirror each other better across one line than across others",
+  });
 }
 
 function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
@@ -151,10 +155,7 @@ function halfAngle({ cosine, sine }: MirrorAxis): Direction {
   return cosine < 0 ? [smaller, larger] : [larger, smaller];
 }
 
-function termOf<U extends Unit>(
-  unit: MirrorUnit<U>,
-  [x, y]: readonly [number, number],
-): MirrorTerm {
+function termOf<U extends Unit>(unit: MirrorUnit<U>, x: number, y: number): MirrorTerm {
   const { one, other = one, weight, spread } = unit;
   return mirrorTerm(
     one[0] - x,

@@ -72,21 +72,27 @@ export function fitMidline<U extends Unit>(
     throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
     method,
     offsets: offsetsFrom(placed, face),
-    weights: fitted.weights,
-    trimmed: MIRRORED_LANDMARKS.filter((name) => fitted.weights[name] === 0),
+    weights: weightsByName(fitted),
+    trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
     robust: fitted.robust,
     others: othersThan(method, placed, face, level, sense),
   };
 }
 
-const MIRRORED_LANDMARKS: readonly MirroredLandmark[] = [...PAIRED_LANDMARKS, ...MIDLINE_LANDMARKS];
+function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midline<U>["weights"] {
+  const byName: { [Name in MirroredLandmark]?: number } = {};
+  names.forEach((name, index) => {
+    byName[name] = weights[index] as number;
+  });
+  return byName;
+}
 
 /** A line that knows where the face's forehead and left side are. */
 interface PlacedLine<U extends Unit> {
   readonly line: Line<U>;
   readonly tilt: number;
-  /** 1 where positive distances from the line lie towards the client's left, else −1. */
-  readonly leftSign: 1 | -1;
+  /** Whether positive distances from the line lie towards the client's left, as in the photo. */
+  readonly leftIsPositive: boolean;
   /** From the fitted line's centre to the foot, along the line. */
   readonly fromCentre: Length<U>;
 }
@@ -106,9 +112,9 @@ function placeOnFace<U extends Unit>(
     leftwards === undefined
       ? direction[1] < 0
       : direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0;
-  const tilt = toDegrees(Math.atan2(-direction[0], downwards ? -direction[1] : direction[1]));
+  const tilt = toDegrees(Math.atan2(0 - direction[0], downwards ? -direction[1] : direction[1]));
   if (!downwards && Math.abs(tilt) > 90) throw mirroredPhoto(direction);
-  return { line, tilt, leftSign: downwards ? 1 : -1, fromCentre };
+  return { line, tilt, leftIsPositive: downwards, fromCentre };
 }
 
 /** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
@@ -121,22 +127,28 @@ function mirroredPhoto(direction: Line<"px">["direction"]): GeometryError {
   });
 }
 
-function offsetsFrom<U extends Unit>(
-  { line, leftSign }: PlacedLine<U>,
-  face: Face<U>,
-): Midline<U>["offsets"] {
+function offsetsFrom<U extends Unit>(placed: PlacedLine<U>, face: Face<U>): Midline<U>["offsets"] {
   const offsets: { [Name in MirroredLandmark]?: Length<U> } = {};
   for (const name of PAIRED_LANDMARKS) {
     const right = face.right[name];
     const left = face.left[name];
     if (right === undefined || left === undefined) continue;
-    offsets[name] = length(leftSign * distanceFromLine(midpoint(right, left), line));
+    offsets[name] = leftwardsFrom(midpoint(right, left), placed);
   }
   for (const name of MIDLINE_LANDMARKS) {
     const point = face.midline[name];
-    if (point !== undefined) offsets[name] = length(leftSign * distanceFromLine(point, line));
+    if (point !== undefined) offsets[name] = leftwardsFrom(point, placed);
   }
   return offsets;
+}
+
+/** Signed distance from the line, positive towards the client's left. */
+function leftwardsFrom<U extends Unit>(
+  point: Point<U>,
+  { line, leftIsPositive }: PlacedLine<U>,
+): Length<U> {
+  const apart = distanceFromLine(point, line);
+  return leftIsPositive ? apart : length(0 - apart);
 }
 
 const UNAIDED_METHODS: readonly MidlineMethod[] = ["mirror", "endocanthia", "midpoints"];
@@ -153,8 +165,7 @@ function othersThan<U extends Unit>(
     const fitted = other === method ? undefined : lineIfAny(face, other);
     if (fitted === undefined) continue;
     const { line, tilt } = placeOnFace(fitted.line, level, sense);
-    const offset = chosen.leftSign * distanceFromLine(line.through, chosen.line);
-    others.push({ method: other, tilt, offset: length(offset) });
+    others.push({ method: other, tilt, offset: leftwardsFrom(line.through, chosen) });
   }
   return others;
 }

@@ -1,4 +1,4 @@
-import { bestMirrorLine, distance, type Line, lineThrough, midpoint } from "../geometry/index.js";
+import { distance, type Line, lineThrough, midpoint, mirrorLineOf } from "../geometry/index.js";
 import type { Face } from "../landmarks/index.js";
 import {
   flatPoint,
@@ -11,7 +11,7 @@ import {
   toDegrees,
   type Unit,
 } from "../units/index.js";
-import type { Midline, MidlineMethod } from "./midline.js";
+import type { MidlineMethod, MirroredLandmark } from "./midline.js";
 import {
   biocularWidth,
   LEAST_SPREAD,
@@ -27,7 +27,9 @@ export interface FittedLine<U extends Unit> {
   readonly angleU: number;
   /** Standard uncertainty of its place, across itself, at `line.through`. */
   readonly throughU: Length<U>;
-  readonly weights: Midline<U>["weights"];
+  /** What it was fitted to, and what each counted for in the end. */
+  readonly names: readonly MirroredLandmark[];
+  readonly weights: readonly number[];
   readonly robust: boolean;
 }
 
@@ -70,16 +72,10 @@ function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Poi
 
 function mirrorLine<U extends Unit>(
   units: readonly NamedUnit<U>[],
-  robust: boolean,
+  robustly: boolean,
 ): FittedLine<U> {
-  const fit = bestMirrorLine(units, { robust });
-  return {
-    line: fit.line,
-    angleU: fit.angleU,
-    throughU: fit.throughU,
-    weights: Object.fromEntries(units.map(({ name }, index) => [name, fit.weights[index]])),
-    robust: fit.robust,
-  };
+  const { line, angleU, throughU, weights, robust } = mirrorLineOf(units, robustly);
+  return { line, angleU, throughU, names: units.map(({ name }) => name), weights, robust };
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */
@@ -104,7 +100,8 @@ function betweenEndocanthia<U extends Unit>(
     },
     angleU: toDegrees((Math.SQRT2 * spread) / distance(right, left)),
     throughU: length(spread / Math.SQRT2),
-    weights: { endocanthion: 1 },
+    names: ["endocanthion"],
+    weights: [1],
     robust: false,
   };
 }
@@ -142,7 +139,8 @@ function throughGiven<U extends Unit>(
     },
     angleU: toDegrees((Math.SQRT2 * spread) / apart),
     throughU: length(spread / Math.SQRT2),
-    weights: {},
+    names: [],
+    weights: [],
     robust: false,
   };
 }
