@@ -1,20 +1,43 @@
-import type { Point, Unit } from "../units/index.js";
-import type { Brow, Face, FaceSide, MidlineLandmarks, PairedPoints } from "./face.js";
+import type { Point, Polyline, Unit } from "../units/index.js";
+import type { Brow, Face, FaceSide, LandmarkName, MidlineLandmarks, PairedPoints } from "./face.js";
 
-/** A map of points that keeps depth where there is depth. */
-export type PointMap<From extends Unit, To extends Unit> = (point: Point<From>) => Point<To>;
+/**
+ * A map of points that keeps depth where there is depth. It is told which landmark a point is, or
+ * belongs to; the points of a relief have no name.
+ */
+export type PointMap<From extends Unit, To extends Unit> = (
+  point: Point<From>,
+  landmark?: LandmarkName,
+) => Point<To>;
 
-/** Maps both borders of a brow, point by point. */
+/**
+ * Maps both borders of a brow, point by point.
+ *
+ * @example
+ * ```ts
+ * import { flatPoint, mapBrow, mm } from "brow-geometry";
+ * const raised = mapBrow({ upper: mm([[14, 20], [58, 17]]) }, ([x, y]) => flatPoint(x, y + 1));
+ * raised.upper; // → [[14, 21], [58, 18]]
+ * ```
+ */
 export function mapBrow<From extends Unit, To extends Unit>(
   brow: Brow<From>,
   map: PointMap<From, To>,
 ): Brow<To> {
-  return brow.lower === undefined
-    ? { upper: brow.upper.map(map) }
-    : { upper: brow.upper.map(map), lower: brow.lower.map(map) };
+  const upper = mapLine(brow.upper, map, "brow");
+  return brow.lower === undefined ? { upper } : { upper, lower: mapLine(brow.lower, map, "brow") };
 }
 
-/** Maps every landmark of a face; what is not a point stays as it is. */
+/**
+ * Maps every point of a face, always in the same order; what is not a point stays as it is.
+ *
+ * @example
+ * ```ts
+ * import { flatPoint, mapFace, mm } from "brow-geometry";
+ * const face = { right: { pupil: mm([-31, 0]) }, left: {}, midline: { sellion: mm([0, 2]) } };
+ * mapFace(face, ([x, y]) => flatPoint<"mm">(x + 1, y)).right; // → { pupil: [-30, 0] }
+ * ```
+ */
 export function mapFace<From extends Unit, To extends Unit>(
   face: Face<From>,
   map: PointMap<From, To>,
@@ -24,7 +47,7 @@ export function mapFace<From extends Unit, To extends Unit>(
     ...rest,
     right: mapSide(right, map),
     left: mapSide(left, map),
-    midline: mapEntries(midline, map),
+    midline: mapNamed<MidlineLandmarks<To>, From, To>(midline, map),
     ...(relief === undefined ? {} : { relief: mapRelief(relief, map) }),
   };
 }
@@ -35,22 +58,31 @@ function mapSide<From extends Unit, To extends Unit>(
 ): FaceSide<To> {
   const { brow, upperLid, lowerLid, ...points } = side;
   return {
-    ...(mapEntries(points, map) as FaceSide<To>),
-    ...(upperLid === undefined ? {} : { upperLid: upperLid.map(map) }),
-    ...(lowerLid === undefined ? {} : { lowerLid: lowerLid.map(map) }),
+    ...mapNamed<FaceSide<To>, From, To>(points, map),
+    ...(upperLid === undefined ? {} : { upperLid: mapLine(upperLid, map, "upperLid") }),
+    ...(lowerLid === undefined ? {} : { lowerLid: mapLine(lowerLid, map, "lowerLid") }),
     ...(brow === undefined ? {} : { brow: mapBrow(brow, map) }),
   };
 }
 
-function mapEntries<From extends Unit, To extends Unit>(
-  points: Readonly<Record<string, Point<From>>> | MidlineLandmarks<From>,
+function mapNamed<Mapped, From extends Unit, To extends Unit>(
+  points: { readonly [Name in LandmarkName]?: unknown },
   map: PointMap<From, To>,
-): Readonly<Record<string, Point<To>>> {
-  return Object.fromEntries(
-    Object.entries(points)
-      .filter(([, point]) => point !== undefined)
-      .map(([name, point]) => [name, map(point as Point<From>)]),
-  );
+): Mapped {
+  const mapped: Partial<Record<LandmarkName, Point<To>>> = {};
+  for (const name of Object.keys(points) as LandmarkName[]) {
+    const point = points[name] as Point<From> | undefined;
+    if (point !== undefined) mapped[name] = map(point, name);
+  }
+  return mapped as Mapped;
+}
+
+function mapLine<From extends Unit, To extends Unit>(
+  line: Polyline<From>,
+  map: PointMap<From, To>,
+  name: LandmarkName,
+): Polyline<To> {
+  return line.map((point) => map(point, name));
 }
 
 function mapRelief<From extends Unit, To extends Unit>(
@@ -59,6 +91,6 @@ function mapRelief<From extends Unit, To extends Unit>(
 ): PairedPoints<To> {
   return {
     pairs: relief.pairs.map(({ right, left }) => ({ right: map(right), left: map(left) })),
-    middle: relief.middle.map(map),
+    middle: relief.middle.map((point) => map(point)),
   };
 }

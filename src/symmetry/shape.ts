@@ -19,7 +19,7 @@ export function mapShape<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
 ): Shape<To> {
   if (isPoint(shape)) return map(shape);
-  if (isPolyline(shape)) return shape.map(map);
+  if (isPolyline(shape)) return shape.map((point) => map(point));
   if (isFace(shape)) return mapFace(shape, map);
   return isBrow(shape) ? mapBrow(shape, map) : mapMarks(shape, map);
 }
