@@ -1,9 +1,9 @@
 import type { Dot } from "../landmarks/index.js";
-import type { Choices, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
+import type { Choices, Declared, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
 import type { ArchConvention, StartConvention } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { parse } from "./parse.js";
-import { flatPoint, size, words } from "./quantity.js";
+import { flatPoint, positiveLength, words } from "./quantity.js";
 import { flag, list, record, type Schema, within, word } from "./schema.js";
 
 /** Seven dots on each of two brows. */
@@ -45,7 +45,7 @@ export const tailHeight: Schema<TailHeight> = word<TailHeight>({
 });
 
 export const thickness: Schema<Thickness> = record<Thickness>(
-  { start: size<"mm">(), body: size<"mm">(), arch: size<"mm">() },
+  { start: positiveLength<"mm">(), body: positiveLength<"mm">(), arch: positiveLength<"mm">() },
   {},
 );
 
@@ -67,12 +67,13 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     }),
     start: startConvention,
     arch: archConvention,
-    eyeWidthShare: within(0, 2),
+    eyeWidthShare: within(0.4, 1.4),
     frontShare: within(0.4, 0.9),
     tailHeight,
     thickness,
     noseBent: flag,
     pins: list(pin, MOST_PINS),
+    declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },
 );
 

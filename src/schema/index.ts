@@ -1,3 +1,12 @@
 export { choicesSchema, parseChoices } from "./choices.js";
 export { faceSchema, parseFace } from "./face.js";
+export {
+  type DetectedLandmarks,
+  type LandmarkFile,
+  type LandmarkFileContext,
+  landmarkFileSchema,
+  type LengthReference,
+  type NamedLandmarks,
+  parseLandmarkFile,
+} from "./landmark-file.js";
 export type { Schema } from "./schema.js";

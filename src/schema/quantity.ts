@@ -13,6 +13,7 @@ import type {
 import {
   finite,
   list,
+  positive,
   record,
   type RequiredShape,
   type Schema,
@@ -63,6 +64,11 @@ export function length<U extends Unit>(): Schema<Length<U>> {
 /** A length from 0 on. */
 export function size<U extends Unit>(): Schema<Length<U>> {
   return spread as unknown as Schema<Length<U>>;
+}
+
+/** A length above 0. */
+export function positiveLength<U extends Unit>(): Schema<Length<U>> {
+  return positive as unknown as Schema<Length<U>>;
 }
 
 const spread = within(0, Number.POSITIVE_INFINITY);

@@ -1,24 +1,25 @@
 import { test } from "@fast-check/vitest";
-import { type Face, GeometryError, type GeometryErrorDetail, mapFace, px } from "brow-geometry";
+import {
+  type Face,
+  type GeometryError,
+  type GeometryErrorDetail,
+  mapFace,
+  px,
+} from "brow-geometry";
 import { faceSchema, parseFace } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../support/arbitraries.js";
+import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
 const onPhoto: Face<"px"> = mapFace(syntheticFace(), ([x, y]) => px([600 + 4 * x, 400 - 4 * y]));
 
-function refusal(json: unknown, unit: "px" | "mm" = "px"): GeometryError {
-  try {
-    parseFace(json, unit);
-  } catch (error) {
-    if (error instanceof GeometryError) return error;
-    throw error;
-  }
-  return expect.fail("nothing was refused");
+function refused(json: unknown): GeometryError {
+  return refusal(() => parseFace(json, "px"));
 }
 
 function firstProblem(json: unknown): Pick<GeometryErrorDetail, "field" | "value"> {
-  const { field, value } = refusal(json).detail;
+  const { field, value } = refused(json).detail;
   return { field, value };
 }
 
@@ -112,7 +113,7 @@ describe("parseFace", () => {
     ["text", "{}", "face", "{}"],
   ])("refuses %s and names its place", (_, json, field, value) => {
     expect(firstProblem(json)).toEqual({ field, value });
-    expect(refusal(json).code).toBe("not-parsed");
+    expect(refused(json).code).toBe("not-parsed");
   });
 
   it.each([
@@ -145,11 +146,11 @@ describe("parseFace", () => {
       "parseFace: source.uncertainty.default is -1; needs a finite number of at least 0",
     ],
   ])("says what is needed: %#", (json, message) => {
-    expect(refusal(json).message).toBe(message);
+    expect(refused(json).message).toBe(message);
   });
 
   it("says the first three problems and counts the rest", () => {
-    const { message, detail } = refusal({
+    const { message, detail } = refused({
       right: { pupil: 1, alare: 2 },
       left: 3,
       midline: { menton: [4, "5"] },
@@ -162,7 +163,7 @@ describe("parseFace", () => {
 
   it("refuses shares of the picture as pixels", () => {
     const shares = { right: { pupil: [0.42, 0.36] }, left: { pupil: [0.58, 0.36] }, midline: {} };
-    expect(refusal(shares).message).toMatch(/needs pixels: shares of the picture/);
+    expect(refused(shares).message).toMatch(/needs pixels: shares of the picture/);
     expect(parseFace(shares, "mm")).toEqual(shares);
     expect(parseFace(noFace, "px")).toEqual(noFace);
   });
@@ -175,7 +176,7 @@ describe("parseFace", () => {
       { ...noFace, notes: endless },
       { ...noFace, standIns: endless },
     ]) {
-      expect(refusal(json).detail.also).toEqual([]);
+      expect(refused(json).detail.also).toEqual([]);
     }
   });
 });

@@ -1,12 +1,6 @@
 import type { Brow, Face, Side } from "brow-geometry";
-import type {
-  choicesSchema} from "brow-geometry/schema";
-import {
-  faceSchema,
-  parseChoices,
-  parseFace,
-  type Schema,
-} from "brow-geometry/schema";
+import type { choicesSchema } from "brow-geometry/schema";
+import { faceSchema, parseChoices, parseFace, type Schema } from "brow-geometry/schema";
 import type { Choices } from "brow-geometry/mapping";
 import { describe, expectTypeOf, it } from "vitest";
 import type * as z from "zod/mini";
