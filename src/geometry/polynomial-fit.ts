@@ -1,35 +1,33 @@
 import { GeometryError, requireFinite } from "../units/index.js";
 
 /**
- * A least-squares polynomial, written in polynomials that are orthogonal over its own nodes, so that
- * the terms do not disturb each other and no system of equations has to be solved.
+ * A least-squares polynomial Σ powersⱼ τʲ of τ = (t − centre) / spread, which runs from −1 to 1 over
+ * its nodes, so that high powers stay well behaved.
  */
 export interface PolynomialFit {
   readonly nodes: readonly number[];
-  /** One for each power from 0 to the degree. */
-  readonly coefficients: readonly number[];
-  /** The recurrence φₖ₊₁(t) = (t − shiftₖ) φₖ(t) − ratioₖ φₖ₋₁(t), and Σ φₖ² over the nodes. */
-  readonly basis: readonly {
-    readonly shift: number;
-    readonly ratio: number;
-    readonly square: number;
-  }[];
+  readonly centre: number;
+  readonly spread: number;
+  readonly powers: readonly number[];
+  /** Covariance of the powers where each value has an independent error of variance 1. */
+  readonly covariance: readonly (readonly number[])[];
   /**
-   * Standard deviation of the values about the curve, √(Σ residual² / (nodes − coefficients));
-   * absent where there are no more nodes than coefficients.
+   * Standard deviation of the values about the curve, √(Σ residual² / (nodes − powers)); absent
+   * where there are no more nodes than powers.
    */
   readonly scatter?: number;
 }
 
 /**
- * The polynomial of a degree that runs closest to values at given nodes: least squares.
+ * The polynomial of a degree that runs closest to values at given nodes: least squares, by
+ * polynomials that are orthogonal over the nodes.
  *
  * @throws GeometryError `wrong-count` where the lists differ in length or have fewer than
  * degree + 1 entries, `not-finite`, `coincident-points` where no more nodes than the degree differ
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
+ * import { fitPolynomial, polynomialAt } from "brow-geometry";
  * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
  * polynomialAt(parabola, 1.5); // → 3.2500
  * ```
@@ -40,34 +38,66 @@ export function fitPolynomial(
   degree: number,
 ): PolynomialFit {
   requireValues(nodes, values, degree);
-  const basis: PolynomialFit["basis"][number][] = [];
-  const coefficients: number[] = [];
+  const low = Math.min(...nodes);
+  const high = Math.max(...nodes);
+  const centre = (low + high) / 2;
+  const spread = high > low ? (high - low) / 2 : 1;
+  const scaled = nodes.map((node) => (node - centre) / spread);
+
+  const size = degree + 1;
+  const powers = zeros(size);
+  const covariance = Array.from({ length: size }, () => zeros(size));
   const residuals = values.slice();
-  let before = nodes.map(() => 0);
-  let current = nodes.map(() => 1);
+  // φ as its powers and as its values at the nodes; φₖ₊₁ = (τ − shift) φₖ − ratio φₖ₋₁.
+  let phi = zeros(size);
+  phi[0] = 1;
+  let phiBefore = zeros(size);
+  let here = nodes.map(() => 1);
+  let hereBefore = zeros(nodes.length);
   let squareBefore = 1;
-  for (let power = 0; power <= degree; power += 1) {
-    const square = sumOf(current, (phi) => phi * phi);
-    const shift = sumOf(current, (phi, index) => (nodes[index] as number) * phi * phi) / square;
-    const ratio = power === 0 ? 0 : square / squareBefore;
-    const coefficient = sumOf(current, (phi, index) => (residuals[index] as number) * phi) / square;
-    current.forEach((phi, index) => {
-      residuals[index] = (residuals[index] as number) - coefficient * phi;
-    });
-    basis.push({ shift, ratio, square });
-    coefficients.push(coefficient);
-    const next = current.map(
-      (phi, index) => ((nodes[index] as number) - shift) * phi - ratio * (before[index] as number),
+  for (let order = 0; order < size; order += 1) {
+    let [square, moment, product] = [0, 0, 0];
+    for (let index = 0; index < here.length; index += 1) {
+      const value = here[index] as number;
+      square += value * value;
+      moment += (scaled[index] as number) * value * value;
+      product += (residuals[index] as number) * value;
+    }
+    const coefficient = product / square;
+    for (let row = 0; row <= order; row += 1) {
+      const share = (phi[row] as number) / square;
+      powers[row] = (powers[row] as number) + coefficient * (phi[row] as number);
+      const line = covariance[row] as number[];
+      for (let column = 0; column <= order; column += 1) {
+        line[column] = (line[column] as number) + share * (phi[column] as number);
+      }
+    }
+    for (let index = 0; index < here.length; index += 1) {
+      residuals[index] = (residuals[index] as number) - coefficient * (here[index] as number);
+    }
+    const shift = moment / square;
+    const ratio = order === 0 ? 0 : square / squareBefore;
+    const [phiNow, hereNow, phiLast, hereLast] = [phi, here, phiBefore, hereBefore];
+    phi = phiNow.map(
+      (power, row) =>
+        (row === 0 ? 0 : (phiNow[row - 1] as number)) -
+        shift * power -
+        ratio * (phiLast[row] as number),
     );
-    [before, current, squareBefore] = [current, next, square];
+    here = hereNow.map(
+      (value, index) =>
+        ((scaled[index] as number) - shift) * value - ratio * (hereLast[index] as number),
+    );
+    [phiBefore, hereBefore, squareBefore] = [phiNow, hereNow, square];
   }
-  const free = nodes.length - coefficients.length;
-  if (free === 0) return { nodes, coefficients, basis };
-  const scatter = Math.sqrt(sumOf(residuals, (residual) => residual * residual) / free);
-  return { nodes, coefficients, basis, scatter };
+  const fit = { nodes, centre, spread, powers, covariance };
+  const free = nodes.length - size;
+  if (free === 0) return fit;
+  const sum = residuals.reduce((total, residual) => total + residual * residual, 0);
+  return { ...fit, scatter: Math.sqrt(sum / free) };
 }
 
-/** Which derivative is asked for: the value, the slope, the curvature. */
+/** Which derivative is asked for: the value, the slope, the second derivative. */
 export type Derivative = 0 | 1 | 2;
 
 /**
@@ -75,18 +105,14 @@ export type Derivative = 0 | 1 | 2;
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
+ * import { fitPolynomial, polynomialAt } from "brow-geometry";
  * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
  * polynomialAt(parabola, 1.5, 1); // → 3.0000
  * polynomialAt(parabola, 1.5, 2); // → 2.0000
  * ```
  */
 export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivative = 0): number {
-  let sum = 0;
-  for (const [power, phi] of basisAt(fit, at, derivative).entries()) {
-    sum += (fit.coefficients[power] as number) * phi;
-  }
-  return sum;
+  return derivativeAt(fit.powers, (at - fit.centre) / fit.spread, derivative, fit.spread);
 }
 
 /**
@@ -96,7 +122,7 @@ export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivat
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialWeights } from "brow-geometry/geometry";
+ * import { fitPolynomial, polynomialWeights } from "brow-geometry";
  * const mean = fitPolynomial([0, 1, 2, 3], [7, 9, 8, 8], 0);
  * polynomialWeights(mean, 5); // → [0.25, 0.25, 0.25, 0.25]
  * ```
@@ -106,37 +132,32 @@ export function polynomialWeights(
   at: number,
   derivative: Derivative = 0,
 ): readonly number[] {
-  const here = basisAt(fit, at, derivative);
-  const shares = here.map((phi, power) => phi / (fit.basis[power]?.square as number));
-  return fit.nodes.map((node) => {
-    let sum = 0;
-    for (const [power, phi] of basisAt(fit, node, 0).entries())
-      sum += (shares[power] as number) * phi;
-    return sum;
-  });
+  const { nodes, centre, spread, covariance } = fit;
+  const tau = (at - centre) / spread;
+  // The covariance is symmetric: its rows are as good as its columns.
+  const powers = covariance.map((row) => derivativeAt(row, tau, derivative, spread));
+  return nodes.map((node) => derivativeAt(powers, (node - centre) / spread, 0, spread));
 }
 
-/** The orthogonal polynomials, or their derivatives, at a place. */
-function basisAt(fit: PolynomialFit, at: number, derivative: Derivative): readonly number[] {
-  const values: number[] = [];
-  let [value, slope, curvature] = [1, 0, 0];
-  let [valueBefore, slopeBefore, curvatureBefore] = [0, 0, 0];
-  for (const { shift, ratio } of fit.basis) {
-    values.push(derivative === 0 ? value : derivative === 1 ? slope : curvature);
-    const from = at - shift;
-    const nextCurvature = from * curvature + 2 * slope - ratio * curvatureBefore;
-    const nextSlope = from * slope + value - ratio * slopeBefore;
-    const nextValue = from * value - ratio * valueBefore;
-    [valueBefore, slopeBefore, curvatureBefore] = [value, slope, curvature];
-    [value, slope, curvature] = [nextValue, nextSlope, nextCurvature];
+/** Horner's rule for Σ powersⱼ τʲ and its derivatives by t. */
+function derivativeAt(
+  powers: readonly number[],
+  tau: number,
+  derivative: Derivative,
+  spread: number,
+): number {
+  let [value, slope, half] = [0, 0, 0];
+  for (let order = powers.length - 1; order >= 0; order -= 1) {
+    half = half * tau + slope;
+    slope = slope * tau + value;
+    value = value * tau + (powers[order] as number);
   }
-  return values;
+  if (derivative === 0) return value;
+  return derivative === 1 ? slope / spread : (2 * half) / (spread * spread);
 }
 
-function sumOf(terms: readonly number[], of: (term: number, index: number) => number): number {
-  let sum = 0;
-  for (let index = 0; index < terms.length; index += 1) sum += of(terms[index] as number, index);
-  return sum;
+function zeros(count: number): number[] {
+  return new Array<number>(count).fill(0);
 }
 
 function requireValues(nodes: readonly number[], values: readonly number[], degree: number): void {
@@ -153,8 +174,8 @@ function requireValues(nodes: readonly number[], values: readonly number[], degr
     const need = `at least ${degree + 1} numbers for degree ${degree}`;
     throw new GeometryError("wrong-count", { where, field: "nodes", value: nodes, need });
   }
-  nodes.forEach((node, index) => requireFinite(where, `nodes[${index}]`, node));
-  values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
+  for (const node of nodes) requireFinite(where, "nodes", node);
+  for (const value of values) requireFinite(where, "values", value);
   if (new Set(nodes).size <= degree) {
     const need = `at least ${degree + 1} different numbers for degree ${degree}`;
     throw new GeometryError("coincident-points", { where, field: "nodes", value: nodes, need });

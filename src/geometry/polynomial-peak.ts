@@ -7,13 +7,13 @@ import { rootBetween } from "./root-between.js";
  *
  * @example
  * ```ts
- * import { fitPolynomial, highestPeak } from "brow-geometry/geometry";
+ * import { fitPolynomial, highestPeak } from "brow-geometry";
  * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 4); // → 3.0000
  * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 2); // → undefined
  * ```
  */
 export function highestPeak(fit: PolynomialFit, from: number, to: number): number | undefined {
-  const steps = STEPS_A_TURN * Math.max(1, fit.coefficients.length - 1);
+  const steps = STEPS_A_TURN * Math.max(1, fit.powers.length - 1);
   let peak: number | undefined;
   let height = Number.NEGATIVE_INFINITY;
   const slope = (at: number): number => polynomialAt(fit, at, 1);

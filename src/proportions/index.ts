@@ -1,3 +1,4 @@
+export { archAtShare } from "./arch-at-share.js";
 export { ARCH_EYE_WIDTH_SHARE, archGuide, type ArchGuideOptions } from "./arch-guide.js";
 export { frontShare } from "./front-share.js";
 export {

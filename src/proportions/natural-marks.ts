@@ -12,7 +12,6 @@ import {
 } from "../units/index.js";
 import { UPWARDS } from "./draw-guide.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
-import { thickness } from "./thickness.js";
 
 /** The dots that a brow shows before anything is planned. */
 export interface NaturalMarks {
@@ -24,12 +23,6 @@ export interface NaturalMarks {
   /** The vertical through the more medial of both start dots. */
   readonly startLine: Line<"mm">;
   readonly arch: NaturalArch;
-  /** Upper to lower border, vertically below the upper dots, where both are known. */
-  readonly thickness: {
-    readonly start?: Length<"mm">;
-    readonly body?: Length<"mm">;
-    readonly arch?: Length<"mm">;
-  };
   /** Dots that lie beyond the end of their border, on its tangent. */
   readonly extended: readonly Dot[];
 }
@@ -97,11 +90,6 @@ export function naturalMarks(brow: Brow<"mm">, options: NaturalMarksOptions = {}
     ) as unknown as NaturalMarks["marks"],
     startLine: lineAlong(moreMedial(upperStart, lowerStart, tailEnd).at, UPWARDS),
     arch,
-    thickness: {
-      ...thicknessUnder("start", upperStart, brow),
-      ...thicknessUnder("body", upperBody, brow),
-      ...thicknessUnder("arch", upperArch, brow),
-    },
     extended: dots.flatMap(({ dot, extended }) => (extended ? [dot] : [])),
   };
 }
@@ -114,16 +102,6 @@ function drawn(point: Point<"mm">): Found {
 
 function onVertical(border: Polyline<"mm">, x: number): Found | undefined {
   return intersectPolyline(lineAlong(flatPoint<"mm">(x, 0), UPWARDS), border)[0];
-}
-
-function thicknessUnder(
-  name: keyof NaturalMarks["thickness"],
-  upper: Found | undefined,
-  brow: Brow<"mm">,
-): NaturalMarks["thickness"] {
-  if (upper === undefined || brow.lower === undefined) return {};
-  const reading = thickness(upper.at, { upper: brow.upper, lower: brow.lower });
-  return reading === undefined ? {} : { [name]: reading.value };
 }
 
 function moreMedial(upper: Found, lower: Found | undefined, tail: Found): Found {
