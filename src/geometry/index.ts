@@ -11,7 +11,7 @@ export {
   pointOnLine,
 } from "./line.js";
 export { midpoint } from "./midpoint.js";
-export { bestMirrorLine, type MirrorLine, type MirrorUnit } from "./mirror-line.js";
+export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export {
   type Derivative,
