@@ -1,5 +1,12 @@
 import { depthAt, skinOf } from "../landmarks/index.js";
-import { eachSide, type Note, note, type NoteValues, type Scale, toDegrees } from "../units/index.js";
+import {
+  eachSide,
+  type Note,
+  note,
+  type NoteValues,
+  type Scale,
+  toDegrees,
+} from "../units/index.js";
 import type { Declared } from "./choices.js";
 import { placeOf } from "./place.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -18,8 +25,7 @@ const SENTENCES = {
     "The photo's scale is known to ±{percent:1} % (standard uncertainty): 50 mm may be {off:1} mm more or less. Check by ruler on the skin.",
   "scale-from-population-average":
     "Millimetres are taken from the average width of the iris, not measured on this client: shares and angles do not care, lengths do.",
-  "stand-in":
-    "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
+  "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
     "The outer eye corners lie {difference:1} mm unequally far from the midline: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
   "posture-not-declared":

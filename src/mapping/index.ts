@@ -2,6 +2,7 @@ export type { CautionCode } from "./cautions.js";
 export type { Choices, Declared, Lead, Pin, TailHeight, Thickness } from "./choices.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
+export { planBrows, planOnPhoto } from "./plan-brows.js";
 export { planMarks } from "./plan-marks.js";
 export { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export type { ReasonCode } from "./reasons.js";

@@ -22,3 +22,8 @@ export function pointAt(place: Place, side: Side): FlatPoint<"mm"> {
 export function ledBy(lead: Lead, values: Sides<number>): number {
   return lead === "middle" ? (values.right + values.left) / 2 : values[lead];
 }
+
+/** The sides whose own dots count: the one that leads, or both. */
+export function ledSides(lead: Lead): readonly Side[] {
+  return lead === "middle" ? ["right", "left"] : [lead];
+}

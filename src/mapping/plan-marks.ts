@@ -35,7 +35,7 @@ export function planMarks(face: PlannableFace, choices: Choices = {}): MarkPlan 
   const u = landmarkUncertainty(face, "brow");
   const natural = eachSide((side) => naturalMarks(face[side].brow, { u }));
   const skin = skinOf(face);
-  const settled = settleChoices(face, natural, choices);
+  const settled = settleChoices(face, natural, skin, choices);
   const { marks, origins, guides, events } = solveMarks(face, natural, skin, settled.value);
   requireDotsInOrder("planMarks", marks.right, "right", settled.value.pins);
   requireDotsInOrder("planMarks", marks.left, "left", settled.value.pins);

@@ -17,7 +17,8 @@ const SENTENCES = {
   "start-at-endocanthion-nose-bent":
     "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
   "start-chosen": "Start on the chosen guide: {convention}.",
-  "arch-natural": "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
+  "arch-natural":
+    "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
   "arch-moved-outward":
     "Arch of the {side} brow moved outward along the border to the vertical of the {limit}: it grows {distance:1} mm nearer the nose.",
   "arch-moved-inward":
@@ -27,7 +28,8 @@ const SENTENCES = {
   "arch-undetermined":
     "Where the {side} brow arches is known only to ±{u:1} mm: front and tail divide at {share:2} of the length by ruler instead.",
   "arch-chosen": "Arch on the chosen guide: {convention}.",
-  "tail-at-guide": "Tail end on the line from the nose wing through the outer eye corner, {height}.",
+  "tail-at-guide":
+    "Tail end on the line from the nose wing through the outer eye corner, {height}.",
   "thickness-natural":
     "Thickness as it grows: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
   "thickness-chosen":

@@ -1,4 +1,4 @@
-import type { StandIn } from "../landmarks/index.js";
+import type { Skin, StandIn } from "../landmarks/index.js";
 import {
   ARCH_EYE_WIDTH_SHARE,
   type ArchConvention,
@@ -9,7 +9,6 @@ import {
 import {
   eachSide,
   GeometryError,
-  length,
   type Note,
   requireFinite,
   requirePositive,
@@ -17,18 +16,14 @@ import {
   type Sides,
 } from "../units/index.js";
 import { archLimits } from "./arch-limits.js";
-import type { Choices, Lead, Thickness } from "./choices.js";
+import type { Choices, Lead } from "./choices.js";
 import { requireUsablePins } from "./pins.js";
-import { ledBy, placeOf } from "./place.js";
+import { ledSides, placeOf } from "./place.js";
 import type { SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
-
-/** One settled choice with the reasons for it. */
-interface Settled<Value> {
-  readonly value: Value;
-  readonly reasons: readonly Note<ReasonCode>[];
-}
+import { settleThickness } from "./settle-thickness.js";
+import type { Settled } from "./settled.js";
 
 /** Front over front and tail: two thirds. Trade practice, no source. */
 const FRONT_SHARE = 2 / 3;
@@ -36,16 +31,11 @@ const FRONT_SHARE = 2 / 3;
 /** Alare up to this far lateral of endocanthion still tells where a brow starts; ours, in mm. */
 const ALARE_LIMIT = 2;
 
-/** A brow falls from 6–8 mm at the front to about 5 mm: trade practice, no source; values ours. */
-const ASSUMED_THICKNESS: Thickness = { start: length(8), body: length(7), arch: length(6) };
-
-/** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
-const LEAST_THICKNESS = 1;
-
 /** Settles every choice that the artist left open, once, and says why. */
 export function settleChoices(
   face: PlannableFace,
   natural: Sides<NaturalMarks>,
+  skin: Skin,
   choices: Choices,
 ): Settled<SettledChoices> {
   requireUsableChoices(choices);
@@ -54,7 +44,7 @@ export function settleChoices(
   const start = settleStart(face, choices);
   const frontShare = choices.frontShare ?? FRONT_SHARE;
   const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
-  const thickness = settleThickness(natural, lead, choices.thickness);
+  const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
   return {
@@ -152,11 +142,6 @@ function alareStandIn(face: PlannableFace): StandIn | undefined {
   return face.standIns?.find(({ landmark }) => landmark === "alare");
 }
 
-/** The sides whose own dots count: the one that leads, or both. */
-function ledSides(lead: Lead): readonly Side[] {
-  return lead === "middle" ? ["right", "left"] : [lead];
-}
-
 function settleArch(
   face: PlannableFace,
   natural: Sides<NaturalMarks>,
@@ -206,35 +191,4 @@ function naturalArchReasons(
   const endocanthion = placeOf(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
   return [reason("arch-natural", { side, share })];
-}
-
-function settleThickness(
-  natural: Sides<NaturalMarks>,
-  lead: Lead,
-  chosen: Thickness | undefined,
-): Settled<Thickness> {
-  if (chosen !== undefined) {
-    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
-  }
-  const read = ledSides(lead).map((side) => natural[side].thickness);
-  const grown = (name: keyof Thickness): number | undefined => {
-    const values = read.map((thickness) => thickness?.[name]);
-    const known = values.filter((value) => value !== undefined && value >= LEAST_THICKNESS);
-    return known.length < values.length
-      ? undefined
-      : known.reduce<number>((sum, value) => sum + (value ?? 0), 0) / known.length;
-  };
-  const start = grown("start");
-  const body = grown("body");
-  const arch = grown("arch");
-  const settled: Thickness = {
-    start: length(start ?? ASSUMED_THICKNESS.start),
-    body: length(body ?? ASSUMED_THICKNESS.body),
-    arch: length(arch ?? ASSUMED_THICKNESS.arch),
-  };
-  const allGrown = start !== undefined && body !== undefined && arch !== undefined;
-  return {
-    value: settled,
-    reasons: [reason(allGrown ? "thickness-natural" : "thickness-assumed", { ...settled })],
-  };
 }

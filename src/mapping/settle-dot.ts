@@ -29,8 +29,14 @@ export function settleDot(
   if (pinned.right === undefined && pinned.left === undefined) {
     const places = eachSide(own);
     const place = {
-      distance: ledBy(followed.across, eachSide((side) => places[side].distance)),
-      height: ledBy(followed.inHeight, eachSide((side) => places[side].height)),
+      distance: ledBy(
+        followed.across,
+        eachSide((side) => places[side].distance),
+      ),
+      height: ledBy(
+        followed.inHeight,
+        eachSide((side) => places[side].height),
+      ),
     };
     return eachSide((side) => ({ ...place, origin: { from: ledFrom(followed.across, side) } }));
   }

@@ -69,7 +69,9 @@ export function solveMarks(
     arch === "natural" || arch === "brow-length-share"
       ? undefined
       : eachSide((side) =>
-          archGuide(requireGuideLandmarks(face, arch), side, arch, { share: choices.eyeWidthShare }),
+          archGuide(requireGuideLandmarks(face, arch), side, arch, {
+            share: choices.eyeWidthShare,
+          }),
         );
   const archOnBorder = settleDot(
     "upperArch",

@@ -1,0 +1,123 @@
+import { deepen, type Skin, skinUncertainty } from "../landmarks/index.js";
+import { compareSides, faceFrame, type FaceFrame, fitMidline, toFace } from "../symmetry/index.js";
+import { eachSide, type Measured, measured, propagate } from "../units/index.js";
+import { cautionsFor } from "./cautions.js";
+import type { Choices } from "./choices.js";
+import { faceInputs } from "./face-inputs.js";
+import { movesBetween } from "./moves.js";
+import type { BrowPlan, MarkPlan } from "./plan.js";
+import { planMarks } from "./plan-marks.js";
+import { readPlan, type ReadingsRow, rowOf, withUncertainties } from "./plan-readings.js";
+import { type PlannableFace, requirePlannable } from "./plannable-face.js";
+
+/**
+ * A map of both brows from a face in millimetres: the dots and the reasons for them, what is read on
+ * them with its uncertainty, how the sides still differ with decisions, the moves from the natural
+ * brows, and what to be careful about.
+ *
+ * Every length carries the uncertainties of the landmarks and of the skin's depth, to first order;
+ * the midline is taken as given. For a face on a photo use {@link planOnPhoto}, which knows that the
+ * midline and the scale are uncertain too.
+ *
+ * @throws GeometryError as {@link planMarks}
+ *
+ * @example
+ * ```ts
+ * import { mm, planBrows, type PlannableFace } from "brow-geometry";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20 + up]), mm([sign * 38, 27 + up]), mm([sign * 57, 18 + up])] },
+ * });
+ * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
+ * const plan = planBrows(face, { lead: "left" });
+ * plan.moves[0]?.text; // → "right start: up 3 mm, outward 2 mm"
+ * plan.cautions[0]?.code; // → "planning-aid"
+ * ```
+ */
+export function planBrows(face: PlannableFace, choices: Choices = {}): BrowPlan {
+  const plan = planMarks(face, choices);
+  const { points, faceWith } = faceInputs(face, 1);
+  const { u } = propagate(
+    ({ skinDepth, ...values }) =>
+      rowOf(
+        readPlan(requirePlannable(faceWith(values)), deepen(plan.skin, skinDepth), plan.choices),
+      ),
+    { ...points, skinDepth: skinDepthFactor(plan.skin) },
+    { linearity: "assumed" },
+  );
+  return finishedPlan(plan, u, choices);
+}
+
+/**
+ * A map of both brows from a face on a photo, as {@link planBrows}; the uncertainties of the midline
+ * and of the scale are carried into every length too.
+ *
+ * @throws GeometryError as {@link planMarks} and {@link faceFrame}
+ *
+ * @example
+ * ```ts
+ * import { faceFrame, mm, type PlannableFace, planOnPhoto, px, scaleFromReference } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: px([500 + sign * 80, 400]),
+ *   exocanthion: px([500 + sign * 220, 400]),
+ *   alare: px([500 + sign * 85, 590]),
+ *   brow: { upper: [px([500 + sign * 75, 300]), px([500 + sign * 190, 265]), px([500 + sign * 285, 310])] },
+ * });
+ * const photo: PlannableFace<"px"> = { right: side(-1), left: side(1), midline: {} };
+ * const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
+ * const plan = planOnPhoto(photo, faceFrame(photo, scale));
+ * plan.marks.left.upperStart; // → [17.0, 20.4]
+ * ```
+ */
+export function planOnPhoto(
+  photo: PlannableFace<"px">,
+  frame: FaceFrame,
+  choices: Choices = {},
+): BrowPlan {
+  const plan = planMarks(requirePlannable(toFace(photo, frame)), choices);
+  const { scale, midline } = frame;
+  const { points, faceWith } = faceInputs<"px">(photo, 1 / scale.factor);
+  const { method } = midline;
+  const { u } = propagate(
+    ({ skinDepth, factor, ...values }) => {
+      const moved = faceWith(values);
+      const refitted = method === "given" ? midline : fitMidline(moved, { method });
+      const movedFrame = faceFrame(moved, { ...scale, factor }, { midline: refitted });
+      const face = requirePlannable(toFace(moved, movedFrame));
+      return rowOf(readPlan(face, deepen(plan.skin, skinDepth), plan.choices));
+    },
+    {
+      ...points,
+      skinDepth: skinDepthFactor(plan.skin),
+      factor: measured(scale.factor, scale.u),
+    },
+    { linearity: "assumed" },
+  );
+  return { ...finishedPlan(plan, u, choices, frame), frame };
+}
+
+/** How many times as far the skin falls back as it is taken to: 1, give or take. */
+function skinDepthFactor(skin: Skin): Measured {
+  return measured(1, skinUncertainty(skin));
+}
+
+function finishedPlan(
+  plan: MarkPlan,
+  u: ReadingsRow,
+  choices: Choices,
+  frame?: FaceFrame,
+): BrowPlan {
+  const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
+  const grown = eachSide((side) => plan.natural[side].marks);
+  return {
+    ...plan,
+    measures: planned.measures,
+    comparison: compareSides(planned.measures, { differences: planned.differences }),
+    naturalMeasures: natural.measures,
+    naturalComparison: compareSides(natural.measures, { differences: natural.differences }),
+    moves: movesBetween(grown, plan.marks),
+    cautions: cautionsFor(plan.face, frame?.scale, choices.declared),
+  };
+}

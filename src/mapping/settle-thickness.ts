@@ -1,0 +1,70 @@
+import { intersectPolyline, lineAlong } from "../geometry/index.js";
+import type { Brow, Skin } from "../landmarks/index.js";
+import { archAtShare, type NaturalMarks, thickness } from "../proportions/index.js";
+import { flatPoint, type Length, length, type Point, type Sides } from "../units/index.js";
+import type { Lead, Thickness } from "./choices.js";
+import type { PlannableFace } from "./plannable-face.js";
+import { ledSides } from "./place.js";
+import { reason } from "./reasons.js";
+import type { Settled } from "./settled.js";
+
+/** A brow falls from 6–8 mm at the front to about 5 mm: trade practice, no source; values ours. */
+const ASSUMED: Thickness = { start: length(8), body: length(7), arch: length(6) };
+
+/** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
+const LEAST = 1;
+
+/** How thick the planned brows are: as chosen, as they grow, or as brows usually are. */
+export function settleThickness(
+  face: PlannableFace,
+  natural: Sides<NaturalMarks>,
+  skin: Skin,
+  lead: Lead,
+  frontShare: number,
+  chosen: Thickness | undefined,
+): Settled<Thickness> {
+  if (chosen !== undefined) {
+    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
+  }
+  const grown = ledSides(lead).map((side) =>
+    stationsOf(face[side].brow, natural[side], skin, frontShare),
+  );
+  const known = (station: keyof Thickness): Length<"mm"> | undefined =>
+    meanOf(grown.map((stations) => stations[station]));
+  const [start, body, arch] = [known("start"), known("body"), known("arch")];
+  const value: Thickness = {
+    start: start ?? ASSUMED.start,
+    body: body ?? ASSUMED.body,
+    arch: arch ?? ASSUMED.arch,
+  };
+  const allKnown = start !== undefined && body !== undefined && arch !== undefined;
+  const code = allKnown ? "thickness-natural" : "thickness-assumed";
+  return { value, reasons: [reason(code, { ...value })] };
+}
+
+/** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */
+function stationsOf(
+  { upper, lower }: Brow<"mm">,
+  { marks, arch }: NaturalMarks,
+  skin: Skin,
+  frontShare: number,
+): { readonly [Station in keyof Thickness]?: Length<"mm"> | undefined } {
+  if (lower === undefined) return {};
+  const { upperStart, tailEnd } = marks;
+  const archDot =
+    arch.kind === "flat" ? archAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
+  const bodyX = (upperStart[0] + archDot[0]) / 2;
+  const [body] = intersectPolyline(lineAlong(flatPoint<"mm">(bodyX, 0), [0, 1]), upper);
+  const at = (dot: Point<"mm"> | undefined): Length<"mm"> | undefined => {
+    const reading = dot && thickness(dot, { upper, lower });
+    return reading !== undefined && reading.value >= LEAST ? reading.value : undefined;
+  };
+  return { start: at(upperStart), body: at(body?.at), arch: at(archDot) };
+}
+
+/** The mean of the sides that lead; unknown where one of them is. */
+function meanOf(values: readonly (Length<"mm"> | undefined)[]): Length<"mm"> | undefined {
+  const known = values.filter((value) => value !== undefined);
+  if (known.length < values.length) return undefined;
+  return length(known.reduce<number>((sum, value) => sum + value, 0) / known.length);
+}
