@@ -57,6 +57,8 @@ export default defineConfig(
     rules: {
       eqeqeq: "error",
       "@typescript-eslint/consistent-type-imports": "error",
+      // Leaving a property out is what destructuring beside a rest is for.
+      "@typescript-eslint/no-unused-vars": ["error", { ignoreRestSiblings: true }],
       "@typescript-eslint/switch-exhaustiveness-check": "error",
       // `${count} points` reads better than `${String(count)} points`, and a number has one way to print.
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],

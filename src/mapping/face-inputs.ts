@@ -21,7 +21,7 @@ export function faceInputs<U extends Unit>(
   face: Face<U>,
   unitsPerMillimetre: number,
 ): FaceInputs<U> {
-  const { relief: _ignored, ...labelled } = face;
+  const { relief, ...labelled } = face;
   const points: Record<PointName, MeasuredPoint<U>> = {};
   let count = 0;
   mapFace<U, U>(labelled, (point, landmark) => {

@@ -275,7 +275,7 @@ describe("planMarks", () => {
 
   it("names the landmark that a chosen guide lacks", () => {
     const { right, left, midline } = syntheticFace();
-    const { limbusLateral: _, ...withoutLimbus } = right;
+    const { limbusLateral, ...withoutLimbus } = right;
     const face = { right: withoutLimbus, left, midline };
     expect(() => planMarks(face, { arch: "lateral-limbus-vertical" })).toThrow(/limbusLateral/);
   });
