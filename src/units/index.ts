@@ -1,5 +1,6 @@
 export { toDegrees, toRadians } from "./angle.js";
 export { averageOf } from "./average-of.js";
+export type { Correlation } from "./correlation.js";
 export {
   type AdviceCode,
   decide,
@@ -15,9 +16,18 @@ export {
   type GeometryErrorCode,
   type GeometryErrorDetail,
 } from "./geometry-error.js";
-export { type Measured, measured } from "./measured.js";
+export {
+  type Measured,
+  measured,
+  type MeasuredPoint,
+  measuredPoint,
+  type PointUncertainty,
+  requireUncertainty,
+} from "./measured.js";
+export type { InputComponent, MeasuredInputs, PlainValues } from "./measured-inputs.js";
 export { normalDistribution, normalQuantile } from "./normal-distribution.js";
 export { type Note, note, type NoteValues } from "./note.js";
+export { type Propagated, propagate, type PropagationOptions } from "./propagate.js";
 export {
   type DeepPoint,
   deepPoint,
@@ -33,6 +43,7 @@ export {
   px,
   type Unit,
 } from "./quantity.js";
+export type { MeasureResult, ResultPart, UncertaintyOf } from "./result-components.js";
 export {
   type Scale,
   type ScaleNoteCode,

@@ -1,5 +1,6 @@
-import { requireFinite } from "./finite.js";
+import { requireFinite, requireFinitePoint } from "./finite.js";
 import { GeometryError } from "./geometry-error.js";
+import type { DeepPoint, FlatPoint, Length, Point, Unit } from "./quantity.js";
 
 /**
  * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit.
@@ -24,14 +25,68 @@ export interface Measured<Value extends number = number> {
  */
 export function measured<Value extends number>(value: Value, u: Value): Measured<Value> {
   requireFinite("measured", "value", value);
-  requireFinite("measured", "u", u);
-  if (u < 0) {
-    throw new GeometryError("out-of-range", {
-      where: "measured",
-      field: "u",
+  requireUncertainty("measured", "u", u);
+  return { value, u };
+}
+
+/** Standard uncertainty of a point: one for every axis, or each axis its own. */
+export type PointUncertainty<U extends Unit> =
+  | Length<U>
+  | readonly [x: Length<U>, y: Length<U>]
+  | readonly [x: Length<U>, y: Length<U>, depth: Length<U>];
+
+/** A point with its standard uncertainty, both in the point's unit. */
+export interface MeasuredPoint<U extends Unit, Value extends Point<U> = Point<U>> {
+  readonly value: Value;
+  readonly u: PointUncertainty<U>;
+}
+
+/**
+ * Pairs a point with its standard uncertainty: one for every axis, or each axis its own.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where an uncertainty is missing or negative
+ *
+ * @example
+ * ```ts
+ * import { measuredPoint, mm } from "brow-geometry";
+ * measuredPoint(mm([14, 22, 4]), [mm(0.3), mm(0.3), mm(2)]).u; // → [0.3, 0.3, 2]
+ * ```
+ */
+export function measuredPoint<U extends Unit>(
+  value: FlatPoint<U>,
+  u: PointUncertainty<U>,
+): MeasuredPoint<U, FlatPoint<U>>;
+export function measuredPoint<U extends Unit>(
+  value: DeepPoint<U>,
+  u: PointUncertainty<U>,
+): MeasuredPoint<U, DeepPoint<U>>;
+export function measuredPoint<U extends Unit>(
+  value: Point<U>,
+  u: PointUncertainty<U>,
+): MeasuredPoint<U>;
+export function measuredPoint<U extends Unit>(
+  value: Point<U>,
+  u: PointUncertainty<U>,
+): MeasuredPoint<U> {
+  requireFinitePoint("measuredPoint", "value", value);
+  value.forEach((_, axis) => {
+    requireUncertainty("measuredPoint", "u", typeof u === "number" ? u : u[axis]);
+  });
+  return { value, u };
+}
+
+/** Refuses a standard uncertainty that is missing, not finite or negative. */
+export function requireUncertainty(
+  where: string,
+  field: string,
+  u: number | undefined,
+): asserts u is number {
+  if (!(u !== undefined && u >= 0 && Number.isFinite(u))) {
+    throw new GeometryError(Number.isFinite(u) ? "out-of-range" : "not-finite", {
+      where,
+      field,
       value: u,
       need: "0 or more",
     });
   }
-  return { value, u };
 }
