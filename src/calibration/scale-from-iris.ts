@@ -57,7 +57,7 @@ export interface IrisOptions {
  * };
  * const scale = scaleFromIris(face);
  * scale.factor; // → 0.200
- * scale.u; // → 0.008
+ * scale.u; // → 0.009
  * scale.notes.map(({ code }) => code); // → ["population-average", "perspective-unknown"]
  * ```
  */
