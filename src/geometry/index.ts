@@ -1,6 +1,8 @@
 export { distance, spaceDistance } from "./distance.js";
-export { intersect, type LineMeeting } from "./intersect.js";
+export { heightOver } from "./height-over.js";
+export { integrate } from "./integrate.js";
 export { intersectPolyline } from "./intersect-polyline.js";
+export { intersect, type LineMeeting } from "./intersect.js";
 export {
   type Direction,
   distanceAlongLine,
@@ -12,6 +14,7 @@ export {
 } from "./line.js";
 export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
+export { polygonArea } from "./polygon-area.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export {
   type Derivative,
@@ -22,4 +25,6 @@ export {
 } from "./polynomial-fit.js";
 export { highestPeak } from "./polynomial-peak.js";
 export { reflect } from "./reflect.js";
+export { fitRobustly, type RobustFit } from "./robust-fit.js";
 export { rootBetween } from "./root-between.js";
+export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";

@@ -38,63 +38,43 @@ export function fitPolynomial(
   degree: number,
 ): PolynomialFit {
   requireValues(nodes, values, degree);
-  const low = Math.min(...nodes);
-  const high = Math.max(...nodes);
-  const centre = (low + high) / 2;
-  const spread = high > low ? (high - low) / 2 : 1;
+  const { centre, spread } = reachOf(nodes);
   const scaled = nodes.map((node) => (node - centre) / spread);
-
   const size = degree + 1;
   const powers = zeros(size);
-  const covariance = Array.from({ length: size }, () => zeros(size));
+  const covariance = powers.map(() => zeros(size));
   const residuals = values.slice();
-  // φ as its powers and as its values at the nodes; φₖ₊₁ = (τ − shift) φₖ − ratio φₖ₋₁.
+  // φ by its powers and by its values at the nodes; the next is (τ − shift) φ − ratio · φ before.
   let phi = zeros(size);
-  phi[0] = 1;
   let phiBefore = zeros(size);
-  let here = nodes.map(() => 1);
+  let here = zeros(nodes.length).fill(1);
   let hereBefore = zeros(nodes.length);
   let squareBefore = 1;
+  phi[0] = 1;
   for (let order = 0; order < size; order += 1) {
-    let [square, moment, product] = [0, 0, 0];
-    for (let index = 0; index < here.length; index += 1) {
-      const value = here[index] as number;
-      square += value * value;
-      moment += (scaled[index] as number) * value * value;
-      product += (residuals[index] as number) * value;
-    }
-    const coefficient = product / square;
+    const square = dot(here, here);
+    const coefficient = dot(here, residuals) / square;
     for (let row = 0; row <= order; row += 1) {
-      const share = (phi[row] as number) / square;
-      powers[row] = (powers[row] as number) + coefficient * (phi[row] as number);
-      const line = covariance[row] as number[];
-      for (let column = 0; column <= order; column += 1) {
-        line[column] = (line[column] as number) + share * (phi[column] as number);
-      }
+      const power = phi[row] as number;
+      powers[row] = (powers[row] as number) + coefficient * power;
+      addTo(covariance[row] as number[], phi, power / square);
     }
-    for (let index = 0; index < here.length; index += 1) {
-      residuals[index] = (residuals[index] as number) - coefficient * (here[index] as number);
-    }
-    const shift = moment / square;
+    addTo(residuals, here, -coefficient);
+
+    const risen = here.map((value, index) => value * (scaled[index] as number));
+    const shift = dot(here, risen) / square;
     const ratio = order === 0 ? 0 : square / squareBefore;
-    const [phiNow, hereNow, phiLast, hereLast] = [phi, here, phiBefore, hereBefore];
-    phi = phiNow.map(
-      (power, row) =>
-        (row === 0 ? 0 : (phiNow[row - 1] as number)) -
-        shift * power -
-        ratio * (phiLast[row] as number),
-    );
-    here = hereNow.map(
-      (value, index) =>
-        ((scaled[index] as number) - shift) * value - ratio * (hereLast[index] as number),
-    );
-    [phiBefore, hereBefore, squareBefore] = [phiNow, hereNow, square];
+    addTo(risen, here, -shift);
+    addTo(risen, hereBefore, -ratio);
+    const next = [0, ...phi.slice(0, -1)];
+    addTo(next, phi, -shift);
+    addTo(next, phiBefore, -ratio);
+    [phiBefore, hereBefore, squareBefore] = [phi, here, square];
+    [phi, here] = [next, risen];
   }
   const fit = { nodes, centre, spread, powers, covariance };
   const free = nodes.length - size;
-  if (free === 0) return fit;
-  const sum = residuals.reduce((total, residual) => total + residual * residual, 0);
-  return { ...fit, scatter: Math.sqrt(sum / free) };
+  return free === 0 ? fit : { ...fit, scatter: Math.sqrt(dot(residuals, residuals) / free) };
 }
 
 /** Which derivative is asked for: the value, the slope, the second derivative. */
@@ -154,6 +134,30 @@ function derivativeAt(
   }
   if (derivative === 0) return value;
   return derivative === 1 ? slope / spread : (2 * half) / (spread * spread);
+}
+
+/** Middle and half-width of what the nodes cover. */
+function reachOf(nodes: readonly number[]): { readonly centre: number; readonly spread: number } {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const node of nodes) {
+    if (node < low) low = node;
+    if (node > high) high = node;
+  }
+  return { centre: (low + high) / 2, spread: high > low ? (high - low) / 2 : 1 };
+}
+
+function dot(one: readonly number[], other: readonly number[]): number {
+  let sum = 0;
+  for (let index = 0; index < one.length; index += 1) {
+    sum += (one[index] as number) * (other[index] as number);
+  }
+  return sum;
+}
+
+function addTo(sum: number[], other: readonly number[], factor: number): void {
+  for (let index = 0; index < sum.length; index += 1) {
+    sum[index] = (sum[index] as number) + factor * (other[index] as number);
+  }
 }
 
 function zeros(count: number): number[] {

@@ -12,6 +12,8 @@ export {
   type StartConvention,
   type TailConvention,
 } from "./guide.js";
+export { measureFace } from "./measure-face.js";
+export { measureSide, type SideContext } from "./measure-side.js";
 export { meetGuide } from "./meet-guide.js";
 export type { NaturalArch } from "./natural-arch.js";
 export { naturalMarks, type NaturalMarks, type NaturalMarksOptions } from "./natural-marks.js";

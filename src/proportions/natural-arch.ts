@@ -67,24 +67,24 @@ function crestOf(shape: BorderOverChord, u: Length<"mm">): NaturalArch {
   const degree = Math.min(MOST_DEGREE, Math.floor(along.length / 2) + 1);
   const fit = fitPolynomial(along, heights, degree);
   const error = Math.max(u, fit.scatter ?? 0);
-  const uncertainty = (at: number, derivative: 0 | 1): number =>
-    error * norm(freeOfChord(polynomialWeights(fit, at, derivative), shares));
+  const uncertaintyOf = (weights: readonly number[]): number =>
+    error * norm(freeOfChord(weights, shares));
 
   const end = along[along.length - 1] as number;
   const crest = highestPeak(fit, 0, end);
   const place = crest ?? end / 2;
   const height = polynomialAt(fit, place);
-  const rise = measured(length<"mm">(height), length<"mm">(uncertainty(place, 0)));
+  const weights = polynomialWeights(fit, place);
+  const rise = measured(length<"mm">(height), length<"mm">(uncertaintyOf(weights)));
   if (crest === undefined) return { kind: "flat", rise };
 
   // The crest lies where the slope is 0: an error of the slope moves it by 1/curvature of that,
   // and never by more than a place anywhere on the border would be uncertain.
-  const wander = uncertainty(crest, 1) / Math.abs(polynomialAt(fit, crest, 2));
-  const at = placeOverChord(
-    shape,
-    polynomialAt(fitPolynomial(along, shares, degree), crest),
-    height,
-  );
+  const slopeU = uncertaintyOf(polynomialWeights(fit, crest, 1));
+  const wander = slopeU / Math.abs(polynomialAt(fit, crest, 2));
+  // The same curve through the feet of the points: weights do not depend on what is fitted.
+  const share = weights.reduce((sum, weight, index) => sum + weight * (shares[index] as number), 0);
+  const at = placeOverChord(shape, share, height);
   return judged(at, length(Math.min(wander, end / Math.sqrt(12))), rise);
 }
 

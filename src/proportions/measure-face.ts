@@ -1,0 +1,46 @@
+import {
+  type Brow,
+  type BrowMarks,
+  type Face,
+  type FaceMeasures,
+  lengthBetween,
+  type Skin,
+} from "../landmarks/index.js";
+import { eachSide, type Sides } from "../units/index.js";
+import { measureSide } from "./measure-side.js";
+
+/**
+ * Everything that is read on both brows and between them, as {@link measureSide}.
+ *
+ * `borders` is the hair to which thickness, lid distance and area are read; without it they are read
+ * to the joined dots.
+ *
+ * @example
+ * ```ts
+ * import { measureFace, mm } from "brow-geometry";
+ * const marks = {
+ *   right: { upperStart: mm([-15, 20]), lowerStart: mm([-15, 12.5]), tailEnd: mm([-58, 17]) },
+ *   left: { upperStart: mm([16, 21]), lowerStart: mm([16, 13]), tailEnd: mm([58, 17]) },
+ * };
+ * const face = { right: {}, left: {}, midline: {} };
+ * const measures = measureFace(marks, face, { kind: "flat" });
+ * measures.startToStart; // → 31.016
+ * measures.left.startThickness; // → 8
+ * ```
+ */
+export function measureFace(
+  marks: Sides<BrowMarks<"mm">>,
+  face: Face<"mm">,
+  skin: Skin,
+  borders?: Sides<Brow<"mm"> | undefined>,
+): FaceMeasures<number> {
+  const sides = eachSide((side) => {
+    const hair = borders?.[side];
+    const context = { side, landmarks: face[side], skin };
+    return measureSide(marks[side], hair === undefined ? context : { ...context, borders: hair });
+  });
+  const { right, left } = marks;
+  return right.upperStart === undefined || left.upperStart === undefined
+    ? sides
+    : { ...sides, startToStart: lengthBetween(right.upperStart, left.upperStart, skin) };
+}
