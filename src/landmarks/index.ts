@@ -1,4 +1,5 @@
 export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
+export { atEyeCorner } from "./eye-corner.js";
 export type {
   Brow,
   Face,
@@ -24,3 +25,7 @@ export type { FaceMeasures, MeasureName, SideMeasures } from "./measures.js";
 export type { MeshAlare } from "./mesh-markup.js";
 export type { NostrilAlare } from "./points68-markup.js";
 export { requireLandmarks } from "./require-landmarks.js";
+export { lengthBetween, lengthOf, type LengthOptions } from "./skin-length.js";
+export { skinOf } from "./skin-of.js";
+export { deepen, skinUncertainty } from "./skin-uncertainty.js";
+export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin.js";
