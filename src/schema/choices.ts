@@ -1,17 +1,22 @@
 import type { Dot } from "../landmarks/index.js";
 import type { Choices, Declared, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
-import type { ArchConvention, StartConvention } from "../proportions/index.js";
+import type {
+  ArchConvention,
+  ArchGuideConvention,
+  GuideConvention,
+  StartConvention,
+} from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { parse } from "./parse.js";
 import { flatPoint, positiveLength, words } from "./quantity.js";
-import { flag, list, record, type Schema, within, word } from "./schema.js";
+import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
 
 /** Seven dots on each of two brows. */
 const MOST_PINS = 14;
 
 export const side: Schema<Side> = word<Side>({ right: true, left: true });
 
-export const dot: Schema<Dot> = word<Dot>({
+export const dots: Words<Dot> = {
   upperStart: true,
   upperBody: true,
   upperArch: true,
@@ -19,21 +24,36 @@ export const dot: Schema<Dot> = word<Dot>({
   lowerStart: true,
   lowerBody: true,
   lowerArch: true,
-});
+};
 
-export const startConvention: Schema<StartConvention> = word<StartConvention>({
+export const dot: Schema<Dot> = word<Dot>(dots);
+
+const startConventions: Words<StartConvention> = {
   "alare-vertical": true,
   "endocanthion-vertical": true,
-});
+};
 
-export const archConvention: Schema<ArchConvention> = word<ArchConvention>({
-  natural: true,
+const archGuides: Words<ArchGuideConvention> = {
   "lateral-limbus-vertical": true,
   "alare-through-pupil": true,
   "eye-width-share": true,
   "exocanthion-vertical": true,
-  "brow-length-share": true,
   "alare-through-lateral-limbus": true,
+};
+
+/** Every rule that is a line on the face. */
+export const guideConvention: Schema<GuideConvention> = word<GuideConvention>({
+  ...startConventions,
+  ...archGuides,
+  "alare-through-exocanthion": true,
+});
+
+export const startConvention: Schema<StartConvention> = word<StartConvention>(startConventions);
+
+export const archConvention: Schema<ArchConvention> = word<ArchConvention>({
+  natural: true,
+  ...archGuides,
+  "brow-length-share": true,
 });
 
 export const lead: Schema<Lead> = word<Lead>({ right: true, left: true, middle: true });
@@ -54,6 +74,8 @@ export const pin: Schema<Pin> = record<Pin>(
   { by: words, reason: words },
 );
 
+export const pins: Schema<readonly Pin[]> = list(pin, MOST_PINS);
+
 /** What an artist has chosen for a plan. */
 export const choicesSchema: Schema<Choices> = record<Choices>(
   {},
@@ -72,7 +94,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     tailHeight,
     thickness,
     noseBent: flag,
-    pins: list(pin, MOST_PINS),
+    pins,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },
 );

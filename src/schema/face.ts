@@ -8,20 +8,23 @@ import {
   type LandmarkSource,
   type LandmarkUncertainty,
   mapFace,
+  type MidlineLandmark,
   type MidlineLandmarks,
   type PairedPoints,
+  type SideLandmark,
   type StandIn,
 } from "../landmarks/index.js";
-import type { Length, Unit } from "../units/index.js";
+import type { PlannableFace } from "../mapping/index.js";
+import type { Unit } from "../units/index.js";
 import { parse } from "./parse.js";
 import { measured, notes, point, polyline, sides, size, words } from "./quantity.js";
-import { list, record, type Schema, word } from "./schema.js";
+import { each, list, record, type Schema, word, type Words } from "./schema.js";
 
 /** Twice what the densest face mesh in use has. */
 const MOST_PAIRS = 1000;
 const MOST_STAND_INS = 100;
 
-const landmarkNames: { readonly [Name in LandmarkName]: true } = {
+export const sideLandmarks: Words<SideLandmark> = {
   endocanthion: true,
   exocanthion: true,
   pupil: true,
@@ -29,9 +32,9 @@ const landmarkNames: { readonly [Name in LandmarkName]: true } = {
   limbusLateral: true,
   alare: true,
   cheilion: true,
-  upperLid: true,
-  lowerLid: true,
-  brow: true,
+};
+
+export const midlineLandmarks: Words<MidlineLandmark> = {
   glabella: true,
   sellion: true,
   pronasale: true,
@@ -41,7 +44,15 @@ const landmarkNames: { readonly [Name in LandmarkName]: true } = {
   menton: true,
 };
 
-const noteCodes: { readonly [Code in FaceNoteCode]: true } = {
+const landmarkNames: Words<LandmarkName> = {
+  ...sideLandmarks,
+  upperLid: true,
+  lowerLid: true,
+  brow: true,
+  ...midlineLandmarks,
+};
+
+const noteCodes: Words<FaceNoteCode> = {
   "sides-swapped": true,
   "irises-swapped": true,
   "mirroring-undone": true,
@@ -58,9 +69,7 @@ const uncertainty = record<LandmarkUncertainty>(
   {
     landmarks: record<NonNullable<LandmarkUncertainty["landmarks"]>>(
       {},
-      Object.fromEntries(Object.keys(landmarkNames).map((name) => [name, size<"mm">()])) as {
-        readonly [Name in LandmarkName]: Schema<Length<"mm">>;
-      },
+      each(landmarkNames, size<"mm">()),
     ),
   },
 );
@@ -75,63 +84,62 @@ const source = record<LandmarkSource>(
   {},
 );
 
-const standIn = record<StandIn>({ landmark, instead: words }, {});
+export const standIns: Schema<readonly StandIn[]> = list(
+  record<StandIn>({ landmark, instead: words }, {}),
+  MOST_STAND_INS,
+);
 
-/** Landmarks of a face in one of the two spaces; the unit is what the reader knows of the data. */
-export function faceSchema<U extends Unit>(unit: U): Schema<Face<U>> {
-  return (unit === "px" ? onPhoto : onFace) as unknown as Schema<Face<U>>;
+// The two spaces differ in their types only: numbers do not show their unit.
+const place = point<"mm">();
+const border = polyline<"mm">();
+const brow = record<Brow<"mm">>({ upper: border }, { lower: border });
+
+const lines = { upperLid: border, lowerLid: border };
+
+const anySide = record<FaceSide<"mm">>({}, { ...each(sideLandmarks, place), ...lines, brow });
+
+const { endocanthion, exocanthion, alare, ...others } = each(sideLandmarks, place);
+
+const plannableSide = record<PlannableFace["right"]>(
+  { endocanthion, exocanthion, alare, brow },
+  { ...others, ...lines },
+);
+
+function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
+  return record<Face<"mm">>(
+    {
+      right: side,
+      left: side,
+      midline: record<MidlineLandmarks<"mm">>({}, each(midlineLandmarks, place)),
+    },
+    {
+      source,
+      standIns,
+      relief: record<PairedPoints<"mm">>(
+        { pairs: list(sides(place), MOST_PAIRS), middle: list(place, MOST_PAIRS) },
+        {},
+      ),
+      notes: notes(noteCodes),
+    },
+  );
 }
 
-const onFace = faceOf<"mm">();
+const onFace = faceOf(anySide);
 
-const onPhoto = faceOf<"px">().check(
+/** A face whose landmarks suffice for a plan. */
+export const plannableFace: Schema<PlannableFace> = faceOf(
+  plannableSide as unknown as Schema<FaceSide<"mm">>,
+) as unknown as Schema<PlannableFace>;
+
+const onPhoto = (onFace as unknown as Schema<Face<"px">>).check(
   z.refine((face) => !looksNormalised(face), {
     error: "pixels: shares of the picture have to be multiplied by its width and its height",
   }),
 );
 
-function faceOf<U extends Unit>(): Schema<Face<U>> {
-  const relief = record<PairedPoints<U>>(
-    { pairs: list(sides(point<U>()), MOST_PAIRS), middle: list(point<U>(), MOST_PAIRS) },
-    {},
-  );
-  return record<Face<U>>(
-    { right: side<U>(), left: side<U>(), midline: midline<U>() },
-    { source, standIns: list(standIn, MOST_STAND_INS), relief, notes: notes(noteCodes) },
-  );
-}
-
-function side<U extends Unit>(): Schema<FaceSide<U>> {
-  return record<FaceSide<U>>(
-    {},
-    {
-      endocanthion: point<U>(),
-      exocanthion: point<U>(),
-      pupil: point<U>(),
-      limbusMedial: point<U>(),
-      limbusLateral: point<U>(),
-      alare: point<U>(),
-      cheilion: point<U>(),
-      upperLid: polyline<U>(),
-      lowerLid: polyline<U>(),
-      brow: record<Brow<U>>({ upper: polyline<U>() }, { lower: polyline<U>() }),
-    },
-  );
-}
-
-function midline<U extends Unit>(): Schema<MidlineLandmarks<U>> {
-  return record<MidlineLandmarks<U>>(
-    {},
-    {
-      glabella: point<U>(),
-      sellion: point<U>(),
-      pronasale: point<U>(),
-      subnasale: point<U>(),
-      labialeSuperius: point<U>(),
-      stomion: point<U>(),
-      menton: point<U>(),
-    },
-  );
+/** Landmarks of a face in one of the two spaces; the unit is what the reader knows of the data. */
+export function faceSchema<U extends Unit>(unit: U): Schema<Face<U>> {
+  return (unit === "px" ? onPhoto : onFace) as unknown as Schema<Face<U>>;
 }
 
 /** Shares of a picture lie in 0…1; a detector may place a point somewhat outside of it. */

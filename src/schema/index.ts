@@ -9,4 +9,5 @@ export {
   type NamedLandmarks,
   parseLandmarkFile,
 } from "./landmark-file.js";
+export { parsePlan, planSchema } from "./plan.js";
 export type { Schema } from "./schema.js";

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import type { Direction, Line } from "../geometry/index.js";
 import type {
   FlatPoint,
   Length,
@@ -20,6 +21,7 @@ import {
   text,
   within,
   word,
+  type Words,
 } from "./schema.js";
 
 /** A border drawn by hand has a dozen points, one traced by a program some hundreds. */
@@ -40,6 +42,9 @@ const pairOrTriple = z
   );
 
 const border = list(pairOrTriple as unknown as Schema<unknown>, MOST_POINTS_OF_A_LINE, 2);
+
+/** A number from 0 on, such as a standard uncertainty. */
+export const spread: Schema<number> = within(0, Number.POSITIVE_INFINITY);
 
 /** A point, with depth or without. The unit is what the reader claims: numbers do not show it. */
 export function point<U extends Unit>(): Schema<Point<U>> {
@@ -71,10 +76,20 @@ export function positiveLength<U extends Unit>(): Schema<Length<U>> {
   return positive as unknown as Schema<Length<U>>;
 }
 
-const spread = within(0, Number.POSITIVE_INFINITY);
+const directionSchema = flatPair as unknown as Schema<Direction>;
+
+/** An endless line with its direction. */
+export function line<U extends Unit>(): Schema<Line<U>> {
+  return record<Line<U>>({ through: flatPoint<U>(), direction: directionSchema }, {});
+}
 
 /** A value with its standard uncertainty. */
 export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread }, {});
+
+/** A length with its standard uncertainty. */
+export function measuredLength<U extends Unit>(): Schema<Measured<Length<U>>> {
+  return measured as unknown as Schema<Measured<Length<U>>>;
+}
 
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);
@@ -97,10 +112,13 @@ const noteValues: Schema<NoteValues> = z
     }),
   );
 
-/** Notes with the given codes. */
-export function notes<Code extends string>(codes: {
-  readonly [Word in Code]: true;
-}): Schema<readonly Note<Code>[]> {
+/** A note with one of the given codes. */
+export function note<Code extends string>(codes: Words<Code>): Schema<Note<Code>> {
   const shape = { code: word<Code>(codes), text: words, values: noteValues };
-  return list(record<Note<Code>>(shape as RequiredShape<Note<Code>>, {}), MOST_NOTES);
+  return record<Note<Code>>(shape, {});
+}
+
+/** Notes with the given codes. */
+export function notes<Code extends string>(codes: Words<Code>): Schema<readonly Note<Code>[]> {
+  return list(note(codes), MOST_NOTES);
 }

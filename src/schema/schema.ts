@@ -53,10 +53,11 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     .check(z.maxLength(most, { error: need }), z.minLength(atLeast, { error: need }));
 }
 
-/** One of some words: all those of the union, each named once. */
-export function word<Union extends string>(words: {
-  readonly [Word in Union]: true;
-}): Schema<Union> {
+/** All words of a union, each named once. */
+export type Words<Union extends string> = { readonly [Word in Union]: true };
+
+/** One of some words. */
+export function word<Union extends string>(words: Words<Union>): Schema<Union> {
   const names = Object.keys(words) as Union[];
   return z.enum(names, { error: `one of ${names.join(", ")}` });
 }
@@ -87,3 +88,33 @@ export function within(lower: number, upper: number): Schema<number> {
 export const positive: Schema<number> = z
   .number({ error: "a finite number above 0" })
   .check(z.gt(0, { error: "a finite number above 0" }));
+
+/** The same schema under each name: a shape, or part of one. */
+export function each<Name extends string, Value>(
+  names: Words<Name>,
+  value: Schema<Value>,
+): { readonly [Key in Name]: Schema<Value> } {
+  return Object.fromEntries(Object.keys(names).map((name) => [name, value])) as {
+    [Key in Name]: Schema<Value>;
+  };
+}
+
+type WithKind<Union, Kind> = Union extends { readonly kind: infer Kinds }
+  ? Kind extends Kinds
+    ? Union
+    : never
+  : never;
+
+/** One of several kinds of object, told apart by their `kind`: for every kind the schema it has. */
+export function kinds<Union extends { readonly kind: string }>(schemas: {
+  readonly [Kind in Union["kind"]]: Schema<WithKind<Union, Kind>>;
+}): Schema<Union> {
+  return z.discriminatedUnion("kind", [...new Set(Object.values(schemas))] as never, {
+    error: `one of ${Object.keys(schemas).join(", ")}`,
+  });
+}
+
+/** The value of a required key that says by `undefined` that it has none, which JSON leaves out. */
+export function maybe<Value>(value: Schema<Value>): Schema<Value | undefined> {
+  return z.optional(value);
+}

@@ -1,0 +1,169 @@
+import type { CompleteMarks, SideLandmark } from "../landmarks/index.js";
+import type {
+  BrowPlan,
+  CautionCode,
+  DotMove,
+  DotOrigin,
+  DotPlacing,
+  Move,
+  ReasonCode,
+  SettledChoices,
+} from "../mapping/index.js";
+import type { Guide } from "../proportions/index.js";
+import {
+  archConvention,
+  dot,
+  dots,
+  guideConvention,
+  lead,
+  pin,
+  pins,
+  side,
+  startConvention,
+  tailHeight,
+  thickness,
+} from "./choices.js";
+import { plannableFace, sideLandmarks, standIns } from "./face.js";
+import { faceFrame } from "./frame.js";
+import { faceMeasures, sideComparison } from "./measures.js";
+import { naturalMarks } from "./natural-marks.js";
+import { parse } from "./parse.js";
+import { length, line, notes, point, sides, words } from "./quantity.js";
+import { skin } from "./skin.js";
+import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
+
+/** A plan draws three a side. */
+const MOST_GUIDES = 20;
+const MOST_DOTS = Object.keys(dots).length;
+
+const settledChoices = record<SettledChoices>(
+  {
+    lead,
+    levels: lead,
+    start: startConvention,
+    arch: archConvention,
+    eyeWidthShare: finite,
+    frontShare: finite,
+    tailHeight,
+    thickness,
+    pins,
+  },
+  {},
+);
+
+const guide = record<Guide>(
+  {
+    mark: word<Guide["mark"]>({ start: true, arch: true, tail: true }),
+    convention: guideConvention,
+    side,
+    line: line<"mm">(),
+    from: list(word<SideLandmark>(sideLandmarks), Object.keys(sideLandmarks).length),
+    standIns,
+  },
+  {},
+);
+
+const origin = record<DotOrigin>(
+  { from: word<DotOrigin["from"]>({ own: true, mirrored: true, both: true, pinned: true }) },
+  { pin },
+);
+
+const dotMove = record<DotMove>(
+  {
+    kind: word<DotMove["kind"]>({ move: true, stay: true }),
+    side,
+    dot,
+    text: words,
+    up: length<"mm">(),
+    outward: length<"mm">(),
+  },
+  {},
+);
+
+const move = kinds<Move>({
+  move: dotMove,
+  stay: dotMove,
+  place: record<DotPlacing>(
+    {
+      kind: word({ place: true }),
+      side,
+      dot,
+      text: words,
+      distance: length<"mm">(),
+      height: length<"mm">(),
+    },
+    {},
+  ),
+});
+
+const reasons = notes<ReasonCode>({
+  "lead-middle": true,
+  "lead-side": true,
+  "levels-middle": true,
+  "levels-side": true,
+  "start-at-alare": true,
+  "start-at-endocanthion-nose-wide": true,
+  "start-at-endocanthion-stand-in": true,
+  "start-at-endocanthion-nose-bent": true,
+  "start-chosen": true,
+  "arch-natural": true,
+  "arch-moved-outward": true,
+  "arch-moved-inward": true,
+  "arch-flat": true,
+  "arch-undetermined": true,
+  "arch-chosen": true,
+  "tail-at-guide": true,
+  "thickness-natural": true,
+  "thickness-chosen": true,
+  "thickness-assumed": true,
+  "border-extended": true,
+  "guide-missed": true,
+  pinned: true,
+});
+
+const cautions = notes<CautionCode>({
+  "local-law": true,
+  hygiene: true,
+  "planning-aid": true,
+  "scale-uncertain": true,
+  "scale-from-population-average": true,
+  "stand-in": true,
+  "head-may-be-turned": true,
+  "posture-not-declared": true,
+});
+
+/** A map of both brows, as `planBrows` answers it. */
+export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
+  {
+    face: plannableFace,
+    skin,
+    choices: settledChoices,
+    reasons,
+    natural: sides(naturalMarks),
+    guides: sides(list(guide, MOST_GUIDES)),
+    marks: sides(record<CompleteMarks<"mm">>(each(dots, point<"mm">()), {})),
+    origins: sides(record<BrowPlan["origins"]["right"]>(each(dots, origin), {})),
+    measures: faceMeasures,
+    comparison: sideComparison,
+    naturalMeasures: faceMeasures,
+    naturalComparison: sideComparison,
+    moves: list(move, 2 * MOST_DOTS),
+    cautions,
+  },
+  { frame: faceFrame },
+);
+
+/**
+ * Reads a plan back that was written to JSON; what is read equals what was written.
+ *
+ * @throws GeometryError `not-parsed`, naming the path, what stood there and what is needed
+ *
+ * @example
+ * ```ts
+ * import { parsePlan } from "brow-geometry/schema";
+ * parsePlan({ marks: {} }); // throws GeometryError: face is missing; needs an object with right, left, midline
+ * ```
+ */
+export function parsePlan(json: unknown): BrowPlan {
+  return parse("parsePlan", "plan", planSchema, json);
+}
