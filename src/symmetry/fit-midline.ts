@@ -50,7 +50,7 @@ export interface MidlineOptions<U extends Unit> {
  *   left: { endocanthion: px([560, 500]), cheilion: px([588, 679]) },
  *   midline: { sellion: px([511, 506]) },
  * });
- * midline.tilt; // → 5.9
+ * midline.tilt; // → 5.8
  * midline.robust; // → false
  * ```
  */
