@@ -29,6 +29,8 @@ export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = [
   "subnasale",
   "labialeSuperius",
   "stomion",
+  "stomionSuperius",
+  "stomionInferius",
   "menton",
 ];
 
@@ -47,6 +49,8 @@ const LEVEL: Readonly<Record<SideLandmark | MidlineLandmark, number>> = {
   subnasale: -45,
   labialeSuperius: -55,
   stomion: -65,
+  stomionSuperius: -64,
+  stomionInferius: -66,
   menton: -110,
 };
 const BROW_LEVEL = 20;
