@@ -43,6 +43,10 @@ export interface MidlineLandmarks<U extends Unit> {
   readonly labialeSuperius?: Point<U>;
   /** Middle of the line between the lips. */
   readonly stomion?: Point<U>;
+  /** Lowest point of the upper lip: at stomion while the lips are closed. */
+  readonly stomionSuperius?: Point<U>;
+  /** Highest point of the lower lip: at stomion while the lips are closed. */
+  readonly stomionInferius?: Point<U>;
   /** Lowest point of the chin. */
   readonly menton?: Point<U>;
 }

@@ -41,6 +41,8 @@ export const POINTS_68: Markup<NostrilAlare> = {
     subnasale: 33,
     labialeSuperius: 51,
     stomion: [62, 66],
+    stomionSuperius: 62,
+    stomionInferius: 66,
     menton: 8,
   },
   alare: {

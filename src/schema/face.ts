@@ -41,6 +41,8 @@ export const midlineLandmarks: Words<MidlineLandmark> = {
   subnasale: true,
   labialeSuperius: true,
   stomion: true,
+  stomionSuperius: true,
+  stomionInferius: true,
   menton: true,
 };
 

@@ -131,7 +131,7 @@ describe("parseFace", () => {
     ],
     [
       { right: {}, left: {} },
-      "parseFace: midline is missing; needs an object with glabella, sellion, pronasale, subnasale, labialeSuperius, stomion, menton",
+      "parseFace: midline is missing; needs an object with glabella, sellion, pronasale, subnasale, labialeSuperius, stomion, stomionSuperius, stomionInferius, menton",
     ],
     [
       {

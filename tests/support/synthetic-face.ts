@@ -20,6 +20,8 @@ export function syntheticFace(): SyntheticFace {
       subnasale: mm([0, -44]),
       labialeSuperius: mm([0, -58]),
       stomion: mm([0, -66]),
+      stomionSuperius: mm([0, -66]),
+      stomionInferius: mm([0, -66]),
       menton: mm([0, -112]),
     },
   };
