@@ -55,7 +55,7 @@ describe("fitMidline", () => {
     expect(midline.robust).toBe(true);
     expect(midline.weights).toMatchObject({ endocanthion: 1, alare: 0.25, pronasale: 0.25 });
     expect(Object.keys(midline.weights)).not.toContain("menton");
-    expectClose(Object.values(midline.offsets), Array(14).fill(0), 1e-12);
+    expectClose(Object.values(midline.offsets), Array(16).fill(0), 1e-12);
   });
 
   test.prop([anyFace(), anyPose()])("does not care how the photo was taken", (face, pose) => {
