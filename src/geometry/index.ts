@@ -27,4 +27,11 @@ export { highestPeak } from "./polynomial-peak.js";
 export { reflect } from "./reflect.js";
 export { fitRobustly, type RobustFit } from "./robust-fit.js";
 export { rootBetween } from "./root-between.js";
+export {
+  fitSimilarity,
+  type Similarity,
+  type SimilarityFit,
+  type SimilarityOptions,
+  transform,
+} from "./similarity.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";
