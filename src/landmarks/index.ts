@@ -1,4 +1,5 @@
 export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
+export type { Declared } from "./declared.js";
 export { atEyeCorner } from "./eye-corner.js";
 export type {
   Brow,
@@ -25,6 +26,7 @@ export type { FaceMeasures, MeasureName, SideMeasures } from "./measures.js";
 export type { MeshAlare } from "./mesh-markup.js";
 export type { NostrilAlare } from "./points68-markup.js";
 export { requireLandmarks } from "./require-landmarks.js";
+export { enlargeSkin } from "./enlarge-skin.js";
 export { lengthBetween, lengthOf, type LengthOptions } from "./skin-length.js";
 export { skinOf } from "./skin-of.js";
 export { deepen, skinUncertainty } from "./skin-uncertainty.js";

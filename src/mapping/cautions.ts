@@ -1,4 +1,4 @@
-import { depthAt, skinOf } from "../landmarks/index.js";
+import { type Declared, depthAt, skinOf } from "../landmarks/index.js";
 import {
   eachSide,
   type Note,
@@ -7,7 +7,6 @@ import {
   type Scale,
   toDegrees,
 } from "../units/index.js";
-import type { Declared } from "./choices.js";
 import { placeOf } from "./place.js";
 import type { PlannableFace } from "./plannable-face.js";
 

@@ -1,4 +1,4 @@
-import type { Dot } from "../landmarks/index.js";
+import type { Declared, Dot } from "../landmarks/index.js";
 import type { ArchConvention, StartConvention } from "../proportions/index.js";
 import type { FlatPoint, Length, Side } from "../units/index.js";
 
@@ -54,10 +54,4 @@ export interface Choices {
   readonly pins?: readonly Pin[];
   /** What only somebody in the room knows. */
   readonly declared?: Declared;
-}
-
-/** How the client sat when the landmarks were taken, as declared by whoever was there. */
-export interface Declared {
-  readonly upright?: boolean;
-  readonly relaxed?: boolean;
 }

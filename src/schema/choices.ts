@@ -1,5 +1,5 @@
-import type { Dot } from "../landmarks/index.js";
-import type { Choices, Declared, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
+import type { Declared, Dot } from "../landmarks/index.js";
+import type { Choices, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
 import type {
   ArchConvention,
   ArchGuideConvention,
