@@ -9,7 +9,8 @@ import { type Length, length, type Point, type Polyline, type Unit } from "../un
  *
  * @example
  * ```ts
- * import { heightOver, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { heightOver } from "brow-geometry/geometry";
  * const border = mm([[10, 20], [30, 26], [50, 18]]);
  * heightOver(mm(20), border); // → 23
  * heightOver(mm(55), border); // → 16

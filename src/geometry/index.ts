@@ -35,3 +35,9 @@ export {
   transform,
 } from "./similarity.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";
+export {
+  type EigenPair,
+  eigenPairs,
+  type SpaceVector,
+  type SymmetricMatrix,
+} from "./symmetric-matrix.js";

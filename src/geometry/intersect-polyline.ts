@@ -1,6 +1,6 @@
-import { length, type Polyline, type Unit } from "../units/index.js";
+import type { Polyline, Unit } from "../units/index.js";
 import { distanceFromLine, type Line } from "./line.js";
-import { directedSegments, type Leg, type PolylinePlace, pointAlong } from "./polyline.js";
+import { type Leg, legsOf, placeOnLeg, type PolylinePlace } from "./polyline.js";
 
 /**
  * Where an endless line meets a polyline, in order from the polyline's first point.
@@ -23,45 +23,45 @@ export function intersectPolyline<U extends Unit>(
   line: Line<U>,
   polyline: Polyline<U>,
 ): readonly PolylinePlace<U>[] {
-  const legs = directedSegments("intersectPolyline", polyline);
-  const within = legs.flatMap((leg) => {
-    const along = crossingAlong(leg, line);
-    return along !== undefined && along >= 0 && along <= leg.size ? [leg.from + along] : [];
-  });
-  const hits = within.length > 0 ? withoutRepeats(within) : beyondEnds(legs, line);
-  return hits.map((along) => pointAlong(polyline, length(along)));
+  const legs = legsOf("intersectPolyline", polyline);
+  const ends = { first: legs[0] as Leg<U>, last: legs[legs.length - 1] as Leg<U> };
+  const hits: PolylinePlace<U>[] = [];
+  let offset = distanceFromLine(ends.first.from, line);
+  let onLineBefore = false;
+  for (const leg of legs) {
+    const offsetAtEnd = distanceFromLine(leg.to, line);
+    if (meets(offset, offsetAtEnd, leg === ends.last) && !(offset === 0 && onLineBefore)) {
+      hits.push(placeOnLeg(leg, shareToLine(offset, offsetAtEnd), ends));
+    }
+    onLineBefore = offset === 0 && offsetAtEnd === 0;
+    offset = offsetAtEnd;
+  }
+  return hits.length > 0 ? hits : beyondEnds(line, ends);
 }
 
-/** Distance from a leg's start, along its direction, to the line; none where they are parallel. */
-function crossingAlong<U extends Unit>(leg: Leg<U>, line: Line<U>): number | undefined {
-  const offset = distanceFromLine(leg.start, line);
-  const rate = line.direction[0] * leg.direction[1] - line.direction[1] * leg.direction[0];
-  if (rate === 0) return offset === 0 ? 0 : undefined;
-  return -offset / rate;
+/** Whether a leg meets the line; a corner on the line belongs to the leg that begins there. */
+function meets(offset: number, offsetAtEnd: number, isLast: boolean): boolean {
+  if (offset === 0) return true;
+  return offsetAtEnd === 0 ? isLast : offset > 0 !== offsetAtEnd > 0;
 }
 
-function beyondEnds<U extends Unit>(legs: readonly Leg<U>[], line: Line<U>): readonly number[] {
-  const first = legs[0] as Leg<U>;
-  const last = legs[legs.length - 1] as Leg<U>;
-  const before = crossingAlong(first, line);
-  const after = crossingAlong(last, line);
-  const misses = [
-    ...(before !== undefined && before < 0 ? [{ along: before, beyond: -before }] : []),
-    ...(after !== undefined && after > last.size
-      ? [{ along: last.from + after, beyond: after - last.size }]
-      : []),
-  ];
-  const nearest = misses.sort((one, other) => one.beyond - other.beyond)[0];
-  return nearest === undefined ? [] : [nearest.along];
+/** Which share of a leg, extended both ways, leads to the line; 0 on the line itself. */
+function shareToLine(offset: number, offsetAtEnd: number): number {
+  return offset === 0 ? 0 : offset / (offset - offsetAtEnd);
 }
 
-/** A line through a corner meets both legs there: once is enough. */
-function withoutRepeats(sorted: readonly number[]): readonly number[] {
-  return sorted.filter((along, index) => {
-    const previous = sorted[index - 1];
-    return previous === undefined || along - previous > CORNER * Math.max(1, along);
-  });
+function beyondEnds<U extends Unit>(
+  line: Line<U>,
+  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
+): readonly PolylinePlace<U>[] {
+  const shareOf = ({ from, to }: Leg<U>): number =>
+    shareToLine(distanceFromLine(from, line), distanceFromLine(to, line));
+  const before = shareOf(ends.first);
+  const after = shareOf(ends.last);
+  const hits = [
+    { leg: ends.first, share: before, beyond: -before * ends.first.size },
+    { leg: ends.last, share: after, beyond: (after - 1) * ends.last.size },
+  ].filter(({ beyond }) => beyond > 0 && Number.isFinite(beyond));
+  const [nearest] = hits.sort((one, other) => one.beyond - other.beyond);
+  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, ends)];
 }
-
-/** Hits closer than this share of their distance along the polyline are the same corner. */
-const CORNER = 1e-12;

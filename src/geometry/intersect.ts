@@ -8,8 +8,11 @@ export type LineMeeting<U extends Unit> =
   | { readonly kind: "parallel"; readonly apart: Length<U> }
   | { readonly kind: "coincident" };
 
-/** Sine of the angle below which two directions count as parallel: rounding of a unit pair. */
-const PARALLEL_SINE = 1e-12;
+/**
+ * What rounding may do to a sine, or to a distance as a share of the coordinates: below it two
+ * directions count as parallel, and two parallel lines as one.
+ */
+const ROUNDING = 1e-12;
 
 /**
  * Where two endless lines meet. Parallel and coincident lines are ordinary answers.
@@ -24,9 +27,12 @@ const PARALLEL_SINE = 1e-12;
  */
 export function intersect<U extends Unit>(one: Line<U>, other: Line<U>): LineMeeting<U> {
   const sine = one.direction[0] * other.direction[1] - one.direction[1] * other.direction[0];
-  if (Math.abs(sine) < PARALLEL_SINE) {
+  if (Math.abs(sine) < ROUNDING) {
     const apart = Math.abs(distanceFromLine(other.through, one));
-    return apart === 0 ? { kind: "coincident" } : { kind: "parallel", apart: length(apart) };
+    const reach = Math.hypot(...one.through, ...other.through);
+    return apart <= ROUNDING * reach
+      ? { kind: "coincident" }
+      : { kind: "parallel", apart: length(apart) };
   }
   const [x, y] = difference(other.through, one.through);
   const along = (x * other.direction[1] - y * other.direction[0]) / sine;

@@ -7,7 +7,8 @@ import type { Polyline, Unit } from "../units/index.js";
  *
  * @example
  * ```ts
- * import { mm, polygonArea } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { polygonArea } from "brow-geometry/geometry";
  * polygonArea(mm([[0, 0], [4, 0], [4, 3]])); // → 6
  * polygonArea(mm([[0, 0], [4, 3], [4, 0]])); // → -6
  * ```

@@ -10,8 +10,7 @@ import {
   type Unit,
 } from "../units/index.js";
 import { distance } from "./distance.js";
-import type { Direction } from "./line.js";
-import { advance } from "./vector.js";
+import { between } from "./vector.js";
 
 /**
  * Length of a polyline in the plane. A point drawn twice adds nothing.
@@ -24,7 +23,10 @@ import { advance } from "./vector.js";
  */
 export function polylineLength<U extends Unit>(polyline: Polyline<U>): Length<U> {
   let sum = 0;
-  for (const [from, to] of segments(polyline)) sum += distance(from, to);
+  polyline.forEach((to, index) => {
+    const from = polyline[index - 1];
+    if (from !== undefined) sum += distance(from, to);
+  });
   return length(sum);
 }
 
@@ -53,40 +55,32 @@ export function pointAlong<U extends Unit>(
   polyline: Polyline<U>,
   along: Length<U>,
 ): PolylinePlace<U> {
-  const legs = directedSegments("pointAlong", polyline);
+  const legs = legsOf("pointAlong", polyline);
   const last = legs[legs.length - 1] as Leg<U>;
-  const leg = legs.find(({ from, size }) => along <= from + size) ?? last;
-  const [x, y] = advance(leg.start, leg.direction, along - leg.from);
-  return { at: flatPoint(x, y), along, extended: along < 0 || along > last.from + last.size };
+  const leg = legs.find(({ before, size }) => along <= before + size) ?? last;
+  return placeOnLeg(leg, (along - leg.before) / leg.size, { first: legs[0] as Leg<U>, last });
 }
 
-/** One segment of a polyline with its place along the whole. */
+/** One segment of a polyline that has a length. */
 export interface Leg<U extends Unit> {
-  readonly start: Point<U>;
-  readonly direction: Direction;
+  readonly from: Point<U>;
+  readonly to: Point<U>;
   readonly size: number;
-  /** Distance of `start` from the polyline's first point, along it. */
-  readonly from: number;
+  /** Way along the polyline to `from`. */
+  readonly before: number;
 }
 
-/** The segments that have a length, in order; repeated neighbours drop out here, once for all. */
-export function directedSegments<U extends Unit>(
-  where: string,
-  polyline: Polyline<U>,
-): readonly Leg<U>[] {
+/** The segments that have a length, in order: points drawn twice drop out here, once for all. */
+export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): readonly Leg<U>[] {
   requirePolyline(where, "polyline", polyline, 2);
   const legs: Leg<U>[] = [];
-  let from = 0;
-  for (const [start, end] of segments(polyline)) {
-    const size = distance(start, end);
+  let before = 0;
+  for (let index = 1; index < polyline.length; index += 1) {
+    const [from, to] = [polyline[index - 1] as Point<U>, polyline[index] as Point<U>];
+    const size = distance(from, to);
     if (size === 0) continue;
-    legs.push({
-      start,
-      direction: [(end[0] - start[0]) / size, (end[1] - start[1]) / size],
-      size,
-      from,
-    });
-    from += size;
+    legs.push({ from, to, size, before });
+    before += size;
   }
   if (legs.length === 0) {
     throw new GeometryError("coincident-points", {
@@ -99,10 +93,16 @@ export function directedSegments<U extends Unit>(
   return legs;
 }
 
-function* segments<U extends Unit>(polyline: Polyline<U>): Generator<[Point<U>, Point<U>]> {
-  let previous: Point<U> | undefined;
-  for (const point of polyline) {
-    if (previous !== undefined) yield [previous, point];
-    previous = point;
-  }
+/** The place at a share of a leg; before the first leg and after the last it is extended. */
+export function placeOnLeg<U extends Unit>(
+  leg: Leg<U>,
+  share: number,
+  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
+): PolylinePlace<U> {
+  const [x, y] = between(leg.from, leg.to, share);
+  return {
+    at: flatPoint(x, y),
+    along: length(leg.before + share * leg.size),
+    extended: (leg === ends.first && share < 0) || (leg === ends.last && share > 1),
+  };
 }

@@ -27,7 +27,7 @@ export interface PolynomialFit {
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry";
+ * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
  * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
  * polynomialAt(parabola, 1.5); // → 3.2500
  * ```
@@ -85,7 +85,7 @@ export type Derivative = 0 | 1 | 2;
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry";
+ * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
  * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
  * polynomialAt(parabola, 1.5, 1); // → 3.0000
  * polynomialAt(parabola, 1.5, 2); // → 2.0000
@@ -102,7 +102,7 @@ export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivat
  *
  * @example
  * ```ts
- * import { fitPolynomial, polynomialWeights } from "brow-geometry";
+ * import { fitPolynomial, polynomialWeights } from "brow-geometry/geometry";
  * const mean = fitPolynomial([0, 1, 2, 3], [7, 9, 8, 8], 0);
  * polynomialWeights(mean, 5); // → [0.25, 0.25, 0.25, 0.25]
  * ```

@@ -7,7 +7,7 @@ import { rootBetween } from "./root-between.js";
  *
  * @example
  * ```ts
- * import { fitPolynomial, highestPeak } from "brow-geometry";
+ * import { fitPolynomial, highestPeak } from "brow-geometry/geometry";
  * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 4); // → 3.0000
  * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 2); // → undefined
  * ```

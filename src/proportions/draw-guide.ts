@@ -1,7 +1,8 @@
 import type { Direction, Line } from "../geometry/index.js";
-import { type Face, requireLandmarks, type SideLandmark } from "../landmarks/index.js";
+import type { Face, SideLandmark } from "../landmarks/index.js";
 import type { Point } from "../units/index.js";
 import { type Guide, GUIDE_LANDMARKS, type GuideConvention } from "./guide.js";
+import { requireLandmarksOn } from "./require-guide-landmarks.js";
 
 /** The direction of a vertical: along the midline, from chin to forehead. */
 export const UPWARDS: Direction = [0, 1];
@@ -13,8 +14,8 @@ export function drawGuide<Convention extends GuideConvention>(
   lineOf: (first: Point<"mm">, second: Point<"mm">) => Line<"mm">,
 ): Guide<Convention> {
   const from: readonly SideLandmark[] = GUIDE_LANDMARKS[guide.convention];
-  const known = requireLandmarks(face[guide.side], ...from);
-  const [first, second = first] = from.map((name) => known[name]);
+  requireLandmarksOn(`${guide.mark}Guide`, face, [guide.side], guide.convention);
+  const [first, second = first] = from.map((name) => face[guide.side][name]);
   return {
     ...guide,
     line: lineOf(first as Point<"mm">, second as Point<"mm">),

@@ -1,10 +1,4 @@
-import {
-  type Face,
-  type FaceSide,
-  requireLandmarks,
-  type SideLandmark,
-  type StandIn,
-} from "../landmarks/index.js";
+import { type Face, type FaceSide, type SideLandmark, type StandIn } from "../landmarks/index.js";
 import type { Line } from "../geometry/index.js";
 import type { Side } from "../units/index.js";
 
@@ -70,31 +64,3 @@ export type FaceForGuide<
     Pick<FaceSide<"mm">, (typeof GUIDE_LANDMARKS)[Convention][number]>
   >;
 };
-
-/**
- * Narrows a face to one that has the landmarks of a guide on both sides.
- *
- * @throws GeometryError `missing-landmark`, naming what is missing
- *
- * @example
- * ```ts
- * import { type Face, mm, requireGuideLandmarks, startGuide } from "brow-geometry";
- * const face: Face<"mm"> = {
- *   right: { endocanthion: mm([-15.9, 0]) },
- *   left: { endocanthion: mm([15.9, 0]) },
- *   midline: {},
- * };
- * const ready = requireGuideLandmarks(face, "endocanthion-vertical");
- * startGuide(ready, "left", "endocanthion-vertical").line.through; // → [15.9, 0]
- * requireGuideLandmarks(face, "alare-vertical"); // throws GeometryError: alare is missing
- * ```
- */
-export function requireGuideLandmarks<Convention extends GuideConvention>(
-  face: Face<"mm">,
-  convention: Convention,
-): FaceForGuide<Convention> {
-  const names: readonly SideLandmark[] = GUIDE_LANDMARKS[convention];
-  requireLandmarks(face.right, ...names);
-  requireLandmarks(face.left, ...names);
-  return face as FaceForGuide<Convention>;
-}

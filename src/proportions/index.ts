@@ -8,7 +8,6 @@ export {
   type Guide,
   GUIDE_LANDMARKS,
   type GuideConvention,
-  requireGuideLandmarks,
   type StartConvention,
   type TailConvention,
 } from "./guide.js";
@@ -17,6 +16,7 @@ export { measureSide, type SideContext } from "./measure-side.js";
 export { meetGuide } from "./meet-guide.js";
 export type { NaturalArch } from "./natural-arch.js";
 export { naturalMarks, type NaturalMarks, type NaturalMarksOptions } from "./natural-marks.js";
+export { requireGuideLandmarks } from "./require-guide-landmarks.js";
 export { startGuide } from "./start-guide.js";
 export { tailGuide } from "./tail-guide.js";
 export { thickness, type ThicknessDirection, type ThicknessReading } from "./thickness.js";

@@ -1,4 +1,5 @@
 import {
+  type Brow,
   type DeepPoint,
   type FlatPoint,
   flatPoint,
@@ -78,4 +79,32 @@ export function anyPose(): fc.Arbitrary<Pose> {
       fc.double({ min: 0, max: 4000, noNaN: true }),
     ),
   });
+}
+
+/** The left brow of somebody with an arch that rises 3 to 8 mm over the chord, as 4 to 25 points. */
+export function anyBrow(): fc.Arbitrary<Required<Brow<"mm">>> {
+  const between = (min: number, max: number): fc.Arbitrary<number> =>
+    fc.double({ min, max, noNaN: true });
+  return fc
+    .record({
+      count: fc.integer({ min: 4, max: 25 }),
+      start: fc.tuple(between(10, 20), between(15, 26)),
+      size: between(36, 52),
+      slope: between(-0.25, 0.1),
+      arch: between(0.5, 0.72),
+      rise: between(3, 8),
+      thickness: between(4, 9),
+    })
+    .map(({ count, start, size, slope, arch, rise, thickness }) => {
+      const shares = Array.from({ length: count }, (_, index) => index / (count - 1));
+      const height = (share: number): number => {
+        const off = share < arch ? (arch - share) / arch : (share - arch) / (1 - arch);
+        return slope * size * share + rise * (1 - off * off);
+      };
+      const along = (drop: (share: number) => number): Polyline<"mm"> =>
+        shares.map((share) =>
+          flatPoint(start[0] + size * share, start[1] + height(share) - drop(share)),
+        );
+      return { upper: along(() => 0), lower: along((share) => thickness * (1 - 0.9 * share)) };
+    });
 }

@@ -1,0 +1,51 @@
+import type { Face } from "../landmarks/index.js";
+import { GeometryError, type Side } from "../units/index.js";
+import { type FaceForGuide, GUIDE_LANDMARKS, type GuideConvention } from "./guide.js";
+
+/**
+ * Narrows a face to one that has the landmarks of a guide on both sides.
+ *
+ * @throws GeometryError `missing-landmark`, naming what is missing
+ *
+ * @example
+ * ```ts
+ * import { type Face, mm, requireGuideLandmarks, startGuide } from "brow-geometry";
+ * const face: Face<"mm"> = {
+ *   right: { endocanthion: mm([-15.9, 0]) },
+ *   left: { endocanthion: mm([15.9, 0]) },
+ *   midline: {},
+ * };
+ * const ready = requireGuideLandmarks(face, "endocanthion-vertical");
+ * startGuide(ready, "left", "endocanthion-vertical").line.through; // → [15.9, 0]
+ * requireGuideLandmarks(face, "alare-vertical"); // throws GeometryError: right.alare, left.alare is missing
+ * ```
+ */
+export function requireGuideLandmarks<Convention extends GuideConvention>(
+  face: Face<"mm">,
+  convention: Convention,
+): FaceForGuide<Convention> {
+  requireLandmarksOn("requireGuideLandmarks", face, ["right", "left"], convention);
+  return face as FaceForGuide<Convention>;
+}
+
+/** Refuses a face without a guide's landmarks on the given sides, naming every one that is missing. */
+export function requireLandmarksOn(
+  where: string,
+  face: Face<"mm">,
+  sides: readonly Side[],
+  convention: GuideConvention,
+): void {
+  const missing = sides.flatMap((side) =>
+    GUIDE_LANDMARKS[convention]
+      .filter((name) => face[side][name] === undefined)
+      .map((name) => `${side}.${name}`),
+  );
+  if (missing.length > 0) {
+    throw new GeometryError("missing-landmark", {
+      where,
+      field: missing.join(", "),
+      value: undefined,
+      need: `a point, for ${convention}`,
+    });
+  }
+}
