@@ -38,3 +38,15 @@ declare module "jsts/org/locationtech/jts/algorithm/distance/DiscreteHausdorffDi
     static distance(one: Geometry, other: Geometry, densifyFraction: number): number;
   }
 }
+
+declare module "jsts/org/locationtech/jts/algorithm/Intersection.js" {
+  import type Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
+  export default class Intersection {
+    static intersection(
+      from: Coordinate,
+      to: Coordinate,
+      otherFrom: Coordinate,
+      otherTo: Coordinate,
+    ): Coordinate;
+  }
+}
