@@ -6,7 +6,7 @@ import type { Face, LandmarkName } from "./face.js";
  *
  * Source: Reliability of Periocular Anthropometry, 2019, 46 adults (same rater 0.26 mm).
  */
-const BY_HAND: Length<"mm"> = mm(0.26);
+export const BY_HAND: Length<"mm"> = mm(0.26);
 
 /**
  * Standard uncertainty of a landmark's place, in each axis of the face, as its source states it;

@@ -1,5 +1,6 @@
-import type { Note } from "../units/index.js";
+import { type Note, note } from "../units/index.js";
 import type { FaceNoteCode } from "./face.js";
+import type { Place } from "./markup.js";
 import type { MarkupOptions } from "./markup-options.js";
 import type { PicturePoints } from "./markup-points.js";
 
@@ -8,26 +9,29 @@ export function notesOnPicture(options: MarkupOptions<string>): readonly Note<Fa
   const notes: Note<FaceNoteCode>[] = [];
   if (options.coordinates === "normalised") {
     const { width, height } = options.image;
-    notes.push({
-      code: "scaled-to-pixels",
-      text: `Coordinates were shares of a picture ${width} wide and ${height} high; they are pixels now.`,
-      values: { width, height },
-    });
+    notes.push(
+      note(
+        "scaled-to-pixels",
+        "Coordinates were shares of a picture {width} wide and {height} high; they are pixels now.",
+        { width, height },
+      ),
+    );
   }
   if (options.mirrored === "frame") {
-    notes.push({
-      code: "sides-swapped",
-      text: "The detector saw a flipped picture: its right and left were exchanged.",
-      values: {},
-    });
+    notes.push(
+      note(
+        "sides-swapped",
+        "The detector saw a flipped picture: its right and left were exchanged.",
+      ),
+    );
   }
   if (options.mirrored === "frame" || options.mirrored === "coordinates") {
-    const width = options.image?.width ?? 0;
-    notes.push({
-      code: "mirroring-undone",
-      text: "The picture was flipped sideways; coordinates were turned back to the picture as taken.",
-      values: { width },
-    });
+    notes.push(
+      note(
+        "mirroring-undone",
+        "The picture was flipped sideways; points lie in the picture as taken.",
+      ),
+    );
   }
   return notes;
 }
@@ -35,34 +39,38 @@ export function notesOnPicture(options: MarkupOptions<string>): readonly Note<Fa
 /** A landmark or some points of a line are not there. */
 export function landmarkMissing(
   name: string,
-  indices: readonly number[],
+  place: Place,
   points: PicturePoints,
+  labels: readonly string[] | undefined,
 ): Note<FaceNoteCode> {
-  const missing = indices.filter((index) => points[index] === undefined).join(", ");
-  return {
-    code: "point-missing",
-    text:
-      missing === ""
-        ? `${name} is left out: its point does not lie where it should.`
-        : `${name} is not complete: without point ${missing} of the markup.`,
-    values: { landmark: name, points: missing },
-  };
+  const indices = typeof place === "number" ? [place] : place;
+  const missing = indices
+    .filter((index) => points[index] === undefined)
+    .map((index) => labels?.[index] ?? index)
+    .join(", ");
+  return missing === ""
+    ? note("point-missing", "{landmark} is left out: its point does not lie where it should.", {
+        landmark: name,
+      })
+    : note(
+        "point-missing",
+        "{landmark} is not complete: point {points} of the markup is missing.",
+        {
+          landmark: name,
+          points: missing,
+        },
+      );
 }
 
 /** Neighbours at the same place were joined. */
 export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> {
-  return {
-    code: "repeated-points",
-    text: `${name} repeats ${count === 1 ? "a point" : `${count} points`}: once is enough.`,
-    values: { landmark: name, count },
-  };
+  return note("repeated-points", "{landmark} repeats points, {count} too many: once is enough.", {
+    landmark: name,
+    count,
+  });
 }
 
 /** The detector had put each iris behind the other eye's number. */
 export function irisesExchanged(): Note<FaceNoteCode> {
-  return {
-    code: "irises-swapped",
-    text: "Each iris lay in the other eye; they were exchanged.",
-    values: {},
-  };
+  return note("irises-swapped", "Each iris lay in the other eye; they were exchanged.");
 }

@@ -19,15 +19,19 @@ export interface ImageSize {
 export type Mirroring = "no" | "frame" | "coordinates";
 
 /** How points of a markup are to be read; the same for every markup. */
-export type MarkupOptions<Alare extends string> = MarkupPicture & {
-  /** `"no"` where it is left out. Anything else needs the image size. */
-  readonly mirrored?: Mirroring;
+export type MarkupOptions<Alare extends string> = SourceOptions & {
   /** Which points stand for alare; `"none"` leaves it out. */
   readonly alare?: Alare | "none";
   /** Numbers of points that are not to be used, because they are covered for instance. */
   readonly missing?: readonly number[];
-  /** Instead of what the library knows of the markup's usual source. */
-  readonly uncertainty?: LandmarkUncertainty;
+};
+
+/** What is known of the picture and of whoever placed the points. */
+export type SourceOptions = MarkupPicture & {
+  /** `"no"` where it is left out. Anything else needs the image size. */
+  readonly mirrored?: Mirroring;
+  /** Instead of what the library states of the markup's usual source: of all landmarks, or of some. */
+  readonly uncertainty?: Partial<LandmarkUncertainty>;
   /** How many times too wide, sideways, the source draws the iris. */
   readonly ringFactor?: Measured;
 };

@@ -1,5 +1,5 @@
 import { deepPoint, flatPoint, GeometryError, type Point, requireFinite } from "../units/index.js";
-import type { Markup } from "./markup.js";
+import type { Markup, Place } from "./markup.js";
 import { imageSize, type MarkupOptions, requireImageSize } from "./markup-options.js";
 
 /** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
@@ -40,7 +40,9 @@ export function readPoints(
   requireSize(where, landmarks, markup.size);
   const missing = new Set(options.missing);
   const raw = landmarks.map((point, index) =>
-    missing.has(index) || isMissing(point) ? undefined : rawPoint(where, index, point),
+    missing.has(index) || isMissing(point)
+      ? undefined
+      : rawPoint(where, fieldOf(markup, index), point),
   );
   const [across, down] = pixelsPerUnit(where, raw, options);
   const flipped = options.mirrored !== undefined && options.mirrored !== "no";
@@ -73,12 +75,16 @@ function isMissing(point: MarkupPoint | null | undefined): point is null | undef
   return "visibility" in point && point.visibility === 0 && point.x === 0 && point.y === 0;
 }
 
-function rawPoint(where: string, index: number, point: MarkupPoint): RawPoint {
+function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
   const [x, y, z] = "x" in point ? [point.x, point.y, point.z] : point;
-  requireFinite(where, `landmarks[${index}].x`, x);
-  requireFinite(where, `landmarks[${index}].y`, y);
-  if (z !== undefined) requireFinite(where, `landmarks[${index}].z`, z);
+  requireFinite(where, `${field}.x`, x);
+  requireFinite(where, `${field}.y`, y);
+  if (z !== undefined) requireFinite(where, `${field}.z`, z);
   return { x: x, y: y, z };
+}
+
+function fieldOf({ labels }: Markup, index: number): string {
+  return labels === undefined ? `landmarks[${index}]` : `points.${labels[index] ?? index}`;
 }
 
 function requireSize(where: string, landmarks: MarkupPoints, size: number): void {
@@ -128,18 +134,34 @@ function contradiction(where: string, value: unknown, need: string): GeometryErr
   return new GeometryError("inconsistent", { where, field: "coordinates", value, need });
 }
 
+/** z of the mean of the inner eye corners; undefined where one of them has none. */
 function depthZero(raw: RawPoints, { right, left }: Markup): number | undefined {
-  const one = raw[right.points.endocanthion]?.z;
-  const other = raw[left.points.endocanthion]?.z;
+  const one = meanOf(raw, right.points.endocanthion)?.z;
+  const other = meanOf(raw, left.points.endocanthion)?.z;
   return one === undefined || other === undefined ? undefined : (one + other) / 2;
+}
+
+function meanOf(raw: RawPoints, place: Place | undefined): RawPoint | undefined {
+  if (typeof place === "number" || place === undefined)
+    return place === undefined ? place : raw[place];
+  const points = place.map((index) => raw[index]).filter((point) => point !== undefined);
+  if (points.length < place.length || points.length === 0) return undefined;
+  const mean = (of: (point: RawPoint) => number): number =>
+    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  const deep = points.every(({ z }) => z !== undefined);
+  return {
+    x: mean(({ x }) => x),
+    y: mean(({ y }) => y),
+    z: deep ? mean(({ z }) => z ?? 0) : undefined,
+  };
 }
 
 /** Refuses depths that do not count pixels although x and y do. */
 function requireDepthUnit(where: string, raw: RawPoints, { right, left }: Markup): void {
   const depths = raw.flatMap((point) => (point?.z === undefined ? [] : [point.z]));
   const depth = Math.max(...depths) - Math.min(...depths);
-  const one = raw[right.points.exocanthion];
-  const other = raw[left.points.exocanthion];
+  const one = meanOf(raw, right.points.exocanthion);
+  const other = meanOf(raw, left.points.exocanthion);
   if (one === undefined || other === undefined) return;
   if (depth >= LEAST_DEPTH * Math.hypot(one.x - other.x, one.y - other.y)) return;
   throw new GeometryError("inconsistent", {

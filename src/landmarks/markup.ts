@@ -2,7 +2,8 @@ import type { Measured, Sides } from "../units/index.js";
 import type { LandmarkUncertainty, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
 
 /** Names of the markups that the library reads. */
-export type MarkupName = "mesh-478" | "mesh-468" | "points-68";
+export type MarkupName =
+  "mesh-478" | "mesh-468" | "points-68" | "coco-wholebody-face" | "points-98";
 
 /** Where a landmark stands in a markup: at one point, or at the mean of several; counted from 0. */
 export type Place = number | readonly number[];
@@ -12,13 +13,10 @@ export type Place = number | readonly number[];
  * to tail, lids from endocanthion to exocanthion.
  */
 export interface MarkupSide {
-  readonly points: { readonly [Name in SideLandmark]?: Place } & {
-    readonly endocanthion: number;
-    readonly exocanthion: number;
-  };
-  readonly upperLid: readonly number[];
-  readonly lowerLid: readonly number[];
-  readonly browUpper: readonly number[];
+  readonly points: { readonly [Name in SideLandmark]?: Place };
+  readonly upperLid?: readonly number[];
+  readonly lowerLid?: readonly number[];
+  readonly browUpper?: readonly number[];
   readonly browLower?: readonly number[];
 }
 
@@ -33,23 +31,36 @@ export interface MarkupAlare extends Sides<number> {
   readonly instead: string;
 }
 
-/** Mirror partners, and the points on the middle of the face. */
-export interface MarkupRelief {
-  readonly pairs: readonly Sides<number>[];
-  readonly middle: readonly number[];
-}
-
 /** Index table of a markup, with what is known of its points. */
 export interface Markup<Alare extends string = string> extends Sides<MarkupSide> {
-  readonly name: MarkupName;
+  /** Name of the markup, or `"by-hand"`. */
+  readonly name: string;
+  /** What it is, in words. */
+  readonly title: string;
   /** How many points it has. */
   readonly size: number;
+  /** Names of the points where they are more than numbers. */
+  readonly labels?: readonly string[];
   readonly midline: { readonly [Name in MidlineLandmark]?: Place };
+  /** Points that may stand for alare; the first is the usual one. */
   readonly alare: Readonly<Record<Alare, MarkupAlare>>;
-  readonly usualAlare: Alare;
   readonly irises?: Sides<MarkupIris>;
-  readonly relief?: MarkupRelief;
+  /** Points that are each other's mirror image. */
+  readonly pairs: readonly Sides<number>[];
+  /** Points on the middle of the face. */
+  readonly middle: readonly number[];
   readonly standIns: readonly StandIn[];
   readonly uncertainty: LandmarkUncertainty;
   readonly ringFactor: Measured;
+  /** Who says how deep points lie, where they carry depth. */
+  readonly depth: "none" | "estimated" | "measured";
+}
+
+/** Pairs of points whose numbers run in step: `[17, 26, 5]` is 17 ↔ 26, 18 ↔ 25 … five times. */
+export function pairsDownFrom(
+  ...runs: readonly (readonly [right: number, left: number, count: number])[]
+): readonly Sides<number>[] {
+  return runs.flatMap(([right, left, count]) =>
+    Array.from({ length: count }, (_, step) => ({ right: right + step, left: left - step })),
+  );
 }

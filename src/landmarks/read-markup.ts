@@ -20,7 +20,7 @@ import type {
   StandIn,
 } from "./face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
-import type { Markup, MarkupAlare, MarkupRelief, MarkupSide, Place } from "./markup.js";
+import type { Markup, MarkupAlare, MarkupSide, Place } from "./markup.js";
 import {
   irisesExchanged,
   landmarkMissing,
@@ -44,18 +44,18 @@ export function faceFromMarkup<Alare extends string>(
 
   // A detector that saw a flipped picture takes the client's right for the left.
   const tableOf = (side: Side): Side => (options.mirrored === "frame" ? otherSide(side) : side);
-  const reading: Reading = { points, tableOf, notes };
+  const reading: Reading = { points, labels: markup.labels, tableOf, notes };
   const irises = readIrises(reading, markup);
-  const relief = markup.relief === undefined ? {} : { relief: readRelief(reading, markup.relief) };
+  const deep = points.some((point) => point !== undefined && hasDepth(point));
   const face: Face<"px"> = {
     ...eachSide((side) => ({
       ...readSide(reading, side, markup[tableOf(side)], alare?.[tableOf(side)]),
       ...irises[side],
     })),
     midline: readPlaces(reading, "midline", markup.midline),
-    source: sourceOf(markup, options, points),
+    source: sourceOf(markup, options, deep),
     standIns: standInsOf(markup, alare),
-    ...relief,
+    ...(deep ? { relief: readRelief(reading, markup) } : {}),
     notes,
   };
   requireSideOrder(where, face, "down");
@@ -64,6 +64,7 @@ export function faceFromMarkup<Alare extends string>(
 
 interface Reading {
   readonly points: PicturePoints;
+  readonly labels: readonly string[] | undefined;
   /** The side of the markup's table in which a side of the client stands. */
   readonly tableOf: (side: Side) => Side;
   readonly notes: Note<FaceNoteCode>[];
@@ -77,7 +78,7 @@ function readSide(
 ): FaceSide<"px"> {
   const places = alare === undefined ? table.points : { ...table.points, alare };
   const upper = readLine(reading, `${side}.brow.upper`, table.browUpper);
-  const lower = table.browLower && readLine(reading, `${side}.brow.lower`, table.browLower);
+  const lower = readLine(reading, `${side}.brow.lower`, table.browLower);
   const upperLid = readLine(reading, `${side}.upperLid`, table.upperLid);
   const lowerLid = readLine(reading, `${side}.lowerLid`, table.lowerLid);
   return {
@@ -89,23 +90,27 @@ function readSide(
 }
 
 function readPlaces(
-  { points, notes }: Reading,
+  { points, labels, notes }: Reading,
   part: string,
   places: Readonly<Record<string, Place | undefined>>,
 ): Readonly<Record<string, Point<"px">>> {
   const found: Record<string, Point<"px">> = {};
   for (const [name, place] of Object.entries(places)) {
-    const indices = typeof place === "number" ? [place] : (place ?? []);
-    const point = meanPoint(indices.map((index) => points[index]));
-    if (point === undefined) notes.push(landmarkMissing(`${part}.${name}`, indices, points));
+    if (place === undefined) continue;
+    const point = pointAt(points, place);
+    if (point === undefined) notes.push(landmarkMissing(`${part}.${name}`, place, points, labels));
     else found[name] = point;
   }
   return found;
 }
 
+function pointAt(points: PicturePoints, place: Place | undefined): Point<"px"> | undefined {
+  if (place === undefined) return undefined;
+  if (typeof place === "number") return points[place];
+  return meanPoint(place.map((index) => points[index]));
+}
+
 function meanPoint(points: PicturePoints): Point<"px"> | undefined {
-  const [only] = points;
-  if (points.length === 1) return only;
   let [x, y, depth, deep] = [0, 0, 0, true];
   for (const point of points) {
     if (point === undefined) return undefined;
@@ -120,14 +125,15 @@ function meanPoint(points: PicturePoints): Point<"px"> | undefined {
 
 /** A line without missing points and repeats; none where one of its ends is missing. */
 function readLine(
-  { points, notes }: Reading,
+  { points, labels, notes }: Reading,
   name: string,
-  indices: readonly number[],
+  indices: readonly number[] | undefined,
 ): Polyline<"px"> | undefined {
+  if (indices === undefined) return undefined;
   const line = indices.map((index) => points[index]);
   const known = line.filter((point) => point !== undefined);
   const complete = line[0] !== undefined && line[line.length - 1] !== undefined;
-  if (known.length < line.length) notes.push(landmarkMissing(name, indices, points));
+  if (known.length < line.length) notes.push(landmarkMissing(name, indices, points, labels));
   const distinct = known.filter((point, index) => {
     const previous = known[index - 1];
     return previous === undefined || point[0] !== previous[0] || point[1] !== previous[1];
@@ -138,11 +144,17 @@ function readLine(
   return complete && distinct.length > 1 ? distinct : undefined;
 }
 
-function readIrises({ points, tableOf, notes }: Reading, markup: Markup): Sides<IrisPoints> {
+function readIrises(
+  { points, labels, tableOf, notes }: Reading,
+  markup: Markup,
+): Sides<IrisPoints> {
   if (markup.irises === undefined) return { right: {}, left: {} };
   const corners = eachSide((side) => {
     const { endocanthion, exocanthion } = markup[tableOf(side)].points;
-    return { endocanthion: points[endocanthion], exocanthion: points[exocanthion] };
+    return {
+      endocanthion: pointAt(points, endocanthion),
+      exocanthion: pointAt(points, exocanthion),
+    };
   });
   const table = markup.irises;
   const { irises, swapped } = irisesOf(
@@ -153,20 +165,20 @@ function readIrises({ points, tableOf, notes }: Reading, markup: Markup): Sides<
   if (swapped) notes.push(irisesExchanged());
   eachSide((side) => {
     if (irises[side].pupil === undefined) {
-      notes.push(landmarkMissing(`${side}.pupil`, [table[tableOf(side)].centre], points));
+      notes.push(landmarkMissing(`${side}.pupil`, [table[tableOf(side)].centre], points, labels));
     }
   });
   return irises;
 }
 
-function readRelief({ points, tableOf }: Reading, relief: MarkupRelief): PairedPoints<"px"> {
+function readRelief({ points, tableOf }: Reading, markup: Markup): PairedPoints<"px"> {
   return {
-    pairs: relief.pairs.flatMap((pair) => {
+    pairs: markup.pairs.flatMap((pair) => {
       const right = points[pair[tableOf("right")]];
       const left = points[pair[tableOf("left")]];
       return right === undefined || left === undefined ? [] : [{ right, left }];
     }),
-    middle: relief.middle.map((index) => points[index]).filter((point) => point !== undefined),
+    middle: markup.middle.map((index) => points[index]).filter((point) => point !== undefined),
   };
 }
 
@@ -175,8 +187,9 @@ function alareOf<Alare extends string>(
   markup: Markup<Alare>,
   options: MarkupOptions<Alare>,
 ): MarkupAlare | undefined {
-  const name = options.alare ?? markup.usualAlare;
-  if (name === "none") return undefined;
+  const usual = Object.keys(markup.alare)[0];
+  const name = options.alare ?? usual;
+  if (name === "none" || name === undefined) return undefined;
   const alare = (markup.alare as Readonly<Record<string, MarkupAlare>>)[name];
   if (alare !== undefined && Object.hasOwn(markup.alare, name)) return alare;
   throw new GeometryError("out-of-range", {
@@ -187,16 +200,14 @@ function alareOf<Alare extends string>(
   });
 }
 
-function sourceOf(
-  markup: Markup,
-  options: MarkupOptions<string>,
-  points: PicturePoints,
-): LandmarkSource {
+function sourceOf(markup: Markup, options: MarkupOptions<string>, deep: boolean): LandmarkSource {
+  const { uncertainty = {}, ringFactor = markup.ringFactor } = options;
+  const landmarks = { ...markup.uncertainty.landmarks, ...uncertainty.landmarks };
   return {
     markup: markup.name,
-    uncertainty: options.uncertainty ?? markup.uncertainty,
-    ringFactor: options.ringFactor ?? markup.ringFactor,
-    depth: points.some((point) => point !== undefined && hasDepth(point)) ? "estimated" : "none",
+    uncertainty: { ...markup.uncertainty, ...uncertainty, landmarks },
+    ringFactor,
+    depth: deep ? markup.depth : "none",
   };
 }
 

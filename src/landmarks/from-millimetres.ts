@@ -1,0 +1,138 @@
+import { midpoint } from "../geometry/index.js";
+import {
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  type Point,
+  requireFinitePoint,
+  type Sides,
+} from "../units/index.js";
+import type { Face, LandmarkSource, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
+import { mapFace } from "./map-face.js";
+import { requireSideOrder } from "./side-order.js";
+
+/** One direction along an axis of the program that the points come from. */
+export type AxisDirection = "x" | "-x" | "y" | "-y" | "z" | "-z";
+
+/**
+ * Which way the axes of points in millimetres run: where the client's left, the top of the head and
+ * the viewer lie. `viewer` matters only where points carry depth.
+ */
+export interface MillimetreAxes {
+  readonly left: AxisDirection;
+  readonly up: AxisDirection;
+  readonly viewer?: AxisDirection;
+}
+
+/** A point as plain numbers, with or without depth. */
+export type PlainPoint =
+  readonly [x: number, y: number] | readonly [x: number, y: number, z: number];
+
+/** One side of a face in plain points. */
+export type PlainSide = { readonly [Name in SideLandmark]?: PlainPoint } & {
+  /** From endocanthion to exocanthion. */
+  readonly upperLid?: readonly PlainPoint[];
+  /** From endocanthion to exocanthion. */
+  readonly lowerLid?: readonly PlainPoint[];
+  /** Each border from the start to the tail. */
+  readonly brow?: { readonly upper: readonly PlainPoint[]; readonly lower?: readonly PlainPoint[] };
+};
+
+/** A face in plain points, by the names of the library. */
+export interface PlainFace extends Sides<PlainSide> {
+  readonly midline: { readonly [Name in MidlineLandmark]?: PlainPoint };
+  readonly standIns?: readonly StandIn[];
+}
+
+/** How points in millimetres were taken. */
+export interface MillimetreOptions {
+  readonly axes: MillimetreAxes;
+  /** Left out: placed by hand. */
+  readonly source?: LandmarkSource;
+}
+
+/**
+ * A face from points in millimetres, of a 3D scan, a digitiser or a calibrated photo: turned into the
+ * axes of the face space and moved so that the middle of the inner eye corners is its origin.
+ *
+ * The axes are taken at their word: nothing is levelled. Both inner eye corners are needed; depth is
+ * zero at their mean, and where one of them has none, points are left where they are in depth.
+ *
+ * @throws GeometryError `missing-landmark`, `not-finite`, `out-of-range` where two directions lie along
+ * one axis or a depth has no `viewer` direction, `sides-swapped` where the axes do not fit the face
+ *
+ * @example
+ * ```ts
+ * import { faceFromMillimetres } from "brow-geometry";
+ * const scan = {
+ *   right: { endocanthion: [102, 60, 31], exocanthion: [74, 58, 26] },
+ *   left: { endocanthion: [134, 60, 31], exocanthion: [162, 59, 25] },
+ *   midline: {},
+ * } as const;
+ * const face = faceFromMillimetres(scan, { axes: { left: "x", up: "-y", viewer: "z" } });
+ * face.left.exocanthion; // → [44, 1, -6]
+ * ```
+ */
+export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions): Face<"mm"> {
+  const turn = turner(options.axes);
+  const turned = mapFace(face as unknown as Face<"mm">, turn);
+  const { right, left } = turned;
+  if (right.endocanthion === undefined || left.endocanthion === undefined) {
+    throw new GeometryError("missing-landmark", {
+      where: "faceFromMillimetres",
+      field: right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion",
+      value: undefined,
+      need: "a point: the middle of both becomes the origin",
+    });
+  }
+  const origin = midpoint(right.endocanthion, left.endocanthion);
+  const moved = mapFace(turned, (point): Point<"mm"> => {
+    const x = point[0] - origin[0];
+    const y = point[1] - origin[1];
+    if (!hasDepth(point)) return flatPoint(x, y);
+    return deepPoint(x, y, hasDepth(origin) ? point[2] - origin[2] : point[2]);
+  });
+  requireSideOrder("faceFromMillimetres", moved, "up");
+  return options.source === undefined ? moved : { ...moved, source: options.source };
+}
+
+/** A map from the axes declared to left, up and towards the viewer. */
+function turner({ left, up, viewer }: MillimetreAxes): (point: Point<"mm">) => Point<"mm"> {
+  const declared = [left, up, ...(viewer === undefined ? [] : [viewer])];
+  const axes = declared.map((direction) => "xyz".indexOf(direction.replace("-", "")));
+  if (new Set(axes).size < declared.length || axes.includes(-1)) {
+    throw new GeometryError("out-of-range", {
+      where: "faceFromMillimetres",
+      field: "axes",
+      value: declared,
+      need: 'different axes, each "x", "y" or "z", or one of these with a minus before it',
+    });
+  }
+  return (point) => {
+    requireFinitePoint("faceFromMillimetres", "face", point);
+    const along = (direction: AxisDirection, field: string): number => {
+      const value = point["xyz".indexOf(direction.replace("-", ""))];
+      if (value === undefined) {
+        const need = `an axis that every point has, not ${direction} where a point is flat`;
+        throw new GeometryError("out-of-range", {
+          where: "faceFromMillimetres",
+          field: `axes.${field}`,
+          value: point,
+          need,
+        });
+      }
+      return direction.startsWith("-") ? -value : value;
+    };
+    const x = along(left, "left");
+    const y = along(up, "up");
+    if (!hasDepth(point)) return flatPoint(x, y);
+    if (viewer !== undefined) return deepPoint(x, y, along(viewer, "viewer"));
+    throw new GeometryError("out-of-range", {
+      where: "faceFromMillimetres",
+      field: "axes.viewer",
+      value: undefined,
+      need: "the direction towards the viewer, since points carry depth",
+    });
+  };
+}
