@@ -87,15 +87,18 @@ export function requirePolyline<U extends Unit>(
       need: `at least ${atLeast} points`,
     });
   }
-  polyline.forEach((point, index) => {
-    requireFinitePoint(where, `${field}[${index}]`, point as Point<U>);
-  });
+  // Looked for first: naming every point of every line would cost more than the geometry itself.
+  const index = polyline.findIndex((point) => !isFinitePoint(point));
+  if (index >= 0) requireFinitePoint(where, `${field}[${index}]`, polyline[index] as Point<U>);
 }
 
 function isFinitePoint(point: unknown): boolean {
+  if (!Array.isArray(point)) return false;
+  const [x, y, depth = 0] = point as readonly unknown[];
   return (
-    Array.isArray(point) &&
     (point.length === 2 || point.length === 3) &&
-    point.every((coordinate) => Number.isFinite(coordinate))
+    Number.isFinite(x) &&
+    Number.isFinite(y) &&
+    Number.isFinite(depth)
   );
 }
