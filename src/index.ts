@@ -60,6 +60,8 @@ export {
 } from "./units/index.js";
 export {
   bestMirrorLine,
+  bestMirrorPlane,
+  type DeepMirrorUnit,
   type Derivative,
   type Direction,
   distance,
@@ -80,6 +82,7 @@ export {
   lineThrough,
   midpoint,
   type MirrorLine,
+  type MirrorPlane,
   mirrorLineOf,
   type MirrorUnit,
   pointAlong,
@@ -103,12 +106,14 @@ export {
 export {
   atEyeCorner,
   type AxisDirection,
+  type BeyondMarkup,
   type Brow,
   type BrowMarks,
   type CompleteMarks,
   type Declared,
   deepen,
   depthAt,
+  describeMarkup,
   type Dot,
   DOTS,
   enlargeSkin,
@@ -135,6 +140,8 @@ export {
   type LengthOptions,
   mapBrow,
   mapFace,
+  MARKUP_NAMES,
+  type MarkupDescription,
   type MarkupName,
   type MarkupOptions,
   type MarkupPicture,
@@ -246,3 +253,15 @@ export {
   type TailHeight,
   type Thickness,
 } from "./mapping/index.js";
+export {
+  drawPlan,
+  drawSheet,
+  drawStrip,
+  type Paper,
+  type PhotoBeneath,
+  type PlanDrawing,
+  type SheetDrawing,
+  type SheetField,
+  type StripDrawing,
+  type Theme,
+} from "./drawing/index.js";

@@ -76,25 +76,33 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
 };
 
 /** Shapes of a dot. */
-export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross" | "none";
+export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross";
 
 /** What tells strokes apart without colour. Widths and dashes are millimetres on the face. */
 export interface StrokeStyle {
   readonly width: number;
   /** Dash and gap lengths, taken in turn; none: a solid line. */
   readonly dash: readonly number[];
-  readonly marker: MarkerShape;
 }
 
 /** The style of each stroke, the same in every theme. */
 export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
-  planned: { width: 0.55, dash: [], marker: "circle" },
-  natural: { width: 0.45, dash: [0.9, 0.9], marker: "none" },
-  midline: { width: 0.35, dash: [5, 1.2, 0.7, 1.2], marker: "none" },
-  start: { width: 0.4, dash: [3, 1.2], marker: "square" },
-  arch: { width: 0.4, dash: [1.6, 1], marker: "triangle" },
-  tail: { width: 0.4, dash: [4.5, 1, 1, 1, 1, 1], marker: "diamond" },
-  ruler: { width: 0.25, dash: [], marker: "none" },
-  landmark: { width: 0.3, dash: [], marker: "cross" },
-  move: { width: 0.45, dash: [], marker: "none" },
+  planned: { width: 0.55, dash: [] },
+  natural: { width: 0.45, dash: [0.9, 0.9] },
+  midline: { width: 0.35, dash: [5, 1.2, 0.7, 1.2] },
+  start: { width: 0.4, dash: [3, 1.2] },
+  arch: { width: 0.4, dash: [1.6, 1] },
+  tail: { width: 0.4, dash: [4.5, 1, 1, 1, 1, 1] },
+  ruler: { width: 0.25, dash: [] },
+  landmark: { width: 0.3, dash: [] },
+  move: { width: 0.35, dash: [] },
 };
+
+/** The shape of the dots that belong to each mark, the same in every theme. */
+export const MARKERS = {
+  start: "square",
+  body: "circle",
+  arch: "triangle",
+  tail: "diamond",
+  landmark: "cross",
+} as const satisfies Readonly<Record<string, MarkerShape>>;

@@ -57,16 +57,22 @@ export function placeLabels<Kind extends Label>(
   return { placed, homeless };
 }
 
-/** Multiples of the gap at which a label is tried; beyond the first it gets a leader. */
-const DISTANCES = [1, 3, 5.5, 9, 14, 21, 30];
+/** How much farther than its gap a label is tried, in type sizes. */
+const STEPS = [0, 0.35, 0.7, 1.1, 1.6, 2.3, 3.2, 4.5, 6.5, 9, 13];
+
+/** A label this much farther away than its gap gets a leader, in type sizes. */
+const LEADER_FROM = 0.9;
 
 const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
   const angle = (index * Math.PI) / 8;
   return [Math.cos(angle), Math.sin(angle)] as const;
 });
 
-/** What one step away from the ideal costs, in lengths of covered stroke, both in type sizes. */
-const COST = { turn: 0.6, otherDirection: 6, distance: 1.1, stroke: 1 };
+/** What it costs, for each type size: to stand farther away, in a later direction, on strokes. */
+const COST = { away: 1, turn: 0.5, elsewhere: 3, stroke: 2.5 };
+
+/** More than any of a label's own candidates cost by themselves. */
+const LAST_RESORT = 20;
 
 function cheapest<Kind extends Label>(
   label: Kind,
@@ -91,13 +97,13 @@ function* candidates(label: Label, bounds: Box): Generator<{ box: Box; cost: num
   const height = LINE_HEIGHT * label.size;
   const directions = [
     ...label.towards.map((direction, index) => ({ direction, cost: index * COST.turn })),
-    ...ALL_AROUND.map((direction) => ({ direction, cost: COST.otherDirection })),
+    ...ALL_AROUND.map((direction) => ({ direction, cost: COST.elsewhere })),
   ];
-  for (const [step, multiple] of DISTANCES.entries()) {
+  for (const step of STEPS) {
     for (const { direction, cost } of directions) {
       yield {
-        box: beside(label.at, direction, multiple * label.gap, width, height),
-        cost: cost + step * COST.distance,
+        box: beside(label.at, direction, label.gap + step * label.size, width, height),
+        cost: cost + step * COST.away,
       };
     }
   }
@@ -107,7 +113,7 @@ function* candidates(label: Label, bounds: Box): Generator<{ box: Box; cost: num
       const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
       yield {
         box: { x, y, width, height },
-        cost: 2 * COST.otherDirection + DISTANCES.length * COST.distance + away / label.size,
+        cost: LAST_RESORT + (COST.away * away) / label.size,
       };
     }
   }
@@ -135,7 +141,7 @@ function leaderTo(label: Label, box: Box): Stretch | undefined {
     Math.max(box.y, Math.min(label.at[1], box.y + box.height)),
   ];
   const away = Math.hypot(to[0] - label.at[0], to[1] - label.at[1]);
-  return away > 1.6 * label.gap ? { from: label.at, to } : undefined;
+  return away > label.gap + LEADER_FROM * label.size ? { from: label.at, to } : undefined;
 }
 
 function isFree(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { PALETTES, STROKES } from "../../src/drawing/palette.js";
+import { MARKERS, PALETTES, STROKES } from "../../src/drawing/palette.js";
 
 type Colour = readonly [red: number, green: number, blue: number];
 
@@ -51,8 +51,9 @@ describe("strokes", () => {
     expect(new Set(dashes).size).toBe(BOLD_ROLES.length);
   });
 
-  it("of the guides have markers of their own", () => {
-    expect(new Set([STROKES.start.marker, STROKES.arch.marker, STROKES.tail.marker]).size).toBe(3);
+  it("belong to dots of different shapes", () => {
+    const shapes = Object.values(MARKERS);
+    expect(new Set(shapes).size).toBe(shapes.length);
   });
 });
 

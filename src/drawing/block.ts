@@ -1,0 +1,64 @@
+import type { SvgElement } from "./svg.js";
+
+/** A part of a printed page that is as wide as the page's room and stays in one piece. */
+export interface Block {
+  readonly height: number;
+  readonly drawnAt: (left: number, top: number) => readonly SvgElement[];
+  /** Whether it belongs on the page of what follows, as a heading does. */
+  readonly leads?: boolean;
+}
+
+/** Empty room of a height. */
+export function gap(height: number): Block {
+  return { height, drawnAt: () => [] };
+}
+
+/** Blocks on as few pages as hold them in their order; a heading goes with what it heads. */
+export function paginated(blocks: readonly Block[], height: number): readonly (readonly Block[])[] {
+  const pages: Block[][] = [[]];
+  let used = 0;
+  for (const part of withTheirHeadings(blocks)) {
+    const needed = heightOf(part);
+    const page = pages[pages.length - 1] as Block[];
+    if (page.length > 0 && used + needed > height) {
+      pages.push([...part]);
+      used = needed;
+    } else {
+      page.push(...part);
+      used += needed;
+    }
+  }
+  return pages;
+}
+
+/** Height of blocks one below the other. */
+export function heightOf(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, { height }) => sum + height, 0);
+}
+
+/** Blocks drawn one below the other. */
+export function drawnBlocks(
+  blocks: readonly Block[],
+  left: number,
+  top: number,
+): readonly SvgElement[] {
+  let y = top;
+  return blocks.flatMap(({ height, drawnAt }) => {
+    const drawn = drawnAt(left, y);
+    y += height;
+    return drawn;
+  });
+}
+
+function withTheirHeadings(blocks: readonly Block[]): readonly (readonly Block[])[] {
+  const parts: Block[][] = [];
+  let open: Block[] = [];
+  for (const block of blocks) {
+    open.push(block);
+    if (block.leads !== true) {
+      parts.push(open);
+      open = [];
+    }
+  }
+  return open.length > 0 ? [...parts, open] : parts;
+}

@@ -1,0 +1,159 @@
+import type { Box, Spot, Stretch } from "./box.js";
+import { type MarkerShape, type Palette, type StrokeRole, STROKES } from "./palette.js";
+import { coordinate, element, type SvgElement } from "./svg.js";
+import type { View } from "./view.js";
+
+/** What every layer draws with. */
+export interface Brush {
+  readonly view: View;
+  readonly palette: Palette;
+  /** Whether a photo may lie beneath: strokes and letters then get an edge of paper around them. */
+  readonly onPhoto: boolean;
+}
+
+/** Width of the paper edge on each side of a stroke, in millimetres on the face. */
+const EDGE = 0.25;
+
+/** Path data from spot to spot. */
+export function pathData(spots: readonly Spot[], closed = false): string {
+  const steps = spots.map(
+    ([x, y], index) => `${index === 0 ? "M" : "L"}${coordinate(x)} ${coordinate(y)}`,
+  );
+  return `${steps.join("")}${closed ? "Z" : ""}`;
+}
+
+/** Strokes of one role as a group that a style sheet can find by its class. */
+export function strokeGroup(
+  role: StrokeRole,
+  name: string,
+  data: readonly string[],
+  brush: Brush,
+  fill = "none",
+): SvgElement {
+  const { view, palette, onPhoto } = brush;
+  const { width, dash } = STROKES[role];
+  const paths = data.map((d) => element("path", { d }));
+  const edge = element(
+    "g",
+    {
+      fill: "none",
+      stroke: palette.paper,
+      "stroke-opacity": 0.55,
+      "stroke-width": (width + 2 * EDGE) * view.size,
+    },
+    paths,
+  );
+  const strokes = element(
+    "g",
+    {
+      fill,
+      "fill-opacity": fill === "none" ? undefined : 0.14,
+      stroke: palette.strokes[role],
+      "stroke-width": width * view.size,
+      "stroke-dasharray":
+        dash.length === 0 ? undefined : dash.map((part) => coordinate(part * view.size)).join(" "),
+    },
+    paths,
+  );
+  return element(
+    "g",
+    { class: name, "stroke-linecap": "butt", "stroke-linejoin": "round" },
+    onPhoto ? [edge, strokes] : [strokes],
+  );
+}
+
+/** A dot at a spot; hollow ones show the paper. */
+export function markerAt(
+  at: Spot,
+  look: {
+    readonly shape: MarkerShape;
+    readonly colour: string;
+    /** Half of its width, in millimetres on the face. */
+    readonly radius: number;
+    readonly hollow?: boolean;
+  },
+  brush: Brush,
+  title: string,
+  attributes: Readonly<Record<string, string>> = {},
+): SvgElement {
+  const radius = look.radius * brush.view.size;
+  const common = {
+    ...attributes,
+    fill: look.hollow === true ? brush.palette.paper : look.colour,
+    stroke: look.hollow === true ? look.colour : brush.palette.paper,
+    "stroke-width": (look.hollow === true ? 0.35 : 0.25) * brush.view.size,
+  };
+  const name = element("title", {}, [title]);
+  if (look.shape === "circle") {
+    return element("circle", { cx: at[0], cy: at[1], r: radius, ...common }, [name]);
+  }
+  if (look.shape === "cross") return crossAt(at, radius, look.colour, brush, name, attributes);
+  const corners = CORNERS[look.shape].map(
+    ([x, y]) => [at[0] + radius * x, at[1] + radius * y] as const,
+  );
+  return element("path", { d: pathData(corners, true), ...common }, [name]);
+}
+
+function crossAt(
+  [x, y]: Spot,
+  radius: number,
+  colour: string,
+  { view, palette, onPhoto }: Brush,
+  name: SvgElement,
+  attributes: Readonly<Record<string, string>>,
+): SvgElement {
+  const lines: readonly (readonly Spot[])[] = [
+    [
+      [x - radius, y],
+      [x + radius, y],
+    ],
+    [
+      [x, y - radius],
+      [x, y + radius],
+    ],
+  ];
+  const d = lines.map((line) => pathData(line)).join("");
+  const { width } = STROKES.landmark;
+  return element("g", { ...attributes, fill: "none" }, [
+    name,
+    onPhoto
+      ? element("path", {
+          d,
+          stroke: palette.paper,
+          "stroke-width": (width + 2 * EDGE) * view.size,
+        })
+      : undefined,
+    element("path", { d, stroke: colour, "stroke-width": width * view.size }),
+  ]);
+}
+
+/** Corners of the shapes about their middle; all cover about the area of a circle of radius 1. */
+const CORNERS: Readonly<Record<Exclude<MarkerShape, "circle" | "cross">, readonly Spot[]>> = {
+  square: [
+    [-0.89, -0.89],
+    [0.89, -0.89],
+    [0.89, 0.89],
+    [-0.89, 0.89],
+  ],
+  triangle: [
+    [0, -1.45],
+    [1.27, 0.75],
+    [-1.27, 0.75],
+  ],
+  diamond: [
+    [0, -1.3],
+    [1.3, 0],
+    [0, 1.3],
+    [-1.3, 0],
+  ],
+};
+
+/** The box that a dot closes to labels. */
+export function boxOfDot([x, y]: Spot, radius: number): Box {
+  return { x: x - radius, y: y - radius, width: 2 * radius, height: 2 * radius };
+}
+
+/** The stretches between neighbouring spots. */
+export function stretches(spots: readonly Spot[]): readonly Stretch[] {
+  return spots.slice(1).map((to, index) => ({ from: spots[index] as Spot, to }));
+}

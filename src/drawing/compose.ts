@@ -1,0 +1,59 @@
+import type { Box, Spot } from "./box.js";
+import type { Brush } from "./brush.js";
+import { labelElements } from "./label-layer.js";
+import { type ColouredLabel, type Layer, stacked } from "./layer.js";
+import { placeLabels } from "./place-labels.js";
+import { element, type SvgElement } from "./svg.js";
+import { TYPE_SIZES } from "./text-size.js";
+
+/** Layers with their labels in place; `unplaced` is what found no room inside the box. */
+export interface Composition {
+  readonly elements: readonly SvgElement[];
+  readonly unplaced: readonly string[];
+}
+
+/** Paints layers and writes their labels inside a box, headings first. */
+export function compose(
+  layers: readonly Layer[],
+  headings: readonly ColouredLabel[],
+  box: Box,
+  brush: Brush,
+): Composition {
+  const { elements, labels, closed, strokes } = stacked(layers);
+  const { placed, homeless } = placeLabels([...headings, ...labels], {
+    bounds: box,
+    closed,
+    strokes,
+  });
+  return {
+    elements: [...elements, element("g", { class: "labels" }, labelElements(placed, brush))],
+    unplaced: homeless.map(({ text }) => text),
+  };
+}
+
+/** A heading in an upper corner of a box. */
+export function headingIn(
+  corner: "left" | "right",
+  text: string,
+  box: Box,
+  { view, palette }: Brush,
+): ColouredLabel {
+  const at: Spot = corner === "left" ? [box.x, box.y] : [box.x + box.width, box.y];
+  return {
+    text,
+    at,
+    towards: [[corner === "left" ? 1 : -1, 1]],
+    size: TYPE_SIZES.heading * view.size,
+    weight: "bold",
+    gap: 3.5 * view.size,
+    colour: palette.ink,
+  };
+}
+
+/** Which side of the face is which, in the corners of a box that shows both. */
+export function sideHeadings(box: Box, brush: Brush): readonly ColouredLabel[] {
+  return [
+    headingIn("left", "client’s right", box, brush),
+    headingIn("right", "client’s left", box, brush),
+  ];
+}

@@ -1,0 +1,166 @@
+import type { BrowPlan } from "../mapping/index.js";
+import { type Block, drawnBlocks, gap, paginated } from "./block.js";
+import type { Brush } from "./brush.js";
+import { describePlan } from "./describe-plan.js";
+import { textAt } from "./label-layer.js";
+import { legend } from "./legend.js";
+import { mapBlock } from "./map-block.js";
+import { PALETTES, type Theme } from "./palette.js";
+import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
+import { planLegend } from "./plan-legend.js";
+import { readingsTable } from "./readings-table.js";
+import { element, type SvgElement, svgSource } from "./svg.js";
+import {
+  fieldsRow,
+  heading,
+  listRow,
+  PAPER_TYPE,
+  paragraph,
+  type SheetField,
+  title,
+} from "./text-blocks.js";
+import { FONT_FAMILY, LINE_HEIGHT, wrapped } from "./text-size.js";
+import { RULER_DEPTH, trueSizeRuler } from "./true-size-ruler.js";
+import { uprightView } from "./view.js";
+
+/** How {@link drawSheet} draws. */
+export interface SheetDrawing {
+  /** Default `"A4"`. */
+  readonly paper?: Paper;
+  /** Default `"light"`. */
+  readonly theme?: Theme;
+  /** Default "Brow map". */
+  readonly title?: string;
+  /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
+  readonly fields?: readonly SheetField[];
+}
+
+/** Fields side by side at the head. */
+const FIELD_COLUMNS = 3;
+const DEFAULT_FIELDS: readonly SheetField[] = [
+  { name: "Client" },
+  { name: "Date" },
+  { name: "Artist" },
+];
+
+/** Length of the ruler at the foot of every page, in millimetres. */
+const RULER_LENGTH = 100;
+const FOOT_HEIGHT = RULER_DEPTH + 3;
+
+/**
+ * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
+ * then the moves in the order of work, the cautions, and everything that is read on it with decisions.
+ *
+ * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
+ * front. Rulers are printed on it so that a printer that stretches gives itself away.
+ *
+ * @throws GeometryError `out-of-range` where the face is too wide for the paper
+ *
+ * @example
+ * ```ts
+ * import { drawSheet, mm, planBrows } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 57, 18])] },
+ * });
+ * const plan = planBrows({ right: side(-1), left: side(1), midline: {} });
+ * const pages = drawSheet(plan, { paper: "letter", fields: [{ name: "Client", value: "(invented)" }] });
+ * pages[0]?.includes('width="215.9mm"'); // → true
+ * ```
+ */
+export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
+  const { paper = "A4", theme = "light" } = options;
+  const size = PAPERS[paper];
+  const width = size.width - 2 * PAPER_MARGIN;
+  const brush: Brush = { view: uprightView([0, 0], 1), palette: PALETTES[theme], onPhoto: false };
+  const map = mapBlock(plan, width, brush.palette);
+  const blocks: readonly Block[] = [
+    title(options.title ?? "Brow map", width, brush),
+    gap(1),
+    ...rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((fields) =>
+      fieldsRow(fields, FIELD_COLUMNS, width, brush),
+    ),
+    map,
+    legendBlock(plan, width, brush),
+    paragraph(TRUE_SIZE, width, brush),
+    heading("Moves, in the order of work", width, brush),
+    ...rowsOf(
+      plan.moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text })),
+      2,
+    ).map((items) => listRow(items, 2, width, brush)),
+    heading("Cautions", width, brush),
+    ...plan.cautions.map(({ text }) => listRow([{ mark: "•", text }], 1, width, brush)),
+    heading("Readings", width, brush),
+    paragraph(READINGS, width, brush),
+    ...readingsTable(plan, width, brush),
+  ];
+  const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
+  const pages = paginated(blocks, room);
+  return pages.map((page, index) =>
+    svgSource(
+      element(
+        "svg",
+        {
+          xmlns: "http://www.w3.org/2000/svg",
+          width: `${size.width}mm`,
+          height: `${size.height}mm`,
+          viewBox: `0 0 ${size.width} ${size.height}`,
+          role: "img",
+          "font-family": FONT_FAMILY,
+        },
+        [
+          element("title", {}, [
+            `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
+          ]),
+          element("desc", {}, [describePlan(plan, map.unplaced)]),
+          element("rect", { ...size, fill: brush.palette.paper }),
+          ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
+          ...foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),
+        ],
+      ),
+    ),
+  );
+}
+
+const TRUE_SIZE =
+  "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.";
+
+const READINGS =
+  "Millimetres, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.";
+
+const CHECK_THE_PRINT =
+  "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.";
+
+function legendBlock(plan: BrowPlan, width: number, brush: Brush): Block {
+  const { height, drawnAt } = legend(
+    [...planLegend(plan), { text: "move, numbered as below", role: "move" }],
+    width,
+    brush,
+  );
+  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
+}
+
+function foot(page: string, top: number, width: number, brush: Brush): readonly SvgElement[] {
+  const size = PAPER_TYPE.small;
+  const look = { size, colour: brush.palette.quiet };
+  const beside = PAPER_MARGIN + RULER_LENGTH + 8;
+  const lines = wrapped(CHECK_THE_PRINT, size, width - RULER_LENGTH - 18);
+  return [
+    trueSizeRuler(
+      { from: [PAPER_MARGIN + 1, top + 3], length: RULER_LENGTH, direction: "across" },
+      brush,
+    ),
+    ...lines.map((line, index) =>
+      textAt(line, { x: beside, side: "start" }, top + 1 + index * LINE_HEIGHT * size, look, brush),
+    ),
+    textAt(page, { x: PAPER_MARGIN + width, side: "end" }, top + 1, look, brush),
+  ];
+}
+
+function rowsOf<Item>(items: readonly Item[], columns: number): readonly (readonly Item[])[] {
+  return Array.from({ length: Math.ceil(items.length / columns) }, (_, row) =>
+    items.slice(row * columns, (row + 1) * columns),
+  );
+}

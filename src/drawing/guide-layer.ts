@@ -1,0 +1,96 @@
+import { distanceAlongLine, type Line, pointOnLine } from "../geometry/index.js";
+import type { CompleteMarks } from "../landmarks/index.js";
+import type { Guide } from "../proportions/index.js";
+import { flatPoint, length, type Point, type Side } from "../units/index.js";
+import type { Spot } from "./box.js";
+import { type Brush, pathData, strokeGroup, stretches } from "./brush.js";
+import { type EyeRoom, passage } from "./eye-room.js";
+import { type Layer, stacked } from "./layer.js";
+import { TYPE_SIZES } from "./text-size.js";
+import { seenDirection } from "./view.js";
+
+/** How far a guide rises above its dot, in millimetres on the face: past the rulers. */
+const RISE = 10.5;
+
+/** The planned dot on the upper border that belongs to each mark. */
+const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as const;
+
+/**
+ * The guides of one side: each from the landmark it rises from to a little above its dot, with a gap
+ * where it would cross the eye. An arch that no guide placed gets a short stroke of its own.
+ */
+export function guidesLayer(
+  guides: readonly Guide[],
+  marks: CompleteMarks<"mm">,
+  side: Side,
+  eye: EyeRoom,
+  brush: Brush,
+): Layer {
+  const { view, palette } = brush;
+  const outward: Spot = seenDirection([side === "left" ? 1 : -1, 0], view);
+  const up = seenDirection([0, 1], view);
+  const inward: Spot = [-outward[0], -outward[1]];
+  const towards = {
+    start: [up, sum(up, inward), inward],
+    arch: [up, sum(up, inward), sum(up, outward)],
+    tail: [up, sum(up, outward), outward],
+  };
+  const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
+    const dot = marks[DOT_OF[mark]];
+    const guide = guides.find((candidate) => candidate.mark === mark);
+    const lines =
+      guide === undefined
+        ? [[dot, risen(dot)]]
+        : guideStretches(guide.line, dot, eye).map(([from, to]) => [
+            pointOnLine(guide.line, length(from)),
+            pointOnLine(guide.line, length(to)),
+          ]);
+    const spots = lines.map((points) => points.map(view.place));
+    const top = spots[spots.length - 1]?.[1] as Spot;
+    return {
+      elements: [
+        strokeGroup(
+          mark,
+          `guide ${mark} ${side}`,
+          spots.map((line) => pathData(line)),
+          brush,
+        ),
+      ],
+      labels: [
+        {
+          text: mark,
+          at: top,
+          towards: towards[mark],
+          size: TYPE_SIZES.label * view.size,
+          gap: 0.9 * view.size,
+          colour: palette.ink,
+        },
+      ],
+      strokes: spots.flatMap(stretches),
+    };
+  });
+  return stacked(layers);
+}
+
+/** The parts of a guide that are drawn, as distances along it. */
+export function guideStretches(
+  line: Line<"mm">,
+  dot: Point<"mm">,
+  eye: EyeRoom,
+): readonly (readonly [from: number, to: number])[] {
+  const end = distanceAlongLine(dot, line) + RISE;
+  const gap = passage(line, eye);
+  if (gap === undefined || gap[0] >= end || gap[1] <= 0) return [[0, end]];
+  return [
+    ...(gap[0] > 0 ? [[0, gap[0]] as const] : []),
+    ...(gap[1] < end ? [[gap[1], end] as const] : []),
+  ];
+}
+
+function risen([x, y]: Point<"mm">): Point<"mm"> {
+  return flatPoint(x, y + RISE);
+}
+
+function sum(one: Spot, other: Spot): Spot {
+  return [one[0] + other[0], one[1] + other[1]];
+}

@@ -1,0 +1,71 @@
+import type { Brush } from "./brush.js";
+import type { ColouredLabel } from "./layer.js";
+import type { PlacedLabel } from "./place-labels.js";
+import { element, type SvgElement } from "./svg.js";
+import { BASELINE } from "./text-size.js";
+
+/** Labels where they found room, each with its leader. */
+export function labelElements(
+  labels: readonly PlacedLabel<ColouredLabel>[],
+  brush: Brush,
+): readonly SvgElement[] {
+  return labels.flatMap(({ label, box, leader }) => {
+    const line =
+      leader === undefined
+        ? []
+        : [
+            element("line", {
+              class: "leader",
+              x1: leader.from[0],
+              y1: leader.from[1],
+              x2: leader.to[0],
+              y2: leader.to[1],
+              stroke: brush.palette.quiet,
+              "stroke-width": 0.2 * brush.view.size,
+            }),
+          ];
+    const anchor = anchorOf(label.at[0], box.x, box.x + box.width);
+    return [...line, textAt(label.text, anchor, box.y, label, brush)];
+  });
+}
+
+/** Where a text hangs: on the edge nearest to what it names, so that narrower letters stay close to it. */
+function anchorOf(
+  at: number,
+  from: number,
+  to: number,
+): { x: number; side: "start" | "middle" | "end" } {
+  if (at <= from) return { x: from, side: "start" };
+  return at >= to ? { x: to, side: "end" } : { x: (from + to) / 2, side: "middle" };
+}
+
+/** One line of text whose box begins at a height. */
+export function textAt(
+  text: string,
+  anchor: { readonly x: number; readonly side: "start" | "middle" | "end" },
+  top: number,
+  look: { readonly size: number; readonly weight?: "normal" | "bold"; readonly colour: string },
+  brush: Brush,
+): SvgElement {
+  return element(
+    "text",
+    {
+      x: anchor.x,
+      y: top + BASELINE * look.size,
+      "text-anchor": anchor.side === "start" ? undefined : anchor.side,
+      "font-size": look.size,
+      "font-weight": look.weight === "bold" ? "bold" : undefined,
+      fill: look.colour,
+      ...(brush.onPhoto
+        ? {
+            stroke: brush.palette.paper,
+            "stroke-width": 0.22 * look.size,
+            "stroke-opacity": 0.75,
+            "stroke-linejoin": "round",
+            "paint-order": "stroke",
+          }
+        : {}),
+    },
+    [text],
+  );
+}

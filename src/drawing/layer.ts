@@ -1,0 +1,28 @@
+import type { Box, Stretch } from "./box.js";
+import type { Label } from "./place-labels.js";
+import type { SvgElement } from "./svg.js";
+
+/** A label with its colour. */
+export interface ColouredLabel extends Label {
+  readonly colour: string;
+}
+
+/** One part of a picture: what is drawn, what is to be written, and what writing has to respect. */
+export interface Layer {
+  readonly elements: readonly SvgElement[];
+  readonly labels?: readonly ColouredLabel[];
+  /** Never covered by a label. */
+  readonly closed?: readonly Box[];
+  /** Covered by a label only where nothing better is left. */
+  readonly strokes?: readonly Stretch[];
+}
+
+/** Layers as one, in the order in which they are painted. */
+export function stacked(layers: readonly Layer[]): Required<Layer> {
+  return {
+    elements: layers.flatMap(({ elements }) => elements),
+    labels: layers.flatMap(({ labels }) => labels ?? []),
+    closed: layers.flatMap(({ closed }) => closed ?? []),
+    strokes: layers.flatMap(({ strokes }) => strokes ?? []),
+  };
+}

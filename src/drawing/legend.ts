@@ -1,0 +1,77 @@
+import { type Brush, markerAt, pathData, strokeGroup } from "./brush.js";
+import { textAt } from "./label-layer.js";
+import type { MarkerShape, StrokeRole } from "./palette.js";
+import { element, type SvgElement } from "./svg.js";
+import { LINE_HEIGHT, TYPE_SIZES, wrapped } from "./text-size.js";
+
+/** A sample of a stroke, or of a landmark's mark, with its name. */
+export type LegendEntry =
+  | { readonly text: string; readonly role: Exclude<StrokeRole, "landmark"> }
+  | { readonly text: string; readonly role: "landmark"; readonly marker: MarkerShape };
+
+/** A legend laid out for a width: how high it is, and how it looks from its top left corner on. */
+export interface Legend {
+  readonly height: number;
+  readonly drawnAt: (left: number, top: number) => SvgElement;
+}
+
+/** Length of a sample of a stroke, room around the legend, least width of a column, in mm on the face. */
+const SAMPLE = 9;
+const PADDING = 3;
+const COLUMN = 55;
+
+/** Lays out entries in as many columns as the width has room for, read row by row. */
+export function legend(entries: readonly LegendEntry[], width: number, brush: Brush): Legend {
+  const { size } = brush.view;
+  const plain: Brush = { ...brush, onPhoto: false };
+  const type = TYPE_SIZES.legend * size;
+  const line = 1.1 * LINE_HEIGHT * type;
+  const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
+  const column = (width - 2 * PADDING * size) / columns;
+  const indent = (SAMPLE + 1.5) * size;
+  const cells = entries.map((entry) => ({
+    entry,
+    lines: wrapped(entry.text, type, column - indent),
+  }));
+  const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
+    cells.slice(row * columns, (row + 1) * columns),
+  );
+  const heights = rows.map((row) => line * Math.max(...row.map(({ lines }) => lines.length)));
+  const height = heights.reduce((sum, one) => sum + one, 2 * PADDING * size);
+  const drawnAt = (left: number, top: number): SvgElement => {
+    let y = top + PADDING * size;
+    const drawn: SvgElement[] = [];
+    for (const [row, inRow] of rows.entries()) {
+      for (const [index, { entry, lines }] of inRow.entries()) {
+        const x = left + PADDING * size + index * column;
+        drawn.push(sample(entry, x, y + (LINE_HEIGHT * type) / 2, plain));
+        for (const [down, text] of lines.entries()) {
+          const look = { size: type, colour: plain.palette.ink };
+          drawn.push(textAt(text, { x: x + indent, side: "start" }, y + down * line, look, plain));
+        }
+      }
+      y += heights[row] ?? 0;
+    }
+    const paper = element("rect", { x: left, y: top, width, height, fill: plain.palette.paper });
+    return element("g", { class: "legend" }, [paper, ...drawn]);
+  };
+  return { height, drawnAt };
+}
+
+function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElement {
+  const to = x + SAMPLE * brush.view.size;
+  if (entry.role !== "landmark") {
+    const data = pathData([
+      [x, y],
+      [to, y],
+    ]);
+    return strokeGroup(entry.role, "sample", [data], brush);
+  }
+  const look = {
+    shape: entry.marker,
+    colour: brush.palette.strokes.landmark,
+    radius: 0.9,
+    hollow: entry.marker === "circle",
+  };
+  return markerAt([(x + to) / 2, y], look, brush, entry.text);
+}

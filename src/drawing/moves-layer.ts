@@ -1,0 +1,63 @@
+import type { BrowPlan, Move } from "../mapping/index.js";
+import type { Spot } from "./box.js";
+import { boxOfDot, type Brush, markerAt, pathData, strokeGroup } from "./brush.js";
+import { type Layer, stacked } from "./layer.js";
+
+/** Half of the dot where a brow grows, half of an arrow's head, in millimetres on the face. */
+const DOT_RADIUS = 0.45;
+const HEAD = 0.8;
+/** Room that the planned dot at an arrow's tip takes. */
+const TIP_ROOM = 1.1;
+const TYPE_SIZE = 2.6;
+
+/** Moves as arrows from where a dot grows to where it is planned, numbered as in the list of moves. */
+export function movesLayer({ moves, natural, marks }: BrowPlan, brush: Brush): Layer {
+  const layers = moves.flatMap((move, index): readonly Layer[] => {
+    const from = natural[move.side].marks[move.dot];
+    if (move.kind !== "move" || from === undefined) return [];
+    const ends = [brush.view.place(from), brush.view.place(marks[move.side][move.dot])] as const;
+    return [arrow(ends, move, index + 1, brush)];
+  });
+  return stacked(layers);
+}
+
+function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, brush: Brush): Layer {
+  const { size } = brush.view;
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  // A short move has no room for an arrow's head: its dots tell the way.
+  const headed = length > (TIP_ROOM + 2 * HEAD) * size;
+  const tip: Spot = headed
+    ? [to[0] - TIP_ROOM * size * along[0], to[1] - TIP_ROOM * size * along[1]]
+    : to;
+  const barb = (aside: 1 | -1): Spot => [
+    tip[0] - HEAD * size * (along[0] + 0.6 * aside * along[1]),
+    tip[1] - HEAD * size * (along[1] - 0.6 * aside * along[0]),
+  ];
+  const data = [pathData([from, tip]), ...(headed ? [pathData([barb(1), tip, barb(-1)])] : [])];
+  const away: Spot = [-along[0], -along[1]];
+  return {
+    elements: [
+      strokeGroup("move", `move ${move.side}`, data, brush),
+      markerAt(
+        from,
+        { shape: "circle", colour: brush.palette.strokes.natural, radius: DOT_RADIUS },
+        brush,
+        move.text,
+      ),
+    ],
+    labels: [
+      {
+        text: String(number),
+        at: from,
+        towards: [away, [-along[1], along[0]], [along[1], -along[0]]],
+        size: TYPE_SIZE * size,
+        gap: 0.6 * size,
+        weight: "bold",
+        colour: brush.palette.ink,
+      },
+    ],
+    closed: [boxOfDot(from, DOT_RADIUS * size)],
+    strokes: [{ from, to }],
+  };
+}

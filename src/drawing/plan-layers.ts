@@ -1,0 +1,70 @@
+import type { BrowPlan } from "../mapping/index.js";
+import { type Box, boxAround } from "./box.js";
+import type { Brush } from "./brush.js";
+import { dotsLayer, naturalBrowLayer, plannedBrowLayer } from "./brow-layers.js";
+import { eyeRoom, roomOutline } from "./eye-room.js";
+import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
+import { guidesLayer } from "./guide-layer.js";
+import type { Layer } from "./layer.js";
+import { lengthsLayer } from "./lengths-layer.js";
+import { SIDES } from "./view.js";
+
+/**
+ * Everything that a picture of a plan shows inside a box, from the eyes up to the dots; `beneathDots`
+ * is what else it shows, and what may be hidden by a dot.
+ */
+export function planLayers(
+  plan: BrowPlan,
+  box: Box,
+  brush: Brush,
+  beneathDots: readonly Layer[] = [],
+): readonly Layer[] {
+  const { face, marks, guides, measures } = plan;
+  const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
+  const highest = Math.max(...SIDES.map((side) => marks[side].upperArch[1]));
+  const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
+  return [
+    ...SIDES.map((side) => eyeLayer(face[side], brush)),
+    {
+      elements: [],
+      closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
+    },
+    midlineLayer({ top: highest + MIDLINE_RISE, bottom: lowest - 2, name: "midline" }, brush),
+    ...SIDES.map((side) => naturalBrowLayer(face[side].brow, side, brush)),
+    ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
+    ...SIDES.map((side) => guidesLayer(guides[side], marks[side], side, rooms[side], brush)),
+    landmarksLayer(face, box, brush),
+    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, brush)),
+    ...beneathDots,
+    ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
+  ];
+}
+
+/** How far the midline rises above the higher arch, in millimetres. */
+const MIDLINE_RISE = 10.5;
+
+/** Room about the brows, eyes and nose, in millimetres on the face. */
+const MARGIN = { top: 25, side: 15, bottom: 9 };
+
+/** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
+export function faceBox({ face, marks }: BrowPlan, { view }: Brush): Box {
+  const box = boxAround(
+    SIDES.flatMap((side) => {
+      const { endocanthion, exocanthion, alare, brow } = face[side];
+      const points = [
+        endocanthion,
+        exocanthion,
+        alare,
+        ...brow.upper,
+        ...Object.values(marks[side]),
+      ];
+      return points.map(view.place);
+    }),
+  );
+  return {
+    x: box.x - MARGIN.side * view.size,
+    y: box.y - MARGIN.top * view.size,
+    width: box.width + 2 * MARGIN.side * view.size,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * view.size,
+  };
+}

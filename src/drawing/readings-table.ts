@@ -1,0 +1,48 @@
+import type { MeasureName } from "../landmarks/index.js";
+import type { BrowPlan } from "../mapping/index.js";
+import type { Block } from "./block.js";
+import type { Brush } from "./brush.js";
+import { tableRow } from "./text-blocks.js";
+import { MEASURE_WORDS, withUncertainty } from "./words.js";
+
+/** Shares of the columns: name; grows and planned, right and left; difference; decision. */
+const COLUMNS = [50, 23, 23, 23, 23, 24, 22];
+
+/** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
+export function readingsTable(plan: BrowPlan, width: number, brush: Brush): readonly Block[] {
+  const { measures, naturalMeasures, comparison } = plan;
+  const names = Object.keys(MEASURE_WORDS) as readonly MeasureName[];
+  const rows = names.flatMap((name): readonly (readonly string[])[] => {
+    const readings = [
+      naturalMeasures.right[name],
+      measures.right[name],
+      naturalMeasures.left[name],
+      measures.left[name],
+    ];
+    if (readings.every((reading) => reading === undefined)) return [];
+    const { text, decimals } = MEASURE_WORDS[name];
+    const compared = comparison.differences.find(({ measure }) => measure === name);
+    return [
+      [
+        text,
+        ...[...readings, compared?.difference].map((reading) =>
+          reading === undefined ? "–" : withUncertainty(reading, decimals),
+        ),
+        compared?.decision?.outcome ?? "–",
+      ],
+    ];
+  });
+  const head = [
+    "",
+    "right, grows",
+    "right, planned",
+    "left, grows",
+    "left, planned",
+    "left − right",
+    "decision",
+  ];
+  return [
+    tableRow(head, COLUMNS, width, brush, true),
+    ...rows.map((row) => tableRow(row, COLUMNS, width, brush)),
+  ];
+}
