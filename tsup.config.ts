@@ -1,4 +1,4 @@
-import { defineConfig } from "tsup";
+import type { Options } from "tsup";
 import manifest from "./package.json" with { type: "json" };
 
 /** One entry for every subpath that the package exports: `./dist/units/index.js` comes from `src/units/index.ts`. */
@@ -8,14 +8,17 @@ const entry: string[] = Object.values(manifest.exports).flatMap((target) =>
     : [target.import.default.replace("./dist/", "src/").replace(/\.js$/, ".ts")],
 );
 
-const config: ReturnType<typeof defineConfig> = defineConfig({
-  entry,
-  format: ["esm", "cjs"],
-  target: "es2022",
-  // Shared code goes into shared chunks, so that `GeometryError` is one class from every entry point.
-  splitting: true,
-  clean: true,
-  dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
-});
+const config: Options[] = [
+  // One file a module, so that a bundler drops those that an app does not use, constants and all.
+  { entry: ["src/**/*.ts"], format: "esm", target: "es2022", bundle: false },
+  // What entries share in chunks of its own, so that `GeometryError` is one class from all of them.
+  { entry, format: "cjs", target: "es2022", splitting: true },
+  // TypeScript 6 deprecates an option that tsup sets.
+  {
+    entry,
+    format: ["esm", "cjs"],
+    dts: { only: true, compilerOptions: { ignoreDeprecations: "6.0" } },
+  },
+];
 
 export default config;

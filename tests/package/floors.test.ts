@@ -18,6 +18,7 @@ describe("violations", () => {
     ["a file next door", "src/units/scale.ts", 'import { mm } from "./quantity.js";'],
     ["gl-matrix in geometry", "src/geometry/line.ts", 'import { vec2 } from "gl-matrix";'],
     ["zod in schema", "src/schema/face.ts", 'import * as z from "zod";'],
+    ["its small edition", "src/schema/face.ts", 'import * as z from "zod/mini";'],
     ["types for schemas", "src/schema/plan.ts", 'import type { Plan } from "../mapping/index.js";'],
     ["low values for schemas", "src/schema/face.ts", 'import { mm } from "../units/index.js";'],
     ["names of the root", "src/index.ts", 'export { mm } from "./units/index.js";'],

@@ -21,10 +21,11 @@ const floors: ReadonlyMap<string, number> = new Map([
 /** Above this floor the schemas know types only: they describe data and compute nothing. */
 const HIGHEST_FLOOR_OF_SCHEMA_VALUES = 3;
 
-/** The one folder that may import a package. */
+/** The one folder that may import a package, by this name. */
 const homeOfPackage: ReadonlyMap<string, string> = new Map([
   ["gl-matrix", "geometry"],
   ["zod", "schema"],
+  ["zod/mini", "schema"],
 ]);
 
 const roomsWithoutTopic = /^(utils?|helpers?|common|misc|types)$/;
