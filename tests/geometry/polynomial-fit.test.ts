@@ -94,7 +94,7 @@ describe("fitPolynomial", () => {
   test.prop([anyNodes, fc.integer({ min: 0, max: 3 }), fc.constantFrom(0, 1, 2)])(
     "weighs each value by what it changes",
     (points, degree, derivative) => {
-      const order = derivative as 0 | 1 | 2;
+      const order = derivative;
       const nodes = points.map(({ node }) => node);
       const values = points.map(({ value }) => value);
       const at = ((nodes[0] ?? 0) + (nodes[1] ?? 0)) / 2;

@@ -41,7 +41,7 @@ describe("guides", () => {
     // @ts-expect-error pixels have no vertical that is the midline's
     startGuide(onPhoto, "left", "endocanthion-vertical");
     const right: FaceSide<"px"> = { endocanthion: px([460, 500]) };
-    // @ts-expect-error pixels
+    // @ts-expect-error pixels, once more
     requireGuideLandmarks({ right, left: right, midline: {} }, "endocanthion-vertical");
   });
 

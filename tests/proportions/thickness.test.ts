@@ -126,7 +126,7 @@ describe("thickness", () => {
     const from = brow.upper[0]?.[0] ?? 0;
     const to = brow.upper.at(-1)?.[0] ?? 0;
     const at = mm([from + share * (to - from), 40]);
-    const how = direction as "vertical" | "normal";
+    const how = direction;
     const image = {
       upper: mirror(brow.upper, FACE_MIDLINE),
       lower: mirror(brow.lower, FACE_MIDLINE),

@@ -1,0 +1,46 @@
+import { test } from "@fast-check/vitest";
+import {
+  eachSide,
+  FACE_MIDLINE,
+  measureFace,
+  mirror,
+  mm,
+  naturalMarks,
+  skinOf,
+} from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { anyFace } from "../support/arbitraries.js";
+import { expectClose } from "../support/close.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+describe("measureFace", () => {
+  it("reads a symmetric face alike on both sides", () => {
+    const face = syntheticFace();
+    const marks = eachSide((side) => naturalMarks(face[side].brow).marks);
+    const { right, left, startToStart } = measureFace(marks, face, skinOf(face));
+    expectClose(right, left, 1e-12);
+    expectClose(startToStart, 29, 1e-12);
+  });
+
+  it("leaves out the distance between starts where one is unknown", () => {
+    const face = { right: {}, left: {}, midline: {} };
+    const marks = { right: {}, left: { upperStart: mm([15, 20]) } };
+    expect(measureFace(marks, face, { kind: "flat" })).toEqual({
+      right: {},
+      left: { startDistance: 15, startHeight: 20 },
+    });
+  });
+
+  test.prop([anyFace(1.5)])("exchanges the sides of a mirrored face", (face) => {
+    const image = mirror(face, FACE_MIDLINE) as typeof face;
+    const read = (of: typeof face): ReturnType<typeof measureFace> =>
+      measureFace(
+        eachSide((side) => naturalMarks(of[side].brow).marks),
+        of,
+        skinOf(of),
+        eachSide((side) => of[side].brow),
+      );
+    const [own, mirrored] = [read(face), read(image)];
+    expectClose(mirrored, { ...own, right: own.left, left: own.right }, 1e-6);
+  });
+});

@@ -1,0 +1,147 @@
+import {
+  type Brow,
+  DOTS,
+  type Face,
+  measureSide,
+  mm,
+  naturalMarks,
+  type Skin,
+} from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { expectClose } from "../support/close.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+const flat: Skin = { kind: "flat" };
+const face = syntheticFace();
+const marks = {
+  upperStart: mm([15, 20]),
+  upperBody: mm([30, 24]),
+  upperArch: mm([45, 28]),
+  tailEnd: mm([60, 20]),
+  lowerStart: mm([15, 12]),
+  lowerBody: mm([30, 17]),
+  lowerArch: mm([45, 22]),
+};
+
+describe("measureSide", () => {
+  it("reads every entry on complete marks", () => {
+    const read = measureSide(marks, {
+      side: "left",
+      landmarks: face.left,
+      skin: flat,
+      borders: bordersOf(marks),
+    });
+    expectClose(
+      read,
+      {
+        front: Math.hypot(30, 8),
+        tail: 17,
+        frontAlong: Math.hypot(30, 8),
+        tailAlong: 17,
+        frontOnPhoto: Math.hypot(30, 8),
+        tailOnPhoto: 17,
+        frontShare: Math.hypot(30, 8) / (Math.hypot(30, 8) + 17),
+        startDistance: 15,
+        archDistance: 45,
+        tailDistance: 60,
+        startHeight: 20,
+        archHeight: 28,
+        tailHeight: 20,
+        startThickness: 8,
+        bodyThickness: 7,
+        archThickness: 6,
+        eyeToTail: Math.hypot(60 - 43.9, 20),
+        // Lower border at x = 31.5: half a millimetre above the body's; lid margin 4.6.
+        lidToBrow: 17.5 - 4.6,
+        frontInclination: (Math.atan(8 / 30) * 180) / Math.PI,
+        // Three strips: 15·(8 + 7)/2 + 15·(7 + 6)/2 + 15·6/2.
+        area: 255,
+      },
+      1e-9,
+    );
+  });
+
+  it("gives the other side's brow the same readings", () => {
+    const mirrored = Object.fromEntries(
+      DOTS.map((dot) => [dot, mm([-marks[dot][0], marks[dot][1]])]),
+    );
+    expectClose(
+      measureSide(mirrored, { side: "right", landmarks: face.right, skin: flat }),
+      measureSide(marks, { side: "left", landmarks: face.left, skin: flat }),
+      1e-12,
+    );
+  });
+
+  it("leaves out what cannot be had", () => {
+    const bare: Face<"mm">["left"] = {};
+    const read = (some: Parameters<typeof measureSide>[0]): readonly string[] =>
+      Object.keys(measureSide(some, { side: "left", landmarks: bare, skin: flat })).sort();
+    expect(read({})).toEqual([]);
+    expect(read({ upperStart: marks.upperStart })).toEqual(["startDistance", "startHeight"]);
+    expect(read({ upperStart: marks.upperStart, tailEnd: marks.tailEnd })).toEqual([
+      "startDistance",
+      "startHeight",
+      "tailDistance",
+      "tailHeight",
+    ]);
+    const { pupil: _, ...withoutPupil } = face.left;
+    expect(
+      measureSide(marks, { side: "left", landmarks: withoutPupil, skin: flat }),
+    ).not.toHaveProperty("lidToBrow");
+  });
+
+  it("reads thickness to the hair where it is known, below a start dot that has no partner", () => {
+    const brow = {
+      upper: mm([
+        [15, 20],
+        [38, 26],
+        [58, 18],
+      ]),
+      lower: mm([
+        [13, 12],
+        [38, 20],
+        [56, 17],
+      ]),
+    };
+    const natural = naturalMarks(brow).marks;
+    const read = measureSide(natural, { side: "left", landmarks: {}, skin: flat, borders: brow });
+    expectClose(read.startThickness, 20 - (12 + (2 / 25) * 8), 1e-9);
+    expect(
+      measureSide(
+        { upperStart: marks.upperStart },
+        { side: "left", landmarks: {}, skin: flat, borders: { upper: brow.upper } },
+      ),
+    ).not.toHaveProperty("startThickness");
+  });
+
+  it("lays ruler and tape on the skin", () => {
+    // On z = −x³/L², L = 87.8: ruler from the depths; tape ∫√(slope² + 1 + 9x⁴/L⁴) dx, by Simpson.
+    const modelled: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
+    const read = measureSide(marks, { side: "left", landmarks: {}, skin: modelled });
+    const depth = (x: number): number => -(x ** 3) / 87.8 ** 2;
+    expectClose(read.tail, Math.hypot(15, 8, depth(60) - depth(45)), 1e-9);
+    const step = (x: number): number => Math.sqrt(1 + (8 / 15) ** 2 + (9 * x ** 4) / 87.8 ** 4);
+    const count = 1000;
+    let tape = 0;
+    for (let index = 0; index < count; index += 1) {
+      const x = 45 + (15 * index) / count;
+      const width = 15 / count;
+      tape += (width / 6) * (step(x) + 4 * step(x + width / 2) + step(x + width));
+    }
+    expectClose(read.tailAlong, tape, 1e-8);
+    expectClose(read.tailOnPhoto, 17, 1e-12);
+  });
+
+  it("reads an arch below the start as a falling front", () => {
+    const falling = { upperStart: mm([-15, 24]), upperArch: mm([-40, 21]) };
+    const read = measureSide(falling, { side: "right", landmarks: {}, skin: flat });
+    expectClose(read.frontInclination, (-Math.atan(3 / 25) * 180) / Math.PI, 1e-12);
+  });
+});
+
+function bordersOf(dots: typeof marks): Brow<"mm"> {
+  return {
+    upper: [dots.upperStart, dots.upperBody, dots.upperArch, dots.tailEnd],
+    lower: [dots.lowerStart, dots.lowerBody, dots.lowerArch, dots.tailEnd],
+  };
+}

@@ -1,0 +1,105 @@
+import {
+  archAtShare,
+  archGuide,
+  distanceAlongLine,
+  type FaceWith,
+  intersect,
+  lineAlong,
+  mm,
+  startGuide,
+  tailGuide,
+} from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { expectClose } from "../support/close.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+const face = syntheticFace();
+const EYE_WIDTH = 28;
+
+/** Where a guide of the left side stands at a height above the canthal line. */
+function xAt(
+  guide:
+    ReturnType<typeof startGuide> | ReturnType<typeof archGuide> | ReturnType<typeof tailGuide>,
+  height: number,
+): number {
+  const meeting = intersect(guide.line, lineAlong(mm([0, height]), [1, 0]));
+  return meeting.kind === "crossing" ? meeting.at[0] : expect.fail("the guide is level");
+}
+
+const inEyeWidths = (x: number): number => (x - 15.9) / EYE_WIDTH;
+
+describe("conventions on the synthetic face", () => {
+  // Arithmetic on en-en 31.8, ex-ex 87.8, IPD 63, al-al 31.4, WTW 11.71, alare 38 mm below the level
+  // canthal line; brow from the vertical through endocanthion (Westmore, as reported by Yalçınkaya et
+  // al., doi 10.1007/s00405-014-3356-0) to the line alare–exocanthion (same).
+  it.each([
+    [12, 52.81, 36.9, 58, 67, 76, 0.88],
+    [20, 58.74, 42.84, 50.1, 58, 65.4, 1.02],
+    [25, 62.45, 46.6, 46, 53, 60, 1.11],
+  ])(
+    "tail end %s mm above the outer corner",
+    (height, tailX, size, limbus, halfWay, corner, twoThirds) => {
+      const start = xAt(startGuide(face, "left", "endocanthion-vertical"), height);
+      const tail = xAt(tailGuide(face, "left"), height);
+      const limbusX = xAt(archGuide(face, "left", "lateral-limbus-vertical"), height);
+      const cornerX = xAt(archGuide(face, "left", "exocanthion-vertical"), height);
+      const percent = (x: number): number => (100 * (x - start)) / (tail - start);
+      expectClose(tail, tailX, 0.005);
+      expectClose(tail - start, size, 0.05);
+      expectClose(percent(limbusX), limbus, 0.5);
+      expectClose(percent((limbusX + cornerX) / 2), halfWay, 0.5);
+      expectClose(percent(cornerX), corner, 0.5);
+
+      const [from, to] = [mm([start, height]), mm([tail, height])];
+      const arch = archAtShare([from, to], from, to, { kind: "flat" }, 2 / 3);
+      expectClose(inEyeWidths(arch.at[0]), twoThirds, 0.005);
+    },
+  );
+
+  it("puts the lateral limbus inside the published band", () => {
+    // 0.762 ± 0.042 eye widths, n = 105: Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239.
+    const { through } = archGuide(face, "left", "lateral-limbus-vertical").line;
+    expectClose(inEyeWidths(through[0]), 0.766, 0.0005);
+    expectClose(inEyeWidths(through[0]), 0.762, 0.042);
+  });
+
+  it("keeps the order of the verticals", () => {
+    // Shares: Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239; the arch just medial to
+    // exocanthion: Sclafani & Jung, Arch Facial Plast Surg 2010;12:123–127; mid-pupil, limbus and
+    // half-way: Biller & Kim, Arch Facial Plast Surg 2009, doi 10.1001/archfacial.2008.543.
+    const limbus = archGuide(face, "left", "lateral-limbus-vertical").line.through[0];
+    const corner = archGuide(face, "left", "exocanthion-vertical").line.through[0];
+    const order = [
+      face.left.pupil[0],
+      limbus,
+      (limbus + corner) / 2,
+      archGuide(face, "left", "eye-width-share", { share: 0.929 }).line.through[0],
+      archGuide(face, "left", "eye-width-share").line.through[0],
+      archGuide(face, "left", "eye-width-share", { share: 0.978 }).line.through[0],
+      corner,
+    ];
+    expect(order).toEqual([...order].sort((one, other) => one - other));
+    expect(new Set(order).size).toBe(order.length);
+  });
+
+  it("meets a brow beyond the outer corner on the line through the lateral limbus", () => {
+    const on = (convention: "alare-through-pupil" | "alare-through-lateral-limbus"): number =>
+      inEyeWidths(xAt(archGuide(face, "left", convention), 25));
+    expect(on("alare-through-lateral-limbus")).toBeGreaterThan(1);
+    expect(on("alare-through-pupil")).toBeLessThan(on("alare-through-lateral-limbus"));
+  });
+
+  it("starts within a millimetre by either rule where nose and eyes are equally wide", () => {
+    // al-al 31.4, en-en 31.8 (Farkas 1994, from memory).
+    const starts = (["alare-vertical", "endocanthion-vertical"] as const).map(
+      (convention) => startGuide(face, "left", convention).line.through[0],
+    );
+    expectClose(starts, [15.7, 15.9], 1e-12);
+  });
+
+  it("draws the tail line through both landmarks", () => {
+    const { line } = tailGuide(face as FaceWith<"mm", "alare" | "exocanthion">, "left");
+    const reach = distanceAlongLine(mm([43.9, 0]), line);
+    expectClose(reach, Math.hypot(43.9 - 15.7, 38), 1e-12);
+  });
+});
