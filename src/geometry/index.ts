@@ -15,6 +15,7 @@ export {
 export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
 export { polygonArea } from "./polygon-area.js";
+export { bestMirrorPlane, type DeepMirrorUnit, type MirrorPlane } from "./mirror-plane.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export {
   type Derivative,
@@ -35,9 +36,5 @@ export {
   transform,
 } from "./similarity.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";
-export {
-  type EigenPair,
-  eigenPairs,
-  type SpaceVector,
-  type SymmetricMatrix,
-} from "./symmetric-matrix.js";
+export type { SpaceVector } from "./space-vector.js";
+export { type EigenPair, eigenPairs, type SymmetricMatrix } from "./symmetric-matrix.js";

@@ -1,5 +1,4 @@
-/** A vector of three plain numbers without a unit. */
-export type SpaceVector = readonly [x: number, y: number, z: number];
+import type { SpaceVector } from "./space-vector.js";
 
 /** A symmetric 3×3 matrix: its diagonal and what lies above it. */
 export interface SymmetricMatrix {
