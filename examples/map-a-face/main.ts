@@ -1,0 +1,79 @@
+/**
+ * Maps the brows of one face, from landmarks in a file to a drawing and a plan:
+ * `npm run demo` takes the sample face, `npm run demo -- FILE.json` your own.
+ */
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import {
+  drawPlan,
+  type Face,
+  faceFrame,
+  fromMesh478,
+  fromPoints68,
+  GeometryError,
+  planOnPhoto,
+  requirePlannable,
+  type Scale,
+  scaleFromIris,
+  scaleFromReference,
+} from "brow-geometry";
+import { type LandmarkFile, parseLandmarkFile } from "brow-geometry/schema";
+import { report } from "./report.js";
+
+const setting = `An invented appointment. A studio prepares a first visit from the photo that
+came with the booking; on the day, all is measured again on the skin, upright.
+Studio and booking are made up. The face is real: landmarks that a detector
+found on a sample photo (examples/data/sample-face.json).`;
+
+const sample = fileURLToPath(new URL("../data/sample-face.json", import.meta.url));
+
+function main(path: string): void {
+  const file = parseLandmarkFile(JSON.parse(readFileSync(path, "utf8")));
+  const face = requirePlannable(faceIn(file));
+  const frame = faceFrame(face, scaleIn(file, face));
+  const plan = planOnPhoto(face, frame, file.choices);
+
+  mkdirSync("demo", { recursive: true });
+  writeFileSync("demo/map.svg", drawPlan(plan));
+  writeFileSync("demo/plan.json", JSON.stringify(plan, undefined, 2));
+  if (path === sample) console.log(setting);
+  console.log(report(plan, frame));
+  console.log("\nWritten: demo/map.svg, the drawing; demo/plan.json, everything as data.");
+}
+
+function faceIn(file: LandmarkFile): Face<"px"> {
+  switch (file.markup) {
+    case "by-hand":
+      return file.face;
+    case "points-68":
+      return fromPoints68(file.landmarks, file);
+    case "mesh-468":
+    case "mesh-478":
+      return fromMesh478(file.landmarks, file);
+  }
+}
+
+/** From a length that is known on the photo, or for want of one from the irises. */
+function scaleIn({ reference }: LandmarkFile, face: Face<"px">): Scale {
+  return reference === undefined
+    ? scaleFromIris(face)
+    : scaleFromReference(reference.from, reference.to, reference.length);
+}
+
+/** A file that cannot be opened, is no JSON, or does not hold what a map needs. */
+function isProblemOfFile(error: unknown): error is Error {
+  return (
+    error instanceof GeometryError ||
+    error instanceof SyntaxError ||
+    (error instanceof Error && "syscall" in error)
+  );
+}
+
+const [path = sample] = process.argv.slice(2);
+try {
+  main(path);
+} catch (error) {
+  if (!isProblemOfFile(error)) throw error;
+  console.error(`${path}: ${error.message}`.replaceAll(/\s+/g, " "));
+  process.exitCode = 1;
+}

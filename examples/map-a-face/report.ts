@@ -1,0 +1,148 @@
+/** A plan as text for a terminal of 80 columns. */
+import type {
+  BrowPlan,
+  Dot,
+  FaceFrame,
+  Measured,
+  MeasureName,
+  Note,
+  Point,
+  ToleranceName,
+} from "brow-geometry";
+
+const COLUMNS = 80;
+
+export function report(plan: BrowPlan, frame: FaceFrame): string {
+  return [
+    ...section("THE PHOTO", photo(frame)),
+    ...section("WHY", bullets(plan.reasons)),
+    ...section("MARKS of the planned brows, in mm", marks(plan)),
+    ...section("LENGTHS of the planned brows, in mm", lengths(plan)),
+    ...section("DIFFERENCES, left less right, in mm", differences(plan)),
+    ...section("MOVES, from the brows as they grow", moves(plan)),
+    ...section("MIND", bullets(plan.cautions)),
+  ].join("\n");
+}
+
+function photo({ scale, midline }: FaceFrame): readonly string[] {
+  const percent = (100 * scale.u) / scale.factor;
+  const chin = midline.tilt >= 0 ? "left" : "right";
+  return [
+    `scale   ${scale.factor.toFixed(4)} mm per pixel, ± ${percent.toFixed(1)} %; from: ${scale.source}`,
+    `tilt    ${Math.abs(midline.tilt).toFixed(1)} ± ${midline.tiltU.toFixed(1)}°, chin towards the client's ${chin}; midline: ${midline.method}`,
+    ...bullets(scale.notes),
+  ];
+}
+
+const DOTS: readonly (readonly [Dot, string])[] = [
+  ["upperStart", "start"],
+  ["upperBody", "body"],
+  ["upperArch", "arch"],
+  ["tailEnd", "tail end"],
+  ["lowerStart", "start, lower"],
+  ["lowerBody", "body, lower"],
+  ["lowerArch", "arch, lower"],
+];
+
+function marks({ marks: { right, left } }: BrowPlan): readonly string[] {
+  const place = ([x, y]: Point<"mm">): readonly string[] => [Math.abs(x).toFixed(1), y.toFixed(1)];
+  return [
+    row("", ["right brow", "", "left brow", ""]),
+    row("", ["out", "up", "out", "up"]),
+    ...DOTS.map(([dot, name]) => row(name, [...place(right[dot]), ...place(left[dot])])),
+    "out: from the midline; up: above the inner eye corners",
+  ];
+}
+
+function lengths({ measures: { right, left, startToStart } }: BrowPlan): readonly string[] {
+  return [
+    row("", ["right brow", "", "left brow", ""]),
+    row("", ["by ruler", "on the photo", "by ruler", "on the photo"]),
+    row(
+      "front",
+      [right.front, right.frontOnPhoto, left.front, left.frontOnPhoto].map((one) => withU(one)),
+    ),
+    row(
+      "tail",
+      [right.tail, right.tailOnPhoto, left.tail, left.tailOnPhoto].map((one) => withU(one)),
+    ),
+    row("front share", [withU(right.frontShare, 3), "", withU(left.frontShare, 3), ""]),
+    row("start to start", [withU(startToStart)]),
+  ];
+}
+
+const COMPARED: readonly (readonly [MeasureName, string])[] = [
+  ["startHeight", "start height"],
+  ["archHeight", "arch height"],
+  ["tailHeight", "tail height"],
+  ["startDistance", "start distance"],
+  ["archDistance", "arch distance"],
+  ["tailDistance", "tail distance"],
+  ["front", "front by ruler"],
+  ["tail", "tail by ruler"],
+  ["frontShare", "front share"],
+  ["startThickness", "start thickness"],
+  ["bodyThickness", "body thickness"],
+  ["archThickness", "arch thickness"],
+  ["eyeToTail", "eye to tail"],
+  ["lidToBrow", "lid to brow"],
+];
+
+function differences({ naturalComparison, comparison }: BrowPlan): readonly string[] {
+  const within = (name: ToleranceName): string =>
+    `±${comparison.tolerances.tolerances[name]?.limits.upper ?? "any"}`;
+  return [
+    row("", ["as they grow", "", "as planned", ""]),
+    ...COMPARED.map(([measure, name]) =>
+      row(
+        name,
+        [naturalComparison, comparison].flatMap((sides) => {
+          const found = sides.differences.find((one) => one.measure === measure);
+          const decimals = measure === "frontShare" ? 3 : 1;
+          return [withU(found?.difference, decimals), found?.decision?.outcome ?? ""];
+        }),
+      ),
+    ),
+    ...wrapped(
+      `Decided against ${within("position")} mm, ${within("thickness")} mm for thickness, ${within("frontShare")} for the front share, proven at 95 %. Undecided: landmarks such as these are not sharp enough to prove either.`,
+    ),
+  ];
+}
+
+function moves({ moves: all }: BrowPlan): readonly string[] {
+  return all.map(({ text }) => text);
+}
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return ["", title, ...lines.map((line) => `  ${line}`)];
+}
+
+function row(name: string, cells: readonly string[]): string {
+  return (name.padEnd(16) + cells.map((cell) => cell.padStart(15)).join("")).trimEnd();
+}
+
+function withU(measured: Measured | undefined, decimals: number = 1): string {
+  if (measured === undefined) return "unknown";
+  return `${measured.value.toFixed(decimals)} ± ${measured.u.toFixed(decimals)}`;
+}
+
+function bullets(notes: readonly Note[]): readonly string[] {
+  return notes.flatMap(({ text }) =>
+    wrapped(text).map((line, index) => (index === 0 ? "- " : "  ") + line),
+  );
+}
+
+/** Text broken between words so that it fits an indented column. */
+function wrapped(text: string): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    if (line !== "" && line.length + 1 + word.length > COLUMNS - 4) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = line === "" ? word : `${line} ${word}`;
+    }
+  }
+  return [...lines, line];
+}
