@@ -265,3 +265,18 @@ export {
   type StripDrawing,
   type Theme,
 } from "./drawing/index.js";
+export {
+  CAPTURE_LIMITS,
+  type CaptureCheck,
+  type CaptureLimit,
+  type CaptureLimits,
+  type CaptureOptions,
+  type CapturePurpose,
+  checkCapture,
+  type Finding,
+  type FindingCode,
+  type FindingSeverity,
+  headPose,
+  type HeadPose,
+  type LimitedCheck,
+} from "./capture/index.js";

@@ -1,5 +1,11 @@
 export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
 export type { Declared } from "./declared.js";
+export {
+  type BeyondMarkup,
+  describeMarkup,
+  MARKUP_NAMES,
+  type MarkupDescription,
+} from "./describe-markup.js";
 export { enlargeSkin } from "./enlarge-skin.js";
 export { atEyeCorner } from "./eye-corner.js";
 export type {
