@@ -20,7 +20,7 @@ import { type Measured, measured } from "./measured.js";
 export function averageOf<Value extends number>(
   measurements: readonly Measured<Value>[],
 ): Measured<Value> {
-  const checked = measurements.map(({ value, u }) => measured<Value>(value, u));
+  const checked = measurements.map(({ value, u }) => measured(value, u));
   if (checked.length === 0) {
     throw new GeometryError("wrong-count", {
       where: "averageOf",

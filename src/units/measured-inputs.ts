@@ -1,6 +1,11 @@
 import { requireFinite, requireFinitePoint } from "./finite.js";
-import { type Measured, type MeasuredPoint, requireUncertainty } from "./measured.js";
-import type { In, Point } from "./quantity.js";
+import {
+  type Measured,
+  type MeasuredPoint,
+  requireUncertainty,
+  type Unliteral,
+} from "./measured.js";
+import type { Point } from "./quantity.js";
 
 /** What uncertainty is propagated from: scalars and points by name. */
 export type MeasuredInputs = Readonly<
@@ -9,12 +14,8 @@ export type MeasuredInputs = Readonly<
 
 /** The plain values of measured inputs, by the same names. */
 export type PlainValues<Inputs extends MeasuredInputs> = {
-  readonly [Name in keyof Inputs]: Plain<Inputs[Name]["value"]>;
+  readonly [Name in keyof Inputs]: Unliteral<Inputs[Name]["value"]>;
 };
-
-/** A number without unit is any number, not the literal that stood in the call. */
-type Plain<Value> =
-  Value extends In<never, unknown> ? Value : Value extends number ? number : Value;
 
 /** Name of one number among the inputs: a scalar's own, or `name.x`, `name.y`, `name.depth`. */
 export type InputComponent<Inputs extends MeasuredInputs> = {

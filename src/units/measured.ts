@@ -1,6 +1,6 @@
 import { requireFinite, requireFinitePoint } from "./finite.js";
 import { GeometryError } from "./geometry-error.js";
-import type { DeepPoint, FlatPoint, Length, Point, Unit } from "./quantity.js";
+import type { DeepPoint, FlatPoint, In, Length, Point, Unit } from "./quantity.js";
 
 /**
  * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit.
@@ -23,11 +23,15 @@ export interface Measured<Value extends number = number> {
  * measured(mm(52.5), mm(0.3)); // → { value: 52.5, u: 0.3 }
  * ```
  */
-export function measured<Value extends number>(value: Value, u: Value): Measured<Value> {
+export function measured<Value extends number>(value: Value, u: Value): Measured<Unliteral<Value>> {
   requireFinite("measured", "value", value);
   requireUncertainty("measured", "u", u);
-  return { value, u };
+  return { value, u } as Measured as Measured<Unliteral<Value>>;
 }
+
+/** A number without unit is any number, not the literal that stood in the call. */
+export type Unliteral<Value> =
+  Value extends In<never, unknown> ? Value : Value extends number ? number : Value;
 
 /** Standard uncertainty of a point: one for every axis, or each axis its own. */
 export type PointUncertainty<U extends Unit> =

@@ -9,8 +9,8 @@ export type ResultPart = number | Point<"px"> | Point<"mm">;
  * What a measure may return: a number, a point, or a record of them, in which an entry may be
  * undefined.
  */
-export type MeasureResult<Result> =
-  ResultPart | { readonly [Name in keyof Result]: ResultPart | undefined };
+export type MeasureResult<Result> = (number | object) &
+  (ResultPart | { readonly [Name in keyof Result]: ResultPart | undefined });
 
 /** Standard uncertainty in the shape of what it belongs to; a point has one for each axis. */
 export type UncertaintyOf<Result> = Result extends number
