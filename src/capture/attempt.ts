@@ -1,0 +1,19 @@
+import { GeometryError, type GeometryErrorCode } from "../units/index.js";
+
+/** An answer, or why there is none. */
+export type Attempt<Answer> = { readonly answer: Answer } | { readonly refused: GeometryErrorCode };
+
+/** Asks a question whose refusals, as far as they are named, are findings rather than errors. */
+export function attempt<Answer>(
+  ask: () => Answer,
+  refusals: readonly GeometryErrorCode[],
+): Attempt<Answer> {
+  try {
+    return { answer: ask() };
+  } catch (error) {
+    if (error instanceof GeometryError && refusals.includes(error.code)) {
+      return { refused: error.code };
+    }
+    throw error;
+  }
+}

@@ -1,0 +1,137 @@
+import { scaleFromIris } from "../calibration/index.js";
+import { type Face, mapFace } from "../landmarks/index.js";
+import { fitMidline } from "../symmetry/index.js";
+import {
+  GeometryError,
+  mm,
+  requireFinitePoint,
+  requirePositive,
+  type Scale,
+  WORKING_TOLERANCES,
+} from "../units/index.js";
+import { attempt } from "./attempt.js";
+import { browFindings } from "./brow-checks.js";
+import type { Capture, CaptureOptions } from "./capture.js";
+import { declaredFindings } from "./declared-checks.js";
+import { eyeFindings } from "./eye-checks.js";
+import { type Finding, finding, gravestFirst, unchecked } from "./finding.js";
+import { CAPTURE_LIMITS, type CaptureLimits, type CapturePurpose } from "./limits.js";
+import { mouthFindings } from "./mouth-checks.js";
+import { pictureFindings } from "./picture-checks.js";
+import { plausibilityFindings } from "./plausibility-checks.js";
+import { poseFindings } from "./pose-checks.js";
+
+/**
+ * What speaks against using a capture for a purpose, and what cannot be told from it, the gravest
+ * first: how the head is held, eyes and mouth, brows against a baseline, pixels and the camera's
+ * distance, exchanged sides, proportions that people do not have, and what was declared.
+ *
+ * What is not mentioned keeps its limit. Every limit is a parameter (`CAPTURE_LIMITS`). Where right
+ * and left are exchanged nothing else is looked at.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` for an unknown purpose, an impossible size or
+ * limits that are crossed, `sides-swapped` for a mirrored baseline, and what {@link fitMidline}
+ * throws of landmarks that suit no face
+ *
+ * @example
+ * ```ts
+ * import { checkCapture, mm, px, scaleFromReference } from "brow-geometry";
+ * const face = {
+ *   right: { endocanthion: px([460, 500]), exocanthion: px([370, 505]), cheilion: px([450, 690]) },
+ *   left: { endocanthion: px([560, 500]), exocanthion: px([656, 500]), cheilion: px([570, 690]) },
+ *   midline: { stomionSuperius: px([510, 690]), stomionInferius: px([510, 716]) },
+ * };
+ * const scale = scaleFromReference(px([0, 0]), px([160, 0]), mm(50));
+ * const findings = checkCapture(face, { purpose: "record", scale });
+ * findings.filter(({ severity }) => severity === "retake").map(({ text }) => text);
+ * // → [
+ * //   "The lips are apart by 0.22 of the mouth's width; up to 0.08 will do. Ask the client to close the lips without pressing them.",
+ * //   "A pixel is 0.31 mm wide: the tolerance of 1 mm spans 3.2 of them; it takes 5. Fill the picture with the face: zoom in rather than come nearer, or use a better camera.",
+ * // ]
+ * ```
+ */
+export function checkCapture(face: Face<"px">, options: CaptureOptions): readonly Finding[] {
+  const capture = settle(face, options);
+  const sides = sidesFindings(face);
+  if (sides.some(({ code }) => code === "sides-swapped")) {
+    return gravestFirst([...sides, ...declaredFindings(capture, [])]);
+  }
+  const brows = browFindings(capture);
+  return gravestFirst([
+    ...sides,
+    ...poseFindings(capture),
+    ...eyeFindings(capture),
+    ...mouthFindings(capture),
+    ...brows,
+    ...pictureFindings(capture),
+    ...plausibilityFindings(capture),
+    ...declaredFindings(capture, brows),
+  ]);
+}
+
+function settle(face: Face<"px">, options: CaptureOptions): Capture {
+  const { purpose, scale, tolerance = USUAL_TOLERANCE, limits = {}, ...told } = options;
+  requireFiniteFace("face", face);
+  requirePositive(HERE, "tolerance", tolerance);
+  if (scale !== undefined) requirePositive(HERE, "scale.factor", scale.factor);
+  if (told.focalLength !== undefined) requirePositive(HERE, "focalLength", told.focalLength);
+  if (told.cameraDistance !== undefined) {
+    requirePositive(HERE, "cameraDistance", told.cameraDistance.value);
+  }
+  if (told.baseline !== undefined) requireBaseline(told.baseline);
+  return {
+    ...told,
+    face,
+    tolerance,
+    scale: scale ?? scaleOfIrises(face),
+    limits: { ...limitsOf(purpose), ...limits },
+  };
+}
+
+const HERE = "checkCapture";
+const USUAL_TOLERANCE = mm(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
+
+function limitsOf(purpose: CapturePurpose): CaptureLimits {
+  if (Object.hasOwn(CAPTURE_LIMITS, purpose)) return CAPTURE_LIMITS[purpose];
+  throw new GeometryError("out-of-range", {
+    where: HERE,
+    field: "purpose",
+    value: purpose,
+    need: Object.keys(CAPTURE_LIMITS)
+      .map((known) => `"${known}"`)
+      .join(" or "),
+  });
+}
+
+function requireFiniteFace(name: string, face: Face<"px">): void {
+  mapFace(face, (point, landmark) => {
+    requireFinitePoint(HERE, `${name}, ${landmark ?? "relief"}`, point);
+    return point;
+  });
+}
+
+function requireBaseline(baseline: Face<"px">): void {
+  requireFiniteFace("baseline", baseline);
+  const [problem] = sidesFindings(baseline);
+  if (problem?.code !== "sides-swapped") return;
+  throw new GeometryError("sides-swapped", {
+    where: HERE,
+    field: "baseline",
+    value: [baseline.right.endocanthion, baseline.left.endocanthion],
+    need: "an unmirrored photo with the client's own right and left",
+  });
+}
+
+/** The irises' scale, where there are irises wide enough to carry one. */
+function scaleOfIrises(face: Face<"px">): Scale | undefined {
+  const scale = attempt(() => scaleFromIris(face), ["missing-landmark", "ill-conditioned"]);
+  return "answer" in scale ? scale.answer : undefined;
+}
+
+function sidesFindings(face: Face<"px">): readonly Finding[] {
+  const midline = attempt(() => fitMidline(face), ["missing-landmark", "sides-swapped"]);
+  if ("answer" in midline) return [];
+  if (midline.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
+  const need = "both inner eye corners and a landmark of nose, mouth or chin";
+  return [unchecked("sides", "Whether right and left are the client's own", need)];
+}

@@ -1,0 +1,114 @@
+import { heightOver } from "../geometry/index.js";
+import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
+import {
+  eachSide,
+  flatPoint,
+  length,
+  measured,
+  type Point,
+  type Polyline,
+  type Side,
+} from "../units/index.js";
+import type { Capture } from "./capture.js";
+import { type Finding, judged, unchecked } from "./finding.js";
+
+/** Whether the eyes are open and look into the camera. */
+export function eyeFindings(capture: Capture): readonly Finding[] {
+  const { right, left } = eachSide((side) => openingFindings(capture, side));
+  const closed = [...right, ...left].some(({ outcome }) => outcome === "outside");
+  return [...right, ...left, ...(closed ? gazeUnchecked("open eyes") : gazeFindings(capture))];
+}
+
+/**
+ * Width of an eye that turns a landmark's uncertainty in millimetres into a share: 25.06 in women,
+ * (88.39 − 38.27)/2 of the Hong Kong periocular norms, BioMed Res Int 2013:821428.
+ */
+const USUAL_EYE_WIDTH = 25;
+
+/** Places in an eye: along its corners, 0 at the inner and 1 at the outer one, and above them. */
+type PlaceInEye = (point: Point<"px">) => Point<"px">;
+
+function eyeOf({ endocanthion, exocanthion }: FaceSide<"px">, side: Side): PlaceInEye | undefined {
+  if (endocanthion === undefined || exocanthion === undefined) return undefined;
+  const [fromX, fromY] = endocanthion;
+  const along = [exocanthion[0] - fromX, exocanthion[1] - fromY] as const;
+  const square = along[0] ** 2 + along[1] ** 2;
+  // In the picture the client's right eye runs to the left, and y points down.
+  const upwards = side === "left" ? -1 : 1;
+  return (point) => {
+    const [x, y] = [point[0] - fromX, point[1] - fromY];
+    return flatPoint(
+      (x * along[0] + y * along[1]) / square,
+      (upwards * (along[0] * y - along[1] * x)) / square,
+    );
+  };
+}
+
+function openingFindings({ face, limits }: Capture, side: Side): readonly Finding[] {
+  const { upperLid, lowerLid } = face[side];
+  const placeInEye = eyeOf(face[side], side);
+  if (placeInEye === undefined || upperLid === undefined || lowerLid === undefined) {
+    const need = "both corners of the eye and the margins of both lids";
+    return [unchecked("eyeOpening", `Whether the ${side} eye is open`, need)];
+  }
+  const gap = greatestGap(upperLid.map(placeInEye), lowerLid.map(placeInEye));
+  const u = (Math.SQRT2 * landmarkUncertainty(face, "upperLid")) / USUAL_EYE_WIDTH;
+  return judged(
+    "eyeOpening",
+    { measured: measured(gap, u), tooLow: "eye-closed", tooHigh: "eye-closed", side },
+    limits,
+  );
+}
+
+function greatestGap(upper: Polyline<"px">, lower: Polyline<"px">): number {
+  const gaps = [
+    ...upper.map(([x, y]) => y - (heightOver(length<"px">(x), lower) ?? y)),
+    ...lower.map(([x, y]) => (heightOver(length<"px">(x), upper) ?? y) - y),
+  ];
+  return Math.max(0, ...gaps);
+}
+
+function gazeFindings({ face, limits }: Capture): readonly Finding[] {
+  const right = pupilIn(face, "right");
+  const left = pupilIn(face, "left");
+  if (right === undefined || left === undefined) {
+    return gazeUnchecked("the pupils themselves, no stand-ins, and all corners of the eyes");
+  }
+  // Pupils rest a little lateral of the middle of each eye: taken together that cancels out.
+  const across = (left[0] - right[0]) / 2;
+  const up = (left[1] + right[1]) / 2;
+  const cornerU = landmarkUncertainty(face, "endocanthion") / Math.SQRT2;
+  const u = Math.hypot(landmarkUncertainty(face, "pupil"), cornerU) / Math.SQRT2 / USUAL_EYE_WIDTH;
+  const towards = across > 0 ? "left" : "right";
+  return [
+    ...judged(
+      "gazeAcross",
+      {
+        measured: measured(across, u),
+        tooLow: "looking-aside",
+        tooHigh: "looking-aside",
+        values: { towards },
+      },
+      limits,
+    ),
+    ...judged(
+      "gazeUp",
+      { measured: measured(up, u), tooLow: "looking-down", tooHigh: "looking-up" },
+      limits,
+    ),
+  ];
+}
+
+function gazeUnchecked(need: string): readonly Finding[] {
+  return [
+    unchecked("gazeAcross", "Whether the eyes look aside", need),
+    unchecked("gazeUp", "Whether the eyes look up or down", need),
+  ];
+}
+
+function pupilIn(face: Face<"px">, side: Side): Point<"px"> | undefined {
+  const { pupil } = face[side];
+  const placeInEye = eyeOf(face[side], side);
+  const standIn = face.standIns?.some(({ landmark }) => landmark === "pupil") === true;
+  return pupil === undefined || placeInEye === undefined || standIn ? undefined : placeInEye(pupil);
+}

@@ -1,0 +1,20 @@
+import { distance } from "../geometry/index.js";
+import type { Face } from "../landmarks/index.js";
+
+/**
+ * Distance of the outer eye corners that stands for a face of unknown scale, in millimetres: women
+ * have 88.39 ± 3.74, men 93.00 ± 5.56 (Hong Kong periocular norms, BioMed Res Int 2013:821428).
+ */
+export const USUAL_WIDTH = 90;
+
+/** Distance of the outer eye corners in the picture, where both are known. */
+export function biocularWidth({ right, left }: Face<"px">): number | undefined {
+  if (right.exocanthion === undefined || left.exocanthion === undefined) return undefined;
+  return distance(right.exocanthion, left.exocanthion);
+}
+
+/** Millimetres a pixel on a face as wide as usual: for shares and small differences, not lengths. */
+export function millimetresAPixel(face: Face<"px">): number | undefined {
+  const width = biocularWidth(face);
+  return width === undefined ? undefined : USUAL_WIDTH / width;
+}

@@ -1,0 +1,120 @@
+import {
+  decide,
+  type Measured,
+  type Note,
+  note,
+  type NoteValues,
+  type Outcome,
+  type Side,
+} from "../units/index.js";
+import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
+import { ADVICE, FOUND, type FindingCode } from "./sentences.js";
+
+/** What is looked at: against a limit, or for a contradiction. */
+export type CaptureCheck = LimitedCheck | "sides" | "upright" | "relaxed";
+
+/**
+ * What a finding means, the gravest first: `"retake"`, take another picture; `"caution"`, use this
+ * one with care; `"unchecked"`, nothing could be said; `"declared"`, somebody's word stands for it.
+ */
+export type FindingSeverity = "retake" | "caution" | "unchecked" | "declared";
+
+/**
+ * What speaks against a capture, or what the capture cannot tell. `text` says both what was found
+ * and what to do.
+ */
+export interface Finding extends Note<FindingCode> {
+  readonly check: CaptureCheck;
+  readonly severity: FindingSeverity;
+  /** What to do, the end of `text`. */
+  readonly advice: string;
+  /** Present where only one side is meant. */
+  readonly side?: Side;
+  /** Present where something was measured, in the unit of its check. */
+  readonly measured?: Measured;
+  readonly limit?: CaptureLimit;
+  readonly outcome?: Outcome;
+}
+
+const SEVERITIES: readonly FindingSeverity[] = ["retake", "caution", "unchecked", "declared"];
+
+/** The gravest first; what is equally grave keeps its order. */
+export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
+  return SEVERITIES.flatMap((severity) => findings.filter((one) => one.severity === severity));
+}
+
+/** A finding about something that has no limit. */
+export function finding(
+  check: CaptureCheck,
+  code: FindingCode,
+  severity: FindingSeverity,
+  values: NoteValues = {},
+): Finding {
+  const advice = note(code, ADVICE[code], values).text;
+  return { ...note(code, `${FOUND[code]} ${ADVICE[code]}`, values), check, severity, advice };
+}
+
+/** That something could not be looked at, and what it would take. */
+export function unchecked(check: CaptureCheck, what: string, need: string): Finding {
+  return finding(check, "not-checked", "unchecked", { what, need });
+}
+
+/** A value read from a capture, and what to say where it does not keep its limit. */
+export interface Reading {
+  readonly measured: Measured;
+  /** Said of a value too low or too high. */
+  readonly tooLow: FindingCode;
+  readonly tooHigh: FindingCode;
+  /** What the sentences need besides `value`, `u`, and the sizes of the value and of the limit. */
+  readonly values?: NoteValues;
+  readonly side?: Side;
+  /** Where the picture alone cannot tell whether the client or something else is to blame. */
+  readonly ambiguous?: boolean;
+}
+
+/** Nothing where the value keeps its limit. */
+export function judged(
+  check: LimitedCheck,
+  reading: Reading,
+  limits: CaptureLimits,
+): readonly Finding[] {
+  const limit = limits[check];
+  const { measured, values, side, ambiguous = false } = reading;
+  const { outcome } = decide(measured, limit.limits, { rule: limit.rule });
+  if (outcome === "within") return [];
+  const high = liesHigh(measured.value, limit);
+  const code = high ? reading.tooHigh : reading.tooLow;
+  const severity = outcome === "outside" && !ambiguous ? limit.severity : "caution";
+  const shown = {
+    value: measured.value,
+    size: Math.abs(measured.value),
+    u: measured.u,
+    limit: Math.abs((high ? limit.limits.upper : limit.limits.lower) ?? 0),
+    ...(side === undefined ? {} : { side }),
+    ...values,
+  };
+  const doubt = outcome === "undecided" ? ` ${UNDECIDED}` : "";
+  return [
+    {
+      ...note(code, `${FOUND[code]}${doubt} ${ADVICE[code]}`, shown),
+      check,
+      severity,
+      advice: note(code, ADVICE[code], shown).text,
+      ...(side === undefined ? {} : { side }),
+      measured,
+      limit,
+      outcome,
+    },
+  ];
+}
+
+const UNDECIDED =
+  "With a standard uncertainty of {u:2} neither keeping that nor exceeding it is proven.";
+
+/** Whether the upper limit is the nearer one. */
+function liesHigh(
+  value: number,
+  { limits: { lower = -Infinity, upper = Infinity } }: CaptureLimit,
+): boolean {
+  return upper - value <= value - lower;
+}

@@ -1,0 +1,12 @@
+export type { CaptureOptions } from "./capture.js";
+export { checkCapture } from "./check-capture.js";
+export type { CaptureCheck, Finding, FindingSeverity } from "./finding.js";
+export { headPose, type HeadPose } from "./head-pose.js";
+export {
+  CAPTURE_LIMITS,
+  type CaptureLimit,
+  type CaptureLimits,
+  type CapturePurpose,
+  type LimitedCheck,
+} from "./limits.js";
+export type { FindingCode } from "./sentences.js";

@@ -1,0 +1,80 @@
+import type { Face } from "../landmarks/index.js";
+import {
+  hasDepth,
+  length,
+  measured,
+  type Measured,
+  type Scale,
+  toMillimetres,
+} from "../units/index.js";
+import type { Capture } from "./capture.js";
+import { type Finding, judged, unchecked } from "./finding.js";
+
+const SCALE_NEEDED = "a scale, or the edges of an iris";
+
+/** Whether the picture is sharp enough and was taken from far enough. */
+export function pictureFindings(capture: Capture): readonly Finding[] {
+  return [...resolutionFindings(capture), ...distanceFindings(capture)];
+}
+
+function resolutionFindings({ scale, tolerance, limits }: Capture): readonly Finding[] {
+  if (scale === undefined) {
+    return [unchecked("resolution", "Whether the picture has enough pixels", SCALE_NEEDED)];
+  }
+  const pixels = tolerance / scale.factor;
+  return judged(
+    "resolution",
+    {
+      measured: measured(pixels, (pixels * scale.u) / scale.factor),
+      tooLow: "too-few-pixels",
+      tooHigh: "too-few-pixels",
+      values: { pixel: scale.factor, tolerance },
+    },
+    limits,
+  );
+}
+
+function distanceFindings(capture: Capture): readonly Finding[] {
+  const away = cameraDistance(capture);
+  if (away === undefined) {
+    return [
+      unchecked(
+        "cameraDistance",
+        "How near the camera was",
+        "its distance, or its focal length in pixels and a scale",
+      ),
+    ];
+  }
+  const depth = browDepth(capture.face, capture.scale) ?? USUAL_BROW_DEPTH;
+  return judged(
+    "cameraDistance",
+    {
+      measured: away,
+      tooLow: "camera-too-near",
+      tooHigh: "camera-too-near",
+      values: { percent: (100 * depth) / away.value },
+    },
+    capture.limits,
+  );
+}
+
+/** A pinhole draws a millimetre `focalLength / distance` pixels wide. */
+function cameraDistance({ cameraDistance, focalLength, scale }: Capture): Measured | undefined {
+  if (cameraDistance !== undefined) return cameraDistance;
+  if (focalLength === undefined || scale === undefined) return undefined;
+  return measured<number>(focalLength * scale.factor, focalLength * scale.u);
+}
+
+/** A brow's start lies about 15 mm before the irises and its tail end about 10 mm behind; ours. */
+const USUAL_BROW_DEPTH = 25;
+
+/** How far a brow's tail end lies behind its start, both sides' mean, in millimetres. */
+function browDepth({ right, left }: Face<"px">, scale: Scale | undefined): number | undefined {
+  const drops = [right.brow, left.brow].flatMap((brow) => {
+    const [start, end] = [brow?.upper[0], brow?.upper.at(-1)];
+    return start && end && hasDepth(start) && hasDepth(end) ? [start[2] - end[2]] : [];
+  });
+  const [one, other] = drops;
+  if (one === undefined || other === undefined || scale === undefined) return undefined;
+  return toMillimetres(length((one + other) / 2), scale);
+}

@@ -1,0 +1,157 @@
+import { IRIS_WIDTH } from "../calibration/index.js";
+import { distance } from "../geometry/index.js";
+import {
+  type Face,
+  type FaceSide,
+  landmarkUncertainty,
+  type SideLandmark,
+} from "../landmarks/index.js";
+import { measured, type Measured, type NoteValues } from "../units/index.js";
+import type { Capture } from "./capture.js";
+import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
+import { type Finding, judged, unchecked } from "./finding.js";
+import type { LimitedCheck } from "./limits.js";
+import type { FindingCode } from "./sentences.js";
+
+/** Whether eyes and irises have the proportions that people have: if not, something went wrong. */
+export function plausibilityFindings(capture: Capture): readonly Finding[] {
+  return [
+    ...irisDifferenceFindings(capture),
+    ...irisesAcrossFindings(capture),
+    ...irisWidthFindings(capture),
+    ...pupilDistanceFindings(capture),
+    ...canthalIndexFindings(capture),
+  ];
+}
+
+const BOTH_IRISES = "both edges of both irises";
+
+function irisDifferenceFindings({ face, limits }: Capture): readonly Finding[] {
+  const irises = irisWidths(face);
+  if (irises === undefined) {
+    return [unchecked("irisDifference", "Whether the irises are equal", BOTH_IRISES)];
+  }
+  const { right, left, mean } = irises;
+  const difference = (left - right) / mean;
+  const u = (Math.SQRT2 * pairU(face, "limbusLateral")) / IRIS_WIDTH.value;
+  const values = {
+    percent: Math.abs(100 * difference),
+    wide: difference > 0 ? "left" : "right",
+  };
+  return judged(
+    "irisDifference",
+    {
+      measured: measured(difference, u),
+      tooLow: "irises-differ",
+      tooHigh: "irises-differ",
+      values,
+    },
+    limits,
+  );
+}
+
+function irisesAcrossFindings({ face, limits }: Capture): readonly Finding[] {
+  const irises = irisWidths(face);
+  const width = biocularWidth(face);
+  if (irises === undefined || width === undefined) {
+    const need = `${BOTH_IRISES} and both outer eye corners`;
+    return [unchecked("irisesAcross", "Whether eyes and irises fit together", need)];
+  }
+  const across = width / irises.mean;
+  const u = across * Math.hypot(irises.relativeU, pairU(face, "exocanthion") / USUAL_WIDTH);
+  return judged(
+    "irisesAcross",
+    {
+      measured: measured(across, u),
+      tooLow: "eyes-narrow-for-irises",
+      tooHigh: "eyes-wide-for-irises",
+    },
+    limits,
+  );
+}
+
+function irisWidthFindings(capture: Capture): readonly Finding[] {
+  const { face, scale } = capture;
+  const irises = irisWidths(face);
+  if (irises === undefined || scale === undefined || scale.source === "iris") {
+    const need = `${BOTH_IRISES} and a scale that does not come from them`;
+    return [unchecked("irisWidth", "Whether the irises are as wide as people's", need)];
+  }
+  const width = irises.mean * scale.factor;
+  const u = width * Math.hypot(irises.relativeU, scale.u / scale.factor);
+  return implausible(capture, "irisWidth", "iris-width-implausible", measured(width, u));
+}
+
+function pupilDistanceFindings(capture: Capture): readonly Finding[] {
+  const { face, scale } = capture;
+  const apart = pairDistance(face, "pupil");
+  if (apart === undefined || scale === undefined) {
+    const need = "both pupils, and a scale or the edges of an iris";
+    return [unchecked("pupilDistance", "Whether the pupils are as far apart as people's", need)];
+  }
+  const width = apart * scale.factor;
+  const u = Math.hypot((width * scale.u) / scale.factor, pairU(face, "pupil"));
+  return implausible(capture, "pupilDistance", "pupil-distance-implausible", measured(width, u));
+}
+
+function canthalIndexFindings(capture: Capture): readonly Finding[] {
+  const { face } = capture;
+  const [inner, outer] = [pairDistance(face, "endocanthion"), biocularWidth(face)];
+  if (inner === undefined || outer === undefined) {
+    const need = "the four corners of the eyes";
+    return [unchecked("canthalIndex", "Whether the eye corners are spaced as people's", need)];
+  }
+  const index = inner / outer;
+  const u =
+    Math.hypot(pairU(face, "endocanthion"), index * pairU(face, "exocanthion")) / USUAL_WIDTH;
+  return implausible(capture, "canthalIndex", "canthal-index-implausible", measured(index, u));
+}
+
+/** A value that lies where people's do not. */
+function implausible(
+  { limits }: Capture,
+  check: LimitedCheck,
+  code: FindingCode,
+  value: Measured,
+): readonly Finding[] {
+  const { lower = -Infinity, upper = Infinity } = limits[check].limits;
+  const values: NoteValues = { lower, upper };
+  return judged(check, { measured: value, tooLow: code, tooHigh: code, values }, limits);
+}
+
+/** Widths of the irises in pixels, with what their source draws too wide taken out. */
+interface IrisWidths {
+  readonly right: number;
+  readonly left: number;
+  readonly mean: number;
+  /** Relative uncertainty of the mean. */
+  readonly relativeU: number;
+}
+
+function irisWidths(face: Face<"px">): IrisWidths | undefined {
+  const ring = face.source?.ringFactor ?? { value: 1, u: 0 };
+  const right = irisWidth(face.right);
+  const left = irisWidth(face.left);
+  if (!right || !left) return undefined;
+  const edgesU = pairU(face, "limbusLateral") / Math.SQRT2 / IRIS_WIDTH.value;
+  return {
+    right: right / ring.value,
+    left: left / ring.value,
+    mean: (right + left) / 2 / ring.value,
+    relativeU: Math.hypot(edgesU, ring.u / ring.value),
+  };
+}
+
+function irisWidth({ limbusMedial, limbusLateral }: FaceSide<"px">): number | undefined {
+  return limbusMedial && limbusLateral && distance(limbusMedial, limbusLateral);
+}
+
+function pairDistance({ right, left }: Face<"px">, name: SideLandmark): number | undefined {
+  const [one, other] = [right[name], left[name]];
+  return one && other && distance(one, other);
+}
+
+/** Standard uncertainty of the distance of a pair, in millimetres. */
+function pairU(face: Face<"px">, name: SideLandmark): number {
+  return Math.SQRT2 * landmarkUncertainty(face, name);
+}

@@ -1,0 +1,80 @@
+/** Codes of what {@link checkCapture} may find. */
+export type FindingCode = keyof typeof FOUND;
+
+/** What was found. */
+export const FOUND = {
+  "head-tilted": "The head is tilted by {size:1}° in the picture; up to {limit:0}° will do.",
+  "head-turned":
+    "The head is turned by {size:1}° to the client's {towards}; up to {limit:0}° will do.",
+  "turned-or-asymmetric":
+    "The {narrow} half of the face reads {difference:1} mm narrower: the head is turned by about {size:0}° to the client's {narrow}, or the face is asymmetric by that much. Without depth nothing can tell; up to {limit:0}° will do.",
+  "chin-raised": "The chin is raised by about {size:0}°; up to {limit:0}° will do.",
+  "chin-lowered": "The chin is lowered by about {size:0}°; up to {limit:0}° will do.",
+  "eye-closed":
+    "The {side} eye is open by {value:2} of its width; open eyes show {limit:2} or more.",
+  "looking-aside":
+    "The eyes look to the client's {towards}: the pupils stand {size:2} of an eye's width off the middle; up to {limit:2} will do.",
+  "looking-up":
+    "The eyes look up: the pupils stand {value:2} of an eye's width above the corners; up to {limit:2} will do.",
+  "looking-down":
+    "The eyes look down: the pupils stand {size:2} of an eye's width below the corners; up to {limit:2} will do.",
+  "lips-apart": "The lips are apart by {value:2} of the mouth's width; up to {limit:2} will do.",
+  "brow-raised":
+    "The {side} brow stands {size:1} mm higher than in the baseline; up to {limit:1} mm will do. It is raised, or the client lies down.",
+  "brow-lowered":
+    "The {side} brow stands {size:1} mm lower than in the baseline; up to {limit:1} mm will do. It is drawn down, or was raised in the baseline.",
+  "too-few-pixels":
+    "A pixel is {pixel:2} mm wide: the tolerance of {tolerance} mm spans {value:1} of them; it takes {limit:0}.",
+  "camera-too-near":
+    "The camera was about {value:0} mm away, which draws a brow's start {percent:1} % larger than its tail end; from {limit:0} mm on it will do.",
+  "eyes-narrow-for-irises":
+    "The outer eye corners lie {value:1} irises apart; {limit:1} or more are usual. The camera was very near, the head is turned, or landmarks are misplaced.",
+  "eyes-wide-for-irises":
+    "The outer eye corners lie {value:1} irises apart; {limit:1} or fewer are usual. The eyes are half closed, or landmarks are misplaced.",
+  "irises-differ":
+    "The {wide} iris reads {percent:0} % wider than the other. Landmarks are misplaced, an eye is half closed, or the head is turned close to the camera.",
+  "pupil-distance-implausible":
+    "The pupils read {value:0} mm apart; nearly all adults have {lower:0} to {upper:0} mm. The scale is wrong, landmarks are misplaced, or this is no adult.",
+  "iris-width-implausible":
+    "The irises read {value:1} mm wide; {lower:1} to {upper:1} mm are usual. The scale is wrong, or landmarks are misplaced.",
+  "canthal-index-implausible":
+    "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
+  "sides-swapped": "Right and left are exchanged, or the picture is mirrored.",
+  "not-checked": "{what} was not checked.",
+  declared: "Declared, not seen: {fact}.",
+  "not-declared": "Nobody declared that {fact}, and a picture cannot show it.",
+  "declaration-questioned":
+    "It was declared that {fact}, but the {side} brow stands {size:1} mm {where} than in the baseline.",
+} as const;
+
+/** What to do about it. */
+export const ADVICE: Readonly<Record<FindingCode, string>> = {
+  "head-tilted": "Hold the camera level and ask the client to hold the head upright.",
+  "head-turned": "Ask the client to face the camera.",
+  "turned-or-asymmetric":
+    "Ask the client to face the camera and take a second picture: what stays is the face.",
+  "chin-raised": "Bring the camera to the height of the eyes, or ask for a lower chin.",
+  "chin-lowered": "Bring the camera to the height of the eyes, or ask for a higher chin.",
+  "eye-closed": "Ask the client to open the eyes without raising the brows.",
+  "looking-aside": "Ask the client to look into the camera.",
+  "looking-up": "Ask the client to look into the camera, held at the height of the eyes.",
+  "looking-down": "Ask the client to look into the camera, held at the height of the eyes.",
+  "lips-apart": "Ask the client to close the lips without pressing them.",
+  "brow-raised": "Seat the client upright, let the forehead rest, and take the picture again.",
+  "brow-lowered": "Seat the client upright, let the forehead rest, and take both pictures again.",
+  "too-few-pixels":
+    "Fill the picture with the face: zoom in rather than come nearer, or use a better camera.",
+  "camera-too-near": "Step back and zoom in.",
+  "eyes-narrow-for-irises": "Step back and zoom in; check eye corners and edges of the irises.",
+  "eyes-wide-for-irises":
+    "Check that the eyes are open; check eye corners and edges of the irises.",
+  "irises-differ": "Check the edges of both irises.",
+  "pupil-distance-implausible": "Check the scale by ruler, and the pupils.",
+  "iris-width-implausible": "Check the scale by ruler, and the edges of the irises.",
+  "canthal-index-implausible": "Check the four eye corners.",
+  "sides-swapped": "Say how the picture is mirrored, or exchange right and left.",
+  "not-checked": "It takes {need}.",
+  declared: "Check every distance again upright.",
+  "not-declared": "Seat the client upright with a relaxed face, and declare it.",
+  "declaration-questioned": "Ask again, and measure both brows by ruler, upright.",
+};
