@@ -12,6 +12,9 @@ import { seenDirection } from "./view.js";
 /** How far a guide rises above its dot, in millimetres on the face: past the rulers. */
 const RISE = 10.5;
 
+/** Shorter pieces of a guide would only be specks, in millimetres on the face. */
+const SHORTEST = 1;
+
 /** The planned dot on the upper border that belongs to each mark. */
 const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as const;
 
@@ -63,7 +66,7 @@ export function guidesLayer(
           towards: towards[mark],
           size: TYPE_SIZES.label * view.size,
           gap: 0.9 * view.size,
-          colour: palette.ink,
+          colour: palette.strokes[mark],
         },
       ],
       strokes: spots.flatMap(stretches),
@@ -79,12 +82,12 @@ export function guideStretches(
   eye: EyeRoom,
 ): readonly (readonly [from: number, to: number])[] {
   const end = distanceAlongLine(dot, line) + RISE;
-  const gap = passage(line, eye);
-  if (gap === undefined || gap[0] >= end || gap[1] <= 0) return [[0, end]];
-  return [
-    ...(gap[0] > 0 ? [[0, gap[0]] as const] : []),
-    ...(gap[1] < end ? [[gap[1], end] as const] : []),
-  ];
+  const [enters, leaves] = passage(line, eye) ?? [end, end];
+  const parts = [
+    [0, Math.min(enters, end)],
+    [Math.max(leaves, 0), end],
+  ] as const;
+  return parts.filter(([from, to]) => to - from > SHORTEST);
 }
 
 function risen([x, y]: Point<"mm">): Point<"mm"> {

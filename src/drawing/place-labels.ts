@@ -71,52 +71,69 @@ const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
 /** What it costs, for each type size: to stand farther away, in a later direction, on strokes. */
 const COST = { away: 1, turn: 0.5, elsewhere: 3, stroke: 2.5 };
 
-/** More than any of a label's own candidates cost by themselves. */
-const LAST_RESORT = 20;
+interface Candidate<Kind extends Label> {
+  readonly cost: number;
+  readonly found: PlacedLabel<Kind>;
+}
 
 function cheapest<Kind extends Label>(
   label: Kind,
   surroundings: Surroundings,
   placed: readonly PlacedLabel[],
 ): PlacedLabel<Kind> | undefined {
-  let best: { readonly cost: number; readonly found: PlacedLabel<Kind> } | undefined;
-  for (const { box, cost: moving } of candidates(label, surroundings.bounds)) {
-    if (best !== undefined && moving >= best.cost) continue;
-    const leader = leaderTo(label, box);
-    if (!isFree(box, leader, label, surroundings, placed)) continue;
-    const cost = moving + COST.stroke * (covered(box, surroundings.strokes) / label.size);
-    if (best === undefined || cost < best.cost) {
-      best = { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
+  const width = textWidth(label.text, label.size, label.weight);
+  const height = LINE_HEIGHT * label.size;
+  const directions = [
+    ...label.towards.map((direction, index) => ({ direction, turned: index * COST.turn })),
+    ...ALL_AROUND.map((direction) => ({ direction, turned: COST.elsewhere })),
+  ];
+  let best: Candidate<Kind> | undefined;
+  for (const step of STEPS) {
+    // Nothing farther away can be cheaper any more.
+    if (best !== undefined && best.cost <= step * COST.away) break;
+    for (const { direction, turned } of directions) {
+      const box = beside(label.at, direction, label.gap + step * label.size, width, height);
+      best = cheaper(label, box, turned + step * COST.away, best, surroundings, placed);
+    }
+  }
+  return best?.found ?? anywhere(label, width, height, surroundings, placed);
+}
+
+/** The last resort: the nearest free place of the whole picture, tried row by row. */
+function anywhere<Kind extends Label>(
+  label: Kind,
+  width: number,
+  height: number,
+  surroundings: Surroundings,
+  placed: readonly PlacedLabel[],
+): PlacedLabel<Kind> | undefined {
+  const { bounds } = surroundings;
+  let best: Candidate<Kind> | undefined;
+  for (let y = bounds.y; y + height <= bounds.y + bounds.height; y += height) {
+    for (let x = bounds.x; x + width <= bounds.x + bounds.width; x += Math.max(width / 2, height)) {
+      const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
+      const cost = (COST.away * away) / label.size;
+      best = cheaper(label, { x, y, width, height }, cost, best, surroundings, placed);
     }
   }
   return best?.found;
 }
 
-function* candidates(label: Label, bounds: Box): Generator<{ box: Box; cost: number }> {
-  const width = textWidth(label.text, label.size, label.weight);
-  const height = LINE_HEIGHT * label.size;
-  const directions = [
-    ...label.towards.map((direction, index) => ({ direction, cost: index * COST.turn })),
-    ...ALL_AROUND.map((direction) => ({ direction, cost: COST.elsewhere })),
-  ];
-  for (const step of STEPS) {
-    for (const { direction, cost } of directions) {
-      yield {
-        box: beside(label.at, direction, label.gap + step * label.size, width, height),
-        cost: cost + step * COST.away,
-      };
-    }
-  }
-  // The last resort: everywhere else, row by row, nearer places first by their cost.
-  for (let y = bounds.y; y + height <= bounds.y + bounds.height; y += height) {
-    for (let x = bounds.x; x + width <= bounds.x + bounds.width; x += Math.max(width / 2, height)) {
-      const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
-      yield {
-        box: { x, y, width, height },
-        cost: LAST_RESORT + (COST.away * away) / label.size,
-      };
-    }
-  }
+/** The better of the best so far and a box, if that is free. */
+function cheaper<Kind extends Label>(
+  label: Kind,
+  box: Box,
+  moving: number,
+  best: Candidate<Kind> | undefined,
+  surroundings: Surroundings,
+  placed: readonly PlacedLabel[],
+): Candidate<Kind> | undefined {
+  if (best !== undefined && moving >= best.cost) return best;
+  const leader = leaderTo(label, box);
+  if (!isFree(box, leader, label, surroundings, placed)) return best;
+  const cost = moving + COST.stroke * (covered(box, surroundings.strokes) / label.size);
+  if (best !== undefined && cost >= best.cost) return best;
+  return { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
 }
 
 /** The box that stands in a direction from a place, its nearest edge or corner at a distance. */
