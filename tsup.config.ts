@@ -10,7 +10,7 @@ const entry: string[] = Object.values(manifest.exports).flatMap((target) =>
 
 const config: Options[] = [
   // One file a module, so that a bundler drops those that an app does not use, constants and all.
-  { entry: ["src/**/*.ts"], format: "esm", target: "es2022", bundle: false },
+  { entry: ["src/**/*.ts"], format: "esm", target: "es2022", bundle: false, silent: true },
   // What entries share in chunks of its own, so that `GeometryError` is one class from all of them.
   { entry, format: "cjs", target: "es2022", splitting: true },
   // TypeScript 6 deprecates an option that tsup sets.
