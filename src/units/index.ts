@@ -27,6 +27,13 @@ export {
 export type { InputComponent, MeasuredInputs, PlainValues } from "./measured-inputs.js";
 export { normalDistribution, normalQuantile } from "./normal-distribution.js";
 export { type Note, note, type NoteValues } from "./note.js";
+export {
+  type Drawn,
+  type DrawOptions,
+  type Interval,
+  type IntervalsOf,
+  propagateByDraws,
+} from "./propagate-by-draws.js";
 export { type Propagated, propagate, type PropagationOptions } from "./propagate.js";
 export {
   type DeepPoint,

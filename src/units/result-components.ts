@@ -72,22 +72,22 @@ export function componentAt(
   return value as number;
 }
 
-/** Numbers by component, put together in the shape of the result. */
+/** What belongs to each component, put together in the shape of the result. */
 export function inShapeOf(
   result: unknown,
   components: readonly Component[],
-  numbers: readonly number[],
+  parts: readonly unknown[],
 ): unknown {
-  if (typeof result === "number") return numbers[0];
-  if (Array.isArray(result)) return numbers;
-  const shape: Record<string, number | number[] | undefined> = Object.fromEntries(
+  if (typeof result === "number") return parts[0];
+  if (Array.isArray(result)) return parts;
+  const shape: Record<string, unknown> = Object.fromEntries(
     Object.keys(result as object).map((entry) => [entry, undefined]),
   );
   components.forEach(({ entry, axis }, index) => {
-    const value = numbers[index] as number;
-    if (axis === undefined) shape[entry as string] = value;
-    else if (axis === 0) shape[entry as string] = [value];
-    else (shape[entry as string] as number[]).push(value);
+    const part = parts[index];
+    if (axis === undefined) shape[entry as string] = part;
+    else if (axis === 0) shape[entry as string] = [part];
+    else (shape[entry as string] as unknown[]).push(part);
   });
   return shape;
 }

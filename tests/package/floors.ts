@@ -24,6 +24,8 @@ const HIGHEST_FLOOR_OF_SCHEMA_VALUES = 3;
 /** The one folder that may import a package, by this name. */
 const homeOfPackage: ReadonlyMap<string, string> = new Map([
   ["gl-matrix", "geometry"],
+  ["pure-rand/distribution/uniformFloat64", "units"],
+  ["pure-rand/generator/xoroshiro128plus", "units"],
   ["zod", "schema"],
   ["zod/mini", "schema"],
 ]);
