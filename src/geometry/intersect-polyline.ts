@@ -1,6 +1,7 @@
 import type { Polyline, Unit } from "../units/index.js";
 import { distanceFromLine, type Line } from "./line.js";
 import { type Leg, legsOf, placeOnLeg, type PolylinePlace } from "./polyline.js";
+import { difference } from "./vector.js";
 
 /**
  * Where an endless line meets a polyline, in order from the polyline's first point.
@@ -31,7 +32,7 @@ export function intersectPolyline<U extends Unit>(
   for (const leg of legs) {
     const offsetAtEnd = distanceFromLine(leg.to, line);
     if (meets(offset, offsetAtEnd, leg === ends.last) && !(offset === 0 && onLineBefore)) {
-      hits.push(placeOnLeg(leg, shareToLine(offset, offsetAtEnd), ends));
+      hits.push(placeOnLeg(leg, shareToLine(leg, line, offset), ends.last));
     }
     onLineBefore = offset === 0 && offsetAtEnd === 0;
     offset = offsetAtEnd;
@@ -45,23 +46,25 @@ function meets(offset: number, offsetAtEnd: number, isLast: boolean): boolean {
   return offsetAtEnd === 0 ? isLast : offset > 0 !== offsetAtEnd > 0;
 }
 
-/** Which share of a leg, extended both ways, leads to the line; 0 on the line itself. */
-function shareToLine(offset: number, offsetAtEnd: number): number {
-  return offset === 0 ? 0 : offset / (offset - offsetAtEnd);
+/** Which share of a leg, extended both ways, leads to the line; 0 where it lies on the line. */
+function shareToLine<U extends Unit>({ from, to }: Leg<U>, line: Line<U>, offset: number): number {
+  if (offset === 0) return 0;
+  // From the leg itself: the offsets of its ends would lose a short leg's digits.
+  const [x, y] = difference(to, from);
+  return offset / (line.direction[1] * x - line.direction[0] * y);
 }
 
 function beyondEnds<U extends Unit>(
   line: Line<U>,
-  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
+  { first, last }: { readonly first: Leg<U>; readonly last: Leg<U> },
 ): readonly PolylinePlace<U>[] {
-  const shareOf = ({ from, to }: Leg<U>): number =>
-    shareToLine(distanceFromLine(from, line), distanceFromLine(to, line));
-  const before = shareOf(ends.first);
-  const after = shareOf(ends.last);
-  const hits = [
-    { leg: ends.first, share: before, beyond: -before * ends.first.size },
-    { leg: ends.last, share: after, beyond: (after - 1) * ends.last.size },
-  ].filter(({ beyond }) => beyond > 0 && Number.isFinite(beyond));
-  const [nearest] = hits.sort((one, other) => one.beyond - other.beyond);
-  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, ends)];
+  const before = shareToLine(first, line, distanceFromLine(first.from, line));
+  const after = shareToLine(last, line, distanceFromLine(last.from, line));
+  const [nearest] = [
+    { leg: first, share: before, beyond: -before * first.size },
+    { leg: last, share: after, beyond: (after - 1) * last.size },
+  ]
+    .filter(({ beyond }) => beyond > 0 && Number.isFinite(beyond))
+    .sort((one, other) => one.beyond - other.beyond);
+  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, last)];
 }

@@ -58,7 +58,7 @@ export function pointAlong<U extends Unit>(
   const legs = legsOf("pointAlong", polyline);
   const last = legs[legs.length - 1] as Leg<U>;
   const leg = legs.find(({ before, size }) => along <= before + size) ?? last;
-  return placeOnLeg(leg, (along - leg.before) / leg.size, { first: legs[0] as Leg<U>, last });
+  return placeOnLeg(leg, (along - leg.before) / leg.size, last);
 }
 
 /** One segment of a polyline that has a length. */
@@ -97,12 +97,17 @@ export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): re
 export function placeOnLeg<U extends Unit>(
   leg: Leg<U>,
   share: number,
-  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
+  last: Leg<U>,
 ): PolylinePlace<U> {
   const [x, y] = between(leg.from, leg.to, share);
+  const along = leg.before + share * leg.size;
+  const whole = last.before + last.size;
   return {
     at: flatPoint(x, y),
-    along: length(leg.before + share * leg.size),
-    extended: (leg === ends.first && share < 0) || (leg === ends.last && share > 1),
+    along: length(along),
+    extended: along < -ROUNDING * whole || along > (1 + ROUNDING) * whole,
   };
 }
+
+/** A polyline's own length, summed up, may round past its last point. */
+const ROUNDING = 1e-12;
