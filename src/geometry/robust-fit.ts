@@ -1,4 +1,12 @@
 import { GeometryError, requireFinite, requirePositive } from "../units/index.js";
+import {
+  type Basis,
+  DEPENDENT,
+  dot,
+  illConditioned,
+  orthonormalBasis,
+  solveTriangle,
+} from "./orthonormal-basis.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -17,8 +25,6 @@ const SPREAD_OF_MEDIAN = 1.4826;
 const MOST_STEPS = 50;
 /** Weights that change by less are settled. */
 const SETTLED = 1e-9;
-/** A term of which less than this share is new says what the terms before it said. */
-const DEPENDENT = 1e-9;
 
 /**
  * Fits values by a sum of terms so that a single bad value does no harm.
@@ -46,7 +52,7 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
-  const basis = orthonormalBasis(terms, size);
+  const basis = orthonormalBasis("fitRobustly", terms, size);
   let weights: readonly number[] = values.map(() => 1);
   let fit = fitWeighted(basis, values, weights);
   if (values.length >= size + 2) {
@@ -63,33 +69,6 @@ export function fitRobustly(
   }
   const coefficients = solveTriangle(basis.triangle, fit.factors);
   return { coefficients, residuals: fit.residuals, weights };
-}
-
-/** Terms made orthogonal and of length 1: column k of the terms = Σᵢ columns[i] · triangle[i][k]. */
-interface Basis {
-  readonly columns: readonly (readonly number[])[];
-  readonly triangle: readonly (readonly number[])[];
-}
-
-function orthonormalBasis(terms: readonly (readonly number[])[], size: number): Basis {
-  const columns: number[][] = [];
-  const triangle = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  for (let term = 0; term < size; term += 1) {
-    const column = terms.map((row) => at(row, term));
-    const before = Math.sqrt(dot(column, column));
-    columns.forEach((earlier, index) => {
-      const share = dot(column, earlier);
-      for (let row = 0; row < column.length; row += 1) {
-        column[row] = at(column, row) - share * at(earlier, row);
-      }
-      (triangle[index] as number[])[term] = share;
-    });
-    const own = Math.sqrt(dot(column, column));
-    if (!(own > DEPENDENT * before)) throw illConditioned();
-    (triangle[term] as number[])[term] = own;
-    columns.push(column.map((entry) => entry / own));
-  }
-  return { columns, triangle };
 }
 
 interface WeightedFit {
@@ -137,25 +116,10 @@ function squareRoot(
       }
       if (column > row) entries[column] = rest / at(entries, row);
       else if (rest > DEPENDENT) entries[row] = Math.sqrt(rest);
-      else throw illConditioned();
+      else throw illConditioned("fitRobustly");
     }
   }
   return upper;
-}
-
-/** Solves upper · x = targets, from the last row up. */
-function solveTriangle(
-  upper: readonly (readonly number[])[],
-  targets: readonly number[],
-): readonly number[] {
-  const solution = targets.slice();
-  for (let row = upper.length - 1; row >= 0; row -= 1) {
-    const entries = upper[row] as readonly number[];
-    let rest = at(targets, row);
-    for (let k = row + 1; k < upper.length; k += 1) rest -= at(entries, k) * at(solution, k);
-    solution[row] = rest / at(entries, row);
-  }
-  return solution;
 }
 
 /** Solves upperᵀ · x = targets, from the first row down. */
@@ -191,12 +155,6 @@ function bisquare(share: number): number {
   return Math.abs(share) < 1 ? (1 - share * share) ** 2 : 0;
 }
 
-function dot(one: readonly number[], other: readonly number[]): number {
-  let sum = 0;
-  for (let row = 0; row < one.length; row += 1) sum += at(one, row) * at(other, row);
-  return sum;
-}
-
 /** An entry of which the loop around it says that it is there. */
 function at(entries: readonly number[], index: number): number {
   return entries[index] as number;
@@ -219,14 +177,5 @@ function requireRows(
   values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
   terms.forEach((row, index) => {
     row.forEach((term, column) => requireFinite(where, `terms[${index}][${column}]`, term));
-  });
-}
-
-function illConditioned(): GeometryError {
-  return new GeometryError("ill-conditioned", {
-    where: "fitRobustly",
-    field: "terms",
-    value: "a sum in which one term repeats the others",
-    need: "terms that differ where the values lie",
   });
 }
