@@ -1,11 +1,10 @@
-import { archGuide, type FaceForGuide, type Guide } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { placeOf } from "./place.js";
 import type { PlannableFace } from "./plannable-face.js";
 
 /** One of the two verticals between which a natural arch is kept. */
 export interface ArchLimit {
-  readonly guide: Guide;
+  readonly convention: "lateral-limbus-vertical" | "eye-width-share" | "exocanthion-vertical";
   /** Distance of the vertical from the midline, in mm. */
   readonly distance: number;
   /** What it runs through, in words. */
@@ -13,7 +12,7 @@ export interface ArchLimit {
 }
 
 /** Where no iris is known: its lateral edge lies at this share of the eye width. */
-const LIMBUS_SHARE = 0.75;
+export const LIMBUS_SHARE = 0.75;
 
 /**
  * The verticals between which a natural arch stays where it grows: through the lateral limbus and
@@ -26,27 +25,22 @@ export function archLimits(
   face: PlannableFace,
   side: Side,
 ): { readonly inner: ArchLimit; readonly outer: ArchLimit } {
-  const inner =
-    face[side].limbusLateral === undefined
-      ? {
-          guide: archGuide(face, side, "eye-width-share", { share: LIMBUS_SHARE }),
-          through: `outer edge of the iris (taken at ${LIMBUS_SHARE} eye widths)`,
-        }
-      : {
-          guide: archGuide(
-            face as FaceForGuide<"lateral-limbus-vertical">,
-            side,
-            "lateral-limbus-vertical",
-          ),
-          through: "outer edge of the iris",
-        };
-  const outer = {
-    guide: archGuide(face, side, "exocanthion-vertical"),
-    through: "outer eye corner",
+  const { endocanthion, exocanthion, limbusLateral } = face[side];
+  const from = placeOf(endocanthion, side).distance;
+  const to = placeOf(exocanthion, side).distance;
+  return {
+    inner:
+      limbusLateral === undefined
+        ? {
+            convention: "eye-width-share",
+            distance: from + LIMBUS_SHARE * (to - from),
+            through: `outer edge of the iris (taken at ${LIMBUS_SHARE} eye widths)`,
+          }
+        : {
+            convention: "lateral-limbus-vertical",
+            distance: placeOf(limbusLateral, side).distance,
+            through: "outer edge of the iris",
+          },
+    outer: { convention: "exocanthion-vertical", distance: to, through: "outer eye corner" },
   };
-  return { inner: withDistance(inner), outer: withDistance(outer) };
-}
-
-function withDistance(limit: Omit<ArchLimit, "distance">): ArchLimit {
-  return { ...limit, distance: placeOf(limit.guide.line.through, limit.guide.side).distance };
 }

@@ -1,4 +1,4 @@
-import { type Face, landmarkUncertainty, mapFace } from "../landmarks/index.js";
+import { type Face, type LandmarkName, landmarkUncertainty, mapFace } from "../landmarks/index.js";
 import { flatPoint, length, type MeasuredPoint, type Point, type Unit } from "../units/index.js";
 
 /** Names under which a face's points go into an uncertainty calculation. */
@@ -11,23 +11,50 @@ export interface FaceInputs<U extends Unit> {
   readonly faceWith: (points: Readonly<Record<PointName, Point<U>>>) => Face<U>;
 }
 
+/** Landmarks on whose place a plan depends once the face space is given. */
+export const READ_ON_FACE: readonly LandmarkName[] = [
+  "endocanthion",
+  "exocanthion",
+  "pupil",
+  "limbusLateral",
+  "alare",
+  "upperLid",
+  "brow",
+];
+
+/** Landmarks on whose place a plan depends where the midline is fitted to them too. */
+export const READ_ON_PHOTO: readonly LandmarkName[] = [
+  ...READ_ON_FACE,
+  "cheilion",
+  "glabella",
+  "sellion",
+  "pronasale",
+  "subnasale",
+  "labialeSuperius",
+  "stomion",
+];
+
 /**
  * Takes a face apart into named points, each with the uncertainty of its landmark. Depth is left
  * out: a plan reads it through the skin alone, whose uncertainty is an input of its own.
  *
+ * @param read the landmarks that are uncertain; the others stay where they are
  * @param unitsPerMillimetre what a millimetre of landmark uncertainty is in the face's unit
  */
 export function faceInputs<U extends Unit>(
   face: Face<U>,
+  read: readonly LandmarkName[],
   unitsPerMillimetre: number,
 ): FaceInputs<U> {
   const { relief, ...labelled } = face;
   const points: Record<PointName, MeasuredPoint<U>> = {};
   let count = 0;
   mapFace<U, U>(labelled, (point, landmark) => {
-    const u = landmark === undefined ? 0 : landmarkUncertainty(face, landmark);
-    const value = flatPoint<U>(point[0], point[1]);
-    points[`p${count++}`] = { value, u: length<U>(u * unitsPerMillimetre) };
+    const name: PointName = `p${count++}`;
+    if (landmark !== undefined && read.includes(landmark)) {
+      const u = length<U>(landmarkUncertainty(face, landmark) * unitsPerMillimetre);
+      points[name] = { value: flatPoint<U>(point[0], point[1]), u };
+    }
     return point;
   });
   return {

@@ -1,9 +1,9 @@
-import { deepen, type Skin, skinUncertainty } from "../landmarks/index.js";
+import { deepen, enlargeSkin, type Skin, skinUncertainty } from "../landmarks/index.js";
 import { compareSides, faceFrame, type FaceFrame, fitMidline, toFace } from "../symmetry/index.js";
 import { eachSide, type Measured, measured, propagate } from "../units/index.js";
 import { cautionsFor } from "./cautions.js";
 import type { Choices } from "./choices.js";
-import { faceInputs } from "./face-inputs.js";
+import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
 import { movesBetween } from "./moves.js";
 import type { BrowPlan, MarkPlan } from "./plan.js";
 import { planMarks } from "./plan-marks.js";
@@ -38,7 +38,7 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
  */
 export function planBrows(face: PlannableFace, choices: Choices = {}): BrowPlan {
   const plan = planMarks(face, choices);
-  const { points, faceWith } = faceInputs(face, 1);
+  const { points, faceWith } = faceInputs(face, READ_ON_FACE, 1);
   const { u } = propagate(
     ({ skinDepth, ...values }) =>
       rowOf(
@@ -78,7 +78,7 @@ export function planOnPhoto(
 ): BrowPlan {
   const plan = planMarks(requirePlannable(toFace(photo, frame)), choices);
   const { scale, midline } = frame;
-  const { points, faceWith } = faceInputs<"px">(photo, 1 / scale.factor);
+  const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
   const { method } = midline;
   const { u } = propagate(
     ({ skinDepth, factor, ...values }) => {
@@ -86,7 +86,8 @@ export function planOnPhoto(
       const refitted = method === "given" ? midline : fitMidline(moved, { method });
       const movedFrame = faceFrame(moved, { ...scale, factor }, { midline: refitted });
       const face = requirePlannable(toFace(moved, movedFrame));
-      return rowOf(readPlan(face, deepen(plan.skin, skinDepth), plan.choices));
+      const skin = enlargeSkin(deepen(plan.skin, skinDepth), factor / scale.factor);
+      return rowOf(readPlan(face, skin, plan.choices));
     },
     {
       ...points,

@@ -11,7 +11,7 @@ import {
   tailGuide,
 } from "../proportions/index.js";
 import { eachSide, flatPoint, GeometryError, type Side, type Sides } from "../units/index.js";
-import { archLimits } from "./arch-limits.js";
+import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
 import { type Place, placeOf, pointAt } from "./place.js";
@@ -141,8 +141,8 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
       if (arch.kind === "flat") throw noArch(side, arch.rise.value);
       const place = placeOf(arch.at, side);
       const { inner, outer } = archLimits(face, side);
-      if (place.distance < inner.distance) return meet(inner.guide);
-      if (place.distance > outer.distance) return meet(outer.guide);
+      if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
+      if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
       return place;
     },
     divideAt: (share, skin, side, start, tail) => {
@@ -154,6 +154,12 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
     },
     events,
   };
+}
+
+function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {
+  return archGuide(requireGuideLandmarks(face, convention), side, convention, {
+    share: LIMBUS_SHARE,
+  });
 }
 
 function placeAtHeight(guide: Guide, height: number): Place {
