@@ -24,7 +24,7 @@ const SHARES = { from: -0.5, to: 1.5 };
 /** Shares may leave the picture, not run away from it. */
 const FARTHEST_SHARE = 4;
 
-/** A face is about as deep as its eyes are wide: less than this share of it is another unit. */
+/** A face mesh is about as deep as its eyes are wide: less than this share of it is another unit. */
 const LEAST_DEPTH = 0.05;
 
 /**
@@ -50,7 +50,9 @@ export function readPoints(
     ? requireImageSize(where, imageSize(where, options), "a flipped picture is turned back").width
     : 0;
   const zero = depthZero(raw, markup);
-  if (zero !== undefined && across === 1) requireDepthUnit(where, raw, markup);
+  if (zero !== undefined && across === 1 && markup.depth === "estimated") {
+    requireDepthUnit(where, raw, markup);
+  }
   return raw.map((point) => {
     if (point === undefined) return undefined;
     const x = flipped ? width - point.x * across : point.x * across;

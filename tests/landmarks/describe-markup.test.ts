@@ -1,0 +1,56 @@
+import { describeMarkup, type LandmarkName, MARKUP_NAMES } from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { refusal } from "../support/refusal.js";
+import {
+  faceOfMesh,
+  faceOfPoints68,
+  frontalMesh,
+  frontalPoints68,
+} from "../support/sample-faces.js";
+
+describe("the description of a markup", () => {
+  it.each([
+    ["mesh-478", faceOfMesh(frontalMesh)],
+    ["mesh-468", faceOfMesh({ ...frontalMesh, landmarks: frontalMesh.landmarks.slice(0, 468) })],
+    ["points-68", faceOfPoints68(frontalPoints68)],
+  ] as const)(
+    "lists exactly what a face read from %s holds",
+    (name, { right, midline, ...face }) => {
+      const { landmarks, standIns, uncertainty } = describeMarkup(name);
+      const held = new Set<string>([...Object.keys(right), ...Object.keys(midline)]);
+      expect(new Set<string>(landmarks)).toEqual(held);
+      expect(standIns).toEqual(face.standIns);
+      expect(face.source?.uncertainty).toMatchObject(uncertainty);
+    },
+  );
+
+  it("counts every landmark as given or as missing", () => {
+    for (const name of MARKUP_NAMES) {
+      const { landmarks, missing } = describeMarkup(name);
+      expect(landmarks.length + missing.length).toBe(17);
+      expect(new Set<LandmarkName>([...landmarks, ...missing]).size).toBe(17);
+    }
+  });
+
+  it("says what cannot be computed, and for want of what", () => {
+    const beyond = (name: (typeof MARKUP_NAMES)[number]): readonly string[] =>
+      describeMarkup(name).beyond.map(({ what }) => what);
+    expect(beyond("mesh-478")).toEqual([]);
+    expect(describeMarkup("mesh-468").beyond).toContainEqual({
+      what: "arch on the line from alare through the pupil",
+      lacks: ["pupil"],
+    });
+    expect(beyond("points-68")).toContain("thickness, area and lower dots of the natural brow");
+    expect(beyond("points-98")).not.toContain("thickness, area and lower dots of the natural brow");
+    expect(describeMarkup("points-98").beyond).toContainEqual({
+      what: "skin fitted to the face, and turning a head to the front",
+      lacks: ["depth"],
+    });
+  });
+
+  it("is refused for an unknown name", () => {
+    expect(refusal(() => describeMarkup("points-5" as never)).message).toContain(
+      'name is "points-5"; needs one of mesh-478, mesh-468',
+    );
+  });
+});

@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import type { Markup } from "../../src/landmarks/markup.js";
+import { MESH_468 } from "../../src/landmarks/mesh-markup.js";
+import { COCO_FACE, POINTS_68 } from "../../src/landmarks/points68-markup.js";
+import { POINTS_98 } from "../../src/landmarks/points98-markup.js";
+
+const tables: readonly (readonly [string, Markup])[] = [
+  ["mesh-468", MESH_468],
+  ["points-68", POINTS_68],
+  ["coco-wholebody-face", COCO_FACE],
+  ["points-98", POINTS_98],
+];
+
+describe.each(tables)("mirror pairs of %s", (_, { size, pairs, middle, ...markup }) => {
+  const partners = new Map<number, number>([
+    ...pairs.flatMap(({ right, left }) => [[right, left] as const, [left, right] as const]),
+    ...middle.map((index) => [index, index] as const),
+  ]);
+
+  it("are a bijection that is its own inverse", () => {
+    expect(pairs.length * 2 + middle.length).toBe(size);
+    expect([...partners.keys()].sort((one, other) => one - other)).toEqual(
+      Array.from({ length: size }, (__, index) => index),
+    );
+    for (const [index, partner] of partners) expect(partners.get(partner)).toBe(index);
+  });
+
+  it("turn the right side's table into the left's", () => {
+    const mirrored = (place: number | readonly number[] | undefined): unknown =>
+      typeof place === "object"
+        ? place.map((index) => partners.get(index)).sort()
+        : partners.get(place ?? -1);
+    const sorted = (place: unknown): unknown =>
+      Array.isArray(place) ? place.slice().sort() : place;
+    const { right, left } = markup;
+    for (const name of Object.keys(right.points) as (keyof typeof right.points)[]) {
+      expect(mirrored(right.points[name])).toEqual(sorted(left.points[name]));
+    }
+    for (const line of ["upperLid", "lowerLid", "browUpper", "browLower"] as const) {
+      expect(right[line]?.map((index) => partners.get(index))).toEqual(left[line]);
+    }
+    for (const alare of Object.values(markup.alare)) {
+      expect(partners.get(alare.right)).toBe(alare.left);
+    }
+  });
+
+  it("leave every midline landmark, or the points it is the mean of, on the middle", () => {
+    for (const index of Object.values(markup.midline).flat()) expect(middle).toContain(index);
+  });
+});
+
+describe("mirror pairs of 68 points", () => {
+  // As published with the markup's use in flipping pictures; middle points are their own partners.
+  const listed: readonly (readonly [number, number])[] = [
+    ...Array.from({ length: 8 }, (_, i) => [i, 16 - i] as const),
+    ...Array.from({ length: 5 }, (_, i) => [17 + i, 26 - i] as const),
+    [31, 35],
+    [32, 34],
+    [36, 45],
+    [37, 44],
+    [38, 43],
+    [39, 42],
+    [40, 47],
+    [41, 46],
+    [48, 54],
+    [49, 53],
+    [50, 52],
+    [59, 55],
+    [58, 56],
+    [60, 64],
+    [61, 63],
+    [67, 65],
+  ];
+
+  it("are those of the markup", () => {
+    const key = ([one, other]: readonly [number, number]): number =>
+      100 * Math.min(one, other) + Math.max(one, other);
+    expect(POINTS_68.pairs.map(({ right, left }) => key([right, left])).sort()).toEqual(
+      listed.map(key).sort(),
+    );
+  });
+});
