@@ -1,5 +1,18 @@
+export { areaBetween } from "./area-between.js";
+export { type CircleFit, fitCircle } from "./circle-fit.js";
+export { densify } from "./densify.js";
+export {
+  type Cubic,
+  cubicsOf,
+  mapPath,
+  pointOnCubic,
+  reversePath,
+  straightCubic,
+} from "./cubic.js";
 export { distance, spaceDistance } from "./distance.js";
+export { flatten } from "./flatten.js";
 export { heightOver } from "./height-over.js";
+export { type HermiteCurve, type HermiteKnot, hermiteAt, hermiteDifference } from "./hermite.js";
 export { integrate } from "./integrate.js";
 export { intersectPolyline } from "./intersect-polyline.js";
 export { intersect, type LineMeeting } from "./intersect.js";
@@ -14,6 +27,10 @@ export {
 } from "./line.js";
 export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
+export { pathArea } from "./path-area.js";
+export { pathData } from "./path-data.js";
+export { pathLength } from "./path-length.js";
+export { pchip } from "./pchip.js";
 export { polygonArea } from "./polygon-area.js";
 export { bestMirrorPlane, type DeepMirrorUnit, type MirrorPlane } from "./mirror-plane.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
@@ -29,6 +46,13 @@ export { reflect } from "./reflect.js";
 export { fitRobustly, type RobustFit } from "./robust-fit.js";
 export { rootBetween } from "./root-between.js";
 export {
+  distanceFromPolyline,
+  type Separation,
+  separation,
+  type SeparationOptions,
+} from "./separation.js";
+export { sharedArea } from "./shared-area.js";
+export {
   fitSimilarity,
   type Similarity,
   type SimilarityFit,
@@ -38,3 +62,4 @@ export {
 export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";
 export type { SpaceVector } from "./space-vector.js";
 export { type EigenPair, eigenPairs, type SymmetricMatrix } from "./symmetric-matrix.js";
+export { fitLine, type LineFit } from "./total-least-squares.js";

@@ -1,5 +1,6 @@
 export { archAtShare } from "./arch-at-share.js";
 export { ARCH_EYE_WIDTH_SHARE, archGuide, type ArchGuideOptions } from "./arch-guide.js";
+export { completeMarks, STATION_THICKNESS, type StationThickness } from "./complete-marks.js";
 export { frontShare } from "./front-share.js";
 export {
   type ArchConvention,
@@ -16,7 +17,12 @@ export { measureSide, type SideContext } from "./measure-side.js";
 export { meetGuide } from "./meet-guide.js";
 export type { NaturalArch } from "./natural-arch.js";
 export { naturalMarks, type NaturalMarks, type NaturalMarksOptions } from "./natural-marks.js";
+export { naturalOutline } from "./natural-outline.js";
+export { mapOutline, outlineArea, outlineBorders, outlinePath } from "./outline-path.js";
+export { outline, type Outline, type OutlineMarks, type OutlineOptions } from "./outline.js";
+export { type OutlineOverlap, overlapOutlines } from "./overlap-outlines.js";
 export { requireGuideLandmarks } from "./require-guide-landmarks.js";
 export { startGuide } from "./start-guide.js";
 export { tailGuide } from "./tail-guide.js";
 export { thickness, type ThicknessDirection, type ThicknessReading } from "./thickness.js";
+export type { UpperBorderShape, UpperDots } from "./upper-border.js";

@@ -1,0 +1,87 @@
+import { type Cubic, flatten, mapPath, pathArea, reversePath } from "../geometry/index.js";
+import type { Brow } from "../landmarks/index.js";
+import { type FlatPoint, flatPoint, type Length, type Point, type Unit } from "../units/index.js";
+import type { Outline } from "./outline.js";
+
+/**
+ * An outline as one closed path, run through so that its area is positive: counter-clockwise in the
+ * face space on either side.
+ *
+ * @example
+ * ```ts
+ * import { completeMarks, mm, outline, outlinePath, pathData } from "brow-geometry";
+ * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+ * const path = outlinePath(outline(completeMarks(upper)));
+ * path.length; // → 6
+ * pathData(path, 0).slice(0, 24); // → "M15 12C20 14 25 16 30 17"
+ * ```
+ */
+export function outlinePath<U extends Unit>(outline: Outline<U>): readonly Cubic<U>[] {
+  const { upper, tail, lower, front } = outline;
+  const path = [...lower, ...reversePath(tail), ...reversePath(upper), ...reversePath(front)];
+  return pathArea(path) < 0 ? reversePath(path) : path;
+}
+
+/**
+ * Area within an outline, exact, in square units of its space.
+ *
+ * @example
+ * ```ts
+ * import { mm, naturalOutline, outlineArea } from "brow-geometry";
+ * const brow = { upper: mm([[15, 20], [60, 20]]), lower: mm([[15, 12], [60, 20]]) };
+ * outlineArea(naturalOutline(brow)); // → 180
+ * ```
+ */
+export function outlineArea<U extends Unit>(outline: Outline<U>): number {
+  return pathArea(outlinePath(outline));
+}
+
+/**
+ * The borders of an outline as polylines that stray from it by no more than the stated error, each
+ * from start to tail end: what a brow is wherever borders are asked for.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
+ *
+ * @example
+ * ```ts
+ * import { completeMarks, mm, outline, outlineBorders, thickness } from "brow-geometry";
+ * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+ * const brow = outlineBorders(outline(completeMarks(upper)), mm(0.001));
+ * thickness(mm([45, 26]), brow)?.value; // → 6.000
+ * ```
+ */
+export function outlineBorders<U extends Unit>(
+  outline: Outline<U>,
+  error: Length<U>,
+): Required<Brow<U>> {
+  return { upper: flatten(outline.upper, error), lower: flatten(outline.lower, error) };
+}
+
+/**
+ * An outline with every point mapped, from the face to the photo for example: exact where the map
+ * keeps straight lines straight and even, as that of a frame that is not turned does.
+ *
+ * @example
+ * ```ts
+ * import { completeMarks, mapOutline, mm, outline, outlineArea, px } from "brow-geometry";
+ * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+ * const drawn = outline(completeMarks(upper));
+ * const onPhoto = mapOutline(drawn, ([x, y]) => px([500 + 4 * x, 400 - 4 * y]));
+ * outlineArea(onPhoto) / outlineArea(drawn); // → 16.000
+ * ```
+ */
+export function mapOutline<From extends Unit, To extends Unit>(
+  outline: Outline<From>,
+  map: (point: FlatPoint<From>) => Point<To>,
+): Outline<To> {
+  const flat = (point: FlatPoint<From>): FlatPoint<To> => {
+    const [x, y] = map(point);
+    return flatPoint(x, y);
+  };
+  return {
+    upper: mapPath(outline.upper, flat),
+    tail: mapPath(outline.tail, flat),
+    lower: mapPath(outline.lower, flat),
+    front: mapPath(outline.front, flat),
+  };
+}

@@ -1,0 +1,96 @@
+import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/index.js";
+import type { BrowMarks, CompleteMarks, Dot } from "../landmarks/index.js";
+import { GeometryError, requireFinite, requireFinitePoint } from "../units/index.js";
+
+/** How the upper border of a drawn brow is shaped between its dots. */
+export interface UpperBorderShape {
+  /** 0: the arch is round; 1: it is a corner between two straight flanks. Default 0.3, ours. */
+  readonly angularity?: number;
+  /**
+   * Slope at the start, in slopes of the chord from start to arch: 1 leaves along the chord, 0 level,
+   * 3 is the steepest that keeps the border from running past its dots. Default: as a parabola has
+   * it, 2 less the arch's.
+   */
+  readonly startSlope?: number;
+  /** Slope at the tail end, in slopes of the chord from arch to tail end; otherwise the same. */
+  readonly tailSlope?: number;
+}
+
+/** The dots that the upper border runs through. */
+export type UpperDots = Required<Pick<BrowMarks<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
+
+/**
+ * The upper border as heights over the distance from the midline, so that both sides are drawn
+ * alike: two cubic pieces that meet at the arch, each rising or falling throughout.
+ *
+ * The slopes at the arch lie between the soft one, that of PCHIP, and each flank's own chord. Soft is
+ * level where the arch is above both ends; where the brow rises or falls throughout it is a mean of
+ * both chords, so that a flat brow gets no step.
+ */
+export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderShape): HermiteCurve {
+  const { angularity = ANGULARITY } = shape;
+  requireWithin(where, "angularity", angularity, 1);
+  requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
+  requireWithin(where, "startSlope", shape.startSlope ?? 0, STEEPEST);
+  requireWithin(where, "tailSlope", shape.tailSlope ?? 0, STEEPEST);
+  const [start, arch, tailEnd] = pchip(
+    [dots.upperStart, dots.upperArch, dots.tailEnd].map(([x, y]) => [outwardsOf(dots) * x, y]),
+  ) as [HermiteKnot, HermiteKnot, HermiteKnot];
+  const front = (arch.y - start.y) / (arch.x - start.x);
+  const tail = (tailEnd.y - arch.y) / (tailEnd.x - arch.x);
+  const before = arch.before + angularity * (front - arch.before);
+  const after = arch.after + angularity * (tail - arch.after);
+  const startSlope = endSlope(front, before, shape.startSlope);
+  const tailSlope = endSlope(tail, after, shape.tailSlope);
+  return [
+    { ...start, before: startSlope, after: startSlope },
+    { ...arch, before, after },
+    { ...tailEnd, before: tailSlope, after: tailSlope },
+  ];
+}
+
+const ANGULARITY = 0.3;
+
+/** The steepest slope of a cubic that only rises, in slopes of its chord (Fritsch & Carlson 1980). */
+const STEEPEST = 3;
+
+/** 1 where x grows from start to tail end, the client's left, and −1 on the right. */
+export function outwardsOf({ upperStart, tailEnd }: UpperDots): 1 | -1 {
+  return tailEnd[0] < upperStart[0] ? -1 : 1;
+}
+
+/** Refuses dots that do not follow each other outwards, or are no places at all. */
+export function requireOutwards<Name extends Dot>(
+  where: string,
+  marks: UpperDots & Pick<CompleteMarks<"mm">, Name>,
+  dots: readonly Name[],
+): void {
+  for (const dot of dots) requireFinitePoint(where, `marks.${dot}`, marks[dot]);
+  const outwards = outwardsOf(marks);
+  dots.forEach((dot, index) => {
+    const before = dots[index - 1];
+    if (before !== undefined && outwards * marks[dot][0] <= outwards * marks[before][0]) {
+      throw new GeometryError("inconsistent", {
+        where,
+        field: `marks.${dot}`,
+        value: marks[dot],
+        need: `an x farther outwards than that of ${before}, ${marks[before][0]}`,
+      });
+    }
+  });
+}
+
+export function requireWithin(where: string, option: string, value: number, most: number): void {
+  const field = `options.${option}`;
+  requireFinite(where, field, value);
+  if (value < 0 || value > most) {
+    const need = `a number from 0 to ${most}`;
+    throw new GeometryError("out-of-range", { where, field, value, need });
+  }
+}
+
+function endSlope(chord: number, atArch: number, chosen: number | undefined): number {
+  if (chosen !== undefined) return chosen * chord;
+  const asParabola = 2 * chord - atArch;
+  return asParabola * chord > 0 ? asParabola : 0;
+}
