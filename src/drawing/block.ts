@@ -13,6 +13,14 @@ export function gap(height: number): Block {
   return { height, drawnAt: () => [] };
 }
 
+/** Blocks as one that is not torn apart. */
+export function together(blocks: readonly Block[]): Block {
+  return {
+    height: heightOf(blocks),
+    drawnAt: (left, top) => drawnBlocks(blocks, left, top),
+  };
+}
+
 /** Blocks on as few pages as hold them in their order; a heading goes with what it heads. */
 export function paginated(blocks: readonly Block[], height: number): readonly (readonly Block[])[] {
   const pages: Block[][] = [[]];

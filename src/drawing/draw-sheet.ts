@@ -1,5 +1,5 @@
 import type { BrowPlan } from "../mapping/index.js";
-import { type Block, drawnBlocks, gap, paginated } from "./block.js";
+import { type Block, drawnBlocks, gap, paginated, together } from "./block.js";
 import type { Brush } from "./brush.js";
 import { describePlan } from "./describe-plan.js";
 import { textAt } from "./label-layer.js";
@@ -93,8 +93,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     heading("Cautions", width, brush),
     ...plan.cautions.map(({ text }) => listRow([{ mark: "•", text }], 1, width, brush)),
     heading("Readings", width, brush),
-    paragraph(READINGS, width, brush),
-    ...readingsTable(plan, width, brush),
+    together([paragraph(READINGS, width, brush), gap(1), ...readingsTable(plan, width, brush)]),
   ];
   const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const pages = paginated(blocks, room);

@@ -66,6 +66,7 @@ export function guidesLayer(
           towards: towards[mark],
           size: TYPE_SIZES.label * view.size,
           gap: 0.9 * view.size,
+          weight: "bold",
           colour: palette.strokes[mark],
         },
       ],

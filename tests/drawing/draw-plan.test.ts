@@ -18,12 +18,13 @@ import {
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { grown, isWithin, overlap, type Spot } from "../../src/drawing/box.js";
+import { isWithin, type Spot } from "../../src/drawing/box.js";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { photograph, type Pose } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { AWKWARD_PLANS, REAL_FACES, realPlan } from "./pictured-plans.js";
-import { drawnBox, pathSpots, type Picture, pictureOf, withClass } from "./picture.js";
+import { expectInside, expectNoCollisions } from "./expect-tidy.js";
+import { pathSpots, type Picture, pictureOf, withClass } from "./picture.js";
 
 const plans: readonly (readonly [string, () => BrowPlan])[] = [
   ...Object.entries(AWKWARD_PLANS),
@@ -277,22 +278,6 @@ function attempt(make: () => BrowPlan): BrowPlan | undefined {
   } catch (error) {
     if (error instanceof GeometryError) return undefined;
     throw error;
-  }
-}
-
-function expectInside(picture: Picture): void {
-  const rounding = 1e-3 * picture.viewBox.width;
-  const room = grown(picture.viewBox, rounding);
-  expect(picture.spots.flat().every(Number.isFinite)).toBe(true);
-  expect(isWithin(drawnBox(picture), room), JSON.stringify(drawnBox(picture))).toBe(true);
-  for (const { text, box } of picture.texts) expect(isWithin(box, room), text).toBe(true);
-}
-
-function expectNoCollisions({ texts }: Picture): void {
-  for (const [index, one] of texts.entries()) {
-    for (const other of texts.slice(index + 1)) {
-      expect(overlap(one.box, other.box), `${one.text} and ${other.text}`).toBe(false);
-    }
   }
 }
 
