@@ -10,6 +10,7 @@ import {
   faceFrame,
   fromMesh478,
   fromPoints68,
+  fromPoints98,
   GeometryError,
   planOnPhoto,
   requirePlannable,
@@ -47,6 +48,8 @@ function faceIn(file: LandmarkFile): Face<"px"> {
       return file.face;
     case "points-68":
       return fromPoints68(file.landmarks, file);
+    case "points-98":
+      return fromPoints98(file.landmarks, file);
     case "mesh-468":
     case "mesh-478":
       return fromMesh478(file.landmarks, file);

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import type {
   Face,
   ImageSize,
+  MarkupName,
   MarkupPicture,
   MarkupPoints,
   Mirroring,
@@ -12,7 +13,7 @@ import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
 import { point, positiveLength } from "./quantity.js";
-import { list, positive, record, type Schema, word } from "./schema.js";
+import { list, positive, record, type Schema, word, type Words } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
 export interface LengthReference {
@@ -33,7 +34,7 @@ export interface LandmarkFileContext {
 /** What a detector answered for one face, untouched. */
 export type DetectedLandmarks = LandmarkFileContext &
   MarkupPicture & {
-    readonly markup: "mesh-478" | "mesh-468" | "points-68";
+    readonly markup: Exclude<MarkupName, "coco-wholebody-face">;
     /** Default `"no"`. */
     readonly mirrored?: Mirroring;
     readonly landmarks: MarkupPoints;
@@ -73,13 +74,16 @@ type Detected = LandmarkFileContext & {
   readonly landmarks: MarkupPoints;
 };
 
+const markups: Words<DetectedLandmarks["markup"]> = {
+  "mesh-478": true,
+  "mesh-468": true,
+  "points-68": true,
+  "points-98": true,
+};
+
 const detected = record<Detected>(
   {
-    markup: word<DetectedLandmarks["markup"]>({
-      "mesh-478": true,
-      "mesh-468": true,
-      "points-68": true,
-    }),
+    markup: word<DetectedLandmarks["markup"]>(markups),
     coordinates: word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true }),
     landmarks: markupPoints,
   },
@@ -99,7 +103,7 @@ const named = record<NamedLandmarks>(
 export const landmarkFileSchema: Schema<LandmarkFile> = z.discriminatedUnion(
   "markup",
   [detected, named] as never,
-  { error: "one of mesh-478, mesh-468, points-68, by-hand" },
+  { error: `one of ${Object.keys(markups).join(", ")}, by-hand` },
 );
 
 /** `[x, y]`, `[x, y, z]`, or an object with these names and whatever else the detector adds. */

@@ -1,0 +1,101 @@
+import {
+  type ArchConvention,
+  type Choices,
+  drawPlan,
+  flatPoint,
+  mapBrow,
+  mm,
+  planBrows,
+  type PlannableFace,
+  type StartConvention,
+  type TailHeight,
+} from "brow-geometry";
+import { syntheticFace } from "../support/synthetic-face.js";
+import { figure, type Panel } from "./figure.js";
+import { lengthsFigure } from "./lengths-figure.js";
+import { spacesFigure } from "./spaces-figure.js";
+
+const STARTS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
+
+const ARCHES: readonly ArchConvention[] = [
+  "natural",
+  "lateral-limbus-vertical",
+  "alare-through-pupil",
+  "eye-width-share",
+  "exocanthion-vertical",
+  "brow-length-share",
+  "alare-through-lateral-limbus",
+];
+
+const TAIL_HEIGHTS: readonly TailHeight[] = [
+  "natural",
+  "level-with-lower-start",
+  "level-with-upper-start",
+];
+
+/** The figures of docs/conventions.md: name of the file, and what stands in it. */
+export const figures: ReadonlyMap<string, () => string> = new Map([
+  ["spaces.svg", spacesFigure],
+  ["marks.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
+  [
+    "starts.svg",
+    () =>
+      figure(
+        "Where a brow starts",
+        2,
+        STARTS.map((start) => panel(start, { start }, wideNose())),
+      ),
+  ],
+  [
+    "arches.svg",
+    () =>
+      figure(
+        "Where a brow peaks, by seven rules",
+        2,
+        ARCHES.map((arch) => panel(arch, { arch })),
+      ),
+  ],
+  [
+    "tails.svg",
+    () =>
+      figure(
+        "How high a brow ends",
+        2,
+        TAIL_HEIGHTS.map((tailHeight) => panel(tailHeight, { tailHeight })),
+      ),
+  ],
+  [
+    "leads.svg",
+    () =>
+      figure(
+        "Which brow leads",
+        2,
+        (["right", "left", "middle"] as const).map((lead) => panel(lead, { lead }, unevenFace())),
+      ),
+  ],
+  ["lengths.svg", lengthsFigure],
+]);
+
+function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {
+  return {
+    caption,
+    drawing: drawPlan(planBrows(face, choices), { legend: false, title: caption }),
+  };
+}
+
+/** A nose whose wings lie lateral of the inner eye corners: both start rules part. */
+function wideNose(): PlannableFace {
+  const face = syntheticFace();
+  return {
+    ...face,
+    right: { ...face.right, alare: mm([-21, -38]) },
+    left: { ...face.left, alare: mm([21, -38]) },
+  };
+}
+
+/** A left brow that grows higher and farther out than the right one. */
+function unevenFace(): PlannableFace {
+  const face = syntheticFace();
+  const brow = mapBrow(face.left.brow, ([x, y]) => flatPoint<"mm">(x + 3, y + 4));
+  return { ...face, left: { ...face.left, brow } };
+}
