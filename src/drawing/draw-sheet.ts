@@ -114,6 +114,8 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
             `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
           ]),
           element("desc", {}, [describePlan(plan, map.unplaced)]),
+          // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
+          element("style", {}, [`@page{size:${size.width}mm ${size.height}mm;margin:0}`]),
           element("rect", { ...size, fill: brush.palette.paper }),
           ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
           ...foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),

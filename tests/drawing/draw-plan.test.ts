@@ -22,19 +22,11 @@ import { isWithin, type Spot } from "../../src/drawing/box.js";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { photograph, type Pose } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
-import { AWKWARD_PLANS, REAL_FACES, realPlan } from "./pictured-plans.js";
+import { PICTURED_PLANS, realPlan } from "./pictured-plans.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
 import { pathSpots, type Picture, pictureOf, withClass } from "./picture.js";
 
-const plans: readonly (readonly [string, () => BrowPlan])[] = [
-  ...Object.entries(AWKWARD_PLANS),
-  ...REAL_FACES.map(
-    ([photo, face]) =>
-      [`face ${face} of photo ${photo}`, () => realPlan(photo, face).plan] as const,
-  ),
-];
-
-describe.each(plans)("the picture of a plan: %s", (_, make) => {
+describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, make) => {
   const plan = make();
   const picture = pictureOf(drawPlan(plan));
 

@@ -14,18 +14,10 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Spot } from "../../src/drawing/box.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
-import { AWKWARD_PLANS, REAL_FACES, realPlan } from "./pictured-plans.js";
+import { PICTURED_PLANS } from "./pictured-plans.js";
 import { pathSpots, type Picture, pictureOf, withClass } from "./picture.js";
 
-const plans: readonly (readonly [string, () => BrowPlan])[] = [
-  ...Object.entries(AWKWARD_PLANS),
-  ...REAL_FACES.map(
-    ([photo, face]) =>
-      [`face ${face} of photo ${photo}`, () => realPlan(photo, face).plan] as const,
-  ),
-];
-
-describe.each(plans)("the sheet of a plan: %s", (_, make) => {
+describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, make) => {
   let plan: BrowPlan;
   let pages: readonly Picture[];
   beforeAll(() => {
@@ -69,7 +61,11 @@ describe.each([
   const pages = drawSheet(plan, { paper }).map(pictureOf);
 
   it("has the size of the paper, one unit a millimetre", () => {
-    for (const { root } of pages) expect(root.attributes).toMatchObject({ width, height, viewBox });
+    for (const { root, elements } of pages) {
+      expect(root.attributes).toMatchObject({ width, height, viewBox });
+      const style = elements.find(({ name }) => name === "style");
+      expect(style?.text).toBe(`@page{size:${width} ${height};margin:0}`);
+    }
   });
 
   it("draws the face at true size", () => {

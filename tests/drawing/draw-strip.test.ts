@@ -2,18 +2,10 @@ import { type BrowPlan, drawStrip, planBrows } from "brow-geometry";
 import { beforeAll, describe, expect, it } from "vitest";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
-import { AWKWARD_PLANS, REAL_FACES, realPlan } from "./pictured-plans.js";
+import { PICTURED_PLANS } from "./pictured-plans.js";
 import { type Picture, pictureOf, withClass } from "./picture.js";
 
-const plans: readonly (readonly [string, () => BrowPlan])[] = [
-  ...Object.entries(AWKWARD_PLANS),
-  ...REAL_FACES.map(
-    ([photo, face]) =>
-      [`face ${face} of photo ${photo}`, () => realPlan(photo, face).plan] as const,
-  ),
-];
-
-describe.each(plans)("the strip of a plan: %s", (_, make) => {
+describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, make) => {
   let plan: BrowPlan;
   let picture: Picture;
   beforeAll(() => {

@@ -19,7 +19,7 @@ import { photograph } from "../support/photograph.js";
 import { type SyntheticFace, syntheticFace } from "../support/synthetic-face.js";
 
 /** Faces of the fixtures that look far enough ahead to be mapped, by photo and place in it. */
-export const REAL_FACES = [
+const REAL_FACES = [
   [2, 0],
   [3, 0],
   [3, 1],
@@ -86,7 +86,7 @@ function crookedNose(): PlannableFace {
 }
 
 /** Faces on which a picture is hard to read, all invented. */
-export const AWKWARD_PLANS: Readonly<Record<string, () => BrowPlan>> = {
+const AWKWARD_PLANS: Readonly<Record<string, () => BrowPlan>> = {
   "synthetic face": () => planBrows(syntheticFace()),
   "tilt of 12°": () => onPhoto(syntheticFace(), 12),
   "tilt of −25°": () => onPhoto(syntheticFace(), -25),
@@ -183,3 +183,12 @@ export const AWKWARD_PLANS: Readonly<Record<string, () => BrowPlan>> = {
       ),
     ),
 };
+
+/** Every plan whose pictures are tested, by name: real faces and awkward ones. */
+export const PICTURED_PLANS: readonly (readonly [name: string, make: () => BrowPlan])[] = [
+  ...Object.entries(AWKWARD_PLANS),
+  ...REAL_FACES.map(
+    ([photo, face]) =>
+      [`face ${face} of photo ${photo}`, () => realPlan(photo, face).plan] as const,
+  ),
+];
