@@ -3,6 +3,8 @@ const picture = 360;
 const gap = 16;
 const lineHeight = 20;
 const linesOfText = 4;
+/** What fits under a picture, in the widest letters that captions use. */
+const lettersOfLine = 50;
 
 /**
  * @typedef {object} SheetCell
@@ -24,7 +26,7 @@ export function contactSheet(cells) {
   const drawn = cells.map(({ png, title, lines }, index) => {
     const x = gap + (index % columns) * (picture + gap);
     const y = gap + Math.floor(index / columns) * (cellHeight + gap);
-    const text = [title, ...lines.slice(0, linesOfText)].map(
+    const text = [title, ...lines.flatMap(wrapped).slice(0, linesOfText)].map(
       (line, row) =>
         `<text x="${x}" y="${y + picture + lineHeight * (row + 1) - 4}"${
           row === 0 ? ' font-weight="bold"' : ""
@@ -39,6 +41,19 @@ ${drawn.join("\n")}
 </svg>
 `;
   return { svg, width, height };
+}
+
+/** @param {string} line */
+function wrapped(line) {
+  /** @type {string[]} */
+  const lines = [];
+  for (const word of line.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= lettersOfLine) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else lines.push(word.slice(0, lettersOfLine));
+  }
+  return lines;
 }
 
 /** @param {string} text */

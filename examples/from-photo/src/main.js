@@ -34,7 +34,7 @@ async function main() {
     console.log(usage);
     return;
   }
-  const { overlay } = await loadOverlay();
+  const maps = await loadOverlay();
   const photos = namePhotos(files.length > 0 ? files : samplePhotos());
   await mkdir(out, { recursive: true });
 
@@ -51,7 +51,7 @@ async function main() {
         );
       };
       try {
-        const found = await mapPhoto(photo, detector, overlay, out);
+        const found = await mapPhoto(photo, detector, maps, out);
         cells.push(...found.cells);
         report(found.summary);
         for (const cell of found.cells)
@@ -76,9 +76,9 @@ async function main() {
 
 /**
  * @param {PhotoFile} file @param {Detector} detector
- * @param {typeof import("./overlay.js").overlay} overlay @param {string} out
+ * @param {typeof import("./overlay.js")} maps @param {string} out
  */
-async function mapPhoto(file, detector, overlay, out) {
+async function mapPhoto(file, detector, { overlay, windowAround }, out) {
   const content = await readPhotoFile(file.path);
   const photo = await detector.read(content);
   const sha256 = createHash("sha256").update(content).digest("hex");
@@ -87,8 +87,9 @@ async function mapPhoto(file, detector, overlay, out) {
   let maps = 0;
   for (const [index, face] of photo.faces.entries()) {
     const name = `${file.name}-face${index + 1}`;
-    const picture = await photo.cutOut(face.window, pictureSide);
-    const { svg, lines, mapped } = overlay(face, photo, picture, pictureSide);
+    const window = windowAround(face, photo);
+    const href = await photo.cutOut(window, pictureSide);
+    const { svg, lines, mapped } = overlay(face, photo, { window, side: pictureSide, href });
     if (mapped) maps += 1;
     const png = await detector.rasterise(svg, pictureSide, pictureSide);
     await writeFile(join(out, `${name}.svg`), svg);
@@ -113,7 +114,8 @@ async function loadOverlay() {
   try {
     return await import("./overlay.js");
   } catch (error) {
-    if (/** @type {NodeJS.ErrnoException} */ (error).code !== "ERR_MODULE_NOT_FOUND") throw error;
+    const { code, message } = /** @type {NodeJS.ErrnoException} */ (error);
+    if (code !== "ERR_MODULE_NOT_FOUND" || !message.includes("/brow-geometry/dist/")) throw error;
     throw new Problem(
       "brow-geometry is not built: run npm ci && npm run build in its folder first",
     );

@@ -1,0 +1,123 @@
+import {
+  checkCapture,
+  drawPlan,
+  faceFrame,
+  flatPoint,
+  fromMesh478,
+  GeometryError,
+  hasDepth,
+  deepPoint,
+  mapFace,
+  planOnPhoto,
+  requirePlannable,
+  scaleFromIris,
+} from "brow-geometry";
+
+/**
+ * @typedef {import("brow-geometry").BrowPlan} BrowPlan
+ * @typedef {import("brow-geometry").Finding} Finding
+ * @typedef {import("./page/reader.js").FoundFace} FoundFace
+ * @typedef {import("./page/reader.js").PhotoWindow} PhotoWindow
+ */
+
+/**
+ * @typedef {object} CutOut  A square of the photo.
+ * @property {PhotoWindow} window
+ * @property {number} side  How many pixels it is drawn with, each way.
+ * @property {string} href  It as a data address.
+ */
+
+/** Side of the square that is shown about a face, in sizes of the face. */
+const roomAroundMap = 1.4;
+
+/**
+ * The square of the photo in which a face is shown.
+ * @param {FoundFace} face
+ * @param {{ width: number, height: number }} photo
+ * @returns {PhotoWindow}
+ */
+export function windowAround({ landmarks }, photo) {
+  const across = landmarks.map(([x]) => x * photo.width);
+  const down = landmarks.map(([, y]) => y * photo.height);
+  const [left, right] = [Math.min(...across), Math.max(...across)];
+  const [top, bottom] = [Math.min(...down), Math.max(...down)];
+  const size = Math.round(roomAroundMap * Math.max(right - left, bottom - top));
+  return {
+    x: Math.round((left + right - size) / 2),
+    y: Math.round((top + bottom - size) / 2),
+    size,
+  };
+}
+
+/**
+ * The map of one face over its square of the photo, with lines that say what is on it.
+ * @param {FoundFace} face
+ * @param {{ width: number, height: number }} photo
+ * @param {CutOut} picture
+ * @returns {{ svg: string, lines: readonly string[], mapped: boolean }}
+ */
+export function overlay(face, photo, picture) {
+  const { href, side } = picture;
+  try {
+    const onPhoto = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
+    const findings = checkCapture(onPhoto, { purpose: "map" });
+    const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
+    const frame = faceFrame(inPicture, scaleFromIris(inPicture));
+    const plan = planOnPhoto(inPicture, frame);
+    const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
+    return { svg, lines: [...reading(plan), ...warnings(findings)], mapped: true };
+  } catch (error) {
+    if (!(error instanceof GeometryError)) throw error;
+    const { field, need } = error.detail;
+    return {
+      svg: withoutMap(picture),
+      lines: [`no map: ${field} needs ${need}`],
+      mapped: false,
+    };
+  }
+}
+
+/**
+ * From pixels of the photo to those of the cut-out, which are squares too: depth goes along.
+ * @param {CutOut} picture
+ * @returns {import("brow-geometry").PointMap<"px", "px">}
+ */
+function toCutOut({ window, side }) {
+  const scale = side / window.size;
+  return (point) => {
+    const [x, y] = [(point[0] - window.x) * scale, (point[1] - window.y) * scale];
+    return hasDepth(point) ? deepPoint(x, y, point[2] * scale) : flatPoint(x, y);
+  };
+}
+
+/**
+ * What is read on the map, right before left.
+ * @param {BrowPlan} plan
+ */
+function reading({ frame, measures }) {
+  const { right, left } = measures;
+  const both = (
+    /** @type {"front" | "tail" | "frontShare"} */ name,
+    /** @type {number} */ digits,
+  ) => [right, left].map((one) => one[name]?.value.toFixed(digits) ?? "–").join(" | ");
+  const tilt = frame?.midline.tilt ?? 0;
+  return [
+    `tilt ${tilt.toFixed(1)}°, front share ${both("frontShare", 2)}`,
+    `front ${both("front", 0)} mm, tail ${both("tail", 0)} mm (right | left)`,
+  ];
+}
+
+/** @param {readonly Finding[]} findings */
+function warnings(findings) {
+  return /** @type {const} */ (["retake", "caution"]).flatMap((severity) => {
+    const codes = findings.filter((one) => one.severity === severity).map(({ code }) => code);
+    return codes.length === 0
+      ? []
+      : [`${severity}: ${[...new Set(codes)].join(", ").replaceAll("-", " ")}`];
+  });
+}
+
+/** @param {CutOut} picture */
+function withoutMap({ href, side }) {
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${side}" height="${side}" viewBox="0 0 ${side} ${side}"><title>No map</title><image width="${side}" height="${side}" href="${href}"/></svg>`;
+}
