@@ -1,0 +1,122 @@
+import {
+  describeMarkup,
+  type LandmarkName,
+  MARKUP_NAMES,
+  type MarkupDescription,
+} from "brow-geometry";
+import { format, resolveConfig } from "prettier";
+
+/** The guide to markups, written from what the library says of them. */
+export async function markupsPage(): Promise<string> {
+  const file = "docs/markups.md";
+  const descriptions = MARKUP_NAMES.map(describeMarkup);
+  const text = [intro, overview(descriptions), ...descriptions.map(section), outro].join("\n\n");
+  return format(text, { ...(await resolveConfig(file)), filepath: file });
+}
+
+const adapters: Readonly<Record<MarkupDescription["name"], string>> = {
+  "mesh-478": "fromMesh478",
+  "mesh-468": "fromMesh478",
+  "points-68": "fromPoints68",
+  "coco-wholebody-face": "fromCocoWholeBody",
+  "points-98": "fromPoints98",
+};
+
+const intro = `# Markups
+
+What a face holds that is read from the points of a detector or of a data set. This page is written
+from \`describeMarkup\` (\`npm run docs:markups\`).
+
+Every adapter takes the same options: \`coordinates\` (\`"pixels"\`, or \`"normalised"\` with the size of
+the \`image\`), \`mirrored\` (\`"frame"\` where a flipped picture went into the detector, \`"coordinates"\`
+where only its answer was flipped), \`alare\` (which points stand for it, or \`"none"\`), \`missing\` (points
+not to be used), \`uncertainty\` and \`ringFactor\`. Right and left are the client's own whatever the
+detector calls them. What was changed on the way in stands in the face's \`notes\`.
+
+Points named in another way are read by \`fromLandmarks\`, points in millimetres (a 3D scan, a digitiser)
+by \`faceFromMillimetres\`.`;
+
+const outro = `## What no markup gives
+
+Hairline, zygion, gonion and the bony nasion: the library makes no claim about them. Glabella stands
+near the most prominent point between the brows, not at a bony landmark.
+
+Alare, the most lateral point of the nose wing, is a stand-in in every markup. On the face mesh the
+choice of its points changes the width of the nose by up to 27 % (measured by us), and the usual ones
+lie about 4 mm lateral of the inner eye corners.`;
+
+function overview(descriptions: readonly MarkupDescription[]): string {
+  return [
+    "| markup | what it is | adapter | points | brow | iris | depth | usual uncertainty |",
+    "| --- | --- | --- | --- | --- | --- | --- | --- |",
+    ...descriptions.map((markup) =>
+      row([
+        `\`${markup.name}\``,
+        markup.title,
+        `\`${adapters[markup.name]}\``,
+        String(markup.size),
+        lacks(markup, "lower border of the brow") ? "upper border" : "both borders",
+        markup.landmarks.includes("limbusLateral") ? "centre and rim" : irisOf(markup),
+        markup.depth,
+        `${markup.uncertainty.default} mm`,
+      ]),
+    ),
+  ].join("\n");
+}
+
+function irisOf({ landmarks, standIns }: MarkupDescription): string {
+  if (!landmarks.includes("pupil")) return "none";
+  return standIns.some(({ landmark }) => landmark === "pupil") ? "stand-in" : "centre";
+}
+
+function lacks({ beyond }: MarkupDescription, what: string): boolean {
+  return beyond.some((one) => one.lacks.some((need) => need === what));
+}
+
+function section(markup: MarkupDescription): string {
+  const { name, title, landmarks, standIns, alare, missing, beyond } = markup;
+  const standIn = (landmark: LandmarkName): string =>
+    standIns.find((one) => one.landmark === landmark)?.instead ?? "";
+  return [
+    `## \`${name}\`\n\n${title}.`,
+    [
+      "| landmark | stand-in, where it is none itself | uncertainty |",
+      "| --- | --- | --- |",
+      ...landmarks.map((landmark) =>
+        row([landmark, standIn(landmark), `${uncertaintyOf(markup, landmark)} mm`]),
+      ),
+    ].join("\n"),
+    [
+      "Points that may stand for alare, the usual one first:",
+      "",
+      ...alare.map((choice) => `- \`"${choice.name}"\`: ${choice.instead}`),
+    ].join("\n"),
+    missing.length === 0
+      ? "Nothing that the library reads is missing."
+      : `Missing: ${missing.join(", ")}.`,
+    beyond.length === 0
+      ? "Everything can be computed from it."
+      : [
+          "What cannot be computed from it:",
+          "",
+          ...beyond.map(({ what, lacks: needs }) => `- ${what} (no ${needs.join(", no ")})`),
+        ].join("\n"),
+    ringSentence(markup),
+  ]
+    .filter((part) => part !== "")
+    .join("\n\n");
+}
+
+function uncertaintyOf({ uncertainty }: MarkupDescription, landmark: LandmarkName): number {
+  return uncertainty.landmarks?.[landmark] ?? uncertainty.default;
+}
+
+function ringSentence({ ringFactor: { value, u } }: MarkupDescription): string {
+  return value === 1
+    ? ""
+    : `The source draws the iris ${value} ± ${u} times too wide, sideways; \`scaleFromIris\` divides by it.`;
+}
+
+function row(cells: readonly string[]): string {
+  return `| ${cells.join(" | ")} |`;
+}
