@@ -1,18 +1,19 @@
 import { dot, orthonormalBasis, solveTriangle } from "./orthonormal-basis.js";
 
 /**
- * The factors with which a sum of terms runs closest to values: least squares.
+ * The factors with which a sum of terms runs closest to values: least squares. Undefined where the
+ * values leave a factor open.
  *
  * `terms` has one row for each value: what each factor is multiplied by.
  */
 export function leastSquares(
-  where: string,
   terms: readonly (readonly number[])[],
   values: readonly number[],
-): readonly number[] {
-  const { columns, triangle } = orthonormalBasis(where, terms, terms[0]?.length ?? 0);
+): readonly number[] | undefined {
+  const basis = orthonormalBasis(terms, terms[0]?.length ?? 0);
+  if (basis === undefined) return undefined;
   return solveTriangle(
-    triangle,
-    columns.map((column) => dot(column, values)),
+    basis.triangle,
+    basis.columns.map((column) => dot(column, values)),
   );
 }

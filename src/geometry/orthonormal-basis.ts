@@ -1,5 +1,3 @@
-import { GeometryError } from "../units/index.js";
-
 /** Terms made orthogonal and of length 1: column k of the terms = Σᵢ columns[i] · triangle[i][k]. */
 export interface Basis {
   readonly columns: readonly (readonly number[])[];
@@ -9,12 +7,14 @@ export interface Basis {
 /** A term of which less than this share is new says what the terms before it said. */
 export const DEPENDENT = 1e-9;
 
-/** Orthogonalises the columns of terms that come as rows, one row for each value to be fitted. */
+/**
+ * Orthogonalises the columns of terms that come as rows, one row for each value to be fitted;
+ * undefined where a term repeats the others.
+ */
 export function orthonormalBasis(
-  where: string,
   terms: readonly (readonly number[])[],
   size: number,
-): Basis {
+): Basis | undefined {
   const columns: number[][] = [];
   const triangle = Array.from({ length: size }, () => new Array<number>(size).fill(0));
   for (let term = 0; term < size; term += 1) {
@@ -28,7 +28,7 @@ export function orthonormalBasis(
       (triangle[index] as number[])[term] = share;
     });
     const own = Math.sqrt(dot(column, column));
-    if (!(own > DEPENDENT * before)) throw illConditioned(where);
+    if (!(own > DEPENDENT * before)) return undefined;
     (triangle[term] as number[])[term] = own;
     columns.push(column.map((entry) => entry / own));
   }
@@ -59,14 +59,4 @@ export function dot(one: readonly number[], other: readonly number[]): number {
     sum += (one[row] as number) * (other[row] as number);
   }
   return sum;
-}
-
-/** Refuses a sum whose factors its values leave open. */
-export function illConditioned(where: string): GeometryError {
-  return new GeometryError("ill-conditioned", {
-    where,
-    field: "terms",
-    value: "a sum in which one term repeats the others",
-    need: "terms that differ where the values lie",
-  });
 }

@@ -3,7 +3,6 @@ import {
   type Basis,
   DEPENDENT,
   dot,
-  illConditioned,
   orthonormalBasis,
   solveTriangle,
 } from "./orthonormal-basis.js";
@@ -52,7 +51,8 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
-  const basis = orthonormalBasis("fitRobustly", terms, size);
+  const basis = orthonormalBasis(terms, size);
+  if (basis === undefined) throw illConditioned();
   let weights: readonly number[] = values.map(() => 1);
   let fit = fitWeighted(basis, values, weights);
   if (values.length >= size + 2) {
@@ -116,7 +116,7 @@ function squareRoot(
       }
       if (column > row) entries[column] = rest / at(entries, row);
       else if (rest > DEPENDENT) entries[row] = Math.sqrt(rest);
-      else throw illConditioned("fitRobustly");
+      else throw illConditioned();
     }
   }
   return upper;
@@ -177,5 +177,14 @@ function requireRows(
   values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
   terms.forEach((row, index) => {
     row.forEach((term, column) => requireFinite(where, `terms[${index}][${column}]`, term));
+  });
+}
+
+function illConditioned(): GeometryError {
+  return new GeometryError("ill-conditioned", {
+    where: "fitRobustly",
+    field: "terms",
+    value: "a sum in which one term repeats the others",
+    need: "terms that differ where the values lie",
   });
 }
