@@ -50,3 +50,19 @@ declare module "jsts/org/locationtech/jts/algorithm/Intersection.js" {
     ): Coordinate;
   }
 }
+
+declare module "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js" {
+  import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
+  export default class OverlayOp {
+    static symDifference(one: Geometry, other: Geometry): Geometry;
+    static intersection(one: Geometry, other: Geometry): Geometry;
+    static union(one: Geometry, other: Geometry): Geometry;
+  }
+}
+
+declare module "jsts/org/locationtech/jts/operation/valid/IsValidOp.js" {
+  import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
+  export default class IsValidOp {
+    static isValid(geometry: Geometry): boolean;
+  }
+}
