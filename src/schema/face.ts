@@ -139,7 +139,17 @@ const onPhoto = (onFace as unknown as Schema<Face<"px">>).check(
   }),
 );
 
-/** Landmarks of a face in one of the two spaces; the unit is what the reader knows of the data. */
+/**
+ * Landmarks of a face in one of the two spaces; the unit is what the reader knows of the data.
+ *
+ * @example
+ * ```ts
+ * import { faceSchema } from "brow-geometry/schema";
+ * import * as z from "zod/mini";
+ * const visit = z.object({ client: z.string(), face: faceSchema("px") });
+ * visit.safeParse({ client: "A.", face: { right: {}, left: {}, midline: {} } }).success; // → true
+ * ```
+ */
 export function faceSchema<U extends Unit>(unit: U): Schema<Face<U>> {
   return (unit === "px" ? onPhoto : onFace) as unknown as Schema<Face<U>>;
 }
