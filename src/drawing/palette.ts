@@ -3,7 +3,16 @@ export type Theme = "light" | "dark" | "monochrome";
 
 /** What a stroke stands for. */
 export type StrokeRole =
-  "natural" | "planned" | "midline" | "start" | "arch" | "tail" | "ruler" | "landmark" | "move";
+  | "natural"
+  | "planned"
+  | "capture"
+  | "midline"
+  | "start"
+  | "arch"
+  | "tail"
+  | "ruler"
+  | "landmark"
+  | "move";
 
 /** Colours of one theme, as `#rrggbb`. */
 export interface Palette {
@@ -32,6 +41,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     strokes: {
       natural: "#cf6e14",
       planned: "#1938a2",
+      capture: "#1938a2",
       midline: "#2b2622",
       start: "#a02df0",
       arch: "#a73716",
@@ -48,6 +58,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     strokes: {
       natural: "#feb224",
       planned: "#9fb1f5",
+      capture: "#9fb1f5",
       midline: "#e5ece7",
       start: "#b455ff",
       arch: "#ff3a24",
@@ -64,6 +75,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     strokes: {
       natural: "#5c5c5c",
       planned: "#000000",
+      capture: "#000000",
       midline: "#000000",
       start: "#000000",
       arch: "#000000",
@@ -88,6 +100,7 @@ export interface StrokeStyle {
 /** The style of each stroke, the same in every theme. */
 export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
   planned: { width: 0.55, dash: [] },
+  capture: { width: 0.55, dash: [] },
   natural: { width: 0.45, dash: [0.9, 0.9] },
   midline: { width: 0.35, dash: [5, 1.2, 0.7, 1.2] },
   start: { width: 0.4, dash: [3, 1.2] },
@@ -99,10 +112,12 @@ export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
 };
 
 /** The shape of the dots that belong to each mark, the same in every theme. */
-export const MARKERS = {
+export const MARKERS: Readonly<
+  Record<"start" | "body" | "arch" | "tail" | "landmark", MarkerShape>
+> = {
   start: "square",
   body: "circle",
   arch: "triangle",
   tail: "diamond",
   landmark: "cross",
-} as const satisfies Readonly<Record<string, MarkerShape>>;
+};
