@@ -1,6 +1,9 @@
+import { type Choices, mm, planMarks } from "brow-geometry";
 import { parseChoices } from "brow-geometry/schema";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
+import { syntheticFace } from "../support/synthetic-face.js";
 
 const everything = {
   lead: "left",
@@ -53,5 +56,36 @@ describe("parseChoices", () => {
     expect(code).toBe("not-parsed");
     expect(said).toContain(message);
     expect(said).toMatch(/^parseChoices: [^.]*(\.[^ ][^.]*)*$/);
+  });
+});
+
+describe("ranges of choices", () => {
+  const face = syntheticFace();
+
+  function codeOf(work: () => unknown): string | undefined {
+    try {
+      work();
+      return undefined;
+    } catch (error) {
+      return (error as { readonly code?: string }).code;
+    }
+  }
+
+  it("are the same at the door and in the plan", () => {
+    const share = fc.oneof(fc.double({ min: 0.3, max: 1.6 }), fc.constantFrom(0.4, 0.9, 1.4, -1));
+    const choices: fc.Arbitrary<Choices> = fc.oneof(
+      share.map((frontShare) => ({ frontShare })),
+      share.map((eyeWidthShare) => ({ eyeWidthShare })),
+      fc
+        .constantFrom(-1, 0, 1e-3, 7)
+        .map((body) => ({ thickness: { start: mm(8), body: mm(body), arch: mm(6) } })),
+    );
+    fc.assert(
+      fc.property(choices, (one) => {
+        const atTheDoor = codeOf(() => parseChoices(one)) === "not-parsed";
+        const code = codeOf(() => planMarks(face, one));
+        expect(code === "out-of-range" || code === "not-finite").toBe(atTheDoor);
+      }),
+    );
   });
 });

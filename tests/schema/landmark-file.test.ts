@@ -55,7 +55,10 @@ describe("parseLandmarkFile", () => {
   });
 
   it.each([
-    [{ landmarks: [] }, "markup is missing; needs one of mesh-478, mesh-468, points-68, points-98, by-hand"],
+    [
+      { landmarks: [] },
+      "markup is missing; needs one of mesh-478, mesh-468, points-68, points-98, by-hand",
+    ],
     [{ ...detected, markup: "points-99" }, 'markup is "points-99"; needs one of mesh-478'],
     [{ ...detected, coordinates: "percent" }, 'coordinates is "percent"; needs one of pixels'],
     [{ ...detected, landmarks: [[1]] }, "landmarks[0] is [1]; needs [x, y], [x, y, z], an object"],
