@@ -38,6 +38,12 @@ describe("parseLandmarkFile", () => {
     expect(fromPoints68(file.landmarks, file).left.brow?.upper).toHaveLength(5);
   });
 
+  it("reads what the README shows", () => {
+    const [, block = ""] = /```json\n([^`]+)```/.exec(readFileSync("README.md", "utf8")) ?? [];
+    const json = { ...(JSON.parse(block) as object), landmarks: points68.faces[2]?.landmarks };
+    expect(parseLandmarkFile(json)).toEqual(json);
+  });
+
   it("reads a face named by hand", () => {
     expect(parseLandmarkFile(JSON.parse(JSON.stringify(named)))).toEqual(named);
   });
