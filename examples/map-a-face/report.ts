@@ -123,7 +123,12 @@ function row(name: string, cells: readonly string[]): string {
 
 function withU(measured: Measured | undefined, decimals: number = 1): string {
   if (measured === undefined) return "unknown";
-  return `${measured.value.toFixed(decimals)} ± ${measured.u.toFixed(decimals)}`;
+  return `${rounded(measured.value, decimals)} ± ${measured.u.toFixed(decimals)}`;
+}
+
+/** With so many decimals, and 0 without a sign. */
+function rounded(value: number, decimals: number): string {
+  return value.toFixed(decimals).replace(/^-(?=[0.]+$)/, "");
 }
 
 function bullets(notes: readonly Note[]): readonly string[] {
