@@ -32,7 +32,8 @@ export { pathData } from "./path-data.js";
 export { pathLength } from "./path-length.js";
 export { pchip } from "./pchip.js";
 export { polygonArea } from "./polygon-area.js";
-export { bestMirrorPlane, type DeepMirrorUnit, type MirrorPlane } from "./mirror-plane.js";
+export { bestMirrorPlane, type MirrorPlane } from "./mirror-plane.js";
+export type { DeepMirrorUnit } from "./mirror-plane-fit.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
 export {
   type Derivative,

@@ -10,7 +10,7 @@ import {
 } from "../units/index.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
-import { senseOf } from "./sense-of-face.js";
+import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
 /**
  * The conversion between one photo and the face on it: a value that knows both ends.
@@ -74,9 +74,7 @@ function depthOfEyes({ right, left }: Face<"px">): number | undefined {
 }
 
 function requireUnmirrored(face: Face<"px">, { line: { direction } }: Midline<"px">): void {
-  const { leftwards } = senseOf(face);
-  if (leftwards === undefined) return;
-  if (direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0) return;
+  if (leftIsPositive(direction, senseOf(face))) return;
   throw new GeometryError("sides-swapped", {
     where: "faceFrame",
     field: "face",

@@ -12,13 +12,19 @@ import {
   length,
   type Point,
   requireFinitePoint,
-  toDegrees,
   toRadians,
   type Unit,
 } from "../units/index.js";
 import type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
-import { type FaceSense, MIDLINE_LANDMARKS, PAIRED_LANDMARKS, senseOf } from "./sense-of-face.js";
+import {
+  type FaceSense,
+  leftIsPositive,
+  MIDLINE_LANDMARKS,
+  PAIRED_LANDMARKS,
+  senseOf,
+  tiltOf,
+} from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
 export interface MidlineOptions<U extends Unit> {
@@ -100,19 +106,16 @@ interface PlacedLine<U extends Unit> {
 function placeOnFace<U extends Unit>(
   fitted: Line<U>,
   level: Point<U>,
-  { upwards, leftwards }: FaceSense,
+  sense: FaceSense,
 ): PlacedLine<U> {
+  const { upwards } = sense;
   const [x, y] = fitted.direction;
   const direction: Line<U>["direction"] =
     upwards !== undefined && x * upwards[0] + y * upwards[1] < 0 ? [-x, -y] : [x, y];
   const fromCentre = distanceAlongLine(level, { through: fitted.through, direction });
   const line = { through: pointOnLine({ ...fitted, direction }, fromCentre), direction };
-  // In the photo, where y points down, the client's left lies at positive distances.
-  const downwards =
-    leftwards === undefined
-      ? direction[1] < 0
-      : direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0;
-  const tilt = toDegrees(Math.atan2(0 - direction[0], downwards ? -direction[1] : direction[1]));
+  const downwards = leftIsPositive(direction, sense);
+  const tilt = tiltOf(direction, sense);
   if (!downwards && Math.abs(tilt) > 90) throw mirroredPhoto(direction);
   return { line, tilt, leftIsPositive: downwards, fromCentre };
 }

@@ -57,18 +57,26 @@ export function mirrorUnits<U extends Unit>(
   return units;
 }
 
-/** Standard uncertainty of a landmark in each axis, in the face's own unit. */
+/** Standard uncertainty that a landmark counts with in a fit, in the face's own unit. */
 export function spreadOf<U extends Unit>(
   face: Face<U>,
   name: MirroredLandmark,
   width: Length<U>,
 ): Length<U> {
-  const share = landmarkUncertainty(face, name) / TYPICAL_WIDTH;
-  return length(width * Math.max(share, LEAST_SPREAD));
+  return length(Math.max(uncertaintyOf(face, name, width), LEAST_SPREAD * width));
+}
+
+/** Standard uncertainty of a landmark in each axis, in the unit of a face so wide. */
+export function uncertaintyOf<U extends Unit>(
+  face: Face<U>,
+  name: MirroredLandmark,
+  width: Length<U>,
+): Length<U> {
+  return length((width * landmarkUncertainty(face, name)) / TYPICAL_WIDTH);
 }
 
 /** Distance of the outer eye corners that turns millimetres into shares of a face of unknown scale. */
-const TYPICAL_WIDTH = 90;
+export const TYPICAL_WIDTH = 90;
 
 /** Means of women (inner to outer corners: canthal index 43.3) and adults (pupils: 63 mm). */
 const WIDTH_PER: readonly (readonly [SideLandmark, number])[] = [

@@ -1,5 +1,5 @@
 import type { Face, MidlineLandmark, SideLandmark } from "../landmarks/index.js";
-import type { Point, Unit } from "../units/index.js";
+import { type Point, toDegrees, type Unit } from "../units/index.js";
 
 type Vector = readonly [x: number, y: number];
 
@@ -61,6 +61,26 @@ const BROW_LEVEL = 20;
  */
 export function senseOf<U extends Unit>(face: Face<U>): FaceSense {
   return { upwards: upwardsOf(face), leftwards: leftwardsOf(face) };
+}
+
+/**
+ * Whether positive distances from a line towards the forehead lie on the client's left, as they do
+ * in the photo, where y points down. A face without pairs is taken to stand less than a quarter turn
+ * from upright.
+ */
+export function leftIsPositive(direction: Vector, { leftwards }: FaceSense): boolean {
+  return leftwards === undefined
+    ? direction[1] < 0
+    : direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0;
+}
+
+/**
+ * Degrees of a direction towards the forehead from the vertical of the face's own space, positive
+ * where the chin end lies towards the client's left.
+ */
+export function tiltOf(direction: Vector, sense: FaceSense): number {
+  const [x, y] = direction;
+  return toDegrees(Math.atan2(0 - x, leftIsPositive(direction, sense) ? -y : y));
 }
 
 /** Covariance of the landmarks' places with their levels. */
