@@ -77,12 +77,14 @@ export {
   distance,
   distanceAlongLine,
   distanceFromLine,
+  distanceFromPlane,
   distanceFromPolyline,
   fitCircle,
   fitLine,
   fitPolynomial,
   fitRobustly,
   fitSimilarity,
+  footOnPlane,
   flatten,
   heightOver,
   hermiteAt,
@@ -109,6 +111,7 @@ export {
   pathData,
   pathLength,
   pchip,
+  type Plane,
   pointAlong,
   pointOnCubic,
   pointOnLine,
@@ -272,12 +275,18 @@ export {
   toPhoto,
 } from "./symmetry/index.js";
 export {
+  combineScales,
+  fitRuler,
   IRIS_WIDTH,
   type IrisOptions,
   type ReferenceDepth,
   type ReferenceOptions,
+  type RulerFit,
+  type RulerMark,
+  type RulerOptions,
   scaleFromIris,
   scaleFromReference,
+  scaleFromRuler,
 } from "./calibration/index.js";
 export {
   type BrowPlan,
@@ -298,18 +307,19 @@ export {
   requirePlannable,
   type SettledChoices,
   type TailHeight,
-  type Thickness,
 } from "./mapping/index.js";
 export {
+  drawCaptures,
   drawPlan,
   drawSheet,
   drawStrip,
+  type Look,
+  type NamedCapture,
   type Paper,
   type PhotoBeneath,
   type PlanDrawing,
   type SheetDrawing,
   type SheetField,
-  type StripDrawing,
   type Theme,
 } from "./drawing/index.js";
 export {

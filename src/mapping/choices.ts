@@ -1,6 +1,11 @@
 import type { Declared, Dot } from "../landmarks/index.js";
-import type { ArchConvention, StartConvention } from "../proportions/index.js";
-import type { FlatPoint, Length, Side } from "../units/index.js";
+import type {
+  ArchConvention,
+  OutlineOptions,
+  StartConvention,
+  StationThickness,
+} from "../proportions/index.js";
+import type { FlatPoint, Side } from "../units/index.js";
 
 /** Which brow the other follows; `"middle"`: both meet half-way. */
 export type Lead = Side | "middle";
@@ -11,13 +16,6 @@ export type Lead = Side | "middle";
  * offered.
  */
 export type TailHeight = "natural" | "level-with-lower-start" | "level-with-upper-start";
-
-/** Vertical thickness of a planned brow at three dots. */
-export interface Thickness {
-  readonly start: Length<"mm">;
-  readonly body: Length<"mm">;
-  readonly arch: Length<"mm">;
-}
 
 /** A dot that the artist has fixed; the rest of the plan is solved around it. */
 export interface Pin {
@@ -48,7 +46,9 @@ export interface Choices {
   /** Default `"natural"`. */
   readonly tailHeight?: TailHeight;
   /** Default: the natural thickness; 8, 7 and 6 mm where no lower border is known. */
-  readonly thickness?: Thickness;
+  readonly thickness?: StationThickness;
+  /** How the borders run between their dots. Default: as {@link outline} draws them. */
+  readonly shape?: OutlineOptions;
   /** True where the artist sees that the nose is bent: alare is then not used for the start. */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];

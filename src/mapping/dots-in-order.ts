@@ -1,10 +1,11 @@
-import type { CompleteMarks, Dot } from "../landmarks/index.js";
-import { GeometryError, type Side } from "../units/index.js";
+import type { BrowMarks, Dot } from "../landmarks/index.js";
+import { GeometryError, type Point, type Side } from "../units/index.js";
 import type { Pin } from "./choices.js";
 import { placeOf } from "./place.js";
 
 /** Pairs of which the first dot lies nearer the midline. */
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
+  ["upperStart", "upperArch"],
   ["upperStart", "upperBody"],
   ["upperBody", "upperArch"],
   ["upperArch", "tailEnd"],
@@ -26,31 +27,43 @@ const DOWNWARD: readonly (readonly [Dot, Dot])[] = [
  */
 export function requireDotsInOrder(
   where: string,
-  marks: CompleteMarks<"mm">,
+  marks: BrowMarks<"mm">,
   side: Side,
   pins: readonly Pin[],
 ): void {
-  const refuse = (field: Dot, value: Dot, need: string): never => {
-    const pinned = pins.filter((pin) => pin.side === side || !hasPin(pins, side, pin.dot));
-    throw new GeometryError(pinned.length > 0 ? "contradicting-pins" : "no-solution", {
-      where,
-      field: `${side} ${field}`,
-      value: marks[field],
-      need: `a place ${need} ${value} [${marks[value].join(", ")}]${
-        pinned.length > 0 ? `; pinned: ${pinned.map(({ dot }) => dot).join(", ")}` : ""
-      }`,
-    });
-  };
   for (const [nearer, farther] of OUTWARD) {
-    if (placeOf(marks[nearer], side).distance >= placeOf(marks[farther], side).distance) {
-      refuse(nearer, farther, "nearer the midline than");
-    }
+    const [one, other] = [marks[nearer], marks[farther]];
+    if (one === undefined || other === undefined) continue;
+    if (placeOf(one, side).distance < placeOf(other, side).distance) continue;
+    throw outOfOrder(
+      where,
+      `${side} ${nearer}`,
+      one,
+      `nearer the midline than ${farther}`,
+      other,
+      pins,
+    );
   }
   for (const [higher, lower] of DOWNWARD) {
-    if (marks[higher][1] <= marks[lower][1]) refuse(higher, lower, "above");
+    const [one, other] = [marks[higher], marks[lower]];
+    if (one === undefined || other === undefined || one[1] > other[1]) continue;
+    throw outOfOrder(where, `${side} ${higher}`, one, `above ${lower}`, other, pins);
   }
 }
 
-function hasPin(pins: readonly Pin[], side: Side, dot: Dot): boolean {
-  return pins.some((pin) => pin.side === side && pin.dot === dot);
+function outOfOrder(
+  where: string,
+  field: string,
+  value: Point<"mm">,
+  relation: string,
+  other: Point<"mm">,
+  pins: readonly Pin[],
+): GeometryError {
+  const pinned = pins.map((pin) => `${pin.side} ${pin.dot}`).join(", ");
+  return new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
+    where,
+    field,
+    value,
+    need: `a place ${relation} [${other.join(", ")}]${pins.length > 0 ? `; pinned: ${pinned}` : ""}`,
+  });
 }

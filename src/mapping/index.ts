@@ -1,5 +1,5 @@
 export type { CautionCode } from "./cautions.js";
-export type { Choices, Lead, Pin, TailHeight, Thickness } from "./choices.js";
+export type { Choices, Lead, Pin, TailHeight } from "./choices.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
 export { planBrows, planOnPhoto } from "./plan-brows.js";

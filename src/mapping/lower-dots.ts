@@ -1,29 +1,30 @@
 import type { Dot } from "../landmarks/index.js";
+import { completeMarks, type UpperDots } from "../proportions/index.js";
 import { eachSide, otherSide, type Side, type Sides } from "../units/index.js";
 import type { Pin } from "./choices.js";
-import { placeOf } from "./place.js";
-import type { DotOrigin } from "./plan.js";
+import { requireDotsInOrder } from "./dots-in-order.js";
+import { placeOf, pointAt } from "./place.js";
+import type { DotOrigin, SettledChoices } from "./plan.js";
 import type { SettledDot } from "./settle-dot.js";
 
-/**
- * The dot of the upper border above the body: half-way, sideways, between start and arch, on the
- * line that joins them.
- */
+/** The dots of the upper border above the body: half-way, sideways, on the border that is drawn. */
 export function bodyDot(
-  starts: Sides<SettledDot>,
-  arches: Sides<SettledDot>,
-  pins: readonly Pin[],
+  upper: Readonly<Record<keyof UpperDots, Sides<SettledDot>>>,
+  { pins, shape, thickness }: SettledChoices,
 ): Sides<SettledDot> {
   return eachSide((side) => {
     const pinned = pinnedDot("upperBody", side, pins);
     if (pinned !== undefined) return pinned;
     const mirrored = pinnedDot("upperBody", otherSide(side), pins);
     if (mirrored !== undefined) return { ...mirrored, origin: { from: "mirrored" } };
-    return {
-      distance: (starts[side].distance + arches[side].distance) / 2,
-      height: (starts[side].height + arches[side].height) / 2,
-      origin: withoutPin(arches[side].origin),
+    const dots: UpperDots = {
+      upperStart: pointAt(upper.upperStart[side], side),
+      upperArch: pointAt(upper.upperArch[side], side),
+      tailEnd: pointAt(upper.tailEnd[side], side),
     };
+    requireDotsInOrder("planMarks", dots, side, pins);
+    const { upperBody } = completeMarks(dots, thickness, shape);
+    return { ...placeOf(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
   });
 }
 

@@ -1,9 +1,16 @@
 import type { CompleteMarks, Dot, FaceMeasures, Skin } from "../landmarks/index.js";
-import type { ArchConvention, Guide, NaturalMarks, StartConvention } from "../proportions/index.js";
+import type {
+  ArchConvention,
+  Guide,
+  NaturalMarks,
+  OutlineOptions,
+  StartConvention,
+  StationThickness,
+} from "../proportions/index.js";
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
 import type { Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
-import type { Lead, Pin, TailHeight, Thickness } from "./choices.js";
+import type { Lead, Pin, TailHeight } from "./choices.js";
 import type { Move } from "./moves.js";
 import type { PlannableFace } from "./plannable-face.js";
 import type { ReasonCode } from "./reasons.js";
@@ -17,7 +24,8 @@ export interface SettledChoices {
   readonly eyeWidthShare: number;
   readonly frontShare: number;
   readonly tailHeight: TailHeight;
-  readonly thickness: Thickness;
+  readonly thickness: StationThickness;
+  readonly shape: OutlineOptions;
   readonly pins: readonly Pin[];
 }
 

@@ -57,6 +57,7 @@ export function settleChoices(
       frontShare,
       tailHeight,
       thickness: thickness.value,
+      shape: choices.shape ?? {},
       pins,
     },
     reasons: [

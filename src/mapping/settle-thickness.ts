@@ -1,15 +1,18 @@
 import { intersectPolyline, lineAlong } from "../geometry/index.js";
 import type { Brow, Skin } from "../landmarks/index.js";
-import { archAtShare, type NaturalMarks, thickness } from "../proportions/index.js";
+import {
+  archAtShare,
+  type NaturalMarks,
+  STATION_THICKNESS,
+  type StationThickness,
+  thickness,
+} from "../proportions/index.js";
 import { flatPoint, type Length, length, type Point, type Sides } from "../units/index.js";
-import type { Lead, Thickness } from "./choices.js";
+import type { Lead } from "./choices.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "./place.js";
 import { reason } from "./reasons.js";
 import type { Settled } from "./settled.js";
-
-/** A brow falls from 6–8 mm at the front to about 5 mm: trade practice, no source; values ours. */
-const ASSUMED: Thickness = { start: length(8), body: length(7), arch: length(6) };
 
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
 const LEAST = 1;
@@ -21,21 +24,21 @@ export function settleThickness(
   skin: Skin,
   lead: Lead,
   frontShare: number,
-  chosen: Thickness | undefined,
-): Settled<Thickness> {
+  chosen: StationThickness | undefined,
+): Settled<StationThickness> {
   if (chosen !== undefined) {
     return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
   }
   const grown = ledSides(lead).map((side) =>
     stationsOf(face[side].brow, natural[side], skin, frontShare),
   );
-  const known = (station: keyof Thickness): Length<"mm"> | undefined =>
+  const known = (station: keyof StationThickness): Length<"mm"> | undefined =>
     meanOf(grown.map((stations) => stations[station]));
   const [start, body, arch] = [known("start"), known("body"), known("arch")];
-  const value: Thickness = {
-    start: start ?? ASSUMED.start,
-    body: body ?? ASSUMED.body,
-    arch: arch ?? ASSUMED.arch,
+  const value: StationThickness = {
+    start: start ?? STATION_THICKNESS.start,
+    body: body ?? STATION_THICKNESS.body,
+    arch: arch ?? STATION_THICKNESS.arch,
   };
   const allKnown = start !== undefined && body !== undefined && arch !== undefined;
   const code = allKnown ? "thickness-natural" : "thickness-assumed";
@@ -48,7 +51,7 @@ function stationsOf(
   { marks, arch }: NaturalMarks,
   skin: Skin,
   frontShare: number,
-): { readonly [Station in keyof Thickness]?: Length<"mm"> | undefined } {
+): { readonly [Station in keyof StationThickness]?: Length<"mm"> | undefined } {
   if (lower === undefined) return {};
   const { upperStart, tailEnd } = marks;
   const archDot =

@@ -89,7 +89,7 @@ export function solveMarks(
       ? evenShare(archOnBorder, upperStart, tailEnd, skin, choices)
       : archOnBorder;
 
-  const upperBody = bodyDot(upperStart, upperArch, pins);
+  const upperBody = bodyDot({ upperStart, upperArch, tailEnd }, choices);
   const dots: { readonly [Name in Dot]: Sides<SettledDot> } = {
     upperStart,
     upperBody,

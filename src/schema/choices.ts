@@ -1,10 +1,12 @@
 import type { Declared, Dot } from "../landmarks/index.js";
-import type { Choices, Lead, Pin, TailHeight, Thickness } from "../mapping/index.js";
+import type { Choices, Lead, Pin, TailHeight } from "../mapping/index.js";
 import type {
   ArchConvention,
   ArchGuideConvention,
   GuideConvention,
+  OutlineOptions,
   StartConvention,
+  StationThickness,
 } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { parse } from "./parse.js";
@@ -64,9 +66,19 @@ export const tailHeight: Schema<TailHeight> = word<TailHeight>({
   "level-with-upper-start": true,
 });
 
-export const thickness: Schema<Thickness> = record<Thickness>(
+export const thickness: Schema<StationThickness> = record<StationThickness>(
   { start: positiveLength<"mm">(), body: positiveLength<"mm">(), arch: positiveLength<"mm">() },
   {},
+);
+
+export const shape: Schema<OutlineOptions> = record<OutlineOptions>(
+  {},
+  {
+    angularity: within(0, 1),
+    startSlope: within(0, 3),
+    tailSlope: within(0, 3),
+    frontRoundness: within(0, 1),
+  },
 );
 
 export const pin: Schema<Pin> = record<Pin>(
@@ -93,6 +105,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     frontShare: within(0.4, 0.9),
     tailHeight,
     thickness,
+    shape,
     noseBent: flag,
     pins,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),

@@ -7,7 +7,7 @@ import type {
 } from "../symmetry/index.js";
 import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
 import { midlineLandmarks, sideLandmarks } from "./face.js";
-import { length, line, notes, point, size, spread } from "./quantity.js";
+import { length, line, measuredLength, notes, point, size, spread } from "./quantity.js";
 import {
   each,
   finite,
@@ -74,10 +74,11 @@ export const scale: Schema<Scale> = record<Scale>(
       "ruler-recedes": true,
       "marker-tilted": true,
       "reading-rejected": true,
+      "readings-scatter": true,
       "sources-disagree": true,
     }),
   },
-  {},
+  { cameraDistance: measuredLength<"mm">() },
 );
 
 /** The conversion between a photo and the face on it. */
