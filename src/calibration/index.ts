@@ -1,3 +1,11 @@
+export { combineScales } from "./combine-scales.js";
+export {
+  fitRuler,
+  type RulerFit,
+  type RulerMark,
+  type RulerOptions,
+  scaleFromRuler,
+} from "./fit-ruler.js";
 export type { ReferenceDepth } from "./reference-depth.js";
 export { IRIS_WIDTH, type IrisOptions, scaleFromIris } from "./scale-from-iris.js";
 export { type ReferenceOptions, scaleFromReference } from "./scale-from-reference.js";

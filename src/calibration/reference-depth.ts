@@ -6,6 +6,7 @@ import {
   type Note,
   note,
   requirePositive,
+  type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
 
@@ -47,4 +48,9 @@ export function depthNotes(depth: ReferenceDepth | undefined): readonly Note<Sca
       { nearer: depth.nearer.value, distance: depth.cameraDistance.value },
     ),
   ];
+}
+
+/** What a scale keeps of a reference's depth: the camera's distance from what is measured. */
+export function distanceOf(depth: ReferenceDepth | undefined): Pick<Scale, "cameraDistance"> {
+  return depth === undefined ? {} : { cameraDistance: depth.cameraDistance };
 }

@@ -1,5 +1,5 @@
 import { distance } from "../geometry/index.js";
-import type { Face, FaceSide } from "../landmarks/index.js";
+import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
 import {
   GeometryError,
   type Length,
@@ -16,7 +16,6 @@ import {
 } from "../units/index.js";
 import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
-import { HAND_PLACEMENT } from "./hand-placement.js";
 
 /**
  * Visible width of the adult iris, white to white: 11.71 ± 0.42 mm in 743 eyes.
@@ -88,6 +87,7 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
       ...notes,
       perspective.note,
     ],
+    ...(options.cameraDistance === undefined ? {} : { cameraDistance: options.cameraDistance }),
   };
 }
 
@@ -148,10 +148,11 @@ function placementOf(
   { placement }: IrisOptions,
 ): (width: number) => number {
   if (placement !== undefined) return () => Math.SQRT2 * measured<number>(0, placement).u;
-  const uncertainty = face.source?.uncertainty ?? { default: mm(HAND_PLACEMENT) };
-  const medial = uncertainty.landmarks?.limbusMedial ?? uncertainty.default;
-  const lateral = uncertainty.landmarks?.limbusLateral ?? uncertainty.default;
-  return (width) => (Math.hypot(medial, lateral) * width) / iris.value;
+  const edges = Math.hypot(
+    landmarkUncertainty(face, "limbusMedial"),
+    landmarkUncertainty(face, "limbusLateral"),
+  );
+  return (width) => (edges * width) / iris.value;
 }
 
 function widthNotes(

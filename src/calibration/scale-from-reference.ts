@@ -1,4 +1,5 @@
 import { distance } from "../geometry/index.js";
+import { BY_HAND } from "../landmarks/index.js";
 import {
   type Length,
   measured,
@@ -8,8 +9,12 @@ import {
   type Scale,
 } from "../units/index.js";
 import { requireBaseline } from "./baseline.js";
-import { HAND_PLACEMENT } from "./hand-placement.js";
-import { depthNotes, perspectiveShrink, type ReferenceDepth } from "./reference-depth.js";
+import {
+  depthNotes,
+  distanceOf,
+  perspectiveShrink,
+  type ReferenceDepth,
+} from "./reference-depth.js";
 
 /** What is known of a reference, beyond its length. */
 export interface ReferenceOptions {
@@ -50,7 +55,7 @@ export function scaleFromReference(
   requirePositive(where, "length", length);
   const known = measured<number>(length, options.u ?? 0);
   const seen = distance(from, to);
-  const seenU = Math.SQRT2 * (options.placement ?? (HAND_PLACEMENT * seen) / length);
+  const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * seen) / length);
   requireBaseline(where, "to", to, measured<number>(seen, seenU));
   const shrink = perspectiveShrink(where, options.depth);
   const factor = known.value / seen / shrink.value;
@@ -61,5 +66,6 @@ export function scaleFromReference(
     u: factor * Math.hypot(known.u / known.value, seenU / seen, shrink.u / shrink.value),
     source: "reference",
     notes: depthNotes(options.depth),
+    ...distanceOf(options.depth),
   };
 }

@@ -1,3 +1,4 @@
+import type { Measured } from "./measured.js";
 import type { Note } from "./note.js";
 import { type Length, length } from "./quantity.js";
 
@@ -15,6 +16,7 @@ export type ScaleNoteCode =
   | "ruler-recedes"
   | "marker-tilted"
   | "reading-rejected"
+  | "readings-scatter"
   | "sources-disagree";
 
 /**
@@ -29,6 +31,8 @@ export interface Scale {
   readonly u: number;
   readonly source: ScaleSource;
   readonly notes: readonly Note<ScaleNoteCode>[];
+  /** From the camera to the plane in which the scale holds, where it is known. */
+  readonly cameraDistance?: Measured<Length<"mm">>;
 }
 
 /**

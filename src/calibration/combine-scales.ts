@@ -1,0 +1,115 @@
+import {
+  averageOf,
+  GeometryError,
+  measured,
+  type Note,
+  note,
+  requirePositive,
+  type Scale,
+  type ScaleNoteCode,
+} from "../units/index.js";
+import { chiSquareQuantile } from "./chi-square.js";
+
+/**
+ * One scale from several of the same photo: their mean, each weighted by 1/u².
+ *
+ * Agreeing sources narrow the result. Where they differ by more than their uncertainties allow (95 %,
+ * chi-square), the uncertainty grows by the Birge ratio and a note says so.
+ *
+ * @throws GeometryError `wrong-count` where there is nothing to combine, `not-finite`,
+ * `out-of-range`; `inconsistent` where two take the iris from the population, whose spread both
+ * share, or two without uncertainty differ
+ *
+ * @example
+ * ```ts
+ * import { combineScales, mm, px, scaleFromReference } from "brow-geometry";
+ * const ruler = scaleFromReference(px([100, 40]), px([500, 40]), mm(50), { placement: px(4) });
+ * const strip = scaleFromReference(px([100, 900]), px([261, 900]), mm(20), { placement: px(2) });
+ * const scale = combineScales([ruler, strip]);
+ * scale.factor; // → 0.1247
+ * scale.u; // → 0.0014
+ * ```
+ */
+export function combineScales(scales: readonly Scale[]): Scale {
+  const where = "combineScales";
+  const [only] = scales;
+  if (only === undefined) {
+    throw new GeometryError("wrong-count", {
+      where,
+      field: "scales",
+      value: scales,
+      need: "at least one scale",
+    });
+  }
+  const factors = scales.map(({ factor, u }, index) => {
+    requirePositive(where, `scales[${index}].factor`, factor);
+    return measured(factor, u);
+  });
+  requireIndependent(where, scales);
+  if (scales.length === 1) return only;
+  const mean = averageOf(factors);
+  const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
+  if (!Number.isFinite(spread)) refuseContradiction(where, scales);
+  const freedom = scales.length - 1;
+  const disagree = spread > chiSquareQuantile(AGREEMENT, freedom);
+  return {
+    from: "px",
+    to: "mm",
+    factor: mean.value,
+    u: disagree ? mean.u * Math.sqrt(spread / freedom) : mean.u,
+    source: "combined",
+    notes: [...scales.flatMap(({ notes }) => notes), ...(disagree ? [disagreement(scales)] : [])],
+    ...commonDistance(scales),
+  };
+}
+
+/** Sources that agree differ by more than this test allows once in twenty times. */
+const AGREEMENT = 0.95;
+
+function square(difference: number, u: number): number {
+  return difference === 0 ? 0 : (difference / u) ** 2;
+}
+
+/** The distance of the camera, where all scales that know it say the same. */
+function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance"> {
+  const known = scales.flatMap(({ cameraDistance }) => cameraDistance ?? []);
+  const [first] = known;
+  return first !== undefined && known.every(({ value }) => value === first.value)
+    ? { cameraDistance: first }
+    : {};
+}
+
+function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
+  const said = scales.map(({ source, factor, u }) => `${source} ${shown(factor)} ± ${shown(u)}`);
+  return note(
+    "sources-disagree",
+    "The scales differ by more than their uncertainties allow ({scales} mm a pixel): at least one is wrong. The uncertainty was widened to hold them.",
+    { scales: said.join(", ") },
+  );
+}
+
+function shown(factor: number): string {
+  return factor.toPrecision(3);
+}
+
+function requireIndependent(where: string, scales: readonly Scale[]): void {
+  const average = scales.filter(({ notes }) =>
+    notes.some(({ code }) => code === "population-average"),
+  );
+  if (average.length < 2) return;
+  throw new GeometryError("inconsistent", {
+    where,
+    field: "scales",
+    value: `${average.length} scales from the population's iris`,
+    need: "at most one: its spread is the same in all of them",
+  });
+}
+
+function refuseContradiction(where: string, scales: readonly Scale[]): never {
+  throw new GeometryError("inconsistent", {
+    where,
+    field: "scales",
+    value: scales.map(({ factor }) => factor),
+    need: "scales without uncertainty that are equal",
+  });
+}
