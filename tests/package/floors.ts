@@ -6,6 +6,7 @@ const floors: ReadonlyMap<string, number> = new Map([
   ["units", 1],
   ["geometry", 2],
   ["landmarks", 3],
+  ["files", 3],
   ["calibration", 4],
   ["symmetry", 4],
   ["proportions", 4],
@@ -24,6 +25,7 @@ const HIGHEST_FLOOR_OF_SCHEMA_VALUES = 3;
 /** The one folder that may import a package, by this name. */
 const homeOfPackage: ReadonlyMap<string, string> = new Map([
   ["gl-matrix", "geometry"],
+  ["papaparse", "files"],
   ["pure-rand/distribution/uniformFloat64", "units"],
   ["pure-rand/generator/xoroshiro128plus", "units"],
   ["zod", "schema"],

@@ -1,0 +1,50 @@
+import { GeometryError } from "../units/index.js";
+import type { ReadLimits } from "./point-set.js";
+
+/** A place in a text, both counted from 1. */
+export interface TextPlace {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** The error of a reader that cannot go on: where in the text, what stands there, what is needed. */
+export function notParsed(
+  where: string,
+  { line, column }: TextPlace,
+  value: unknown,
+  need: string,
+  path = "",
+): GeometryError {
+  const field = `line ${line}, column ${column}${path === "" ? "" : ` (${path})`}`;
+  return new GeometryError("not-parsed", { where, field, value, need });
+}
+
+const MOST_CHARACTERS = 100_000_000;
+
+/** The text without a byte order mark; refused where it is longer than the limit. */
+export function textWithin(
+  where: string,
+  text: string,
+  { mostCharacters = MOST_CHARACTERS }: ReadLimits,
+): string {
+  if (text.length > mostCharacters) {
+    throw new GeometryError("out-of-range", {
+      where,
+      field: "text.length",
+      value: text.length,
+      need: `at most ${mostCharacters} characters; read it in parts, or set mostCharacters`,
+    });
+  }
+  return text.startsWith("\uFEFF") ? text.slice(1) : text;
+}
+
+/** The place of a character, counted from 0 over the whole text. */
+export function placeOf(text: string, offset: number): TextPlace {
+  let line = 1;
+  let start = 0;
+  for (const match of text.slice(0, offset).matchAll(/\r\n|\n|\r/g)) {
+    line += 1;
+    start = match.index + match[0].length;
+  }
+  return { line, column: offset - start + 1 };
+}

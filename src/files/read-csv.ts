@@ -1,0 +1,172 @@
+import papa from "papaparse";
+import type { GeometryError } from "../units/index.js";
+import { notParsed, placeOf, textWithin } from "./fault.js";
+import { unguarded } from "./formula-guard.js";
+import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
+import { strictNumber } from "./strict-number.js";
+
+/** How a CSV file is to be read. */
+export interface CsvOptions extends ReadLimits {
+  /** Name of the column that names the face; rows are numbered from 1 where there is none. */
+  readonly idColumn?: string;
+  /** What stands between cells; a comma where it is left out. */
+  readonly delimiter?: "," | ";" | "\t";
+}
+
+/**
+ * Reads a CSV file with one face a row and a header that names the coordinates: `x_0 … x_67, y_0 …
+ * y_67`, or `x0, y0, x1, y1, …`, counted from 0 or 1, with `z_0 …` where points are deep, in any
+ * order; blanks about a name are harmless. Columns `image` and `scale` are kept, others passed over.
+ * A point is missing where all of its cells are empty.
+ *
+ * In the error a column is that of the table, with its name.
+ *
+ * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too long
+ *
+ * @example
+ * ```ts
+ * import { readCsv } from "brow-geometry/files";
+ * readCsv("id, x_0, x_1, y_0, y_1\nanna,12.5,,30,\n"); // → [{ id: "anna", points: [[12.5, 30], null] }]
+ * readCsv("x0,y0\n1,0x10\n"); // throws GeometryError: line 2, column 2 (y0) is "0x10"
+ * ```
+ */
+export function readCsv(text: string, options: CsvOptions = {}): readonly PointSet[] {
+  const { idColumn = "id", delimiter = "," } = options;
+  const content = textWithin("readCsv", text, options);
+  const rows = readRows(content, delimiter);
+  const filled = rows.flatMap((cells, index) => (isBlank(cells) ? [] : [{ cells, index }]));
+  const [header, ...records] = filled;
+  if (header === undefined) return [];
+  const fault: Fault = (index, column, value, need) => {
+    const line = 1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
+    const name = header.cells[column]?.trim() ?? "";
+    return notParsed("readCsv", { line, column: column + 1 }, value, need, name);
+  };
+  const layout = readHeader(header.cells, header.index, idColumn, fault);
+  const [first] = records;
+  if (layout.places.length === 0 && first !== undefined) {
+    throw fault(header.index, 0, header.cells.join(delimiter), "columns x_0, y_0 … or x0, y0 …");
+  }
+  return records.map(({ cells, index }, rank) => {
+    if (cells.length !== header.cells.length) {
+      const need = `${header.cells.length} cells in every row, not ${cells.length}`;
+      throw fault(index, Math.min(cells.length, header.cells.length), cells.join(delimiter), need);
+    }
+    return readRecord(cells, layout, String(rank + 1), (column, need) =>
+      fault(index, column, cells[column], need),
+    );
+  });
+}
+
+type Fault = (row: number, column: number, value: unknown, need: string) => GeometryError;
+
+/** Where the parts of a point set stand in a row. */
+interface Layout {
+  readonly id: number | undefined;
+  readonly image: number | undefined;
+  readonly scale: number | undefined;
+  /** Columns of x, y and perhaps z, point by point. */
+  readonly places: readonly (readonly number[])[];
+}
+
+function readRows(text: string, delimiter: string): readonly (readonly string[])[] {
+  const newline = newlineOf(text);
+  const { data, errors } = papa.parse<string[]>(text, { delimiter, newline, quoteChar: '"' });
+  const [error] = errors;
+  if (error !== undefined) {
+    const offset = error.index ?? 0;
+    const seen = text.slice(offset, offset + 20);
+    throw notParsed("readCsv", placeOf(text, offset), seen, `well-formed CSV: ${error.message}`);
+  }
+  // A file that mixes line ends keeps some of them on its last cells.
+  return newline === "\n" ? data.map(withoutReturn) : data;
+}
+
+/** The line end of the first line. */
+function newlineOf(text: string): "\r\n" | "\n" | "\r" {
+  const first = text.search(/[\r\n]/);
+  if (first < 0 || text[first] === "\n") return "\n";
+  return text[first + 1] === "\n" ? "\r\n" : "\r";
+}
+
+function withoutReturn(cells: readonly string[]): readonly string[] {
+  const last = cells[cells.length - 1];
+  return last?.endsWith("\r") === true ? [...cells.slice(0, -1), last.slice(0, -1)] : cells;
+}
+
+function isBlank(cells: readonly string[]): boolean {
+  return cells.length === 1 && cells[0]?.trim() === "";
+}
+
+/** How many lines of the text a row takes. */
+function linesOf(cells: readonly string[]): number {
+  return cells.reduce((sum, cell) => sum + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 1);
+}
+
+function readHeader(cells: readonly string[], row: number, idColumn: string, fault: Fault): Layout {
+  const named = new Map<string, number>();
+  const axes = {
+    x: new Map<number, number>(),
+    y: new Map<number, number>(),
+    z: new Map<number, number>(),
+  };
+  cells.forEach((cell, column) => {
+    const name = unguarded(cell.trim());
+    const coordinate = /^([xyz])_?(\d{1,4})$/.exec(name);
+    const [group, key] =
+      coordinate === null
+        ? [named, name]
+        : [axes[coordinate[1] as "x" | "y" | "z"], Number(coordinate[2])];
+    const seen = group as Map<unknown, number>;
+    if (seen.has(key) && (coordinate !== null || [idColumn, "image", "scale"].includes(name))) {
+      throw fault(row, column, cell, "a name that no other column has");
+    }
+    if (!seen.has(key)) seen.set(key, column);
+  });
+  const first = axes.x.has(0) ? 0 : 1;
+  const count = Math.max(axes.x.size, axes.y.size, axes.z.size);
+  if (count > MOST_POINTS) throw fault(row, 0, count, `at most ${MOST_POINTS} points`);
+  const used = axes.z.size === 0 ? (["x", "y"] as const) : (["x", "y", "z"] as const);
+  const places = Array.from({ length: count }, (_, rank) =>
+    used.map((axis) => {
+      const column = axes[axis].get(first + rank);
+      if (column !== undefined) return column;
+      throw fault(row, 0, cells.length, `a column ${axis}_${first + rank} as well`);
+    }),
+  );
+  return {
+    id: named.get(idColumn),
+    image: named.get("image"),
+    scale: named.get("scale"),
+    places,
+  };
+}
+
+function readRecord(
+  cells: readonly string[],
+  { id, image, scale, places }: Layout,
+  rank: string,
+  fault: (column: number, need: string) => GeometryError,
+): PointSet {
+  const number = (column: number): number => {
+    const value = strictNumber((cells[column] ?? "").trim());
+    if (value === undefined) throw fault(column, "a decimal number");
+    return value;
+  };
+  const isEmpty = (column: number): boolean => (cells[column] ?? "").trim() === "";
+  const points = places.map((columns) =>
+    columns.every(isEmpty) ? null : (columns.map(number) as unknown as FilePoint),
+  );
+  const imageName = image === undefined ? "" : unguarded(cells[image] ?? "");
+  const set: PointSet = { id: id === undefined ? rank : unguarded(cells[id] ?? ""), points };
+  return {
+    ...set,
+    ...(imageName === "" ? {} : { image: imageName }),
+    ...(scale === undefined || isEmpty(scale) ? {} : { scale: positive(number(scale), scale) }),
+  };
+
+  function positive(value: number, column: number): number {
+    if (value > 0) return value;
+    throw fault(column, "a number above 0");
+  }
+}

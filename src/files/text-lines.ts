@@ -1,0 +1,49 @@
+import type { TextPlace } from "./fault.js";
+import { notParsed } from "./fault.js";
+import type { FilePoint } from "./point-set.js";
+import { strictNumber } from "./strict-number.js";
+
+/** A line that is not blank. */
+export interface TextLine {
+  /** Counted from 1. */
+  readonly line: number;
+  readonly text: string;
+}
+
+/** The lines of a text that are not blank, whatever ends them. */
+export function textLines(text: string): readonly TextLine[] {
+  return text
+    .split(/\r\n|\n|\r/)
+    .map((content, index) => ({ line: index + 1, text: content }))
+    .filter(({ text: content }) => content.trim() !== "");
+}
+
+/** A stretch of a line without blanks. */
+export interface Word extends TextPlace {
+  readonly text: string;
+}
+
+export function wordsOf({ line, text }: TextLine): readonly Word[] {
+  return Array.from(text.matchAll(/\S+/g), (match) => ({
+    line,
+    column: match.index + 1,
+    text: match[0],
+  }));
+}
+
+/** A point written as so many numbers with blanks between them. */
+export function readPoint(where: string, line: TextLine, size: 2 | 3): FilePoint {
+  const words = wordsOf(line);
+  const extra =
+    words[size] ??
+    (words.length < size ? { line: line.line, column: line.text.length + 1 } : undefined);
+  if (extra !== undefined) {
+    throw notParsed(where, extra, line.text.trim(), `${size} numbers with blanks between them`);
+  }
+  const numbers = words.map((word) => {
+    const value = strictNumber(word.text);
+    if (value === undefined) throw notParsed(where, word, word.text, "a decimal number");
+    return value;
+  });
+  return numbers as unknown as FilePoint;
+}

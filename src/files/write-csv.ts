@@ -1,0 +1,66 @@
+import { GeometryError, requirePositive } from "../units/index.js";
+import type { PointSet } from "./point-set.js";
+import { requireFinitePoints } from "./require-points.js";
+import { type Cell, writeTable } from "./write-table.js";
+
+/**
+ * Writes sets of points as CSV that `readCsv` reads back: columns `id`, `image` and `scale` where a
+ * set has them, then `x_0` …, `y_0` …, and `z_0` … where points are deep; one set a row.
+ *
+ * @throws GeometryError `wrong-count` where sets have different numbers of points, `out-of-range`
+ * where only some are deep or a scale is not above 0, `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { writeCsv } from "brow-geometry/files";
+ * writeCsv([{ id: "anna", points: [[12.5, 30], null] }]);
+ * // → "id,x_0,x_1,y_0,y_1\r\nanna,12.5,,30,\r\n"
+ * ```
+ */
+export function writeCsv(sets: readonly PointSet[]): string {
+  const count = sets[0]?.points.length ?? 0;
+  const axes = axesOf(sets, count);
+  const extras = (["image", "scale"] as const).filter((key) =>
+    sets.some((set) => set[key] !== undefined),
+  );
+  const columns = [
+    "id",
+    ...extras,
+    ...axes.flatMap((axis) => Array.from({ length: count }, (_, index) => `${axis}_${index}`)),
+  ];
+  const rows = sets.map((set): readonly Cell[] => [
+    set.id,
+    ...extras.map((key) => set[key]),
+    ...axes.flatMap((_, axis) => set.points.map((point) => point?.[axis])),
+  ]);
+  return writeTable(columns, rows);
+}
+
+function axesOf(sets: readonly PointSet[], count: number): readonly string[] {
+  const sizes = new Set<2 | 3>();
+  sets.forEach((set, index) => {
+    const field = `sets[${index}]`;
+    const { points, scale } = set;
+    if (points.length !== count || count === 0) {
+      const need = count === 0 ? "one point or more" : `${count} points, as in the first set`;
+      throw refusal("wrong-count", `${field}.points.length`, points.length, need);
+    }
+    if (scale !== undefined) requirePositive("writeCsv", `${field}.scale`, scale);
+    const size = requireFinitePoints("writeCsv", points, field);
+    if (size !== undefined) sizes.add(size);
+    if (sizes.size > 1) {
+      const need = "points with as many numbers as in the sets before";
+      throw refusal("out-of-range", `${field}.points`, points, need);
+    }
+  });
+  return sizes.has(3) ? ["x", "y", "z"] : ["x", "y"];
+}
+
+function refusal(
+  code: "wrong-count" | "out-of-range",
+  field: string,
+  value: unknown,
+  need: string,
+): GeometryError {
+  return new GeometryError(code, { where: "writeCsv", field, value, need });
+}

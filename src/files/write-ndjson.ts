@@ -1,0 +1,26 @@
+import { requirePositive } from "../units/index.js";
+import type { PointSet } from "./point-set.js";
+import { requireFinitePoints } from "./require-points.js";
+
+/**
+ * Writes sets of points as NDJSON that `readNdjson` reads back: one set a line.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where flat and deep points stand in one set or a
+ * scale is not above 0
+ *
+ * @example
+ * ```ts
+ * import { writeNdjson } from "brow-geometry/files";
+ * writeNdjson([{ id: "anna", points: [[12.5, 30], null] }]);
+ * // → '{"id":"anna","points":[[12.5,30],null]}\n'
+ * ```
+ */
+export function writeNdjson(sets: readonly PointSet[]): string {
+  return sets
+    .map(({ id, points, image, scale }, index) => {
+      requireFinitePoints("writeNdjson", points, `sets[${index}]`);
+      if (scale !== undefined) requirePositive("writeNdjson", `sets[${index}].scale`, scale);
+      return `${JSON.stringify({ id, points, image, scale })}\n`;
+    })
+    .join("");
+}
