@@ -22,5 +22,7 @@ export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = [
   "subnasale",
   "labialeSuperius",
   "stomion",
+  "stomionSuperius",
+  "stomionInferius",
   "menton",
 ];

@@ -64,6 +64,8 @@ function meshOf468(): Markup<MeshAlare> {
       subnasale: 2,
       labialeSuperius: 0,
       stomion: [13, 14],
+      stomionSuperius: 13,
+      stomionInferius: 14,
       menton: 152,
     },
     alare: {

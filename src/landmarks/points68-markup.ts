@@ -43,6 +43,8 @@ function markup68(name: string, title: string): Markup<NostrilAlare> {
       subnasale: 33,
       labialeSuperius: 51,
       stomion: [62, 66],
+      stomionSuperius: 62,
+      stomionInferius: 66,
       menton: 8,
     },
     alare: {

@@ -36,6 +36,8 @@ function markup98(): Markup<NoseBaseAlare> {
       subnasale: 57,
       labialeSuperius: 79,
       stomion: [90, 94],
+      stomionSuperius: 90,
+      stomionInferius: 94,
       menton: 16,
     },
     alare: {

@@ -59,6 +59,8 @@ describe("a face from 98 points", () => {
       subnasale: points[57],
       labialeSuperius: points[79],
       stomion: [60, 76],
+      stomionSuperius: points[90],
+      stomionInferius: points[94],
       menton: points[16],
     });
     expect(face.standIns?.map(({ landmark }) => landmark)).toEqual([
