@@ -103,6 +103,11 @@ export default defineConfig(
     },
   },
   {
+    files: ["**/*.d.ts"],
+    // They describe what a package is, not what it should be.
+    rules: { "@typescript-eslint/no-extraneous-class": "off" },
+  },
+  {
     files: ["**/*.js"],
     extends: [tseslint.configs.disableTypeChecked],
     // The compiler knows the globals of each program's platform.

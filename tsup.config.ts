@@ -8,13 +8,16 @@ const entry: string[] = Object.values(manifest.exports).flatMap((target) =>
     : [target.import.default.replace("./dist/", "src/").replace(/\.js$/, ".ts")],
 );
 
+const shared: Options = { target: "es2022", silent: true };
+
 const config: Options[] = [
   // One file a module, so that a bundler drops those that an app does not use, constants and all.
-  { entry: ["src/**/*.ts"], format: "esm", target: "es2022", bundle: false, silent: true },
+  { ...shared, entry: ["src/**/*.ts"], format: "esm", bundle: false },
   // What entries share in chunks of its own, so that `GeometryError` is one class from all of them.
-  { entry, format: "cjs", target: "es2022", splitting: true },
+  { ...shared, entry, format: "cjs", splitting: true },
   // TypeScript 6 deprecates an option that tsup sets.
   {
+    ...shared,
     entry,
     format: ["esm", "cjs"],
     dts: { only: true, compilerOptions: { ignoreDeprecations: "6.0" } },

@@ -15,6 +15,8 @@ const config: ViteUserConfig = defineConfig({
     // Nothing here keeps state between files, so that the library is loaded once, not once a file.
     isolate: false,
     silent: "passed-only",
+    // Tests that compile or install take seconds, and more on a busy machine.
+    testTimeout: 30_000,
     // CI reads the true counts from a file.
     reporters: process.env.CI === undefined ? ["default"] : ["default", "json"],
     outputFile: { json: "coverage/tests.json" },

@@ -94,8 +94,11 @@ describe("runBlock refuses", () => {
 
 describe("typeErrors", () => {
   it("names the line of a mistake, and keeps blocks apart", () => {
-    const wrong = block('import { mm } from "brow-geometry";\nconst a = mm("54");');
-    const right = { ...block('import { mm } from "brow-geometry";\nconst a = mm(54);'), line: 20 };
+    const wrong = block('import { mm } from "brow-geometry/units";\nconst a = mm("54");');
+    const right = {
+      ...block('import { mm } from "brow-geometry/units";\nconst a = mm(54);'),
+      line: 20,
+    };
     const errors = typeErrors([wrong, right]);
     expect(errors.get(right)).toEqual([]);
     expect(errors.get(wrong)).toEqual([

@@ -13,6 +13,7 @@ export interface Entry {
 interface Manifest {
   readonly name: string;
   readonly exports: Readonly<Record<string, string | Conditions>>;
+  readonly dependencies: Readonly<Record<string, string>>;
 }
 
 interface Conditions {
@@ -21,6 +22,9 @@ interface Conditions {
 }
 
 const manifest = JSON.parse(readFileSync("package.json", "utf8")) as Manifest;
+
+/** The packages that are installed with the library. */
+export const dependencies: readonly string[] = Object.keys(manifest.dependencies);
 
 export const entries: readonly Entry[] = Object.entries(manifest.exports).flatMap(
   ([subpath, target]): readonly Entry[] => {

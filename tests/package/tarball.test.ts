@@ -1,4 +1,4 @@
-import { execFileSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
@@ -133,10 +133,7 @@ function tarballOf(report: string): { filename: string; files: readonly { path: 
 }
 
 function run(command: string, args: readonly string[], cwd: string): string {
-  try {
-    return execFileSync(command, args, { cwd, encoding: "utf8", stdio: "pipe" });
-  } catch (error) {
-    const { stdout, stderr } = error as { stdout: string; stderr: string };
-    throw new Error(`${command} ${args.join(" ")}\n${stdout}${stderr}`, { cause: error });
-  }
+  const { status, stdout, stderr } = spawnSync(command, args, { cwd, encoding: "utf8" });
+  if (status !== 0) throw new Error(`${command} ${args.join(" ")}\n${stdout}${stderr}`);
+  return stdout;
 }
