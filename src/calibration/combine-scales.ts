@@ -2,6 +2,7 @@ import {
   averageOf,
   GeometryError,
   measured,
+  type Measured,
   type Note,
   note,
   requirePositive,
@@ -14,7 +15,7 @@ import { chiSquareQuantile } from "./chi-square.js";
  * One scale from several of the same photo: their mean, each weighted by 1/u².
  *
  * Agreeing sources narrow the result. Where they differ by more than their uncertainties allow (95 %,
- * chi-square), the uncertainty grows by the Birge ratio and a note says so.
+ * chi-square), the uncertainty grows by how far they lie from their mean, and a note says so.
  *
  * @throws GeometryError `wrong-count` where there is nothing to combine, `not-finite`,
  * `out-of-range`; `inconsistent` where two take the iris from the population, whose spread both
@@ -50,13 +51,12 @@ export function combineScales(scales: readonly Scale[]): Scale {
   const mean = averageOf(factors);
   const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
   if (!Number.isFinite(spread)) refuseContradiction(where, scales);
-  const freedom = scales.length - 1;
-  const disagree = spread > chiSquareQuantile(AGREEMENT, freedom);
+  const disagree = spread > chiSquareQuantile(AGREEMENT, scales.length - 1);
   return {
     from: "px",
     to: "mm",
     factor: mean.value,
-    u: disagree ? mean.u * Math.sqrt(spread / freedom) : mean.u,
+    u: disagree ? Math.hypot(mean.u, scatterOf(factors, mean.value)) : mean.u,
     source: "combined",
     notes: [...scales.flatMap(({ notes }) => notes), ...(disagree ? [disagreement(scales)] : [])],
     ...commonDistance(scales),
@@ -68,6 +68,11 @@ const AGREEMENT = 0.95;
 
 function square(difference: number, u: number): number {
   return difference === 0 ? 0 : (difference / u) ** 2;
+}
+
+/** How far the sources lie from their mean, whatever each says of itself. */
+function scatterOf(factors: readonly Measured[], mean: number): number {
+  return Math.hypot(...factors.map(({ value }) => value - mean)) / Math.sqrt(factors.length);
 }
 
 /** The distance of the camera, where all scales that know it say the same. */

@@ -11,6 +11,7 @@ export {
 } from "./cubic.js";
 export { distance, spaceDistance } from "./distance.js";
 export { flatten } from "./flatten.js";
+export { type EllipseFit, fitEllipse } from "./ellipse-fit.js";
 export { heightOver } from "./height-over.js";
 export { type HermiteCurve, type HermiteKnot, hermiteAt, hermiteDifference } from "./hermite.js";
 export { integrate } from "./integrate.js";
@@ -31,6 +32,7 @@ export { pathArea } from "./path-area.js";
 export { pathData } from "./path-data.js";
 export { pathLength } from "./path-length.js";
 export { pchip } from "./pchip.js";
+export { distanceFromPlane, footOnPlane, type Plane } from "./plane.js";
 export { polygonArea } from "./polygon-area.js";
 export { bestMirrorPlane, type MirrorPlane } from "./mirror-plane.js";
 export type { DeepMirrorUnit } from "./mirror-plane-fit.js";
