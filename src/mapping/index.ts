@@ -6,3 +6,11 @@ export { planBrows, planOnPhoto } from "./plan-brows.js";
 export { planMarks } from "./plan-marks.js";
 export { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export type { ReasonCode } from "./reasons.js";
+export {
+  type RulerCheck,
+  type WorkDirection,
+  type WorkOptions,
+  type WorkStage,
+  type WorkStep,
+  workSteps,
+} from "./work-steps.js";

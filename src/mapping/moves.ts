@@ -1,5 +1,7 @@
 import type { BrowMarks, CompleteMarks, Dot } from "../landmarks/index.js";
 import { type Length, length, type Side, type Sides } from "../units/index.js";
+import { DOT_NAMES } from "./dot-names.js";
+import { inHalves } from "./half-millimetres.js";
 import { placeOf } from "./place.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
@@ -42,16 +44,6 @@ const WORK_ORDER: readonly Dot[] = [
   "lowerBody",
   "lowerArch",
 ];
-
-const DOT_NAMES: { readonly [Name in Dot]: string } = {
-  upperStart: "start",
-  upperBody: "body",
-  upperArch: "arch",
-  tailEnd: "tail end",
-  lowerStart: "lower start",
-  lowerBody: "lower body",
-  lowerArch: "lower arch",
-};
 
 /** What leads from the natural brows to the planned ones, dot by dot, right before left. */
 export function movesBetween(
@@ -101,9 +93,4 @@ function moveOf(
 function inWords(by: number, positive: string, negative: string): string {
   const amount = inHalves(Math.abs(by));
   return amount === 0 ? "" : `${by > 0 ? positive : negative} ${amount} mm`;
-}
-
-/** A pencil draws half millimetres; a finer figure would promise too much. */
-function inHalves(amount: number): number {
-  return Math.round(2 * amount) / 2;
 }

@@ -1,13 +1,12 @@
-import { deepen, enlargeSkin, type Skin, skinUncertainty } from "../landmarks/index.js";
-import { compareSides, faceFrame, type FaceFrame, fitMidline, toFace } from "../symmetry/index.js";
-import { eachSide, type Measured, measured, propagate } from "../units/index.js";
+import { compareSides, type FaceFrame, toFace } from "../symmetry/index.js";
+import { eachSide } from "../units/index.js";
 import { cautionsFor } from "./cautions.js";
 import type { Choices } from "./choices.js";
-import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
 import { movesBetween } from "./moves.js";
 import type { BrowPlan, MarkPlan } from "./plan.js";
 import { planMarks } from "./plan-marks.js";
-import { readPlan, type ReadingsRow, rowOf, withUncertainties } from "./plan-readings.js";
+import { readPlan, type ReadingsRow, withUncertainties } from "./plan-readings.js";
+import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 
 /**
@@ -38,16 +37,7 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
  */
 export function planBrows(face: PlannableFace, choices: Choices = {}): BrowPlan {
   const plan = planMarks(face, choices);
-  const { points, faceWith } = faceInputs(face, READ_ON_FACE, 1);
-  const { u } = propagate(
-    ({ skinDepth, ...values }) =>
-      rowOf(
-        readPlan(requirePlannable(faceWith(values)), deepen(plan.skin, skinDepth), plan.choices),
-      ),
-    { ...points, skinDepth: skinDepthFactor(plan.skin) },
-    { linearity: "assumed" },
-  );
-  return finishedPlan(plan, u, choices);
+  return finishedPlan(plan, uncertaintyOnFace(plan), choices);
 }
 
 /**
@@ -77,31 +67,8 @@ export function planOnPhoto(
   choices: Choices = {},
 ): BrowPlan {
   const plan = planMarks(requirePlannable(toFace(photo, frame)), choices);
-  const { scale, midline } = frame;
-  const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
-  const { method } = midline;
-  const { u } = propagate(
-    ({ skinDepth, factor, ...values }) => {
-      const moved = faceWith(values);
-      const refitted = method === "given" ? midline : fitMidline(moved, { method });
-      const movedFrame = faceFrame(moved, { ...scale, factor }, { midline: refitted });
-      const face = requirePlannable(toFace(moved, movedFrame));
-      const skin = enlargeSkin(deepen(plan.skin, skinDepth), factor / scale.factor);
-      return rowOf(readPlan(face, skin, plan.choices));
-    },
-    {
-      ...points,
-      skinDepth: skinDepthFactor(plan.skin),
-      factor: measured(scale.factor, scale.u),
-    },
-    { linearity: "assumed" },
-  );
+  const u = uncertaintyOnPhoto(plan, photo, frame);
   return { ...finishedPlan(plan, u, choices, frame), frame };
-}
-
-/** How many times as far the skin falls back as it is taken to: 1, give or take. */
-function skinDepthFactor(skin: Skin): Measured {
-  return measured(1, skinUncertainty(skin));
 }
 
 function finishedPlan(

@@ -1,0 +1,108 @@
+import {
+  deepen,
+  depthAt,
+  enlargeSkin,
+  mapFace,
+  type Skin,
+  skinUncertainty,
+} from "../landmarks/index.js";
+import { faceFrame, type FaceFrame, fitMidline, toFace, type Turning } from "../symmetry/index.js";
+import {
+  flatPoint,
+  hasDepth,
+  type Measured,
+  measured,
+  propagate,
+  toRadians,
+} from "../units/index.js";
+import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
+import type { MarkPlan } from "./plan.js";
+import { readPlan, type ReadingsRow, rowOf } from "./plan-readings.js";
+import { type PlannableFace, requirePlannable } from "./plannable-face.js";
+
+/** How well the face space itself is known where it does not hang on the landmarks' own places. */
+export interface SpaceUncertainty {
+  /** Relative standard uncertainty of the face's size. */
+  readonly size: number;
+  /** Standard uncertainty of the yaw that was taken out, in degrees. */
+  readonly yaw: number;
+}
+
+/**
+ * Standard uncertainty of everything read on a plan, from its landmarks, its skin and how well the
+ * face space is known; the midline is taken as given.
+ */
+export function uncertaintyOnFace(
+  plan: MarkPlan,
+  space: SpaceUncertainty = { size: 0, yaw: 0 },
+): ReadingsRow {
+  const { points, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1);
+  return propagate(
+    ({ skinDepth, times, yaw, ...values }) => {
+      const face = seenAs(requirePlannable(faceWith(values)), times, yaw, plan.skin);
+      return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
+    },
+    {
+      ...points,
+      skinDepth: depthFactor(plan.skin),
+      times: measured(1, space.size),
+      yaw: measured(0, space.yaw),
+    },
+    { linearity: "assumed" },
+  ).u;
+}
+
+/** The same for a photo, whose midline is fitted to uncertain landmarks too. */
+export function uncertaintyOnPhoto(
+  plan: MarkPlan,
+  photo: PlannableFace<"px">,
+  { scale, midline, turning }: FaceFrame,
+): ReadingsRow {
+  const { method } = midline;
+  if (turning !== undefined || method === "given" || method === "plane") {
+    return uncertaintyOnFace(plan, {
+      size: scale.u / scale.factor,
+      yaw: turning === undefined ? 0 : yawUncertainty(turning),
+    });
+  }
+  const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
+  return propagate(
+    ({ skinDepth, factor, ...values }) => {
+      const moved = faceWith(values);
+      const frame = faceFrame(
+        moved,
+        { ...scale, factor },
+        { midline: fitMidline(moved, { method }) },
+      );
+      const skin = skinAs(plan.skin, skinDepth, factor / scale.factor);
+      return rowOf(readPlan(requirePlannable(toFace(moved, frame)), skin, plan.choices));
+    },
+    { ...points, skinDepth: depthFactor(plan.skin), factor: measured(scale.factor, scale.u) },
+    { linearity: "assumed" },
+  ).u;
+}
+
+/** How many times as far the skin falls back as it is taken to: 1, give or take. */
+function depthFactor(skin: Skin): Measured {
+  return measured(1, skinUncertainty(skin));
+}
+
+function skinAs(skin: Skin, depth: number, times: number): Skin {
+  return enlargeSkin(deepen(skin, depth), times);
+}
+
+/** A face so many times as large, and turned by a little more: depth moves sideways. */
+function seenAs(face: PlannableFace, times: number, yaw: number, skin: Skin): PlannableFace {
+  if (times === 1 && yaw === 0) return face;
+  const turn = toRadians(yaw);
+  return requirePlannable(
+    mapFace<"mm", "mm">(face, (point) => {
+      const depth = hasDepth(point) ? point[2] : depthAt(point, skin);
+      return flatPoint(times * (point[0] + depth * turn), times * point[1]);
+    }),
+  );
+}
+
+function yawUncertainty({ yawU, depthU, yawPerDepth }: Turning): number {
+  return Math.hypot(yawU, depthU * yawPerDepth);
+}
