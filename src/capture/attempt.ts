@@ -1,5 +1,13 @@
 import { GeometryError, type GeometryErrorCode } from "../units/index.js";
 
+/** Why landmarks in their order may fix no midline. */
+export const NO_MIDLINE: readonly GeometryErrorCode[] = [
+  "missing-landmark",
+  "coincident-points",
+  "ill-conditioned",
+  "inconsistent",
+];
+
 /** An answer, or why there is none. */
 export type Attempt<Answer> = { readonly answer: Answer } | { readonly refused: GeometryErrorCode };
 

@@ -1,4 +1,3 @@
-import { distance } from "../geometry/index.js";
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { hasDepth, measured, type Point, type Polyline, type Side } from "../units/index.js";
 import type { Capture } from "./capture.js";
@@ -61,18 +60,18 @@ function browHeight(
   return (USUAL_WIDTH * meanHeight(border, level, axes)) / width;
 }
 
-/** Mean height of a line above a level, every stretch counting by its length. */
-function meanHeight(line: Polyline<"px">, level: Point<"px">, { up }: FacialAxes): number {
+/** Mean height of a line above a level, every stretch counting by its way across the face. */
+function meanHeight(line: Polyline<"px">, level: Point<"px">, { across, up }: FacialAxes): number {
   const heights = line.map((point) => dot(wayFrom(level, point), up));
-  let [sum, length] = [0, 0];
+  let [sum, width] = [0, 0];
   heights.forEach((height, index) => {
     const [from, to, before] = [line[index - 1], line[index], heights[index - 1]];
     if (from === undefined || to === undefined || before === undefined) return;
-    const stretch = distance(from, to);
+    const stretch = Math.abs(dot(wayFrom(from, to), across));
     sum += (stretch * (before + height)) / 2;
-    length += stretch;
+    width += stretch;
   });
-  return length > 0 ? sum / length : (heights[0] ?? 0);
+  return width > 0 ? sum / width : (heights[0] ?? 0);
 }
 
 /** Standard uncertainty of a brow's height in one capture: the brow's points move together. */

@@ -9,7 +9,7 @@ import {
   type Scale,
   WORKING_TOLERANCES,
 } from "../units/index.js";
-import { attempt } from "./attempt.js";
+import { attempt, NO_MIDLINE } from "./attempt.js";
 import { browFindings } from "./brow-checks.js";
 import type { Capture, CaptureOptions } from "./capture.js";
 import { declaredFindings } from "./declared-checks.js";
@@ -30,8 +30,7 @@ import { poseFindings } from "./pose-checks.js";
  * and left are exchanged nothing else is looked at.
  *
  * @throws GeometryError `not-finite`, `out-of-range` for an unknown purpose, an impossible size or
- * limits that are crossed, `sides-swapped` for a mirrored baseline, and what {@link fitMidline}
- * throws of landmarks that suit no face
+ * limits that are crossed, `sides-swapped` for a mirrored baseline
  *
  * @example
  * ```ts
@@ -129,9 +128,10 @@ function scaleOfIrises(face: Face<"px">): Scale | undefined {
 }
 
 function sidesFindings(face: Face<"px">): readonly Finding[] {
-  const midline = attempt(() => fitMidline(face), ["missing-landmark", "sides-swapped"]);
+  const midline = attempt(() => fitMidline(face), ["sides-swapped", ...NO_MIDLINE]);
   if ("answer" in midline) return [];
   if (midline.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
+  if (midline.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake")];
   const need = "both inner eye corners and a landmark of nose, mouth or chin";
   return [unchecked("sides", "Whether right and left are the client's own", need)];
 }

@@ -1,6 +1,6 @@
 import { midpoint } from "../geometry/index.js";
 import type { Face, PairedPoints, SideLandmark } from "../landmarks/index.js";
-import { type DeepPoint, hasDepth, type Point, type Sides } from "../units/index.js";
+import { type DeepPoint, hasDepth, type Point, type Sides, toRadians } from "../units/index.js";
 
 /** A direction or a way in the picture's space: right, down, towards the viewer. */
 export type Way = readonly [right: number, down: number, ahead: number];
@@ -9,7 +9,7 @@ export type Way = readonly [right: number, down: number, ahead: number];
 export interface FacialAxes {
   /** To the client's left. */
   readonly across: Way;
-  /** From the mouth to the eyes. */
+  /** Along the forehead of somebody who looks ahead. */
   readonly up: Way;
 }
 
@@ -34,6 +34,12 @@ export function wayAcross(pairs: readonly Sides<DeepPoint<"px">>[]): Way {
   return pairs.reduce<Way>((sum, { right, left }) => plus(sum, wayFrom(right, left)), [0, 0, 0]);
 }
 
+/**
+ * How much more the mouth corners lie ahead than the outer eye corners of somebody who looks ahead:
+ * an angle in degrees, measured by us on the canonical face mesh (69.9 mm below, 11.1 mm ahead).
+ */
+const PROFILE = toRadians(9.03);
+
 /** The axes in space, where the corners of eyes and mouth have depth. */
 export function axesInSpace(face: Face<"px">): FacialAxes | undefined {
   const { right, left } = face;
@@ -44,7 +50,9 @@ export function axesInSpace(face: Face<"px">): FacialAxes | undefined {
   }
   const across = unit(wayAcross(deepPairs(face)));
   const rise = wayFrom(mouth, eyes);
-  return { across, up: unit(plus(rise, across, -dot(rise, across))) };
+  const backwards = unit(plus(rise, across, -dot(rise, across)));
+  const forwards = cross(backwards, across);
+  return { across, up: plus(scaled(backwards, Math.cos(PROFILE)), forwards, Math.sin(PROFILE)) };
 }
 
 /** The axes in the picture's plane, where the outer eye corners are known. */
@@ -70,6 +78,14 @@ export function wayFrom(from: Point<"px">, to: Point<"px">): Way {
 
 export function dot(one: Way, other: Way): number {
   return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
+}
+
+function cross(one: Way, other: Way): Way {
+  return [
+    one[1] * other[2] - one[2] * other[1],
+    one[2] * other[0] - one[0] * other[2],
+    one[0] * other[1] - one[1] * other[0],
+  ];
 }
 
 export function plus(one: Way, other: Way, times = 1): Way {

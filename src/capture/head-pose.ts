@@ -1,7 +1,7 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { fitMidline } from "../symmetry/index.js";
 import { measured, type Measured, toDegrees } from "../units/index.js";
-import { attempt } from "./attempt.js";
+import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
   axesInSpace,
   deepPairs,
@@ -24,11 +24,8 @@ export interface HeadPose {
   readonly pitch?: Measured;
 }
 
-/**
- * How much more the mouth corners lie ahead than the outer eye corners, as an angle: measured by us
- * on the canonical face mesh (6.9 cm below, 1.1 cm ahead). People's profiles differ: by 5°, ours.
- */
-const PROFILE: Measured = { value: 9.0, u: 5 };
+/** Profiles of people differ by as many degrees from that of an average face; ours. */
+const PROFILE_U = 5;
 
 /** What a detector's depth scatters, per point; ours, after what nine points of a mesh leave, in mm. */
 const ESTIMATED_DEPTH_U = 2;
@@ -46,8 +43,7 @@ const ESTIMATED_YAW_U = 0.3;
  * the eyes and of the mouth, against that of an average face: a pitch is good to about 5°, the
  * difference of two pitches of the same person is better.
  *
- * @throws GeometryError `sides-swapped` for a mirrored picture, and what else {@link fitMidline}
- * throws except for landmarks that are missing
+ * @throws GeometryError `sides-swapped` for a mirrored picture, `not-finite`
  *
  * @example
  * ```ts
@@ -72,7 +68,7 @@ export function headPose(face: Face<"px">): HeadPose {
 }
 
 function rollOf(face: Face<"px">): Measured | undefined {
-  const midline = attempt(() => fitMidline(face), ["missing-landmark"]);
+  const midline = attempt(() => fitMidline(face), NO_MIDLINE);
   return "answer" in midline ? measured(midline.answer.tilt, midline.answer.tiltU) : undefined;
 }
 
@@ -92,6 +88,5 @@ function yawOf(face: Face<"px">): Measured | undefined {
 function pitchOf({ across, up }: FacialAxes): Measured {
   const viewer: Way = [0, 0, 1];
   const ahead = unit(plus(viewer, across, -dot(viewer, across)));
-  const profile = toDegrees(Math.asin(-dot(up, ahead)));
-  return measured(profile - PROFILE.value, PROFILE.u);
+  return measured(toDegrees(Math.asin(-dot(up, ahead))), PROFILE_U);
 }

@@ -40,6 +40,7 @@ export const FOUND = {
   "canthal-index-implausible":
     "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
   "sides-swapped": "Right and left are exchanged, or the picture is mirrored.",
+  "sides-unlike": "The landmarks of the two sides do not mirror each other across any line.",
   "not-checked": "{what} was not checked.",
   declared: "Declared, not seen: {fact}.",
   "not-declared": "Nobody declared that {fact}, and a picture cannot show it.",
@@ -73,6 +74,7 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "iris-width-implausible": "Check the scale by ruler, and the edges of the irises.",
   "canthal-index-implausible": "Check the four eye corners.",
   "sides-swapped": "Say how the picture is mirrored, or exchange right and left.",
+  "sides-unlike": "Check the landmarks: some lie far off, or belong to another name.",
   "not-checked": "It takes {need}.",
   declared: "Check every distance again upright.",
   "not-declared": "Seat the client upright with a relaxed face, and declare it.",
