@@ -28,7 +28,7 @@ function legendreNodes(): readonly Node[] {
   });
 }
 
-/** Two estimates that agree to this share of the larger are settled. */
+/** Two estimates of a stretch that agree to this share of the whole integral are settled. */
 const AGREEMENT = 1e-12;
 /** A stretch is halved at most so often: a kink is closed in to 1e-12 of the whole. */
 const MOST_HALVINGS = 40;
@@ -44,7 +44,10 @@ const MOST_HALVINGS = 40;
  * ```
  */
 export function integrate(from: number, to: number, of: (at: number) => number): number {
-  return settled(from, to, of, rule(from, to, of), MOST_HALVINGS);
+  // Of the integral without its signs: where parts cancel, or a stretch holds next to nothing, its
+  // own rounding would never settle.
+  const enough = AGREEMENT * Math.abs(rule(from, to, (at) => Math.abs(of(at))));
+  return settled(from, to, of, rule(from, to, of), enough, MOST_HALVINGS);
 }
 
 function settled(
@@ -52,15 +55,17 @@ function settled(
   to: number,
   of: (at: number) => number,
   whole: number,
+  enough: number,
   halvings: number,
 ): number {
   const middle = (from + to) / 2;
   const first = rule(from, middle, of);
   const second = rule(middle, to, of);
   const sum = first + second;
-  if (halvings === 0 || Math.abs(sum - whole) <= AGREEMENT * Math.abs(sum)) return sum;
+  if (halvings === 0 || !(Math.abs(sum - whole) > enough)) return sum;
   return (
-    settled(from, middle, of, first, halvings - 1) + settled(middle, to, of, second, halvings - 1)
+    settled(from, middle, of, first, enough, halvings - 1) +
+    settled(middle, to, of, second, enough, halvings - 1)
   );
 }
 

@@ -20,6 +20,15 @@ describe("an integral", () => {
     expect(integrate(0, 1, Math.sqrt)).toBeCloseTo(2 / 3, 11);
   });
 
+  it("settles where parts cancel, and where there is no answer", () => {
+    expect(integrate(0, 2, (x) => Math.sin(Math.PI * x))).toBeCloseTo(0, 14);
+    expect(integrate(0, 1, (x) => 1e-9 * Math.sin(1e6 * x) + (x < 1 / 3 ? 0 : 1))).toBeCloseTo(
+      2 / 3,
+      8,
+    );
+    expect(integrate(0, 1, () => Number.NaN)).toBeNaN();
+  });
+
   it("changes its sign with its direction and is 0 over nothing", () => {
     fc.assert(
       fc.property(fc.double({ min: -9, max: 9, noNaN: true }), (to) => {
