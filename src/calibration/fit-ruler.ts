@@ -17,6 +17,7 @@ import {
   type Point,
   requireFinite,
   requireFinitePoint,
+  requirePositive,
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
@@ -97,7 +98,8 @@ export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}
     along: distanceAlongLine(at, edge.line),
   }));
   const placement = options.placement ?? BY_HAND * Math.abs(usualSlope(places));
-  const model = simplestModel(places, measured<number>(0, placement).u);
+  requirePositive(where, "placement", placement);
+  const model = simplestModel(places, placement);
   const { curve, middle } = model;
   const slope = polynomialAt(curve, middle, 1);
   const slopeU = placement * model.widening * Math.hypot(...polynomialWeights(curve, middle, 1));

@@ -9,3 +9,4 @@ export {
 export type { ReferenceDepth } from "./reference-depth.js";
 export { IRIS_WIDTH, type IrisOptions, scaleFromIris } from "./scale-from-iris.js";
 export { type ReferenceOptions, scaleFromReference } from "./scale-from-reference.js";
+export { type MarkerOptions, scaleFromMarker } from "./scale-from-marker.js";
