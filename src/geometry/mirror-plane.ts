@@ -2,6 +2,8 @@ import {
   type DeepPoint,
   deepPoint,
   GeometryError,
+  type Length,
+  length,
   requireFinitePoint,
   requirePositive,
   type Unit,
@@ -14,11 +16,12 @@ import {
   type FittedPlane,
   robustPlane,
 } from "./mirror-plane-fit.js";
+import type { Plane } from "./plane.js";
 import { dotProduct, spaceDifference, type SpaceVector } from "./space-vector.js";
 import type { SymmetricMatrix } from "./symmetric-matrix.js";
 
 /** The plane across which labelled points come closest to their own mirror image. */
-export interface MirrorPlane<U extends Unit> {
+export interface MirrorPlane<U extends Unit> extends Plane<U> {
   /** The weighted centroid. */
   readonly through: DeepPoint<U>;
   /** Of length 1; its sign means nothing. */
@@ -29,6 +32,8 @@ export interface MirrorPlane<U extends Unit> {
   readonly robust: boolean;
   /** Covariance of the normal's three parts, from the spreads of independent points. */
   readonly normalCovariance: SymmetricMatrix;
+  /** Standard uncertainty of the plane's place, across itself, at `through`. */
+  readonly throughU: Length<U>;
 }
 
 /** Under this many units all are kept, as for the mirror line. */
@@ -75,6 +80,7 @@ export function bestMirrorPlane<U extends Unit>(
     weights: units.map(({ weight }, index) => weight * (shares[index] as number)),
     robust,
     normalCovariance: covarianceOf(units, shares, plane),
+    throughU: throughUOf(units, shares),
   };
 }
 
@@ -122,6 +128,21 @@ function covarianceOf<U extends Unit>(
     xz: entry(0, 2),
     yz: entry(1, 2),
   };
+}
+
+/** A point moved by δ moves the centroid by its weight × δ over all weights. */
+function throughUOf<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  shares: readonly number[],
+): Length<U> {
+  let [variance, total] = [0, 0];
+  units.forEach(({ other, weight, spread }, index) => {
+    const points = other === undefined ? 1 : 2;
+    const counted = weight * (shares[index] as number);
+    variance += points * (counted * spread) ** 2;
+    total += points * counted;
+  });
+  return length(Math.sqrt(variance) / total);
 }
 
 function requireUnit<U extends Unit>(unit: DeepMirrorUnit<U>, index: number): void {

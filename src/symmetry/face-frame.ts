@@ -11,6 +11,7 @@ import {
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
+import type { Turning } from "./turning.js";
 
 /**
  * The conversion between one photo and the face on it: a value that knows both ends.
@@ -22,6 +23,8 @@ export interface FaceFrame {
   readonly scale: Scale;
   /** Where the face space has its origin; with depth where both inner eye corners have it. */
   readonly origin: Point<"px">;
+  /** Present where a turned head is looked at from its own front: see {@link turnToFront}. */
+  readonly turning?: Turning;
 }
 
 /** How {@link faceFrame} works. */
@@ -57,7 +60,7 @@ export function faceFrame(
 ): FaceFrame {
   requirePositive("faceFrame", "scale.factor", scale.factor);
   const midline = options.midline ?? fitMidline(face);
-  requireUnmirrored(face, midline);
+  requireUnmirrored("faceFrame", face, midline);
   const [x, y] = midline.line.through;
   const depth = depthOfEyes(face);
   return {
@@ -73,10 +76,15 @@ function depthOfEyes({ right, left }: Face<"px">): number | undefined {
   return hasDepth(middle) ? middle[2] : undefined;
 }
 
-function requireUnmirrored(face: Face<"px">, { line: { direction } }: Midline<"px">): void {
+/** Refuses a photo in which the client's left is not where an unmirrored one, y down, has it. */
+export function requireUnmirrored(
+  where: string,
+  face: Face<"px">,
+  { line: { direction } }: Midline<"px">,
+): void {
   if (leftIsPositive(direction, senseOf(face))) return;
   throw new GeometryError("sides-swapped", {
-    where: "faceFrame",
+    where,
     field: "face",
     value: [face.right.endocanthion, face.left.endocanthion],
     need: "an unmirrored photo, y down, with the client's own right and left",

@@ -1,30 +1,17 @@
-import {
-  distanceAlongLine,
-  distanceFromLine,
-  type Line,
-  midpoint,
-  pointOnLine,
-} from "../geometry/index.js";
+import { midpoint } from "../geometry/index.js";
 import type { Face } from "../landmarks/index.js";
 import {
   GeometryError,
-  type Length,
   length,
   type Point,
   requireFinitePoint,
   toRadians,
   type Unit,
 } from "../units/index.js";
-import type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
+import type { Midline, MidlineMethod, MirroredLandmark } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
-import {
-  type FaceSense,
-  leftIsPositive,
-  MIDLINE_LANDMARKS,
-  PAIRED_LANDMARKS,
-  senseOf,
-  tiltOf,
-} from "./sense-of-face.js";
+import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
+import { type FaceSense, MIDLINE_LANDMARKS, PAIRED_LANDMARKS, senseOf } from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
 export interface MidlineOptions<U extends Unit> {
@@ -77,7 +64,7 @@ export function fitMidline<U extends Unit>(
     tiltU: fitted.angleU,
     throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
     method,
-    offsets: offsetsFrom(placed, face),
+    offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
     weights: weightsByName(fitted),
     trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
     robust: fitted.robust,
@@ -91,99 +78,6 @@ function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midli
     byName[name] = weights[index] as number;
   });
   return byName;
-}
-
-/** A line that knows where the face's forehead and left side are. */
-interface PlacedLine<U extends Unit> {
-  readonly line: Line<U>;
-  readonly tilt: number;
-  /** Whether positive distances from the line lie towards the client's left, as in the photo. */
-  readonly leftIsPositive: boolean;
-  /** From the fitted line's centre to the foot, along the line. */
-  readonly fromCentre: Length<U>;
-}
-
-function placeOnFace<U extends Unit>(
-  fitted: Line<U>,
-  level: Point<U>,
-  sense: FaceSense,
-): PlacedLine<U> {
-  const { upwards } = sense;
-  const [x, y] = fitted.direction;
-  const direction: Line<U>["direction"] =
-    upwards !== undefined && x * upwards[0] + y * upwards[1] < 0 ? [-x, -y] : [x, y];
-  const fromCentre = distanceAlongLine(level, { through: fitted.through, direction });
-  const line = { through: pointOnLine({ ...fitted, direction }, fromCentre), direction };
-  const downwards = leftIsPositive(direction, sense);
-  const tilt = tiltOf(direction, sense);
-  if (!downwards && Math.abs(tilt) > 90) throw mirroredPhoto(direction);
-  return { line, tilt, leftIsPositive: downwards, fromCentre };
-}
-
-/** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
-function mirroredPhoto(direction: Line<"px">["direction"]): GeometryError {
-  return new GeometryError("sides-swapped", {
-    where: "fitMidline",
-    field: "right, left",
-    value: direction,
-    need: "the client's own right and left; the photo is mirrored, or the sides are swapped",
-  });
-}
-
-function offsetsFrom<U extends Unit>(placed: PlacedLine<U>, face: Face<U>): Midline<U>["offsets"] {
-  const offsets: { [Name in MirroredLandmark]?: Length<U> } = {};
-  for (const name of PAIRED_LANDMARKS) {
-    const right = face.right[name];
-    const left = face.left[name];
-    if (right === undefined || left === undefined) continue;
-    offsets[name] = leftwardsFrom(midpoint(right, left), placed);
-  }
-  for (const name of MIDLINE_LANDMARKS) {
-    const point = face.midline[name];
-    if (point !== undefined) offsets[name] = leftwardsFrom(point, placed);
-  }
-  return offsets;
-}
-
-/** Signed distance from the line, positive towards the client's left. */
-function leftwardsFrom<U extends Unit>(
-  point: Point<U>,
-  { line, leftIsPositive }: PlacedLine<U>,
-): Length<U> {
-  const apart = distanceFromLine(point, line);
-  return leftIsPositive ? apart : length(0 - apart);
-}
-
-const UNAIDED_METHODS: readonly MidlineMethod[] = ["mirror", "endocanthia", "midpoints"];
-
-function othersThan<U extends Unit>(
-  method: MidlineMethod,
-  chosen: PlacedLine<U>,
-  face: Face<U>,
-  level: Point<U>,
-  sense: FaceSense,
-): readonly OtherMidline<U>[] {
-  const others: OtherMidline<U>[] = [];
-  for (const other of UNAIDED_METHODS) {
-    const fitted = other === method ? undefined : lineIfAny(face, other);
-    if (fitted === undefined) continue;
-    const { line, tilt } = placeOnFace(fitted.line, level, sense);
-    others.push({ method: other, tilt, offset: leftwardsFrom(line.through, chosen) });
-  }
-  return others;
-}
-
-/** The chosen method answers for the face; the others may have nothing to say. */
-function lineIfAny<U extends Unit>(
-  face: Face<U>,
-  method: MidlineMethod,
-): FittedLine<U> | undefined {
-  try {
-    return lineByMethod(face, method, undefined);
-  } catch (error) {
-    if (error instanceof GeometryError) return undefined;
-    throw error;
-  }
 }
 
 function requireUpwards<U extends Unit>({ midline }: Face<U>, { upwards }: FaceSense): void {

@@ -1,6 +1,7 @@
 import {
   bestMirrorPlane,
   type DeepMirrorUnit,
+  type Plane,
   type SpaceVector,
   type SymmetricMatrix,
 } from "../geometry/index.js";
@@ -18,7 +19,7 @@ import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "./mirror-units.js";
 import { senseOf, tiltOf } from "./sense-of-face.js";
 
 /** The plane across which a head comes closest to its own mirror image. */
-export interface FaceMirrorPlane<U extends Unit> {
+export interface FaceMirrorPlane<U extends Unit> extends Plane<U> {
   /** A point of the plane: the weighted centroid of the head's points. */
   readonly through: DeepPoint<U>;
   /** Of length 1, towards the client's left. */
@@ -31,6 +32,8 @@ export interface FaceMirrorPlane<U extends Unit> {
   readonly yawU: number;
   /** Standard uncertainty of the tilt, in degrees. */
   readonly tiltU: number;
+  /** Standard uncertainty of the plane's place, across itself, at `through`. */
+  readonly throughU: Length<U>;
   /** Points that the plane was fitted to. */
   readonly points: number;
   /** Points without a say: they lie too far off. */
@@ -95,6 +98,7 @@ export function fitMirrorPlane<U extends Unit>(face: Face<U>): FaceMirrorPlane<U
     tilt: tiltOf(up, sense),
     yawU: shared * toDegrees(spreadAlong(plane.normalCovariance, turning)),
     tiltU: (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across,
+    throughU: length(shared * plane.throughU),
     points: countPoints(units),
     trimmed: countPoints(units.filter((_, index) => plane.weights[index] === 0)),
   };

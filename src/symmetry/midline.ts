@@ -31,7 +31,8 @@ export interface Midline<U extends Unit> {
   readonly tiltU: number;
   /** Standard uncertainty of the line's place, across itself, at the foot. */
   readonly throughU: Length<U>;
-  readonly method: MidlineMethod;
+  /** How it was found; `"plane"`: it is the mirror plane of a head with depth, seen edge on. */
+  readonly method: MidlineMethod | "plane";
   /** How far each midline landmark and each pair's middle lies off the line, towards the client's left. */
   readonly offsets: { readonly [Name in MirroredLandmark]?: Length<U> };
   /** What each landmark counted for in the end: 0 where it lies too far off to have a say. */

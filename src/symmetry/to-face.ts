@@ -10,10 +10,14 @@ import {
 } from "../units/index.js";
 import type { FaceFrame } from "./face-frame.js";
 import { mapShape, type Shape } from "./shape.js";
+import { turnForward } from "./turning.js";
 
 /**
  * A point, a polyline, a brow, its marks or a whole face of a photo in the face space: millimetres,
  * x towards the client's left, y up along the midline, depth from the level of the inner eye corners.
+ * In the frame of a turned head a point without depth is taken to lie on the skin.
+ *
+ * @throws GeometryError `no-solution` where a turned head has no skin behind a point without depth
  *
  * @example
  * ```ts
@@ -42,7 +46,15 @@ export function toFace(of: Shape<"px">, frame: FaceFrame): Shape<"mm"> {
   return mapShape<"px", "mm">(of, (point) => pointToFace(point, frame));
 }
 
-function pointToFace(point: Point<"px">, { midline, scale, origin }: FaceFrame): Point<"mm"> {
+function pointToFace(point: Point<"px">, frame: FaceFrame): Point<"mm"> {
+  const seen = uprightInMillimetres(point, frame);
+  return frame.turning === undefined ? seen : turnForward(seen, frame.turning);
+}
+
+function uprightInMillimetres(
+  point: Point<"px">,
+  { midline, scale, origin }: FaceFrame,
+): Point<"mm"> {
   const [upX, upY] = midline.line.direction;
   const right = point[0] - origin[0];
   const down = point[1] - origin[1];

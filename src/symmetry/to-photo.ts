@@ -10,10 +10,12 @@ import {
 } from "../units/index.js";
 import type { FaceFrame } from "./face-frame.js";
 import { mapShape, type Shape } from "./shape.js";
+import { turnAside } from "./turning.js";
 
 /**
  * A point, a polyline, a brow, its marks or a whole face of the face space on the photo of a frame:
- * the way back from `toFace`.
+ * the way back from `toFace`. In the frame of a turned head a mark without depth is lifted onto the
+ * skin first.
  *
  * @example
  * ```ts
@@ -41,7 +43,12 @@ export function toPhoto(of: Shape<"mm">, frame: FaceFrame): Shape<"px"> {
   return mapShape<"mm", "px">(of, (point) => pointToPhoto(point, frame));
 }
 
-function pointToPhoto(point: Point<"mm">, { midline, scale, origin }: FaceFrame): Point<"px"> {
+function pointToPhoto(point: Point<"mm">, frame: FaceFrame): Point<"px"> {
+  const seen = frame.turning === undefined ? point : turnAside(point, frame.turning);
+  return onPicture(seen, frame);
+}
+
+function onPicture(point: Point<"mm">, { midline, scale, origin }: FaceFrame): Point<"px"> {
   const [upX, upY] = midline.line.direction;
   const left = point[0] / scale.factor;
   const up = point[1] / scale.factor;

@@ -1,0 +1,212 @@
+import { distanceFromPlane, footOnPlane, type Line, midpoint } from "../geometry/index.js";
+import { type Face, mapFace, skinOf, skinUncertainty } from "../landmarks/index.js";
+import {
+  type DeepPoint,
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  length,
+  mm,
+  type Point,
+  requirePositive,
+  type Scale,
+  toDegrees,
+  type Unit,
+} from "../units/index.js";
+import { type FaceFrame, requireUnmirrored } from "./face-frame.js";
+import { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
+import type { Midline } from "./midline.js";
+import { offsetsFrom, othersThan } from "./placed-line.js";
+import { senseOf } from "./sense-of-face.js";
+import { toFace } from "./to-face.js";
+import { turnForward, type Turning } from "./turning.js";
+
+/** A head in millimetres that was turned to its own front, and from where. */
+export interface TurnedFace {
+  /** In the face space: x = 0 is the mirror plane, y points up along it. */
+  readonly face: Face<"mm">;
+  readonly turning: Turning;
+  /** Degrees of roll that were taken out, as the tilt of a midline. */
+  readonly tilt: number;
+}
+
+/** Beyond this yaw, in degrees, the far brow is seen too much from the side to be measured. */
+const MOST_YAW = 10;
+
+/**
+ * A head with depth as seen from its own front: yaw and roll taken out before anything is compared.
+ *
+ * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
+ * photo is taken as seen from far away. A head in millimetres comes back turned. Pitch is reported
+ * and stays. What the yaw and an unsure scale of depth leave behind is said by
+ * {@link turningUncertainty}.
+ *
+ * @throws GeometryError `out-of-range` for a yaw beyond 10°; `missing-landmark` without depth at the
+ * inner eye corners; and what {@link fitMirrorPlane} and {@link skinOf} throw
+ *
+ * @example
+ * ```ts
+ * import { type Face, mm, turnToFront } from "brow-geometry";
+ * const turned = (x: number, y: number, z: number) =>
+ *   mm([0.995 * x + 0.1 * z, y, 0.995 * z - 0.1 * x]); // by 5.7° to the left
+ * const rows = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14];
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: turned(sign * 16, 0, 0),
+ *   exocanthion: turned(sign * 44, 0, -10),
+ *   cheilion: turned(sign * 25, -66, 5),
+ * });
+ * const face: Face<"mm"> = {
+ *   right: side(-1),
+ *   left: side(1),
+ *   midline: {},
+ *   relief: {
+ *     pairs: rows.map((row) => ({
+ *       right: turned(-20 - 2 * row, 40 - 7 * row, -row),
+ *       left: turned(20 + 2 * row, 40 - 7 * row, -row),
+ *     })),
+ *     middle: [turned(0, 0, 12), turned(0, -40, 30)],
+ *   },
+ * };
+ * face.left.exocanthion; // → [42.8, 0, -14.3]
+ * turnToFront(face).face.left.exocanthion; // → [44.0, 0, -10.0]
+ * ```
+ */
+export function turnToFront(photo: Face<"px">, scale: Scale): FaceFrame;
+export function turnToFront(scan: Face<"mm">): TurnedFace;
+export function turnToFront(face: Face<"px"> | Face<"mm">, scale?: Scale): FaceFrame | TurnedFace {
+  return scale === undefined ? turnScan(face as Face<"mm">) : turnPhoto(face as Face<"px">, scale);
+}
+
+function turnPhoto(photo: Face<"px">, scale: Scale): FaceFrame {
+  requirePositive("turnToFront", "scale.factor", scale.factor);
+  const plane = planeWithinReach(photo);
+  const origin = originOn(plane, photo);
+  const frame = { midline: edgeOn(plane, origin, photo), scale, origin };
+  requireUnmirrored("turnToFront", photo, frame.midline);
+  return { ...frame, turning: turningOf(plane, photo, (point) => toFace(point, frame)) };
+}
+
+function turnScan(scan: Face<"mm">): TurnedFace {
+  const plane = planeWithinReach(scan);
+  const origin = originOn(plane, scan);
+  const [leftX, leftY] = leftwardsOf(plane);
+  const upright = (point: Point<"mm">): Point<"mm"> => {
+    const [x, y] = [point[0] - origin[0], point[1] - origin[1]];
+    const [left, up] = [x * leftX + y * leftY, y * leftX - x * leftY];
+    return hasDepth(point) ? deepPoint(left, up, point[2] - origin[2]) : flatPoint(left, up);
+  };
+  const turning = turningOf(plane, scan, upright);
+  const face = mapFace(scan, (point: Point<"mm">) => turnForward(upright(point), turning));
+  return { face, turning, tilt: plane.tilt };
+}
+
+function planeWithinReach<U extends Unit>(face: Face<U>): FaceMirrorPlane<U> {
+  const plane = fitMirrorPlane(face);
+  if (Math.abs(plane.yaw) <= MOST_YAW) return plane;
+  throw new GeometryError("out-of-range", {
+    where: "turnToFront",
+    field: "yaw",
+    value: plane.yaw,
+    need: `at most ${MOST_YAW}° to either side; have the client look into the camera`,
+  });
+}
+
+/** The middle between the inner eye corners, moved onto the plane: the origin of the face space. */
+function originOn<U extends Unit>(
+  plane: FaceMirrorPlane<U>,
+  { right, left }: Face<U>,
+): DeepPoint<U> {
+  const { endocanthion: one } = right;
+  const { endocanthion: other } = left;
+  const middle = one === undefined || other === undefined ? undefined : midpoint(one, other);
+  if (middle !== undefined && hasDepth(middle)) return footOnPlane(middle, plane);
+  throw new GeometryError("missing-landmark", {
+    where: "turnToFront",
+    field: "endocanthion",
+    value: [one, other],
+    need: "both inner eye corners, with depth",
+  });
+}
+
+function leftwardsOf<U extends Unit>({
+  normal: [x, y],
+}: FaceMirrorPlane<U>): readonly [number, number] {
+  const across = Math.hypot(x, y);
+  return [x / across, y / across];
+}
+
+/** What the frame of a photo calls its midline: the plane where it passes between the eyes. */
+function edgeOn(
+  plane: FaceMirrorPlane<"px">,
+  origin: DeepPoint<"px">,
+  photo: Face<"px">,
+): Midline<"px"> {
+  const [leftX, leftY] = leftwardsOf(plane);
+  const through = flatPoint<"px">(origin[0], origin[1]);
+  const line: Line<"px"> = { through, direction: [leftY, 0 - leftX] };
+  const { tilt, tiltU, throughU } = plane;
+  const placed = { line, tilt, leftIsPositive: true, fromCentre: length<"px">(0) };
+  return {
+    line,
+    tilt,
+    tiltU,
+    throughU,
+    method: "plane",
+    offsets: offsetsFrom(photo, (point) =>
+      hasDepth(point) ? distanceFromPlane(point, plane) : undefined,
+    ),
+    weights: {},
+    trimmed: [],
+    robust: true,
+    others: othersThan("plane", placed, photo, through, senseOf(photo)),
+  };
+}
+
+/** The turning itself, once points are known upright and in millimetres, as the picture shows them. */
+function turningOf<U extends Unit>(
+  plane: FaceMirrorPlane<U>,
+  face: Face<U>,
+  upright: (point: Point<U>) => Point<"mm">,
+): Turning {
+  const { yaw, yawU } = plane;
+  const flat: Turning = {
+    yaw,
+    yawU,
+    yawPerDepth: yawSlope(face),
+    depthU: 0,
+    pivot: mm(0),
+    skin: { kind: "flat" },
+  };
+  const forward = (point: Point<U>): Point<"mm"> => turnForward(upright(point), flat);
+  const front = mapFace(face, forward);
+  const pivot = forward(plane.through);
+  const skin = skinOf(front);
+  const pitch = pitchOf(front);
+  return {
+    ...flat,
+    depthU: skinUncertainty(skin),
+    pivot: length(hasDepth(pivot) ? pivot[2] : 0),
+    skin,
+    ...(pitch === undefined ? {} : { pitch }),
+  };
+}
+
+/** Share by which depth is stretched and shrunk to see how the yaw follows. */
+const DEPTH_STEP = 0.05;
+
+function yawSlope<U extends Unit>(face: Face<U>): number {
+  const yawAt = (depthFactor: number): number =>
+    fitMirrorPlane(mapFace(face, (point: Point<U>) => withDepthTimes(depthFactor, point))).yaw;
+  return (yawAt(1 + DEPTH_STEP) - yawAt(1 - DEPTH_STEP)) / (2 * DEPTH_STEP);
+}
+
+function withDepthTimes<U extends Unit>(factor: number, point: Point<U>): Point<U> {
+  return hasDepth(point) ? deepPoint(point[0], point[1], factor * point[2]) : point;
+}
+
+function pitchOf({ midline: { glabella, menton } }: Face<"mm">): number | undefined {
+  if (glabella === undefined || menton === undefined) return undefined;
+  if (!hasDepth(glabella) || !hasDepth(menton)) return undefined;
+  return toDegrees(Math.atan2(menton[2] - glabella[2], glabella[1] - menton[1]));
+}
