@@ -1,3 +1,4 @@
+import { type Cubic, flatten, mapPath, pathData as curveData } from "../geometry/index.js";
 import {
   type Brow,
   type BrowMarks,
@@ -5,7 +6,8 @@ import {
   type Dot,
   DOTS,
 } from "../landmarks/index.js";
-import type { Point, Side } from "../units/index.js";
+import { outline, type OutlineOptions, outlinePath } from "../proportions/index.js";
+import { GeometryError, type Point, px, type Side } from "../units/index.js";
 import type { Spot } from "./box.js";
 import { boxOfDot, type Brush, markerAt, pathData, strokeGroup, stretches } from "./brush.js";
 import type { Layer } from "./layer.js";
@@ -13,8 +15,18 @@ import { type MarkerShape, MARKERS } from "./palette.js";
 import { placed } from "./view.js";
 import { DOT_WORDS, inMillimetres } from "./words.js";
 
-/** The hair as it grows: a closed outline, or the upper border alone where no lower one is known. */
-export function naturalBrowLayer(brow: Brow<"mm">, side: Side, brush: Brush): Layer {
+/** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
+export type BrowRole = "natural" | "planned" | "capture";
+
+/**
+ * A brow by its borders: a closed outline, or the upper border alone where no lower one is known.
+ */
+export function bordersLayer(
+  brow: Brow<"mm">,
+  side: Side,
+  role: Exclude<BrowRole, "planned">,
+  brush: Brush,
+): Layer {
   const upper = placed(brow.upper, brush.view);
   const lower = brow.lower === undefined ? [] : placed(brow.lower, brush.view);
   const closed = lower.length > 0;
@@ -22,38 +34,66 @@ export function naturalBrowLayer(brow: Brow<"mm">, side: Side, brush: Brush): La
   return {
     elements: [
       strokeGroup(
-        "natural",
-        `natural ${side}`,
+        role,
+        `${role} ${side}`,
         [pathData(outline, closed)],
         brush,
-        fillOf("natural", closed, brush),
+        fillOf(role, closed, brush),
       ),
     ],
     strokes: stretches(outline),
   };
 }
 
-/** The planned brow: its marks joined from dot to dot. */
-export function plannedBrowLayer(marks: CompleteMarks<"mm">, side: Side, brush: Brush): Layer {
-  const outline = ROUND_THE_BROW.map((dot) => brush.view.place(marks[dot]));
+/**
+ * The planned brow: its outline, or its dots joined by straight lines where an artist has pinned them so
+ * that no outline runs through them.
+ */
+export function plannedBrowLayer(
+  marks: CompleteMarks<"mm">,
+  side: Side,
+  shape: OutlineOptions,
+  brush: Brush,
+): Layer {
+  const path = outlineThrough(marks, shape);
+  const onPicture = path && mapPath(path, (point) => px(brush.view.place(point)));
+  const joined = ROUND_THE_BROW.map((dot) => brush.view.place(marks[dot]));
+  const spots: readonly Spot[] =
+    onPicture === undefined
+      ? [...joined, joined[0] as Spot]
+      : flatten(onPicture, px(FLATNESS * brush.view.size)).map(([x, y]) => [x, y]);
   return {
     elements: [
       strokeGroup(
         "planned",
         `planned ${side}`,
-        [pathData(outline, true)],
+        [onPicture === undefined ? pathData(joined, true) : curveData(onPicture)],
         brush,
         fillOf("planned", true, brush),
       ),
     ],
-    strokes: stretches([...outline, outline[0] as Spot]),
+    strokes: stretches(spots),
   };
+}
+
+/** Labels avoid the outline as straight pieces, no farther from it than this, in mm on the face. */
+const FLATNESS = 0.2;
+
+function outlineThrough(
+  marks: CompleteMarks<"mm">,
+  shape: OutlineOptions,
+): readonly Cubic<"mm">[] | undefined {
+  try {
+    return outlinePath(outline(marks, shape));
+  } catch (error) {
+    if (error instanceof GeometryError && error.code === "inconsistent") return undefined;
+    throw error;
+  }
 }
 
 /** Once round a brow, from its upper start. */
 const ROUND_THE_BROW: readonly Dot[] = [
   "upperStart",
-  "upperBody",
   "upperArch",
   "tailEnd",
   "lowerArch",
@@ -64,18 +104,13 @@ const ROUND_THE_BROW: readonly Dot[] = [
 /** Half of a dot's width, in millimetres on the face. */
 const DOT_RADIUS = 0.8;
 
-/**
- * The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow.
- * The one above the body, where only a reading begins, is small.
- */
-export function dotsLayer(
-  marks: BrowMarks<"mm">,
-  side: Side,
-  role: "natural" | "planned",
-  brush: Brush,
-): Layer {
+/** The dots that an artist draws: above the body only a reading begins. */
+const DRAWN_DOTS: readonly Dot[] = DOTS.filter((dot) => dot !== "upperBody");
+
+/** The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow. */
+export function dotsLayer(marks: BrowMarks<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
   const { view, palette } = brush;
-  const known = DOTS.flatMap((dot) => {
+  const known = DRAWN_DOTS.flatMap((dot) => {
     const at = marks[dot];
     return at === undefined ? [] : [{ dot, at, spot: view.place(at) }];
   });
@@ -86,7 +121,7 @@ export function dotsLayer(
         {
           shape: shapeOf(dot),
           colour: palette.strokes[role],
-          radius: dot === "upperBody" ? DOT_RADIUS / 2 : DOT_RADIUS,
+          radius: DOT_RADIUS,
           hollow: dot.startsWith("lower"),
         },
         brush,
@@ -110,6 +145,6 @@ function whereabouts([x, y]: Point<"mm">): string {
 }
 
 /** On a photo the hair itself is to be seen. */
-function fillOf(role: "natural" | "planned", closed: boolean, brush: Brush): string {
+function fillOf(role: BrowRole, closed: boolean, brush: Brush): string {
   return closed && !brush.onPhoto ? brush.palette.strokes[role] : "none";
 }

@@ -5,7 +5,8 @@ import type { Brush } from "./brush.js";
 import { compose, sideHeadings } from "./compose.js";
 import { describePlan } from "./describe-plan.js";
 import { legend } from "./legend.js";
-import { PALETTES, type Theme } from "./palette.js";
+import type { Look } from "./look.js";
+import { PALETTES } from "./palette.js";
 import { faceBox, planLayers } from "./plan-layers.js";
 import { planLegend } from "./plan-legend.js";
 import { planView } from "./plan-view.js";
@@ -22,17 +23,13 @@ export interface PhotoBeneath {
 }
 
 /** How {@link drawPlan} draws. */
-export interface PlanDrawing {
+export interface PlanDrawing extends Look {
   /** Default: none, the face is drawn by itself. Only a plan made on a photo can lie over one. */
   readonly photo?: PhotoBeneath;
   /** The whole photo, to lie exactly over it, or the brows' surroundings. Default: the photo where one is given. */
   readonly view?: "photo" | "face";
-  /** Default `"light"`. */
-  readonly theme?: Theme;
   /** Whether strokes are explained beneath. Default: yes in the view of the face, no in that of the photo. */
   readonly legend?: boolean;
-  /** Name of the picture, for readers and for programs that read pictures aloud. */
-  readonly title?: string;
 }
 
 /**
@@ -64,7 +61,7 @@ export interface PlanDrawing {
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   requirePhoto(plan, options.photo);
-  const { photo, theme = "light" } = options;
+  const { photo, theme = "light", shape = {} } = options;
   const shows = options.view ?? (photo === undefined ? "face" : "photo");
   const brush: Brush = {
     view: planView(plan),
@@ -73,7 +70,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   };
   const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
   const { elements, unplaced } = compose(
-    planLayers(plan, box, brush),
+    planLayers(plan, box, shape, brush),
     sideHeadings(box, brush),
     box,
     brush,

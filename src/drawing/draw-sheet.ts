@@ -5,7 +5,8 @@ import { describePlan } from "./describe-plan.js";
 import { textAt } from "./label-layer.js";
 import { legend } from "./legend.js";
 import { mapBlock } from "./map-block.js";
-import { PALETTES, type Theme } from "./palette.js";
+import type { Look } from "./look.js";
+import { PALETTES } from "./palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
 import { planLegend } from "./plan-legend.js";
 import { readingsTable } from "./readings-table.js";
@@ -24,13 +25,9 @@ import { RULER_DEPTH, trueSizeRuler } from "./true-size-ruler.js";
 import { uprightView } from "./view.js";
 
 /** How {@link drawSheet} draws. */
-export interface SheetDrawing {
+export interface SheetDrawing extends Look {
   /** Default `"A4"`. */
   readonly paper?: Paper;
-  /** Default `"light"`. */
-  readonly theme?: Theme;
-  /** Default "Brow map". */
-  readonly title?: string;
   /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
   readonly fields?: readonly SheetField[];
 }
@@ -71,11 +68,11 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  * ```
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
-  const { paper = "A4", theme = "light" } = options;
+  const { paper = "A4", theme = "light", shape = {} } = options;
   const size = PAPERS[paper];
   const width = size.width - 2 * PAPER_MARGIN;
   const brush: Brush = { view: uprightView([0, 0], 1), palette: PALETTES[theme], onPhoto: false };
-  const map = mapBlock(plan, width, brush.palette);
+  const map = mapBlock(plan, width, shape, brush.palette);
   const blocks: readonly Block[] = [
     title(options.title ?? "Brow map", width, brush),
     gap(1),

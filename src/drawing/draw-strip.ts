@@ -1,29 +1,27 @@
 import type { BrowPlan } from "../mapping/index.js";
+import type { OutlineOptions } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { type Box, boxAround, type Spot } from "./box.js";
 import type { Brush } from "./brush.js";
-import { dotsLayer, naturalBrowLayer, plannedBrowLayer } from "./brow-layers.js";
+import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
 import { compose, type Composition, headingIn } from "./compose.js";
 import { describePlan } from "./describe-plan.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, midlineLayer } from "./face-layers.js";
 import type { Layer } from "./layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
-import { type Palette, PALETTES, type Theme } from "./palette.js";
+import type { Look } from "./look.js";
+import { type Palette, PALETTES } from "./palette.js";
 import { element, svgSource } from "./svg.js";
 import { FONT_FAMILY } from "./text-size.js";
 import { placed, SIDES, uprightView } from "./view.js";
 
-/** How {@link drawStrip} draws. */
-export interface StripDrawing {
-  /** Default `"light"`. */
-  readonly theme?: Theme;
-  /** Default "Brows as they grow and as planned". */
-  readonly title?: string;
+/** What one panel of the strip shows. */
+interface Panel {
+  readonly side: Side;
+  readonly state: "natural" | "planned";
+  readonly shape: OutlineOptions;
 }
-
-/** What one column of the strip shows. */
-type State = "natural" | "planned";
 
 /** Room about each brow, in millimetres. */
 const MARGIN = { top: 21, bottom: 6, outer: 15, inner: 3 };
@@ -45,13 +43,14 @@ const MARGIN = { top: 21, bottom: 6, outer: 15, inner: 3 };
  * drawStrip(plan).includes("client’s left, as planned"); // → true
  * ```
  */
-export function drawStrip(plan: BrowPlan, options: StripDrawing = {}): string {
-  const palette = PALETTES[options.theme ?? "light"];
+export function drawStrip(plan: BrowPlan, options: Look = {}): string {
+  const { theme = "light", title = "Brows as they grow and as planned", shape = {} } = options;
+  const palette = PALETTES[theme];
   const extent = sideExtent(plan);
   const panels = SIDES.flatMap((side, row) =>
     (["natural", "planned"] as const).map((state, column) => {
       const box = { ...extent, x: column * extent.width, y: row * extent.height };
-      return panel(plan, side, state, box, extent, palette);
+      return panel(plan, { side, state, shape }, box, extent, palette);
     }),
   );
   const [width, height] = [2 * extent.width, 2 * extent.height];
@@ -65,7 +64,7 @@ export function drawStrip(plan: BrowPlan, options: StripDrawing = {}): string {
         "font-family": FONT_FAMILY,
       },
       [
-        element("title", {}, [options.title ?? "Brows as they grow and as planned"]),
+        element("title", {}, [title]),
         element("desc", {}, [
           describePlan(
             plan,
@@ -99,8 +98,7 @@ function sideExtent({ face, marks }: BrowPlan): Box {
 
 function panel(
   plan: BrowPlan,
-  side: Side,
-  state: State,
+  { side, state, shape }: Panel,
   box: Box,
   extent: Box,
   palette: Palette,
@@ -116,12 +114,12 @@ function panel(
   const brow: readonly Layer[] =
     state === "natural"
       ? [
-          naturalBrowLayer(face[side].brow, side, brush),
+          bordersLayer(face[side].brow, side, "natural", brush),
           lengthsLayer(natural[side].marks, naturalMeasures[side], side, brush),
           dotsLayer(natural[side].marks, side, "natural", brush),
         ]
       : [
-          plannedBrowLayer(marks[side], side, brush),
+          plannedBrowLayer(marks[side], side, shape, brush),
           lengthsLayer(marks[side], measures[side], side, brush),
           dotsLayer(marks[side], side, "planned", brush),
         ];

@@ -1,10 +1,12 @@
 import type { BrowPlan } from "../mapping/index.js";
+import type { OutlineOptions } from "../proportions/index.js";
 import { GeometryError } from "../units/index.js";
 import type { Block } from "./block.js";
 import type { Box, Spot } from "./box.js";
 import type { Brush } from "./brush.js";
 import { compose, type Composition, sideHeadings } from "./compose.js";
 import { movesLayer } from "./moves-layer.js";
+import type { Palette } from "./palette.js";
 import { PAPERS } from "./paper.js";
 import { faceBox, planLayers } from "./plan-layers.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
@@ -19,7 +21,12 @@ export interface MapBlock extends Block {
 const RULER_LENGTH = 50;
 
 /** A plan at true size: one millimetre on the face, seen from the front, is one on paper. */
-export function mapBlock(plan: BrowPlan, width: number, palette: Brush["palette"]): MapBlock {
+export function mapBlock(
+  plan: BrowPlan,
+  width: number,
+  shape: OutlineOptions,
+  palette: Palette,
+): MapBlock {
   const brushAt = (origin: Spot): Brush => ({
     view: uprightView(origin, 1),
     palette,
@@ -29,7 +36,12 @@ export function mapBlock(plan: BrowPlan, width: number, palette: Brush["palette"
   requireRoom(extent.width, width);
   const at = (left: number, top: number): Composition => {
     const origin: Spot = [left + (width - extent.width) / 2 - extent.x, top - extent.y];
-    return composed(plan, { x: left, y: top, width, height: extent.height }, brushAt(origin));
+    return composed(
+      plan,
+      { x: left, y: top, width, height: extent.height },
+      shape,
+      brushAt(origin),
+    );
   };
   return {
     height: extent.height,
@@ -38,7 +50,7 @@ export function mapBlock(plan: BrowPlan, width: number, palette: Brush["palette"
   };
 }
 
-function composed(plan: BrowPlan, box: Box, brush: Brush): Composition {
+function composed(plan: BrowPlan, box: Box, shape: OutlineOptions, brush: Brush): Composition {
   const ruler: TrueSizeRuler = {
     from: [box.x + 1, box.y + box.height - 2],
     length: RULER_LENGTH,
@@ -48,7 +60,7 @@ function composed(plan: BrowPlan, box: Box, brush: Brush): Composition {
     elements: [trueSizeRuler(ruler, brush)],
     closed: [boxOfUprightRuler(ruler)],
   };
-  const layers = planLayers(plan, box, brush, [movesLayer(plan, brush)]);
+  const layers = planLayers(plan, box, shape, brush, [movesLayer(plan, brush)]);
   return compose([...layers, rulerLayer], sideHeadings(box, brush), box, brush);
 }
 

@@ -1,7 +1,8 @@
 import type { BrowPlan } from "../mapping/index.js";
+import type { OutlineOptions } from "../proportions/index.js";
 import { type Box, boxAround } from "./box.js";
 import type { Brush } from "./brush.js";
-import { dotsLayer, naturalBrowLayer, plannedBrowLayer } from "./brow-layers.js";
+import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
@@ -16,6 +17,7 @@ import { SIDES } from "./view.js";
 export function planLayers(
   plan: BrowPlan,
   box: Box,
+  shape: OutlineOptions,
   brush: Brush,
   beneathDots: readonly Layer[] = [],
 ): readonly Layer[] {
@@ -30,11 +32,11 @@ export function planLayers(
       closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
     },
     midlineLayer({ top: highest + MIDLINE_RISE, bottom: lowest - 2, name: "midline" }, brush),
-    ...SIDES.map((side) => naturalBrowLayer(face[side].brow, side, brush)),
+    ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
     ...SIDES.map((side) => guidesLayer(guides[side], marks[side], side, rooms[side], brush)),
     landmarksLayer(face, box, brush),
-    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, brush)),
+    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, shape, brush)),
     ...beneathDots,
     ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
   ];

@@ -2,7 +2,18 @@ import { requireFinite } from "../units/index.js";
 
 /** Elements that the pictures are made of. */
 type ElementName =
-  "circle" | "desc" | "g" | "image" | "line" | "path" | "rect" | "svg" | "text" | "title" | "tspan";
+  | "circle"
+  | "desc"
+  | "g"
+  | "image"
+  | "line"
+  | "path"
+  | "rect"
+  | "style"
+  | "svg"
+  | "text"
+  | "title"
+  | "tspan";
 
 /** Attributes by their SVG names; one that is undefined is left out. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;

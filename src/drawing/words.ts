@@ -37,6 +37,13 @@ export function withUncertainty({ value, u }: Measured, decimals: number): strin
   return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
 }
 
+/** A difference with its sign: "+1.5", "−0.5", "±0.0" where it rounds to nothing. */
+export function withSign(value: number, decimals: number): string {
+  const printed = decimal(value, decimals);
+  if (Number(Math.abs(value).toFixed(decimals)) === 0) return `±${printed}`;
+  return value > 0 ? `+${printed}` : printed;
+}
+
 /** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */
 function decimal(value: number, decimals: number): string {
   const printed = Math.abs(value).toFixed(decimals);
