@@ -1,0 +1,97 @@
+import { test } from "@fast-check/vitest";
+import {
+  completeMarks,
+  faceFrame,
+  mapOutline,
+  mm,
+  outline,
+  outlineArea,
+  outlineBorders,
+  outlinePath,
+  pathData,
+  scaleFromReference,
+  px,
+  toPhoto,
+} from "brow-geometry";
+import { flatten, pathArea } from "brow-geometry/geometry";
+import { describe, expect, it } from "vitest";
+import { anyPose } from "../support/arbitraries.js";
+import { expectClose } from "../support/close.js";
+import { photograph } from "../support/photograph.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+const marks = completeMarks({
+  upperStart: mm([15, 20]),
+  upperArch: mm([45, 26]),
+  tailEnd: mm([60, 18]),
+});
+const drawn = outline(marks, { frontRoundness: 0.4 });
+
+describe("outlinePath", () => {
+  it("visits lower border, upper border and front edge, and closes", () => {
+    const path = outlinePath(drawn);
+    expectClose(
+      path.map(([from]) => from),
+      [
+        marks.lowerStart,
+        marks.lowerBody,
+        marks.lowerArch,
+        marks.tailEnd,
+        marks.upperArch,
+        marks.upperStart,
+      ],
+      1e-12,
+    );
+    expect(pathData(path)).toMatch(/^M15 12C.*Z$/);
+  });
+
+  it("is counter-clockwise on the other side, and in the photo's own axes, too", () => {
+    const image = mapOutline(drawn, ([x, y]) => mm([-x, y]));
+    expect(pathArea(outlinePath(image))).toBeGreaterThan(0);
+    expectClose(outlineArea(image), outlineArea(drawn), 1e-9);
+    expect(pathArea(outlinePath(mapOutline(drawn, ([x, y]) => px([x, -y]))))).toBeGreaterThan(0);
+  });
+});
+
+describe("mapOutline", () => {
+  test.prop([anyPose()])("puts the exact curve on the photo", (pose) => {
+    const photo = photograph(syntheticFace(), pose);
+    const scale = scaleFromReference(px([0, 0]), px([100, 0]), mm(100 * pose.factor));
+    const frame = faceFrame(photo, scale);
+    const onPhoto = mapOutline(drawn, (point) => toPhoto(point, frame));
+    // Points of the curve on the photo are photographed points of the curve: 8 of each piece.
+    const [own, there] = [outlinePath(drawn), outlinePath(onPhoto)];
+    const points = own.flatMap((cubic) => flatten([cubic], mm(0.01)));
+    const polygon = there.flatMap((cubic) => flatten([cubic], px(0.01 / pose.factor)));
+    for (const point of points) {
+      const [x, y] = toPhoto(point, frame);
+      const nearest = Math.min(
+        ...polygon.map((other, index) =>
+          fromSegment([x, y], polygon.at(index - 1) ?? other, other),
+        ),
+      );
+      expect(nearest).toBeLessThan(0.02 / pose.factor);
+    }
+    expectClose(outlineArea(onPhoto) * pose.factor ** 2, outlineArea(drawn), 1e-3);
+  });
+});
+
+describe("outlineBorders", () => {
+  it("runs from start to tail end", () => {
+    const { upper, lower } = outlineBorders(drawn, mm(0.01));
+    expect([upper[0], upper.at(-1)]).toEqual([marks.upperStart, marks.tailEnd]);
+    expectClose([lower[0], lower.at(-1)], [marks.lowerStart, marks.tailEnd], 1e-12);
+  });
+});
+
+function fromSegment(
+  point: readonly number[],
+  from: readonly number[],
+  to: readonly number[],
+): number {
+  const [x = 0, y = 0] = [0, 1].map((axis) => (to[axis] ?? 0) - (from[axis] ?? 0));
+  const [pointX = 0, pointY = 0] = [0, 1].map((axis) => (point[axis] ?? 0) - (from[axis] ?? 0));
+  const size = x * x + y * y;
+  const foot = size === 0 ? 0 : Math.min(Math.max((pointX * x + pointY * y) / size, 0), 1);
+  return Math.hypot(pointX - foot * x, pointY - foot * y);
+}

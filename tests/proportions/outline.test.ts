@@ -1,0 +1,309 @@
+import { fc, test } from "@fast-check/vitest";
+import {
+  completeMarks,
+  distance,
+  FACE_MIDLINE,
+  heightOver,
+  lengthOf,
+  measureSide,
+  mirror,
+  mm,
+  outline,
+  outlineArea,
+  outlineBorders,
+  type OutlineMarks,
+  type OutlineOptions,
+  outlinePath,
+  type Point,
+  type StationThickness,
+  thickness,
+} from "brow-geometry";
+import { flatten, pathArea, pathLength } from "brow-geometry/geometry";
+import { polygonArea as areaByD3 } from "d3-polygon";
+import { Bezier } from "bezier-js";
+import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
+import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
+import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
+import { describe, expect, it } from "vitest";
+import { expectClose } from "../support/close.js";
+import { refusal } from "../support/refusal.js";
+
+const between = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.double({ min, max, noNaN: true });
+
+const anyShape: fc.Arbitrary<OutlineOptions> = fc.record(
+  {
+    angularity: between(0, 1),
+    startSlope: between(0, 3),
+    tailSlope: between(0, 3),
+    frontRoundness: between(0, 1),
+  },
+  { requiredKeys: [] },
+);
+
+/** Dots of a left brow: arched or flat, thin or thick, with a start line that may slant a little. */
+const anyMarks = fc
+  .record({
+    start: fc.tuple(between(8, 20), between(12, 26)),
+    front: fc.tuple(between(18, 36), between(-3, 12)),
+    tail: fc.tuple(between(8, 24), between(-14, 6)),
+    thickness: fc.record({ start: between(2, 10), body: between(2, 10), arch: between(2, 10) }),
+    slant: between(-1.5, 1.5),
+  })
+  .map(({ start: [x, y], front, tail, thickness: read, slant }) => {
+    const upperArch = mm([x + front[0], y + front[1]]);
+    const tailEnd = mm([upperArch[0] + tail[0], upperArch[1] + tail[1]]);
+    const stations = read as StationThickness;
+    return { upper: { upperStart: mm([x, y]), upperArch, tailEnd }, stations, slant };
+  });
+
+const usual = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+
+function isSimple(polygon: readonly Point<"mm">[]): boolean {
+  const ring = polygon.map(([x, y]) => new Coordinate(x, y));
+  return IsValidOp.isValid(new GeometryFactory().createPolygon(ring));
+}
+
+describe("outline", () => {
+  it("runs through its dots", () => {
+    const marks = completeMarks(usual);
+    const { upper, lower, front, tail } = outline(marks);
+    expect(upper.map(([from]) => from)).toEqual([marks.upperStart, marks.upperArch]);
+    expectClose(
+      lower.map(([from]) => from),
+      [marks.lowerStart, marks.lowerBody, marks.lowerArch],
+      1e-12,
+    );
+    expect([upper.at(-1)?.[3], lower.at(-1)?.[3]]).toEqual([marks.tailEnd, marks.tailEnd]);
+    expect(front.map(([from, , , to]) => [from, to])).toEqual([
+      [marks.lowerStart, marks.upperStart],
+    ]);
+    expect(tail).toEqual([]);
+  });
+
+  it("rounds the arch or makes it a corner, by one number", () => {
+    const slopesAtArch = (angularity: number): readonly number[] => {
+      const [front, tail] = outline(completeMarks(usual, undefined, { angularity }), {
+        angularity,
+      }).upper;
+      return [
+        ((front?.[3][1] ?? 0) - (front?.[2][1] ?? 0)) /
+          ((front?.[3][0] ?? 0) - (front?.[2][0] ?? 0)),
+        ((tail?.[1][1] ?? 0) - (tail?.[0][1] ?? 0)) / ((tail?.[1][0] ?? 0) - (tail?.[0][0] ?? 0)),
+      ];
+    };
+    expectClose(slopesAtArch(0), [0, 0], 1e-12);
+    expectClose(slopesAtArch(0.5), [0.1, -4 / 15], 1e-12);
+    expectClose(slopesAtArch(1), [6 / 30, -8 / 15], 1e-12);
+  });
+
+  it("is parabolas from dot to dot where no end slope is asked for", () => {
+    // From (15, 20) to a level (45, 26): y = 26 − 6 ((45 − x) / 30)².
+    const round = { angularity: 0 };
+    const { upper } = outlineBorders(
+      outline(completeMarks(usual, undefined, round), round),
+      mm(1e-5),
+    );
+    for (const x of [18, 27, 40]) {
+      expectClose(heightOver(mm(x), upper), 26 - 6 * ((45 - x) / 30) ** 2, 1e-4);
+    }
+  });
+
+  it("goes straight over an angular arch", () => {
+    const corner = { angularity: 1 };
+    const { upper } = outline(completeMarks(usual, undefined, corner), corner);
+    expectClose(pathLength(upper), Math.hypot(30, 6) + Math.hypot(15, 8), 1e-9);
+  });
+
+  it("bulges over the start line by so many half thicknesses", () => {
+    for (const [frontRoundness, depth] of [
+      [0, 0],
+      [0.5, 2],
+      [1, 4],
+    ] as const) {
+      const drawn = outline(completeMarks(usual), { frontRoundness });
+      const most = Math.min(...flatten(drawn.front, mm(1e-5)).map(([x]) => x));
+      expectClose(most, 15 - depth, 1e-4);
+    }
+  });
+
+  it("has the area of the strips that it is made of", () => {
+    // Thickness 8, 7, 6, 0 over widths 15, 15, 15, by the areas under a PCHIP in closed form: a piece
+    // holds width · (mean of ends) + width² · (slope there − slope here) / 12.
+    const marks = completeMarks(usual);
+    const slopes = [-1 / 15, -1 / 15, -2 / (15 + 15 / 6), 0];
+    const end = (3 * (-6 / 15) - -1 / 15) / 2;
+    slopes[3] = end;
+    const stations = [8, 7, 6, 0];
+    let area = 0;
+    for (let index = 0; index < 3; index += 1) {
+      const [here = 0, next = 0] = stations.slice(index, index + 2);
+      const [slopeHere = 0, slopeNext = 0] = slopes.slice(index, index + 2);
+      area += 15 * ((here + next) / 2) + (225 * (slopeHere - slopeNext)) / 12;
+    }
+    expectClose(outlineArea(outline(marks)), area, 1e-9);
+  });
+
+  it("draws a flat brow without a step at its arch", () => {
+    const rising = { upperStart: mm([15, 18]), upperArch: mm([43, 21]), tailEnd: mm([59, 22.5]) };
+    const { upper } = outlineBorders(
+      outline(completeMarks(rising, undefined, { angularity: 0 }), { angularity: 0 }),
+      mm(1e-4),
+    );
+    const slopes = upper
+      .slice(1)
+      .map(([x, y], index) => (y - (upper[index]?.[1] ?? 0)) / (x - (upper[index]?.[0] ?? 0)));
+    // Flanks of 3/28 and 1.5/16.
+    for (const slope of slopes) {
+      expect(slope).toBeGreaterThan(0.08);
+      expect(slope).toBeLessThan(0.13);
+    }
+  });
+
+  it.each([
+    ["an arch beyond the tail end", { upperArch: mm([61, 26]) }, "marks.tailEnd"],
+    ["an arch before the start", { upperArch: mm([14, 26]) }, "marks.upperArch"],
+    ["a body before the start", { lowerBody: mm([15, 14]) }, "marks.lowerBody"],
+    ["lower dots out of order", { lowerArch: mm([29, 14]) }, "marks.lowerArch"],
+    ["a lower arch beyond the tail end", { lowerArch: mm([60, 14]) }, "marks.tailEnd"],
+    ["a lower start above the upper border", { lowerStart: mm([15, 20.5]) }, "marks.lowerStart"],
+    ["a lower body on the upper border", { lowerBody: mm([30, 24.05]) }, "marks.lowerBody"],
+  ] as const)("refuses %s", (_, moved, field) => {
+    const marks = { ...completeMarks(usual), ...moved };
+    const error = refusal(() => outline(marks));
+    expect(error.code).toBe("inconsistent");
+    expect(error.detail).toMatchObject({ where: "outline", field });
+  });
+
+  it("refuses a front edge that would cross the upper border", () => {
+    // A border that sags under its chord, and a lower start far out, just below it.
+    const marks = { ...completeMarks(usual), lowerStart: mm([29, 21.9]), lowerBody: mm([35, 17]) };
+    const error = refusal(() => outline(marks, { startSlope: 0, angularity: 1 }));
+    expect(error).toMatchObject({ code: "inconsistent", detail: { field: "marks.lowerStart" } });
+    expect(error.message).toContain("front edge");
+  });
+
+  it.each([
+    [{ angularity: 1.1 }, "out-of-range", "options.angularity"],
+    [{ startSlope: 3.1 }, "out-of-range", "options.startSlope"],
+    [{ tailSlope: -0.1 }, "out-of-range", "options.tailSlope"],
+    [{ frontRoundness: 2 }, "out-of-range", "options.frontRoundness"],
+    [{ angularity: Number.NaN }, "not-finite", "options.angularity"],
+  ] as const)("refuses %s", (options, code, field) => {
+    const error = refusal(() => outline(completeMarks(usual), options));
+    expect(error.code).toBe(code);
+    expect(error.detail.field).toBe(field);
+  });
+
+  it("refuses a dot that is no place", () => {
+    const marks = { ...completeMarks(usual), lowerBody: mm([Number.NaN, 12]) };
+    expect(refusal(() => outline(marks))).toMatchObject({
+      code: "not-finite",
+      detail: { field: "marks.lowerBody" },
+    });
+  });
+
+  const anyOutline = fc.tuple(anyMarks, anyShape).map(([{ upper, stations, slant }, shape]) => {
+    const marks = completeMarks(upper, stations, shape);
+    const { lowerStart } = marks;
+    return {
+      marks: { ...marks, lowerStart: mm([lowerStart[0] + slant, lowerStart[1]]) },
+      stations,
+      shape,
+    };
+  });
+
+  test.prop([anyOutline])("is simple, closed and counter-clockwise", ({ marks, shape }) => {
+    const drawn = drawnOrRefused(marks, shape);
+    if (drawn === undefined) return;
+    const path = outlinePath(drawn);
+    path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
+    expect(pathArea(path)).toBeGreaterThan(0);
+    expect(isSimple(flatten(path, mm(0.002)))).toBe(true);
+  });
+
+  test.prop([anyOutline])(
+    "has its one highest point at an arch above both ends",
+    ({ marks, shape }) => {
+      const drawn = drawnOrRefused(marks, shape);
+      const isArched = marks.upperArch[1] > Math.max(marks.upperStart[1], marks.tailEnd[1]) + 1e-6;
+      if (drawn === undefined || !isArched) return;
+      const heights = flatten(drawn.upper, mm(0.001)).map(([, y]) => y);
+      const top = heights.indexOf(Math.max(...heights));
+      expectClose(heights[top], marks.upperArch[1], 0);
+      heights.slice(1).forEach((height, index) => {
+        if (index < top) expect(height).toBeGreaterThanOrEqual((heights[index] ?? 0) - 1e-12);
+        else expect(height).toBeLessThanOrEqual((heights[index] ?? 0) + 1e-12);
+      });
+      const others = [...drawn.lower, ...drawn.front].flatMap((cubic) =>
+        flatten([cubic], mm(0.01)),
+      );
+      expect(Math.max(...others.map(([, y]) => y))).toBeLessThanOrEqual(marks.upperArch[1] + 1e-9);
+    },
+  );
+
+  test.prop([anyMarks, anyShape])(
+    "measures back to what was asked for",
+    ({ upper, stations }, shape) => {
+      const marks = completeMarks(upper, stations, shape);
+      const drawn = outline(marks, shape);
+      const borders = outlineBorders(drawn, mm(0.001));
+      const read = measureSide(marks, {
+        side: "left",
+        landmarks: {},
+        skin: { kind: "flat" },
+        borders,
+      });
+      expectClose(read.startThickness, stations.start, 0.02);
+      expectClose(read.bodyThickness, stations.body, 0.02);
+      expectClose(read.archThickness, stations.arch, 0.02);
+      expectClose(thickness(marks.upperArch, borders)?.value, stations.arch, 0.02);
+
+      // Start, arch and tail end lie on the outline, so that lengths between them are the plan's.
+      const [front, tail] = drawn.upper;
+      expectClose(distance(front?.[0] ?? mm([0, 0]), front?.[3] ?? mm([0, 0])), read.front, 0.02);
+      expectClose(distance(tail?.[0] ?? mm([0, 0]), tail?.[3] ?? mm([0, 0])), read.tail, 0.02);
+      expectClose(pathLength(drawn.upper), lengthOf(borders.upper, { kind: "flat" }), 0.02);
+      const byBezierJs = drawn.upper.reduce(
+        (sum, cubic) => sum + new Bezier(cubic.map(([x, y]) => ({ x, y }))).length(),
+        0,
+      );
+      expectClose(pathLength(drawn.upper), byBezierJs, 1e-3);
+
+      const polygon = flatten(outlinePath(drawn), mm(1e-4)).map(([x, y]): [number, number] => [
+        x,
+        y,
+      ]);
+      expectClose(outlineArea(drawn), Math.abs(areaByD3(polygon)), 0.02);
+    },
+  );
+
+  test.prop([anyMarks, anyShape])(
+    "is the mirrored outline on the other side",
+    ({ upper, stations }, shape) => {
+      const marks = completeMarks(upper, stations, shape);
+      const [own, image] = [outline(marks, shape), outline(mirror(marks, FACE_MIDLINE), shape)];
+      for (const part of ["upper", "lower", "front"] as const) {
+        expectClose(
+          image[part].map((cubic) => cubic.map((point) => mirror(point, FACE_MIDLINE))),
+          own[part],
+          1e-9,
+        );
+      }
+    },
+  );
+});
+
+/** Slanting start lines may be refused, and then only for the front edge. */
+function drawnOrRefused(
+  marks: OutlineMarks,
+  shape: OutlineOptions,
+): ReturnType<typeof outline> | undefined {
+  try {
+    return outline(marks, shape);
+  } catch {
+    const error = refusal(() => outline(marks, shape));
+    expect(error.detail.field).toBe("marks.lowerStart");
+    return undefined;
+  }
+}
