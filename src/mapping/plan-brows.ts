@@ -31,7 +31,7 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const plan = planBrows(face, { lead: "left" });
- * plan.moves[0]?.text; // → "right start: up 3 mm, outward 2 mm"
+ * plan.moves[0]?.text; // → "right start: up 3.5 mm, outward 2 mm"
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```
  */
@@ -58,7 +58,7 @@ export function planBrows(face: PlannableFace, choices: Choices = {}): BrowPlan 
  * const photo: PlannableFace<"px"> = { right: side(-1), left: side(1), midline: {} };
  * const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
  * const plan = planOnPhoto(photo, faceFrame(photo, scale));
- * plan.marks.left.upperStart; // → [17.0, 20.4]
+ * plan.marks.left.upperStart; // → [17.0, 20.6]
  * ```
  */
 export function planOnPhoto(

@@ -11,6 +11,7 @@ import {
 import { DOT_NAMES } from "./dot-names.js";
 import { inHalves } from "./half-millimetres.js";
 import type { DotMove } from "./moves.js";
+import { placeOf } from "./place.js";
 import type { BrowPlan } from "./plan.js";
 
 /** The stages in which an artist draws a map, in their order. */
@@ -77,8 +78,8 @@ export interface WorkOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
- * first?.text; // → "right start: up 3 mm"
- * first?.check; // → { from: "inner eye corner", to: "start", reading: 25.6 }
+ * first?.text; // → "right start: up 3.5 mm"
+ * first?.check; // → { from: "line through the inner eye corners", to: "start", reading: 25.6 }
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
@@ -138,9 +139,9 @@ const STAGES: readonly StageSteps[] = [
   ],
   (_, side) => [join("upper-borders", side, "upper border: join start, arch and tail end")],
   (plan, side) => [
-    thick(plan, side, "startThickness", "start"),
-    thick(plan, side, "bodyThickness", "body"),
-    thick(plan, side, "archThickness", "arch"),
+    thick(plan, side, "startThickness", "lowerStart", "start"),
+    thick(plan, side, "bodyThickness", "lowerBody", "body"),
+    thick(plan, side, "archThickness", "lowerArch", "arch"),
   ],
   (_, side) => [
     join("lower-borders", side, "lower border: join lower start, body, arch and tail end"),
@@ -192,12 +193,17 @@ function moved(
 ): WorkStep {
   const move = plan.moves.find((one) => one.side === side && one.dot === dot);
   const why = whyOf(plan, side, dot, stage);
-  if (move === undefined || move.kind === "place") {
-    return still(stage, side, move?.text ?? `${side} ${DOT_NAMES[dot]}`, why, read);
+  const name = `${side} ${DOT_NAMES[dot]}`;
+  if (move?.kind !== "move" && move?.kind !== "stay") {
+    const { distance, height } = placeOf(plan.marks[side][dot], side);
+    const place =
+      positive === "up"
+        ? `${inHalves(height)} mm above the inner eye corners`
+        : `${inHalves(distance)} mm from the midline`;
+    return still(stage, side, `${name}: place it ${place}`, why, read);
   }
   const by = part(move);
   const amount = inHalves(Math.abs(by));
-  const name = `${side} ${DOT_NAMES[dot]}`;
   if (amount === 0) {
     return still(stage, side, `${name}: stays, neither ${positive} nor ${negative}`, why, read);
   }
@@ -206,10 +212,17 @@ function moved(
   return withCheck({ stage, side, amount: mm(amount), direction, text, why }, read);
 }
 
-function thick(plan: BrowPlan, side: Side, measure: MeasureName, station: string): WorkStep {
+function thick(
+  plan: BrowPlan,
+  side: Side,
+  measure: MeasureName,
+  lower: Dot,
+  station: string,
+): WorkStep {
   const read = check(plan, side, measure, `upper ${station}`, `lower ${station}`);
-  const text = `${side} ${station}: ${inHalves(read?.reading ?? 0)} mm thick, straight down`;
-  return still("thickness", side, text, reasonOf(plan, "thickness-"), read);
+  const amount = read === undefined ? "" : `${inHalves(read.reading)} mm thick, `;
+  const text = `${side} ${station}: ${amount}straight down`;
+  return still("thickness", side, text, whyOf(plan, side, lower, "thickness"), read);
 }
 
 function join(stage: WorkStage, side: Side, what: string): WorkStep {
@@ -265,6 +278,7 @@ const REASON_OF: { readonly [Stage in WorkStage]?: string } = {
   starts: "start-",
   arches: "arch-",
   "tail-ends": "tail-",
+  thickness: "thickness-",
 };
 
 function reasonOf(plan: BrowPlan, prefix: string): string {
