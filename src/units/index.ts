@@ -11,11 +11,13 @@ export {
   type Outcome,
 } from "./decide.js";
 export { requireFinite, requireFinitePoint, requirePolyline, requirePositive } from "./finite.js";
+export { formatLength } from "./format-length.js";
 export {
   GeometryError,
   type GeometryErrorCode,
   type GeometryErrorDetail,
 } from "./geometry-error.js";
+export type { InputComponent, MeasuredInputs, PlainValues } from "./measured-inputs.js";
 export {
   type Measured,
   measured,
@@ -24,9 +26,9 @@ export {
   type PointUncertainty,
   requireUncertainty,
 } from "./measured.js";
-export type { InputComponent, MeasuredInputs, PlainValues } from "./measured-inputs.js";
 export { normalDistribution, normalQuantile } from "./normal-distribution.js";
 export { type Note, note, type NoteValues } from "./note.js";
+export { parseLength } from "./parse-length.js";
 export {
   type Drawn,
   type DrawOptions,
@@ -50,6 +52,7 @@ export {
   px,
   type Unit,
 } from "./quantity.js";
+export { readCaliper, type ReadingOptions, readRuler } from "./read-ruler.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./result-components.js";
 export {
   type Scale,
