@@ -272,6 +272,7 @@ export {
   fitMidline,
   fitMirrorPlane,
   type GivenPoints,
+  MEASURE_NAMES,
   type Midline,
   type MidlineMethod,
   type MidlineOptions,
@@ -284,6 +285,7 @@ export {
   type SideComparison,
   type SideDifference,
   toFace,
+  toleranceFor,
   toPhoto,
   type TurnedFace,
   type Turning,
@@ -292,10 +294,16 @@ export {
 } from "./symmetry/index.js";
 export {
   combineScales,
+  correctPerspective,
   fitRuler,
+  fromReadings,
   IRIS_WIDTH,
   type IrisOptions,
   type MarkerOptions,
+  type PerspectiveOptions,
+  type ReadableMeasure,
+  type Reading,
+  type ReadingSheet,
   type ReferenceDepth,
   type ReferenceOptions,
   type RulerFit,
@@ -305,6 +313,8 @@ export {
   scaleFromMarker,
   scaleFromReference,
   scaleFromRuler,
+  type SheetOptions,
+  type SideReadingSheet,
 } from "./calibration/index.js";
 export {
   type BrowPlan,

@@ -5,10 +5,10 @@ import {
   type DecisionOptions,
   type Measured,
   measured,
-  type ToleranceName,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../units/index.js";
+import { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
 
 /** One measure of both sides, and how they differ. */
 export interface SideDifference {
@@ -40,30 +40,6 @@ export interface ComparisonOptions extends DecisionOptions {
   readonly differences?: { readonly [Name in MeasureName]?: Measured };
 }
 
-/** What kind of tolerance each measure falls under; none for angles and areas. */
-const TOLERANCE_OF: Readonly<Record<MeasureName, ToleranceName | undefined>> = {
-  front: "position",
-  tail: "position",
-  frontAlong: "position",
-  tailAlong: "position",
-  frontOnPhoto: "position",
-  tailOnPhoto: "position",
-  frontShare: "frontShare",
-  startDistance: "position",
-  archDistance: "position",
-  tailDistance: "position",
-  startHeight: "position",
-  archHeight: "position",
-  tailHeight: "position",
-  startThickness: "thickness",
-  bodyThickness: "thickness",
-  archThickness: "thickness",
-  eyeToTail: "position",
-  lidToBrow: "position",
-  frontInclination: undefined,
-  area: undefined,
-};
-
 /**
  * Compares the two sides measure by measure: natural brows, plans, drawn maps and readings taken by
  * hand alike. Differences are left minus right.
@@ -87,14 +63,12 @@ export function compareSides(
   options: ComparisonOptions = {},
 ): SideComparison {
   const { tolerances = WORKING_TOLERANCES, differences: given = {} } = options;
-  const names = Object.keys(TOLERANCE_OF) as readonly MeasureName[];
-  const differences = names.flatMap((measure): readonly SideDifference[] => {
+  const differences = MEASURE_NAMES.flatMap((measure): readonly SideDifference[] => {
     const right = measures.right[measure];
     const left = measures.left[measure];
     if (right === undefined || left === undefined) return [];
     const difference = given[measure] ?? independentDifference(left, right);
-    const kind = TOLERANCE_OF[measure];
-    const tolerance = kind === undefined ? undefined : tolerances.tolerances[kind];
+    const tolerance = toleranceFor(measure, tolerances);
     return [
       tolerance === undefined
         ? { measure, right, left, difference }

@@ -11,6 +11,7 @@ export type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./m
 export type { GivenPoints } from "./midline-methods.js";
 export { FACE_MIDLINE, mirror } from "./mirror.js";
 export { type NoseDeviation, noseDeviation, type NoseOptions } from "./nose-deviation.js";
+export { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
 export { toFace } from "./to-face.js";
 export { toPhoto } from "./to-photo.js";
 export { type TurnedFace, turnToFront } from "./turn-to-front.js";

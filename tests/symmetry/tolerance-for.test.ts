@@ -1,0 +1,26 @@
+import {
+  type MeasureName,
+  MEASURE_NAMES,
+  NOTICED_BY_CLIENTS,
+  toleranceFor,
+  WORKING_TOLERANCES,
+} from "brow-geometry";
+import { expect, it } from "vitest";
+
+const { position, thickness, frontShare } = WORKING_TOLERANCES.tolerances;
+
+it.each<[MeasureName | "startToStart", unknown]>([
+  ["startToStart", position],
+  ["tailHeight", position],
+  ["bodyThickness", thickness],
+  ["frontShare", frontShare],
+  ["frontInclination", undefined],
+])("toleranceFor %s is the working set's for its kind", (measure, expected) => {
+  expect(toleranceFor(measure, WORKING_TOLERANCES)).toBe(expected);
+});
+
+it("toleranceFor says nothing where the set does not", () => {
+  expect(toleranceFor("archThickness", NOTICED_BY_CLIENTS)).toBeUndefined();
+  expect(MEASURE_NAMES.filter((name) => toleranceFor(name, NOTICED_BY_CLIENTS))).toHaveLength(14);
+  expect(new Set(MEASURE_NAMES).size).toBe(20);
+});
