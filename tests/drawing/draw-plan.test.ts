@@ -194,6 +194,34 @@ describe("a picture over a photo", () => {
   });
 });
 
+describe("a planned brow", () => {
+  const plan = planBrows(syntheticFace());
+  const pathOf = (source: string): string =>
+    withClass(pictureOf(source), "planned")[0]?.children.at(-1)?.children[0]?.attributes.d ?? "";
+
+  it("is drawn as its outline, through its dots", () => {
+    const spots = pathSpots(pathOf(drawPlan(plan)));
+    for (const dot of ["upperStart", "upperArch", "tailEnd", "lowerStart", "lowerBody"] as const) {
+      const [x, y] = plan.marks.right[dot];
+      expect(spots.some((spot) => Math.hypot(spot[0] - x, spot[1] + y) < 2e-3)).toBe(true);
+    }
+  });
+
+  it("takes the shape that is asked for, and no impossible one", () => {
+    const round = pathOf(drawPlan(plan, { shape: { frontRoundness: 0.5 } }));
+    expect(round).not.toBe(pathOf(drawPlan(plan)));
+    expect(() => drawPlan(plan, { shape: { frontRoundness: 2 } })).toThrow(GeometryError);
+  });
+
+  it("is joined from dot to dot where no outline runs through its dots", () => {
+    const { right } = plan.marks;
+    const pinned = { ...right, lowerBody: mm([right.lowerBody[0], right.upperArch[1] + 2]) };
+    const source = drawPlan({ ...plan, marks: { ...plan.marks, right: pinned } });
+    expect(pathOf(source)).toMatch(/^M[^C]*Z$/);
+    expect(pathSpots(pathOf(source))).toHaveLength(6);
+  });
+});
+
 describe("text in a picture", () => {
   const plan = planBrows(syntheticFace());
 
