@@ -1,5 +1,5 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
-import { fitMidline } from "../symmetry/index.js";
+import { fitMidline, fitMirrorPlane } from "../symmetry/index.js";
 import { measured, type Measured, toDegrees } from "../units/index.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
@@ -39,9 +39,10 @@ const ESTIMATED_YAW_U = 0.3;
 /**
  * How a head is held: roll from the midline; yaw and pitch from depth alone.
  *
- * Yaw comes from the direction of all pairs with depth, pitch from the line between the corners of
- * the eyes and of the mouth, against that of an average face: a pitch is good to about 5°, the
- * difference of two pitches of the same person is better.
+ * Yaw comes from the mirror plane of the relief, or where there is none from the direction of all
+ * pairs with depth; pitch from the line between the corners of the eyes and of the mouth, against
+ * that of an average face: a pitch is good to about 5°, the difference of two pitches of the same
+ * person is better.
  *
  * @throws GeometryError `sides-swapped` for a mirrored picture, `not-finite`
  *
@@ -73,16 +74,25 @@ function rollOf(face: Face<"px">): Measured | undefined {
 }
 
 function yawOf(face: Face<"px">): Measured | undefined {
+  const plane = attempt(() => fitMirrorPlane(face), [...NO_MIDLINE, "wrong-count"]);
+  const seen = "answer" in plane ? measured(plane.answer.yaw, plane.answer.yawU) : yawOfPairs(face);
+  if (seen === undefined || face.source?.depth !== "estimated") return seen;
+  return measured(seen.value, Math.hypot(seen.u, ESTIMATED_YAW_U * seen.value));
+}
+
+/** The yaw of a head of which few points have depth: too few for a plane. */
+function yawOfPairs(face: Face<"px">): Measured | undefined {
   const pairs = deepPairs(face);
   const [right, down, ahead] = wayAcross(pairs);
   const width = Math.hypot(right, down);
   const millimetres = millimetresAPixel(face);
   if (pairs.length === 0 || millimetres === undefined) return undefined;
-  const yaw = toDegrees(Math.atan2(-ahead, width));
   const estimated = face.source?.depth === "estimated";
   const depthU = estimated ? ESTIMATED_DEPTH_U : landmarkUncertainty(face, "exocanthion");
-  const scatter = toDegrees((Math.sqrt(2 * pairs.length) * depthU) / (width * millimetres));
-  return measured(yaw, Math.hypot(scatter, estimated ? ESTIMATED_YAW_U * yaw : 0));
+  return measured(
+    toDegrees(Math.atan2(-ahead, width)),
+    toDegrees((Math.sqrt(2 * pairs.length) * depthU) / (width * millimetres)),
+  );
 }
 
 function pitchOf({ across, up }: FacialAxes): Measured {

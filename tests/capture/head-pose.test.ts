@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Face, FACE_MIDLINE, headPose, mirror, mm, px } from "brow-geometry";
+import { type Face, FACE_MIDLINE, headPose, mirror, mm, type Point, px } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
@@ -72,6 +72,23 @@ describe("headPose", () => {
     // There roll is positive where the client's left eye is lower: then the chin lies to the right.
     expectClose(pose.roll?.value, -roll, 3);
     expectClose(pose.yaw?.value, yaw, 2.5);
+  });
+
+  it("is not misled by some points of a relief that lie elsewhere", () => {
+    const rows = Array.from({ length: 40 }, (_, row) => row);
+    const point = (sign: 1 | -1, row: number, more = 0): Point<"mm"> =>
+      mm([sign * (18 + row), 40 - 2.5 * row, 10 - row / 2 + more]);
+    const face: Face<"mm"> = {
+      ...deepFace(),
+      relief: {
+        pairs: rows.map((row) => ({
+          right: point(-1, row),
+          left: point(1, row, row % 8 === 0 ? 25 : 0),
+        })),
+        middle: [mm([0, 30, 14]), mm([0, -40, 24])],
+      },
+    };
+    expectClose(headPose(pictured(held(face, { yaw: 6 }))).yaw?.value, 6, 0.1);
   });
 
   it("says nothing of yaw and pitch without depth", () => {
