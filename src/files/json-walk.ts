@@ -40,8 +40,8 @@ export function walkJson(
     const next = follow(expected, levels, string, scalar, mark);
     if (next === undefined) return start;
     if (mark === "{" || mark === "[" || (mark === undefined && !expected.startsWith("name"))) {
-      const outer = mark === undefined ? levels : levels.slice(0, -1);
-      if (outer.length <= DEEPEST_PATH) visit(pathOf(outer), start);
+      const depth = mark === undefined ? levels.length : levels.length - 1;
+      if (depth <= DEEPEST_PATH) visit(pathOf(levels.slice(0, depth)), start);
     }
     expected = next;
     at = token.lastIndex;
