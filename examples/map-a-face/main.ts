@@ -8,6 +8,7 @@ import {
   drawPlan,
   type Face,
   faceFrame,
+  type FaceFrame,
   fromMesh478,
   fromPoints68,
   fromPoints98,
@@ -17,6 +18,7 @@ import {
   type Scale,
   scaleFromIris,
   scaleFromReference,
+  turnToFront,
 } from "brow-geometry";
 import { type LandmarkFile, parseLandmarkFile } from "brow-geometry/schema";
 import { report } from "./report.js";
@@ -31,7 +33,7 @@ const sample = fileURLToPath(new URL("../data/sample-face.json", import.meta.url
 function main(path: string): void {
   const file = parseLandmarkFile(JSON.parse(readFileSync(path, "utf8")));
   const face = requirePlannable(faceIn(file));
-  const frame = faceFrame(face, scaleIn(file, face));
+  const frame = frameOf(face, scaleIn(file, face));
   const plan = planOnPhoto(face, frame, file.choices);
 
   mkdirSync("demo", { recursive: true });
@@ -61,6 +63,12 @@ function scaleIn({ reference }: LandmarkFile, face: Face<"px">): Scale {
   return reference === undefined
     ? scaleFromIris(face)
     : scaleFromReference(reference.from, reference.to, reference.length);
+}
+
+/** A head that was turned is looked at from its own front, where its points know their depth. */
+function frameOf(face: Face<"px">, scale: Scale): FaceFrame {
+  const depth = face.source?.depth ?? "none";
+  return depth === "none" ? faceFrame(face, scale) : turnToFront(face, scale);
 }
 
 /** A file that cannot be opened, is no JSON, or does not hold what a map needs. */

@@ -8,6 +8,7 @@ import type {
   Note,
   Point,
   ToleranceName,
+  Turning,
 } from "brow-geometry";
 
 const COLUMNS = 80;
@@ -24,14 +25,20 @@ export function report(plan: BrowPlan, frame: FaceFrame): string {
   ].join("\n");
 }
 
-function photo({ scale, midline }: FaceFrame): readonly string[] {
+function photo({ scale, midline, turning }: FaceFrame): readonly string[] {
   const percent = (100 * scale.u) / scale.factor;
   const chin = midline.tilt >= 0 ? "left" : "right";
   return [
     `scale   ${scale.factor.toFixed(4)} mm per pixel, ± ${percent.toFixed(1)} %; from: ${scale.source}`,
     `tilt    ${Math.abs(midline.tilt).toFixed(1)} ± ${midline.tiltU.toFixed(1)}°, chin towards the client's ${chin}; midline: ${midline.method}`,
+    ...(turning === undefined ? [] : [turned(turning)]),
     ...bullets(scale.notes),
   ];
+}
+
+function turned({ yaw, yawU }: Turning): string {
+  const side = yaw >= 0 ? "left" : "right";
+  return `turned  ${Math.abs(yaw).toFixed(1)} ± ${yawU.toFixed(1)}° towards the client's ${side}; taken out by depth`;
 }
 
 const DOTS: readonly (readonly [Dot, string])[] = [

@@ -4,10 +4,12 @@ import type {
   MidlineMethod,
   MirroredLandmark,
   OtherMidline,
+  Turning,
 } from "../symmetry/index.js";
 import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
 import { midlineLandmarks, sideLandmarks } from "./face.js";
 import { length, line, measuredLength, notes, point, size, spread } from "./quantity.js";
+import { skin } from "./skin.js";
 import {
   each,
   finite,
@@ -23,26 +25,31 @@ import {
 
 const names: Words<MirroredLandmark> = { ...sideLandmarks, ...midlineLandmarks };
 
-const method = word<MidlineMethod>({
+const methods: Words<MidlineMethod> = {
   mirror: true,
   endocanthia: true,
   midpoints: true,
   given: true,
-});
+};
+
+const angle = within(-180, 180);
 
 const midline = record<Midline<"px">>(
   {
     line: line<"px">(),
-    tilt: within(-180, 180),
+    tilt: angle,
     tiltU: spread,
     throughU: size<"px">(),
-    method,
+    method: word<Midline<"px">["method"]>({ ...methods, plane: true }),
     offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
     weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
     trimmed: list(word<MirroredLandmark>(names), Object.keys(names).length),
     robust: flag,
     others: list(
-      record<OtherMidline<"px">>({ method, tilt: within(-180, 180), offset: length<"px">() }, {}),
+      record<OtherMidline<"px">>(
+        { method: word<MidlineMethod>(methods), tilt: angle, offset: length<"px">() },
+        {},
+      ),
       10,
     ),
   },
@@ -81,8 +88,20 @@ export const scale: Schema<Scale> = record<Scale>(
   { cameraDistance: measuredLength<"mm">() },
 );
 
+const turning = record<Turning>(
+  {
+    yaw: angle,
+    yawU: spread,
+    depthU: spread,
+    yawPerDepth: finite,
+    pivot: length<"mm">(),
+    skin,
+  },
+  { pitch: angle },
+);
+
 /** The conversion between a photo and the face on it. */
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(
   { midline, scale, origin: point<"px">() },
-  {},
+  { turning },
 );
