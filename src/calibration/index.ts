@@ -1,4 +1,5 @@
 export { combineScales } from "./combine-scales.js";
+export { correctPerspective, type PerspectiveOptions } from "./correct-perspective.js";
 export {
   fitRuler,
   type RulerFit,
@@ -6,7 +7,15 @@ export {
   type RulerOptions,
   scaleFromRuler,
 } from "./fit-ruler.js";
+export {
+  fromReadings,
+  type ReadableMeasure,
+  type Reading,
+  type ReadingSheet,
+  type SheetOptions,
+  type SideReadingSheet,
+} from "./from-readings.js";
 export type { ReferenceDepth } from "./reference-depth.js";
 export { IRIS_WIDTH, type IrisOptions, scaleFromIris } from "./scale-from-iris.js";
-export { type ReferenceOptions, scaleFromReference } from "./scale-from-reference.js";
 export { type MarkerOptions, scaleFromMarker } from "./scale-from-marker.js";
+export { type ReferenceOptions, scaleFromReference } from "./scale-from-reference.js";

@@ -1,0 +1,140 @@
+import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index.js";
+import {
+  GeometryError,
+  type Length,
+  measured,
+  type Measured,
+  parseLength,
+  propagate,
+  readCaliper,
+  type ReadingOptions,
+  readRuler,
+  type Side,
+} from "../units/index.js";
+
+/** What an artist can read with a ruler, a tape or a caliper on one side of the face. */
+export type ReadableMeasure = Exclude<
+  MeasureName,
+  "frontShare" | "frontOnPhoto" | "tailOnPhoto" | "frontInclination" | "area"
+>;
+
+/** A reading: plain, as written with its unit, or with an uncertainty of its own. */
+export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
+
+/** Readings of one side, as many as were taken. */
+export type SideReadingSheet = { readonly [Name in ReadableMeasure]?: Reading };
+
+/** What was read by hand on a face; anything may be left out. */
+export interface ReadingSheet {
+  readonly right?: SideReadingSheet;
+  readonly left?: SideReadingSheet;
+  /** Distance between the two upper start dots. */
+  readonly startToStart?: Reading;
+}
+
+/** How a sheet of readings was taken. */
+export interface SheetOptions extends ReadingOptions {
+  /** Default `"ruler"`. */
+  readonly instrument?: "ruler" | "caliper";
+}
+
+/**
+ * Readings by hand as the same measures that photos give, each with its uncertainty; the front share
+ * follows where front and tail were read.
+ *
+ * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for a name
+ * that nobody can read, and as {@link readRuler}
+ *
+ * @example
+ * ```ts
+ * import { compareSides, fromReadings, mm } from "brow-geometry";
+ * const sheet = fromReadings({
+ *   right: { front: mm(30), tail: "15 mm", bodyThickness: "7 mm" },
+ *   left: { front: "29,5 mm", tail: "1.4 cm" },
+ * });
+ * sheet.left.front; // → { value: 29.5, u: 0.144 }
+ * sheet.right.frontShare; // → { value: 0.667, u: 0.002 }
+ * compareSides(sheet).differences[0]?.difference; // → { value: -0.5, u: 0.204 }
+ * ```
+ */
+export function fromReadings(
+  sheet: ReadingSheet,
+  options: SheetOptions = {},
+): FaceMeasures<Measured> {
+  const startToStart = sheet.startToStart;
+  return {
+    right: sideMeasures("right", sheet.right ?? {}, options),
+    left: sideMeasures("left", sheet.left ?? {}, options),
+    ...(startToStart === undefined ? {} : { startToStart: readingOf(startToStart, options) }),
+  };
+}
+
+/** The names that stand on a sheet, so that a slip of the pen is not lost. */
+const READABLE: Readonly<Record<ReadableMeasure, true>> = {
+  front: true,
+  tail: true,
+  frontAlong: true,
+  tailAlong: true,
+  startDistance: true,
+  archDistance: true,
+  tailDistance: true,
+  startHeight: true,
+  archHeight: true,
+  tailHeight: true,
+  startThickness: true,
+  bodyThickness: true,
+  archThickness: true,
+  eyeToTail: true,
+  lidToBrow: true,
+};
+
+function sideMeasures(
+  side: Side,
+  readings: SideReadingSheet,
+  options: SheetOptions,
+): SideMeasures<Measured> {
+  const measures: { [Name in MeasureName]?: Measured } = {};
+  for (const [name, reading] of Object.entries(readings)) {
+    requireReadable(side, name, reading);
+    measures[name] = readingOf(reading, options);
+  }
+  const { front, tail } = measures;
+  return front === undefined || tail === undefined
+    ? measures
+    : { ...measures, frontShare: shareOf(side, front, tail) };
+}
+
+function readingOf(reading: Reading, options: SheetOptions): Measured {
+  if (typeof reading === "object") return measured(reading.value, reading.u);
+  const length = typeof reading === "string" ? parseLength(reading) : reading;
+  return options.instrument === "caliper"
+    ? readCaliper(length, options)
+    : readRuler(length, options);
+}
+
+function shareOf(side: Side, front: Measured, tail: Measured): Measured {
+  if (front.value + tail.value === 0) {
+    throw new GeometryError("out-of-range", {
+      where: "fromReadings",
+      field: `${side}.front, ${side}.tail`,
+      value: [front.value, tail.value],
+      need: "readings that are not both 0",
+    });
+  }
+  const { value, u } = propagate((of) => of.front / (of.front + of.tail), { front, tail });
+  return { value, u };
+}
+
+function requireReadable(
+  side: Side,
+  name: string,
+  reading: Reading | undefined,
+): asserts name is ReadableMeasure {
+  if (Object.hasOwn(READABLE, name) && reading !== undefined) return;
+  throw new GeometryError("out-of-range", {
+    where: "fromReadings",
+    field: `${side}.${name}`,
+    value: reading,
+    need: `a reading of ${Object.keys(READABLE).join(", ")}`,
+  });
+}

@@ -1,0 +1,66 @@
+import { compareSides, fromReadings, mm, readCaliper, type ReadingSheet } from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { expectClose } from "../support/close.js";
+import { refusal } from "../support/refusal.js";
+
+/** A sheet as an artist fills it in; invented. */
+const sheet: ReadingSheet = {
+  right: { front: mm(30), tail: "15 mm", startThickness: "0.8 cm", bodyThickness: mm(7) },
+  left: { front: "29,5 mm", tail: mm(13), startThickness: mm(8), eyeToTail: mm(24) },
+  startToStart: mm(31),
+};
+
+describe("fromReadings", () => {
+  it("gives each reading the uncertainty of its ruler", () => {
+    const { right, startToStart } = fromReadings(sheet);
+    const u = 0.5 / (2 * Math.sqrt(3));
+    expectClose(right.front, { value: 30, u }, 1e-12);
+    expectClose(right.startThickness, { value: 8, u }, 1e-12);
+    expectClose(startToStart, { value: 31, u }, 1e-12);
+  });
+
+  it("takes the zero off every reading, and knows calipers", () => {
+    const { left } = fromReadings({ left: { front: mm(39.5) } }, { zero: mm(10) });
+    expectClose(left.front?.value, 29.5, 0);
+    const caliper = fromReadings({ left: { front: mm(29.6) } }, { instrument: "caliper" });
+    expectClose(caliper.left.front?.u, 0.1 / (2 * Math.sqrt(3)), 1e-12);
+    const own = fromReadings({ left: { front: readCaliper(mm(29.6)) } }, { zero: mm(10) });
+    expectClose(own.left.front?.value, 29.6, 0);
+  });
+
+  it("derives the front share where front and tail were read", () => {
+    const { right, left } = fromReadings(sheet);
+    const u = 0.5 / (2 * Math.sqrt(3));
+    // The share's slopes are tail/(front + tail)² and front/(front + tail)².
+    expectClose(right.frontShare, { value: 2 / 3, u: (u * Math.hypot(15, 30)) / 45 ** 2 }, 1e-9);
+    expectClose(left.frontShare?.value, 29.5 / 42.5, 1e-12);
+    expect(fromReadings({ right: { front: mm(30) } }).right).not.toHaveProperty("frontShare");
+  });
+
+  it("serves an artist with nothing but a ruler: decisions from a half-filled sheet", () => {
+    const { differences } = compareSides(fromReadings(sheet));
+    const outcomes = differences.map(({ measure, decision }) => [measure, decision?.outcome]);
+    expect(outcomes).toEqual([
+      ["front", "within"],
+      ["tail", "outside"],
+      ["frontShare", "undecided"],
+      ["startThickness", "within"],
+    ]);
+  });
+
+  it("takes an empty sheet", () => {
+    expect(fromReadings({})).toEqual({ right: {}, left: {} });
+  });
+
+  it.each([
+    ["a bare number in words", { right: { front: "30" } }, "not-parsed"],
+    ["a slip of the pen", { right: { fronts: mm(30) } as never }, "out-of-range"],
+    ["a name of every object", { right: { constructor: mm(30) } as never }, "out-of-range"],
+    ["what no ruler reads", { left: { area: mm(30) } as never }, "out-of-range"],
+    ["a negative reading", { left: { tail: mm(-1) } }, "out-of-range"],
+    ["NaN", { left: { tail: mm(Number.NaN) } }, "not-finite"],
+    ["front and tail of nothing", { left: { front: mm(0), tail: mm(0) } }, "out-of-range"],
+  ])("refuses %s", (_, wrong, code) => {
+    expect(refusal(() => fromReadings(wrong)).code).toBe(code);
+  });
+});
