@@ -9,6 +9,12 @@ export interface SettledDot extends Place {
   readonly origin: DotOrigin;
 }
 
+/** A settled dot that knows what was asked for on its own side. */
+export interface LedDot extends SettledDot {
+  /** Where this side's hair would have it; the place itself where a pin has settled it. */
+  readonly own: Place;
+}
+
 /** Who is followed across the face, and who in height. */
 export interface Followed {
   readonly across: Lead;
@@ -24,7 +30,7 @@ export function settleDot(
   own: (side: Side) => Place,
   followed: Followed,
   pins: readonly Pin[],
-): Sides<SettledDot> {
+): Sides<LedDot> {
   const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
   if (pinned.right === undefined && pinned.left === undefined) {
     const places = eachSide(own);
@@ -38,14 +44,22 @@ export function settleDot(
         eachSide((side) => places[side].height),
       ),
     };
-    return eachSide((side) => ({ ...place, origin: { from: ledFrom(followed.across, side) } }));
+    return eachSide((side) => ({
+      ...place,
+      origin: { from: ledFrom(followed.across, side) },
+      own: places[side],
+    }));
   }
   return eachSide((side) => {
     const pin = pinned[side];
-    if (pin !== undefined) return { ...placeOf(pin.at, side), origin: { from: "pinned", pin } };
+    if (pin !== undefined) return settledAt(placeOf(pin.at, side), { from: "pinned", pin });
     const across = pinned[otherSide(side)] as Pin;
-    return { ...placeOf(across.at, across.side), origin: { from: "mirrored" } };
+    return settledAt(placeOf(across.at, across.side), { from: "mirrored" });
   });
+}
+
+function settledAt(place: Place, origin: DotOrigin): LedDot {
+  return { ...place, origin, own: place };
 }
 
 function ledFrom(lead: Lead, side: Side): DotOrigin["from"] {

@@ -78,7 +78,14 @@ export function solveMarks(
     (side) => {
       if (archGuides !== undefined) return border.meet(archGuides[side]);
       if (arch === "natural") return border.archBetweenLimits(side);
-      return border.divideAt(choices.frontShare, skin, side, upperStart[side], tailEnd[side]);
+      // On its own hair: a border that is nowhere near the settled dots would not divide.
+      return border.divideAt(
+        choices.frontShare,
+        skin,
+        side,
+        upperStart[side].own,
+        tailEnd[side].own,
+      );
     },
     evened,
     pins,
