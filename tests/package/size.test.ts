@@ -42,12 +42,13 @@ describe("a user's bundle", () => {
   });
 
   it.each(entries.filter(({ specifier }) => !specifier.endsWith("/schema")))(
-    "of $specifier reaches neither zod, nor an undeclared package, nor Node",
+    "of $specifier reaches neither zod, nor an undeclared package, nor Node, and the CSV parser for files only",
     async ({ specifier }) => {
       const { packages, platform } = await bundle(
         `import * as all from "${specifier}"; console.log(all);`,
       );
       expect(packages).not.toContain("zod");
+      expect(packages.includes("papaparse")).toBe(specifier.endsWith("/files"));
       expect(packages.filter((name) => !dependencies.includes(name))).toEqual([]);
       expect(platform).toEqual([]);
     },
@@ -60,7 +61,7 @@ async function bundle(contents: string): Promise<Bundle> {
     bundle: true,
     minify: true,
     format: "esm",
-    mainFields: ["module", "main"],
+    mainFields: ["browser", "module", "main"],
     external: ["node:*"],
     write: false,
     metafile: true,
