@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import manifest from "../../package.json" with { type: "json" };
+
+const rooms = readdirSync("src", { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
+
+function textOf(page: string): string {
+  return readFileSync(page, "utf8");
+}
+
+describe("pages that describe the house", () => {
+  it("name every room", () => {
+    const [architecture, contributors] = ["docs/architecture.md", "DEVELOPERS.md"].map(textOf);
+    expect(rooms.filter((room) => !architecture?.includes(`| \`src/${room}\``))).toEqual([]);
+    expect(rooms.filter((room) => !contributors?.includes(`\`${room}\``))).toEqual([]);
+  });
+
+  it("give a reason for every dependency, and for no other", () => {
+    const [, section = ""] = textOf("docs/architecture.md").split("## Dependencies");
+    const named = Array.from(section.matchAll(/^\| ([\w-]+) +\| `src\//gm), ([, name]) => name);
+    expect(named.sort()).toEqual(Object.keys(manifest.dependencies).sort());
+  });
+
+  it("list every entry point in the README", () => {
+    const folders = Object.keys(manifest.exports)
+      .map((path) => path.slice(1))
+      .filter((path) => path !== "" && path !== "/package.json");
+    expect(folders.filter((path) => !textOf("README.md").includes(`${path}\``))).toEqual([]);
+  });
+
+  it("link to files that exist", () => {
+    const pages = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"].concat(
+      readdirSync("docs")
+        .filter((file) => file.endsWith(".md"))
+        .map((file) => `docs/${file}`),
+    );
+    const broken = pages.flatMap((page) =>
+      Array.from(
+        textOf(page).matchAll(/\]\((?!https?:|#)([^)#]+)(?:#[^)]*)?\)/g),
+        ([, link]) => link,
+      )
+        .filter((link = "") => !exists(new URL(link, `file://${process.cwd()}/${page}`)))
+        .map((link) => `${page}: ${link ?? ""}`),
+    );
+    expect(broken).toEqual([]);
+  });
+});
+
+function exists(file: URL): boolean {
+  try {
+    readFileSync(file);
+    return true;
+  } catch {
+    return false;
+  }
+}
