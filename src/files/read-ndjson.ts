@@ -20,7 +20,7 @@ import { textLines } from "./text-lines.js";
  * import { readNdjson } from "brow-geometry/files";
  * readNdjson('{"id":"anna","points":[[12.5,30],null]}\n');
  * // → [{ id: "anna", points: [[12.5, 30], null] }]
- * readNdjson('{"id":"anna","points":[[12.5,"30"]]}'); // throws GeometryError: line 1, column 23 (points[0])
+ * readNdjson('{"id":"anna","points":[[12.5,"30"]]}'); // throws GeometryError: line 1, column 24 (points[0])
  * ```
  */
 export function readNdjson(text: string, limits: ReadLimits = {}): readonly PointSet[] {
