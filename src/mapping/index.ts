@@ -1,5 +1,14 @@
 export type { CautionCode } from "./cautions.js";
+export { checkDrawn } from "./check-drawn.js";
 export type { Choices, Lead, Pin, TailHeight } from "./choices.js";
+export type {
+  Deviation,
+  DotDeviation,
+  DrawnCheck,
+  DrawnMap,
+  DrawnOptions,
+  MeasureDeviation,
+} from "./drawn-check.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
 export { planBrows, planOnPhoto } from "./plan-brows.js";

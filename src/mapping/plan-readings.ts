@@ -39,7 +39,8 @@ export function readPlan(
   };
 }
 
-function withDifferences(measures: FaceMeasures<number>): SideReadings<number> {
+/** Measures with how the left ones differ from the right ones. */
+export function withDifferences(measures: FaceMeasures<number>): SideReadings<number> {
   const differences: { [Name in MeasureName]?: number } = {};
   for (const name of Object.keys(measures.right) as MeasureName[]) {
     const right = measures.right[name];
@@ -74,19 +75,17 @@ function mapReadings<Value, Mapped>(
   { natural, planned }: PlanReadings<Value>,
   map: (value: Value, path: string) => Mapped,
 ): PlanReadings<Mapped> {
-  const overSides = (readings: SideReadings<Value>, brow: string): SideReadings<Mapped> => {
-    const { right, left, startToStart } = readings.measures;
-    return {
-      measures: {
-        right: overMeasures(right, `${brow}.right`),
-        left: overMeasures(left, `${brow}.left`),
-        ...(startToStart === undefined
-          ? {}
-          : { startToStart: map(startToStart, `${brow}.startToStart`) }),
-      },
-      differences: overMeasures(readings.differences, `${brow}.difference`),
-    };
+  return {
+    natural: mapSideReadings(natural, (value, path) => map(value, `natural.${path}`)),
+    planned: mapSideReadings(planned, (value, path) => map(value, `planned.${path}`)),
   };
+}
+
+/** Maps every reading of one map; `path` is its place within it. */
+export function mapSideReadings<Value, Mapped>(
+  { measures, differences }: SideReadings<Value>,
+  map: (value: Value, path: string) => Mapped,
+): SideReadings<Mapped> {
   const overMeasures = (of: SideMeasures<Value>, path: string): SideMeasures<Mapped> => {
     const mapped: { [Name in MeasureName]?: Mapped } = {};
     for (const name of Object.keys(of) as MeasureName[]) {
@@ -95,5 +94,13 @@ function mapReadings<Value, Mapped>(
     }
     return mapped;
   };
-  return { natural: overSides(natural, "natural"), planned: overSides(planned, "planned") };
+  const { right, left, startToStart } = measures;
+  return {
+    measures: {
+      right: overMeasures(right, "right"),
+      left: overMeasures(left, "left"),
+      ...(startToStart === undefined ? {} : { startToStart: map(startToStart, "startToStart") }),
+    },
+    differences: overMeasures(differences, "difference"),
+  };
 }
