@@ -1,6 +1,7 @@
 import {
   type Brow,
   type BrowMarks,
+  type CompleteMarks,
   type Dot,
   DOTS,
   type Face,
@@ -40,7 +41,15 @@ function isBrow<U extends Unit>(shape: Brow<U> | BrowMarks<U>): shape is Brow<U>
   return "upper" in shape;
 }
 
-function mapMarks<From extends Unit, To extends Unit>(
+export function mapMarks<From extends Unit, To extends Unit>(
+  marks: CompleteMarks<From>,
+  map: PointMap<From, To>,
+): CompleteMarks<To>;
+export function mapMarks<From extends Unit, To extends Unit>(
+  marks: BrowMarks<From>,
+  map: PointMap<From, To>,
+): BrowMarks<To>;
+export function mapMarks<From extends Unit, To extends Unit>(
   marks: BrowMarks<From>,
   map: PointMap<From, To>,
 ): BrowMarks<To> {

@@ -1,0 +1,101 @@
+import { distance, fitSimilarity, type Similarity } from "../geometry/index.js";
+import {
+  type Length,
+  length,
+  normalQuantile,
+  type Point,
+  type Side,
+  toDegrees,
+  toRadians,
+} from "../units/index.js";
+import type { StableLandmark, StablePair } from "./stable-landmarks.js";
+
+/** A stable landmark, and how far its two places lie apart once the captures lie over each other. */
+export interface StablePoint {
+  readonly landmark: StableLandmark;
+  readonly side?: Side;
+  readonly apart: Length<"mm">;
+}
+
+/** How one capture was laid over another, by what does not move. */
+export interface Registration {
+  /** Brings the later capture onto the earlier one. */
+  readonly similarity: Similarity<"mm", "mm">;
+  readonly stable: readonly StablePoint[];
+  /**
+   * How far the stable points lie apart, as a multiple of what their uncertainties explain; absent
+   * where two points leave nothing to compare.
+   */
+  readonly disagreement?: number;
+  /** False where chance explains so much in one of twenty cases only: something else has changed. */
+  readonly consistent: boolean;
+  /** Standard uncertainty of a shift of the whole in each axis. */
+  readonly shiftU: Length<"mm">;
+  /** Standard uncertainty of its turn about the stable points' centroid, in degrees. */
+  readonly turnU: number;
+  /** Relative standard uncertainty of its scale; 0 where that is fixed. */
+  readonly stretchU: number;
+}
+
+/** Share of cases in which stable points that did not move are believed. */
+const CONFIDENCE = 0.95;
+
+/**
+ * Lays a capture over an earlier one by its stable landmarks, each with its own uncertainty; where
+ * they disagree more than that explains, all uncertainties are widened by as much.
+ */
+export function registerCaptures(
+  pairs: readonly StablePair[],
+  scale: "free" | "fixed",
+): Registration {
+  const weights = pairs.map(({ variance }) => 1 / variance);
+  const { similarity, residuals, squares } = fitSimilarity(
+    pairs.map(({ after }) => after),
+    pairs.map(({ before }) => before),
+    { weights, ...(scale === "fixed" ? { factor: 1 } : {}) },
+  );
+  const spare = 2 * pairs.length - (scale === "free" ? 4 : 3);
+  const disagreement = spare > 0 ? Math.sqrt(squares / spare) : undefined;
+  const consistent = spare <= 0 || squares <= chiSquareQuantile(spare);
+  const widened = consistent ? 1 : (disagreement ?? 1);
+  const turn = widened / Math.sqrt(spreadAbout(similarity.to, pairs));
+  return {
+    similarity,
+    stable: pairs.map(({ landmark, side }, index) => ({
+      landmark,
+      ...(side === undefined ? {} : { side }),
+      apart: residuals[index] as Length<"mm">,
+    })),
+    ...(disagreement === undefined ? {} : { disagreement }),
+    consistent,
+    shiftU: length(widened / Math.sqrt(weights.reduce((sum, weight) => sum + weight, 0))),
+    turnU: toDegrees(turn),
+    stretchU: scale === "free" ? turn : 0,
+  };
+}
+
+/** Standard uncertainty of a place, across and up, that comes from the registration. */
+export function registrationU(
+  at: Point<"mm">,
+  { similarity, shiftU, turnU, stretchU }: Registration,
+): { readonly across: number; readonly up: number } {
+  const [x, y] = [at[0] - similarity.to[0], at[1] - similarity.to[1]];
+  const turn = toRadians(turnU);
+  return {
+    across: Math.hypot(shiftU, turn * y, stretchU * x),
+    up: Math.hypot(shiftU, turn * x, stretchU * y),
+  };
+}
+
+function spreadAbout(centre: Point<"mm">, pairs: readonly StablePair[]): number {
+  return pairs.reduce(
+    (sum, { before, variance }) => sum + distance(before, centre) ** 2 / variance,
+    0,
+  );
+}
+
+/** Wilson and Hilferty's approximation (from memory), good to 1 % from two degrees of freedom. */
+function chiSquareQuantile(degrees: number): number {
+  const part = 2 / (9 * degrees);
+  return degrees * (1 - part + normalQuantile(CONFIDENCE) * Math.sqrt(part)) ** 3;
+}
