@@ -2,20 +2,15 @@ import { fc, test } from "@fast-check/vitest";
 import { hermiteAt, pchip } from "brow-geometry/geometry";
 import { curveMonotoneX } from "d3-shape";
 import { describe, expect, it } from "vitest";
+import { anyBetween } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
 const anyPoints = fc
-  .array(
-    fc.tuple(
-      fc.double({ min: 0.1, max: 9, noNaN: true }),
-      fc.double({ min: -9, max: 9, noNaN: true }),
-    ),
-    {
-      minLength: 2,
-      maxLength: 9,
-    },
-  )
+  .array(fc.tuple(anyBetween(0.1, 9), anyBetween(-9, 9)), {
+    minLength: 2,
+    maxLength: 9,
+  })
   .map((steps) => {
     let x = 0;
     return steps.map(([step, y]): readonly [number, number] => [(x += step), y]);
@@ -94,7 +89,7 @@ describe("pchip", () => {
     );
   });
 
-  test.prop([anyPoints, fc.double({ min: 0, max: 1, noNaN: true })])(
+  test.prop([anyPoints, anyBetween(0, 1)])(
     "goes through its points and stays between neighbours",
     (points, share) => {
       const curve = pchip(points);

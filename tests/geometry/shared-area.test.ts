@@ -6,14 +6,15 @@ import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js";
 import { describe, expect, it } from "vitest";
+import { anyBetween } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 
 /** A polygon that does not cross itself: corners round a middle, in the order of their angles. */
 const anyStar = fc
   .tuple(
-    fc.double({ min: -6, max: 6, noNaN: true }),
-    fc.double({ min: -6, max: 6, noNaN: true }),
-    fc.array(fc.double({ min: 2, max: 10, noNaN: true }), { minLength: 3, maxLength: 12 }),
+    anyBetween(-6, 6),
+    anyBetween(-6, 6),
+    fc.array(anyBetween(2, 10), { minLength: 3, maxLength: 12 }),
     fc.boolean(),
   )
   .map(([x, y, radii, back]): readonly FlatPoint<"mm">[] => {

@@ -1,7 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { archAtShare, frontShare, lengthBetween, mm, pointAlong, type Skin } from "brow-geometry";
 import { describe, expect, it } from "vitest";
-import { anyBrow } from "../support/arbitraries.js";
+import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
@@ -62,18 +62,17 @@ describe("archAtShare", () => {
     );
   });
 
-  test.prop([
-    anyBrow(),
-    fc.double({ min: 0.4, max: 0.9, noNaN: true }),
-    fc.constantFrom(flat, modelled),
-  ])("gives the front its share, on the border", ({ upper }, share, skin) => {
-    const [from = start, to = tailEnd] = [upper[0], upper.at(-1)];
-    const place = archAtShare(upper, from, to, skin, share);
-    expectClose(
-      frontShare(lengthBetween(from, place.at, skin), lengthBetween(place.at, to, skin)),
-      share,
-      1e-9,
-    );
-    expectClose(pointAlong(upper, place.along).at, place.at, 1e-9);
-  });
+  test.prop([anyBrow(), anyBetween(0.4, 0.9), fc.constantFrom(flat, modelled)])(
+    "gives the front its share, on the border",
+    ({ upper }, share, skin) => {
+      const [from = start, to = tailEnd] = [upper[0], upper.at(-1)];
+      const place = archAtShare(upper, from, to, skin, share);
+      expectClose(
+        frontShare(lengthBetween(from, place.at, skin), lengthBetween(place.at, to, skin)),
+        share,
+        1e-9,
+      );
+      expectClose(pointAlong(upper, place.along).at, place.at, 1e-9);
+    },
+  );
 });

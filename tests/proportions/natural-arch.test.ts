@@ -8,7 +8,7 @@ import {
   type Polyline,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
-import { anyBrow } from "../support/arbitraries.js";
+import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -212,18 +212,15 @@ describe("natural arch", () => {
     }
   });
 
-  test.prop([anyBrow(), fc.double({ min: -60, max: 60, noNaN: true })])(
-    "turns with the brow",
-    ({ upper }, degrees) => {
-      const [still, moved] = [archOf(upper), archOf(turned(upper, degrees))];
-      expect(moved.kind).toBe(still.kind);
-      expectClose(moved.rise, still.rise, 1e-7);
-      if (still.kind !== "flat" && moved.kind !== "flat") {
-        expectClose(moved.at, turned([still.at], degrees)[0], 1e-6);
-        expectClose(moved.u, still.u, 1e-6 * (1 + still.u));
-      }
-    },
-  );
+  test.prop([anyBrow(), anyBetween(-60, 60)])("turns with the brow", ({ upper }, degrees) => {
+    const [still, moved] = [archOf(upper), archOf(turned(upper, degrees))];
+    expect(moved.kind).toBe(still.kind);
+    expectClose(moved.rise, still.rise, 1e-7);
+    if (still.kind !== "flat" && moved.kind !== "flat") {
+      expectClose(moved.at, turned([still.at], degrees)[0], 1e-6);
+      expectClose(moved.u, still.u, 1e-6 * (1 + still.u));
+    }
+  });
 
   test.prop([anyBrow(), fc.nat(24)])("does not care for points drawn twice", ({ upper }, which) => {
     const index = which % upper.length;

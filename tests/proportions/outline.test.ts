@@ -25,18 +25,16 @@ import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
 import { describe, expect, it } from "vitest";
+import { anyBetween } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
-const between = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.double({ min, max, noNaN: true });
-
 const anyShape: fc.Arbitrary<OutlineOptions> = fc.record(
   {
-    angularity: between(0, 1),
-    startSlope: between(0, 3),
-    tailSlope: between(0, 3),
-    frontRoundness: between(0, 1),
+    angularity: anyBetween(0, 1),
+    startSlope: anyBetween(0, 3),
+    tailSlope: anyBetween(0, 3),
+    frontRoundness: anyBetween(0, 1),
   },
   { requiredKeys: [] },
 );
@@ -44,11 +42,15 @@ const anyShape: fc.Arbitrary<OutlineOptions> = fc.record(
 /** Dots of a left brow: arched or flat, thin or thick, with a start line that may slant a little. */
 const anyMarks = fc
   .record({
-    start: fc.tuple(between(8, 20), between(12, 26)),
-    front: fc.tuple(between(18, 36), between(-3, 12)),
-    tail: fc.tuple(between(8, 24), between(-14, 6)),
-    thickness: fc.record({ start: between(2, 10), body: between(2, 10), arch: between(2, 10) }),
-    slant: between(-1.5, 1.5),
+    start: fc.tuple(anyBetween(8, 20), anyBetween(12, 26)),
+    front: fc.tuple(anyBetween(18, 36), anyBetween(-3, 12)),
+    tail: fc.tuple(anyBetween(8, 24), anyBetween(-14, 6)),
+    thickness: fc.record({
+      start: anyBetween(2, 10),
+      body: anyBetween(2, 10),
+      arch: anyBetween(2, 10),
+    }),
+    slant: anyBetween(-1.5, 1.5),
   })
   .map(({ start: [x, y], front, tail, thickness: read, slant }) => {
     const upperArch = mm([x + front[0], y + front[1]]);

@@ -1,7 +1,7 @@
 import { test, fc } from "@fast-check/vitest";
 import { FACE_MIDLINE, mirror, mm, thickness } from "brow-geometry";
 import { describe, expect, it } from "vitest";
-import { anyBrow } from "../support/arbitraries.js";
+import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 
 describe("thickness", () => {
@@ -118,23 +118,22 @@ describe("thickness", () => {
     expectClose(thickness(mm([20, 35]), twice, "normal")?.value, 8, 1e-12);
   });
 
-  test.prop([
-    anyBrow(),
-    fc.double({ min: 0, max: 1, noNaN: true }),
-    fc.constantFrom("vertical", "normal"),
-  ])("is the same on the mirrored brow", (brow, share, direction) => {
-    const from = brow.upper[0]?.[0] ?? 0;
-    const to = brow.upper.at(-1)?.[0] ?? 0;
-    const at = mm([from + share * (to - from), 40]);
-    const how = direction;
-    const image = {
-      upper: mirror(brow.upper, FACE_MIDLINE),
-      lower: mirror(brow.lower, FACE_MIDLINE),
-    };
-    expectClose(
-      thickness(mirror(at, FACE_MIDLINE), image, how)?.value,
-      thickness(at, brow, how)?.value,
-      1e-9,
-    );
-  });
+  test.prop([anyBrow(), anyBetween(0, 1), fc.constantFrom("vertical", "normal")])(
+    "is the same on the mirrored brow",
+    (brow, share, direction) => {
+      const from = brow.upper[0]?.[0] ?? 0;
+      const to = brow.upper.at(-1)?.[0] ?? 0;
+      const at = mm([from + share * (to - from), 40]);
+      const how = direction;
+      const image = {
+        upper: mirror(brow.upper, FACE_MIDLINE),
+        lower: mirror(brow.lower, FACE_MIDLINE),
+      };
+      expectClose(
+        thickness(mirror(at, FACE_MIDLINE), image, how)?.value,
+        thickness(at, brow, how)?.value,
+        1e-9,
+      );
+    },
+  );
 });
