@@ -60,7 +60,7 @@ const ROBUST_UNITS = 7;
  *   { one: mm([-44, 0, -9]), other: mm([44, 0, 2]), weight: 1, spread },
  *   { one: mm([1, -60, 8]), weight: 1, spread },
  * ]);
- * normal; // → [0.99, 0.00, 0.12]
+ * normal; // → [0.99, 0.01, 0.12]
  * ```
  */
 export function bestMirrorPlane<U extends Unit>(

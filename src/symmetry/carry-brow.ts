@@ -77,8 +77,8 @@ export interface CarriedBrow extends LeadingBrow {
  *
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const measured = carryBrow(leading, { method: "measure", start: mm([-17, 20]), skin });
- * measured.marks.tailEnd; // → [-57.0, 18.0]
- * measured.fromMirror.tailEnd.outward; // → 1.0
+ * measured.marks.tailEnd; // → [-57.26, 18.00]
+ * measured.fromMirror.tailEnd.outward; // → 1.26
  * ```
  */
 export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedBrow {

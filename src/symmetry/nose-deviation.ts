@@ -52,7 +52,7 @@ export interface NoseOptions<U extends Unit> extends DecisionOptions {
  *   left: { endocanthion: mm([16, 0]), exocanthion: mm([44, 0]), cheilion: mm([25, -66]) },
  *   midline: { sellion: mm([0, 2]), subnasale: mm([5, -44]) },
  * });
- * angle.value; // → 5.4
+ * angle.value; // → 6.1
  * bent; // → true
  * ```
  */

@@ -75,7 +75,7 @@ const REACH = 25;
  * import { mm, turningUncertainty } from "brow-geometry";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
- * turningUncertainty(mm([55, 18]), turning); // → 0.14
+ * turningUncertainty(mm([55, 18]), turning); // → 0.17
  * ```
  */
 export function turningUncertainty(at: Point<"mm">, turning: Turning): Length<"mm"> {
