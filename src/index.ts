@@ -347,6 +347,8 @@ export {
   type CautionCode,
   checkDrawn,
   type Choices,
+  DEPENDENT_DOTS,
+  type DependentDots,
   type Deviation,
   type DotDeviation,
   type DotMove,

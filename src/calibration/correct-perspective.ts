@@ -1,5 +1,5 @@
 import { midpoint } from "../geometry/index.js";
-import { type Face, mapFace, requireLandmarks } from "../landmarks/index.js";
+import { type Face, mapFace } from "../landmarks/index.js";
 import {
   deepPoint,
   GeometryError,
@@ -7,77 +7,69 @@ import {
   type Length,
   type Point,
   requirePositive,
-  type Scale,
+  type Unit,
 } from "../units/index.js";
-
-/** What is known of the camera, beyond its distance. */
-export interface PerspectiveOptions {
-  /** From the camera to the inner eye corners; default the scale's own `cameraDistance`. */
-  readonly cameraDistance?: Length<"mm">;
-  /** Where the camera pointed: the middle of an uncropped photo; default between the inner eye corners. */
-  readonly axis?: Point<"px">;
-}
 
 /**
  * A face as a camera infinitely far away would show it: every point with depth moves to where its
  * millimetres are those of the inner eye corners. Points without depth stay where they are.
  *
- * What lies z nearer than the inner eye corners, D away, reads 1/(1 − z/D) times too large about the
- * camera's axis (pinhole).
+ * What lies z nearer to the camera than the inner eye corners, D away, reads 1/(1 − z/D) times too
+ * large about the camera's axis (pinhole). The axis is where the camera pointed, the middle of an
+ * uncropped photo; default between the inner eye corners.
  *
- * @throws GeometryError `missing-landmark` without inner eye corners; `out-of-range` where the
- * distance is unknown or a point lies behind the camera
+ * @throws GeometryError `missing-landmark` without inner eye corners; `not-finite`, `out-of-range` for
+ * a distance that leaves a point behind the camera
  *
  * @example
  * ```ts
- * import { correctPerspective, type Face, mm, px, scaleFromReference } from "brow-geometry";
- * const face: Face<"px"> = {
- *   right: { endocanthion: px([460, 500, 0]), alare: px([460, 650, 100]) },
- *   left: { endocanthion: px([560, 500, 0]), alare: px([560, 650, 100]) },
+ * import { correctPerspective, type Face, mm } from "brow-geometry";
+ * const face: Face<"mm"> = {
+ *   right: { endocanthion: mm([-16, 0, 0]) },
+ *   left: { endocanthion: mm([16, 0, 0]), alare: mm([16, -40, 20]) },
  *   midline: {},
  * };
- * const scale = scaleFromReference(px([0, 0]), px([100, 0]), mm(32));
- * const { right } = correctPerspective(face, scale, { cameraDistance: mm(400) });
- * right.alare; // → [464.0, 638.0, 100.0]
+ * correctPerspective(face, mm(400)).left.alare; // → [15.2, -38.0, 20.0]
  * ```
  */
-export function correctPerspective(
-  face: Face<"px">,
-  scale: Scale,
-  options: PerspectiveOptions = {},
-): Face<"px"> {
+export function correctPerspective<U extends Unit>(
+  face: Face<U>,
+  cameraDistance: Length<U>,
+  options: { readonly axis?: Point<U> } = {},
+): Face<U> {
   const where = "correctPerspective";
-  const away = options.cameraDistance ?? scale.cameraDistance?.value;
-  if (away === undefined) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "cameraDistance",
-      value: away,
-      need: "the distance of the camera in millimetres",
-    });
-  }
-  requirePositive(where, "cameraDistance", away);
-  requirePositive(where, "scale.factor", scale.factor);
-  const { endocanthion: right } = requireLandmarks(face.right, "endocanthion");
-  const { endocanthion: left } = requireLandmarks(face.left, "endocanthion");
-  const origin = midpoint(right, left);
+  requirePositive(where, "cameraDistance", cameraDistance);
+  const origin = eyeMiddle(where, face);
   const zero = hasDepth(origin) ? origin[2] : 0;
   const [axisX, axisY] = options.axis ?? origin;
-  return mapFace<"px", "px">(face, (point) => {
+  return mapFace<U, U>(face, (point) => {
     if (!hasDepth(point)) return point;
-    const share = 1 - (scale.factor * (point[2] - zero)) / away;
+    const nearer = point[2] - zero;
+    const share = 1 - nearer / cameraDistance;
     if (share <= 0) {
       throw new GeometryError("out-of-range", {
         where,
         field: "cameraDistance",
-        value: away,
-        need: `more than the depth of every point, ${scale.factor * (point[2] - zero)}`,
+        value: cameraDistance,
+        need: `more than the depth of every point, ${nearer}`,
       });
     }
-    return deepPoint(
+    return deepPoint<U>(
       axisX + share * (point[0] - axisX),
       axisY + share * (point[1] - axisY),
       point[2],
     );
   });
+}
+
+function eyeMiddle<U extends Unit>(where: string, { right, left }: Face<U>): Point<U> {
+  if (right.endocanthion === undefined || left.endocanthion === undefined) {
+    throw new GeometryError("missing-landmark", {
+      where,
+      field: right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion",
+      value: undefined,
+      need: "a point",
+    });
+  }
+  return midpoint(right.endocanthion, left.endocanthion);
 }

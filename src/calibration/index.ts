@@ -1,5 +1,5 @@
 export { combineScales } from "./combine-scales.js";
-export { correctPerspective, type PerspectiveOptions } from "./correct-perspective.js";
+export { correctPerspective } from "./correct-perspective.js";
 export {
   fitRuler,
   type RulerFit,

@@ -3,17 +3,18 @@ import {
   correctPerspective,
   type DeepPoint,
   type Face,
-  measured,
+  type Length,
   mm,
   px,
-  type Scale,
   scaleFromReference,
+  toPixels,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
 const scale = scaleFromReference(px([0, 0]), px([500, 0]), mm(100)); // 0.2 mm a pixel
+const inPixels = (millimetres: number): Length<"px"> => toPixels(mm(millimetres), scale);
 
 /** What a pinhole camera, `away` mm from the inner eye corners, shows of places in mm. */
 function photographed(away: number, ...places: readonly (readonly number[])[]): Face<"px"> {
@@ -34,7 +35,7 @@ describe("correctPerspective", () => {
     const [start, tail] = face.left.brow?.upper ?? [];
     expectClose(((start?.[0] ?? 0) - 1000) / 70, 1.039, 5e-4);
     expectClose(((tail?.[0] ?? 0) - 1000) / 290, 0.976, 5e-4);
-    const corrected = correctPerspective(face, scale, { cameraDistance: mm(400) });
+    const corrected = correctPerspective(face, inPixels(400));
     expectClose(
       corrected.left.brow?.upper.map((point) => [...point]),
       [
@@ -50,7 +51,7 @@ describe("correctPerspective", () => {
       ...photographed(400),
       right: { endocanthion: px([920, 800, 0]), pupil: px([840, 800]), alare: px([920, 900, 0]) },
     };
-    const { right } = correctPerspective(face, scale, { cameraDistance: mm(400) });
+    const { right } = correctPerspective(face, inPixels(400));
     expectClose(
       [right.pupil, right.alare],
       [
@@ -67,19 +68,8 @@ describe("correctPerspective", () => {
       left: { endocanthion: px([1080, 800, 70]), alare: px([1100, 1000, 170]) },
       midline: {},
     };
-    const { left } = correctPerspective(face, scale, {
-      cameraDistance: mm(400),
-      axis: px([1000, 1000]),
-    });
+    const { left } = correctPerspective(face, inPixels(400), { axis: px([1000, 1000]) });
     expectClose(left.alare, [1095, 1000, 170], 1e-9);
-  });
-
-  it("takes the distance that the scale knows", () => {
-    const known: Scale = { ...scale, cameraDistance: measured(mm(400), mm(10)) };
-    const face = photographed(400, [14, 22, 15]);
-    expect(correctPerspective(face, known)).toEqual(
-      correctPerspective(face, scale, { cameraDistance: mm(400) }),
-    );
   });
 
   test.prop([
@@ -94,7 +84,7 @@ describe("correctPerspective", () => {
     ),
   ])("undoes a pinhole camera at any distance", (away, places) => {
     const face = photographed(away, ...places);
-    const corrected = correctPerspective(face, scale, { cameraDistance: mm(away) });
+    const corrected = correctPerspective(face, inPixels(away));
     const upper = (corrected.left.brow?.upper ?? []) as readonly DeepPoint<"px">[];
     expectClose(
       upper.map(([x, y]) => [(x - 1000) * 0.2, (800 - y) * 0.2]),
@@ -104,21 +94,11 @@ describe("correctPerspective", () => {
   });
 
   it.each([
-    ["an unknown distance", photographed(400), {}, "cameraDistance is missing"],
-    ["no distance", photographed(400), { cameraDistance: mm(0) }, "cameraDistance is 0"],
-    [
-      "a point behind the camera",
-      photographed(400, [0, 0, 90]),
-      { cameraDistance: mm(80) },
-      "more than the depth",
-    ],
-    [
-      "no eye corners",
-      { right: {}, left: {}, midline: {} },
-      { cameraDistance: mm(400) },
-      "endocanthion",
-    ],
-  ])("refuses %s", (_, face, options, message) => {
-    expect(refusal(() => correctPerspective(face, scale, options)).message).toContain(message);
+    ["no distance", photographed(400), 0, "cameraDistance is 0"],
+    ["a point behind the camera", photographed(400, [0, 0, 90]), 80, "more than the depth"],
+    ["no eye corners", { right: {}, left: {}, midline: {} }, 400, "endocanthion"],
+  ])("refuses %s", (_, face, away, message) => {
+    const work = (): unknown => correctPerspective(face, inPixels(away));
+    expect(refusal(work).message).toContain(message);
   });
 });
