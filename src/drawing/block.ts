@@ -13,12 +13,11 @@ export function gap(height: number): Block {
   return { height, drawnAt: () => [] };
 }
 
-/** Blocks as one that is not torn apart. */
-export function together(blocks: readonly Block[]): Block {
-  return {
-    height: heightOf(blocks),
-    drawnAt: (left, top) => drawnBlocks(blocks, left, top),
-  };
+/** Blocks as one that is not torn apart, unless no page could hold it. */
+export function together(blocks: readonly Block[], pageHeight: number): readonly Block[] {
+  const height = heightOf(blocks);
+  if (height > pageHeight) return blocks;
+  return [{ height, drawnAt: (left, top) => drawnBlocks(blocks, left, top) }];
 }
 
 /** Blocks on as few pages as hold them in their order; a heading goes with what it heads. */

@@ -1,5 +1,6 @@
-import type { BrowPlan } from "../mapping/index.js";
-import { type Block, drawnBlocks, gap, paginated, together } from "./block.js";
+import type { BrowPlan, Move } from "../mapping/index.js";
+import { GeometryError, type Length, mm, type Note } from "../units/index.js";
+import { type Block, drawnBlocks, gap, heightOf, paginated, together } from "./block.js";
 import type { Brush } from "./brush.js";
 import { describePlan } from "./describe-plan.js";
 import { textAt } from "./label-layer.js";
@@ -10,10 +11,13 @@ import { PALETTES } from "./palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
 import { planLegend } from "./plan-legend.js";
 import { readingsTable } from "./readings-table.js";
+import { stepsTable } from "./steps-table.js";
 import { element, type SvgElement, svgSource } from "./svg.js";
 import {
   fieldsRow,
   heading,
+  listItem,
+  type ListItem,
   listRow,
   PAPER_TYPE,
   paragraph,
@@ -28,6 +32,8 @@ import { uprightView } from "./view.js";
 export interface SheetDrawing extends Look {
   /** Default `"A4"`. */
   readonly paper?: Paper;
+  /** What the artist's ruler shows at the point it is laid to first, see {@link workSteps}. Default 0. */
+  readonly rulerZero?: Length<"mm">;
   /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
   readonly fields?: readonly SheetField[];
 }
@@ -46,12 +52,14 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
 
 /**
  * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
- * then the moves in the order of work, the cautions, and everything that is read on it with decisions.
+ * then the cautions, the work step by step with the ruler's readings that check it, the reasons, and
+ * everything that is read on the brows with decisions.
  *
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
  * front. Rulers are printed on it so that a printer that stretches gives itself away.
  *
- * @throws GeometryError `out-of-range` where the face is too wide for the paper
+ * @throws GeometryError `out-of-range` where the face is too wide for the paper, or the title or the
+ * fields are too long for it
  *
  * @example
  * ```ts
@@ -73,26 +81,36 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   const width = size.width - 2 * PAPER_MARGIN;
   const brush: Brush = { view: uprightView([0, 0], 1), palette: PALETTES[theme], onPhoto: false };
   const map = mapBlock(plan, width, shape, brush.palette);
+  const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
+  const named = title(options.title ?? "Brow map", width, brush);
+  const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>
+    fieldsRow(inRow, FIELD_COLUMNS, width, brush),
+  );
+  requireShort("title", [named], options.title);
+  requireShort("fields", fields, options.fields);
+  const bullets = (notes: readonly Note[]): readonly Block[] =>
+    notes.flatMap(({ text }) => listItem({ mark: "•", text }, width, brush));
   const blocks: readonly Block[] = [
-    title(options.title ?? "Brow map", width, brush),
+    named,
     gap(1),
-    ...rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((fields) =>
-      fieldsRow(fields, FIELD_COLUMNS, width, brush),
-    ),
+    ...fields,
     map,
     legendBlock(plan, width, brush),
     paragraph(TRUE_SIZE, width, brush),
-    heading("Moves, in the order of work", width, brush),
-    ...rowsOf(
-      plan.moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text })),
-      2,
-    ).map((items) => listRow(items, 2, width, brush)),
+    heading("Moves, numbered as in the picture", width, brush),
+    ...rowsOf(numbered(plan.moves), 2).map((items) => listRow(items, 2, width, brush)),
     heading("Cautions", width, brush),
-    ...plan.cautions.map(({ text }) => listRow([{ mark: "•", text }], 1, width, brush)),
+    ...bullets(plan.cautions),
+    heading("Step by step", width, brush),
+    ...together(stepsTable(plan, options.rulerZero ?? mm(0), width, brush), room),
+    heading("Why", width, brush),
+    ...bullets(plan.reasons),
     heading("Readings", width, brush),
-    together([paragraph(READINGS, width, brush), gap(1), ...readingsTable(plan, width, brush)]),
+    ...together(
+      [paragraph(READINGS, width, brush), gap(1), ...readingsTable(plan, width, brush)],
+      room,
+    ),
   ];
-  const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const pages = paginated(blocks, room);
   return pages.map((page, index) =>
     svgSource(
@@ -155,6 +173,23 @@ function foot(page: string, top: number, width: number, brush: Brush): readonly 
     ),
     textAt(page, { x: PAPER_MARGIN + width, side: "end" }, top + 1, look, brush),
   ];
+}
+
+function numbered(moves: readonly Move[]): readonly ListItem[] {
+  return moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text }));
+}
+
+/** The most that a caller's own text may take of the first page, in millimetres. */
+const LONGEST_TEXT = 60;
+
+function requireShort(field: string, blocks: readonly Block[], value: unknown): void {
+  if (heightOf(blocks) <= LONGEST_TEXT) return;
+  throw new GeometryError("out-of-range", {
+    where: "drawSheet",
+    field,
+    value,
+    need: `text short enough for ${LONGEST_TEXT} mm of the first page`,
+  });
 }
 
 function rowsOf<Item>(items: readonly Item[], columns: number): readonly (readonly Item[])[] {

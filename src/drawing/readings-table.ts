@@ -2,11 +2,14 @@ import type { MeasureName } from "../landmarks/index.js";
 import type { BrowPlan } from "../mapping/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "./brush.js";
-import { tableRow } from "./text-blocks.js";
+import { type Column, tableRow } from "./text-blocks.js";
 import { MEASURE_WORDS, withUncertainty } from "./words.js";
 
-/** Shares of the columns: name; grows and planned, right and left; difference; decision. */
-const COLUMNS = [50, 23, 23, 23, 23, 24, 22];
+/** Name; grows and planned, right and left; difference; decision. */
+const COLUMNS: readonly Column[] = [50, 23, 23, 23, 23, 24, 22].map((share, index) => ({
+  share,
+  from: index === 0 ? "left" : "right",
+}));
 
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
 export function readingsTable(plan: BrowPlan, width: number, brush: Brush): readonly Block[] {

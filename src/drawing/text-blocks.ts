@@ -54,6 +54,14 @@ export interface ListItem {
 
 const MARK_WIDTH = 6;
 
+/** An item over the whole width, line by line, so that a long one may run on to the next page. */
+export function listItem({ mark, text }: ListItem, width: number, brush: Brush): readonly Block[] {
+  const broken = wrapped(text, PAPER_TYPE.body, width - MARK_WIDTH);
+  return broken.map((line, index) =>
+    listRow([{ mark: index === 0 ? mark : "", text: line }], 1, width, brush),
+  );
+}
+
 /** A row of list items side by side. */
 export function listRow(
   items: readonly ListItem[],
@@ -65,7 +73,7 @@ export function listRow(
   const column = width / columns;
   const cells = items.map(({ mark, text }) => ({
     mark,
-    lines: wrapped(text, size, column - MARK_WIDTH - 2),
+    lines: wrapped(text, size, column - MARK_WIDTH),
   }));
   const look = { size, colour: brush.palette.ink };
   return {
@@ -73,15 +81,9 @@ export function listRow(
     drawnAt: (left, top) =>
       cells.flatMap((cell, index) => {
         const x = left + index * column;
-        const marked = textAt(
-          cell.mark,
-          { x: x + MARK_WIDTH - 1.5, side: "end" },
-          top,
-          look,
-          brush,
-        );
+        const marked = { x: x + MARK_WIDTH - 1.5, side: "end" } as const;
         return [
-          marked,
+          ...(cell.mark === "" ? [] : [textAt(cell.mark, marked, top, look, brush)]),
           ...cell.lines.map((line, down) =>
             textAt(
               line,
@@ -169,39 +171,43 @@ export function rule(x: number, y: number, width: number, brush: Brush): SvgElem
   });
 }
 
-/** A column of a table: its share of the width. The first column is set from the left, the others from the right. */
-export type ColumnShares = readonly number[];
+/** A column of a table. */
+export interface Column {
+  /** Of the width, against the shares of the other columns. */
+  readonly share: number;
+  /** The edge from which it is set. */
+  readonly from: "left" | "right";
+}
 
-/** A row of a table; a head row is bold and underlined. */
+/** A row of a table; a head row is bold and stays with the next. */
 export function tableRow(
   cells: readonly string[],
-  shares: ColumnShares,
+  columns: readonly Column[],
   width: number,
   brush: Brush,
   isHead = false,
 ): Block {
   const size = PAPER_TYPE.body;
   const weight = isHead ? "bold" : "normal";
-  const total = shares.reduce((sum, share) => sum + share, 0);
-  const ends = shares.map(
-    (_, index) =>
-      (shares.slice(0, index + 1).reduce((sum, share) => sum + share, 0) / total) * width,
-  );
-  const set = cells.map((text, index) => {
-    const from = ends[index - 1] ?? 0;
-    const to = ends[index] ?? width;
-    return { from, to, lines: wrapped(text, size, to - from - 1.5, weight) };
+  const total = columns.reduce((sum, { share }) => sum + share, 0);
+  let right = 0;
+  const set = columns.map(({ share, from }, index) => {
+    const left = right;
+    right += (share / total) * width;
+    const anchor = from === "left" ? { x: left, side: "start" } : { x: right, side: "end" };
+    const broken = wrapped(cells[index] ?? "", size, right - left - 1.5, weight);
+    return { anchor: anchor as { x: number; side: "start" | "end" }, lines: broken };
   });
   const height = Math.max(1, ...set.map((cell) => cell.lines.length)) * lineOf(size) + 0.9;
   return {
     height,
     leads: isHead,
     drawnAt: (left, top) => [
-      ...set.flatMap(({ from, to, lines: inCell }, index) =>
+      ...set.flatMap(({ anchor, lines: inCell }) =>
         inCell.map((line, down) =>
           textAt(
             line,
-            index === 0 ? { x: left + from, side: "start" } : { x: left + to, side: "end" },
+            { ...anchor, x: left + anchor.x },
             top + 0.4 + down * lineOf(size),
             { size, weight, colour: brush.palette.ink },
             brush,

@@ -8,6 +8,7 @@ import {
   type Paper,
   planBrows,
   type PlannableFace,
+  workSteps,
 } from "brow-geometry";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -122,18 +123,12 @@ describe("the head of a sheet", () => {
     expect(written).not.toContain("Artist");
   });
 
-  test.prop(
-    [
-      fc.array(
-        fc.record({
-          name: fc.string({ unit: "binary", maxLength: 200 }),
-          value: fc.string({ unit: "grapheme", maxLength: 400 }),
-        }),
-        { maxLength: 8 },
-      ),
-    ],
-    { numRuns: 25 },
-  )(
+  const anyField = fc.record({
+    name: fc.string({ unit: "binary", maxLength: 40 }),
+    value: fc.string({ unit: "grapheme", maxLength: 60 }),
+  });
+
+  test.prop([fc.array(anyField, { maxLength: 6 })], { numRuns: 20 })(
     "holds hostile text without breaking, leaving the paper or colliding",
     (fields) => {
       for (const page of drawSheet(plan, { fields }).map(pictureOf)) {
@@ -143,6 +138,41 @@ describe("the head of a sheet", () => {
     },
     20_000,
   );
+});
+
+it("refuses more text at its head than the page has room for", () => {
+  const plan = planBrows(syntheticFace());
+  const long = "word ".repeat(900);
+  expect(() => drawSheet(plan, { title: long })).toThrow(/drawSheet: title is/);
+  expect(() => drawSheet(plan, { fields: [{ name: "Client", value: long }] })).toThrow(/fields is/);
+});
+
+it("lets a long reason run on to the next page", () => {
+  const plan = planBrows(syntheticFace());
+  const text = "an artist's reason ".repeat(800).trim();
+  const pages = drawSheet({
+    ...plan,
+    reasons: [...plan.reasons, { code: "pinned", text, values: {} }],
+  }).map(pictureOf);
+  expect(wordsOf(pages).match(/reason /g)?.length).toBeGreaterThan(700);
+  for (const page of pages) {
+    expectInside(page);
+    expectNoCollisions(page);
+  }
+});
+
+it("lists the steps of work with the readings that check them, the ruler's zero included", () => {
+  const plan = planBrows(syntheticFace());
+  const rulerZero = mm(2);
+  const written = wordsOf(drawSheet(plan, { rulerZero }).map(pictureOf));
+  const steps = workSteps(plan, { rulerZero });
+  expect(steps.length).toBeGreaterThan(20);
+  for (const { text, check } of steps) {
+    expect(written).toContain(text.split(" ").slice(0, 4).join(" "));
+    if (check !== undefined) {
+      expect(written).toContain(`${check.reading.toFixed(1)} ± ${check.u.toFixed(1)}`);
+    }
+  }
 });
 
 it("refuses a face that is wider than the paper", () => {
