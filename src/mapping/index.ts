@@ -1,6 +1,7 @@
 export type { CautionCode } from "./cautions.js";
 export { checkDrawn } from "./check-drawn.js";
 export type { Choices, Lead, Pin, TailHeight } from "./choices.js";
+export { DEPENDENT_DOTS, type DependentDots } from "./dependent-dots.js";
 export type {
   Deviation,
   DotDeviation,

@@ -3,6 +3,7 @@ import { naturalMarks } from "../proportions/index.js";
 import { eachSide, type Note } from "../units/index.js";
 import type { Choices } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
+import { pinBreaks } from "./pin-breaks.js";
 import type { MarkPlan } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
@@ -43,7 +44,11 @@ export function planMarks(face: PlannableFace, choices: Choices = {}): MarkPlan 
     face,
     skin,
     choices: settled.value,
-    reasons: [...settled.reasons, ...eventReasons(events)],
+    reasons: [
+      ...settled.reasons,
+      ...eventReasons(events),
+      ...pinBreaks(marks, skin, settled.value),
+    ],
     natural,
     guides,
     marks,

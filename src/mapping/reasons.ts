@@ -40,7 +40,17 @@ const SENTENCES = {
     "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
   "guide-missed":
     "The {mark} guide meets the {side} brow nowhere, extended or not: the natural height of its {mark} is kept.",
-  pinned: "The {dot} of the {side} brow stays where {by} fixed it{reason}.",
+  pinned: "The {name} of the {side} brow stays where {by} fixed it{reason}.",
+  "pins-break-levels":
+    "Pins break the levels: the {dot} dots lie {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+  "pins-break-tail-heights":
+    "Pins leave the tail ends {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+  "pins-break-distances":
+    "Pins leave the {dot} dots {difference:1} mm unequally far from the midline, more than {limit} mm; the {farther} one is farther out.",
+  "pins-break-thickness":
+    "Pins leave the brows {difference:1} mm unequally thick at the {station}, more than {limit} mm; the {thicker} one is thicker.",
+  "pins-break-share":
+    "Pins break the front share: that of the {side} brow is {share:2}, asked for was {asked:2} ± {limit:2}.",
 } as const;
 
 /** One of the plan's reasons in words. */

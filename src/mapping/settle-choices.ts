@@ -17,6 +17,7 @@ import {
 } from "../units/index.js";
 import { archLimits } from "./arch-limits.js";
 import type { Choices, Lead } from "./choices.js";
+import { DOT_NAMES } from "./dot-names.js";
 import { requireUsablePins } from "./pins.js";
 import { ledSides, placeOf } from "./place.js";
 import type { SettledChoices } from "./plan.js";
@@ -68,7 +69,13 @@ export function settleChoices(
       reason("tail-at-guide", { height: TAIL_HEIGHTS[tailHeight] }),
       ...thickness.reasons,
       ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
-        reason("pinned", { side, dot, by, reason: why === undefined ? "" : `: ${why}` }),
+        reason("pinned", {
+          side,
+          dot,
+          name: DOT_NAMES[dot],
+          by,
+          reason: why === undefined ? "" : `: ${why}`,
+        }),
       ),
     ],
   };

@@ -121,6 +121,11 @@ const reasons = notes<ReasonCode>({
   "border-extended": true,
   "guide-missed": true,
   pinned: true,
+  "pins-break-levels": true,
+  "pins-break-tail-heights": true,
+  "pins-break-distances": true,
+  "pins-break-thickness": true,
+  "pins-break-share": true,
 });
 
 const cautions = notes<CautionCode>({

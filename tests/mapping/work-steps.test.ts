@@ -169,7 +169,7 @@ describe("workSteps", () => {
         (step) => step.stage === stage && step.side === side && step.text.includes(word),
       )?.why;
     expect(why("arches", "left", "arch")).toBe(
-      "The upperArch of the left brow stays where M. fixed it: scar.",
+      "The arch of the left brow stays where M. fixed it: scar.",
     );
     expect(why("arches", "right", "arch")).not.toContain("scar");
     expect(why("thickness", "left", "body")).toContain("mole");

@@ -1,0 +1,100 @@
+import { type CompleteMarks, type Dot, lengthBetween, type Skin } from "../landmarks/index.js";
+import { frontShare } from "../proportions/index.js";
+import {
+  eachSide,
+  type Limits,
+  type Note,
+  type Sides,
+  WORKING_TOLERANCES,
+} from "../units/index.js";
+import { DOT_NAMES } from "./dot-names.js";
+import { placeOf } from "./place.js";
+import type { SettledChoices } from "./plan.js";
+import { reason, type ReasonCode } from "./reasons.js";
+
+/**
+ * What pins break: levels and evenness of the two brows, and the front share where one was asked
+ * for. Looked at by the values alone, under the tolerances that plans are compared by.
+ */
+export function pinBreaks(
+  marks: Sides<CompleteMarks<"mm">>,
+  skin: Skin,
+  { arch, frontShare: share, pins }: SettledChoices,
+): readonly Note<ReasonCode>[] {
+  if (pins.length === 0) return [];
+  const pinned = (...dots: readonly Dot[]): boolean => pins.some(({ dot }) => dots.includes(dot));
+  return [
+    ...LEVEL_DOTS.flatMap((dot) => unevenHeights("pins-break-levels", dot, marks)),
+    ...unevenHeights("pins-break-tail-heights", "tailEnd", marks),
+    ...ACROSS_DOTS.flatMap((dot) => unevenDistances(dot, marks)),
+    ...STATIONS.flatMap((station) => unevenThickness(station, marks)),
+    ...(arch === "brow-length-share" && pinned("upperStart", "upperArch", "tailEnd")
+      ? brokenShares(marks, skin, share)
+      : []),
+  ];
+}
+
+const { position, thickness, frontShare: shareTolerance } = WORKING_TOLERANCES.tolerances;
+
+const LEVEL_DOTS = ["upperStart", "upperArch"] as const;
+const ACROSS_DOTS = ["upperStart", "upperArch", "tailEnd"] as const;
+const STATIONS = [
+  ["start", "upperStart", "lowerStart"],
+  ["body", "upperBody", "lowerBody"],
+  ["arch", "upperArch", "lowerArch"],
+] as const;
+
+function unevenHeights(
+  code: "pins-break-levels" | "pins-break-tail-heights",
+  dot: Dot,
+  marks: Sides<CompleteMarks<"mm">>,
+): readonly Note<ReasonCode>[] {
+  const { right, left } = eachSide((side) => marks[side][dot][1]);
+  const higher = right > left ? "right" : "left";
+  return broken(code, left - right, position.limits, { dot: DOT_NAMES[dot], higher });
+}
+
+function unevenDistances(dot: Dot, marks: Sides<CompleteMarks<"mm">>): readonly Note<ReasonCode>[] {
+  const { right, left } = eachSide((side) => placeOf(marks[side][dot], side).distance);
+  const farther = right > left ? "right" : "left";
+  const values = { dot: DOT_NAMES[dot], farther };
+  return broken("pins-break-distances", left - right, position.limits, values);
+}
+
+function unevenThickness(
+  [station, upper, lower]: (typeof STATIONS)[number],
+  marks: Sides<CompleteMarks<"mm">>,
+): readonly Note<ReasonCode>[] {
+  const { right, left } = eachSide((side) => marks[side][upper][1] - marks[side][lower][1]);
+  const thicker = right > left ? "right" : "left";
+  const values = { station, thicker };
+  return broken("pins-break-thickness", left - right, thickness.limits, values);
+}
+
+function brokenShares(
+  marks: Sides<CompleteMarks<"mm">>,
+  skin: Skin,
+  asked: number,
+): readonly Note<ReasonCode>[] {
+  return (["right", "left"] as const).flatMap((side) => {
+    const { upperStart, upperArch, tailEnd } = marks[side];
+    const share = frontShare(
+      lengthBetween(upperStart, upperArch, skin),
+      lengthBetween(upperArch, tailEnd, skin),
+    );
+    return broken("pins-break-share", share - asked, shareTolerance.limits, { side, share, asked });
+  });
+}
+
+function broken(
+  code: ReasonCode,
+  difference: number,
+  { lower = -Infinity, upper = Infinity }: Limits,
+  values: Readonly<Record<string, string | number>>,
+): readonly Note<ReasonCode>[] {
+  if (difference >= lower - ROUNDING && difference <= upper + ROUNDING) return [];
+  return [reason(code, { ...values, difference: Math.abs(difference), limit: upper })];
+}
+
+/** What adding and subtracting coordinates may cost, in mm. */
+const ROUNDING = 1e-9;
