@@ -44,10 +44,16 @@ const MOST_HALVINGS = 40;
  * ```
  */
 export function integrate(from: number, to: number, of: (at: number) => number): number {
-  // Of the integral without its signs: where parts cancel, or a stretch holds next to nothing, its
-  // own rounding would never settle.
-  const enough = AGREEMENT * Math.abs(rule(from, to, (at) => Math.abs(of(at))));
-  return settled(from, to, of, rule(from, to, of), enough, MOST_HALVINGS);
+  // Measured without signs: where parts cancel, or a stretch holds next to nothing, rounding alone
+  // would never settle.
+  let size = 0;
+  const whole = rule(from, to, (at) => {
+    const value = of(at);
+    size += Math.abs(value);
+    return value;
+  });
+  const enough = AGREEMENT * Math.abs(to - from) * (size / POINTS);
+  return settled(from, to, of, whole, enough, MOST_HALVINGS);
 }
 
 function settled(
