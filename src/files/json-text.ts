@@ -49,7 +49,7 @@ export function requireList(
   { fault }: JsonText,
   path: string,
   value: unknown,
-  atMost = Number.POSITIVE_INFINITY,
+  atMost: number = Number.POSITIVE_INFINITY,
 ): readonly unknown[] {
   if (Array.isArray(value) && value.length <= atMost) return value;
   throw fault(

@@ -1,5 +1,13 @@
 import type { Point, Polyline, Unit } from "../units/index.js";
-import type { Brow, Face, FaceSide, LandmarkName, MidlineLandmarks, PairedPoints } from "./face.js";
+import type {
+  Brow,
+  Face,
+  FaceSide,
+  LandmarkName,
+  MidlineLandmark,
+  PairedPoints,
+  SideLandmark,
+} from "./face.js";
 
 /**
  * A map of points that keeps depth where there is depth. It is told which landmark a point is, or
@@ -47,7 +55,7 @@ export function mapFace<From extends Unit, To extends Unit>(
     ...rest,
     right: mapSide(right, map),
     left: mapSide(left, map),
-    midline: mapNamed<MidlineLandmarks<To>, From, To>(midline, map),
+    midline: mapNamed(midline, map),
     ...(relief === undefined ? {} : { relief: mapRelief(relief, map) }),
   };
 }
@@ -58,24 +66,29 @@ function mapSide<From extends Unit, To extends Unit>(
 ): FaceSide<To> {
   const { brow, upperLid, lowerLid, ...points } = side;
   return {
-    ...mapNamed<FaceSide<To>, From, To>(points, map),
+    ...mapNamed(points, map),
     ...(upperLid === undefined ? {} : { upperLid: mapLine(upperLid, map, "upperLid") }),
     ...(lowerLid === undefined ? {} : { lowerLid: mapLine(lowerLid, map, "lowerLid") }),
     ...(brow === undefined ? {} : { brow: mapBrow(brow, map) }),
   };
 }
 
-function mapNamed<Mapped, From extends Unit, To extends Unit>(
-  points: { readonly [Name in LandmarkName]?: unknown },
+function mapNamed<From extends Unit, To extends Unit>(
+  points: SinglePoints<From>,
   map: PointMap<From, To>,
-): Mapped {
-  const mapped: Partial<Record<LandmarkName, Point<To>>> = {};
-  for (const name of Object.keys(points) as LandmarkName[]) {
-    const point = points[name] as Point<From> | undefined;
+): SinglePoints<To> {
+  const mapped: { -readonly [Name in keyof SinglePoints<To>]: SinglePoints<To>[Name] } = {};
+  for (const name of Object.keys(points) as (keyof SinglePoints<From>)[]) {
+    const point = points[name];
     if (point !== undefined) mapped[name] = map(point, name);
   }
-  return mapped as Mapped;
+  return mapped;
 }
+
+/** Landmarks of a side or of the midline that are one point each. */
+type SinglePoints<U extends Unit> = {
+  readonly [Name in SideLandmark | MidlineLandmark]?: Point<U>;
+};
 
 function mapLine<From extends Unit, To extends Unit>(
   line: Polyline<From>,

@@ -1,18 +1,5 @@
-import {
-  distance,
-  lengthAlongSurface,
-  polylineLength,
-  spaceDistance,
-  type Surface,
-} from "../geometry/index.js";
-import {
-  flatPoint,
-  type Length,
-  length,
-  type Point,
-  type Polyline,
-  requirePolyline,
-} from "../units/index.js";
+import { distance, lengthAlongSurface, polylineLength, spaceDistance } from "../geometry/index.js";
+import { type Length, length, type Point, type Polyline, requirePolyline } from "../units/index.js";
 import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
 
 /** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
@@ -79,16 +66,9 @@ export function lengthOf(
   return length(sum);
 }
 
-/** Each side of the midline has its own curve: a stretch over it is taken in two parts. */
 function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
-  const surface: Surface = {
+  return lengthAlongSurface(from, to, {
     depth: (x) => skinDepth(x, skin),
     rise: (x, _y, stepX) => stepX * skinSlope(x, skin),
-  };
-  if (from[0] * to[0] >= 0) return lengthAlongSurface(from, to, surface);
-  const share = from[0] / (from[0] - to[0]);
-  const middle = flatPoint<"mm">(0, from[1] + share * (to[1] - from[1]));
-  return length(
-    lengthAlongSurface(from, middle, surface) + lengthAlongSurface(middle, to, surface),
-  );
+  });
 }

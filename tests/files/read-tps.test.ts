@@ -5,8 +5,8 @@ import { refusal } from "../support/refusal.js";
 const text = [
   "LM=3",
   "12.5 70",
-  "-1 -1",
-  "14 NaN".replace("NaN", "69"),
+  "-1 5",
+  "14 69",
   "IMAGE=anna.png",
   "ID=0",
   "SCALE=0.25",
@@ -35,6 +35,10 @@ describe("a TPS file", () => {
 
   it("has y turned to count downwards by the height of the picture", () => {
     expect(readTps(text, { imageHeight: 100 })[0]?.points).toEqual([[12.5, 30], null, [14, 31]]);
+  });
+
+  it("misses a point with either coordinate negative", () => {
+    expect(readTps("LM=3\n-1 -1\n5 -1\n0 0\n")[0]?.points).toEqual([null, null, [0, 0]]);
   });
 
   it("may hold points with depth, and faces without a name or without points", () => {

@@ -168,6 +168,19 @@ describe("trap 2: irises appended in the other order", () => {
     expect(same.notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels", "irises-swapped"]);
   });
 
+  it("takes the rim's two sides, the medial one nearer the nose", () => {
+    const at = (index: number): unknown => inPixels[index]?.slice(0, 2);
+    const sidesOf = (side: Face<"px">["right"]): unknown =>
+      [side.limbusLateral, side.limbusMedial].map((point) => point?.slice(0, 2));
+    expectClose(sidesOf(face.right), [at(471), at(469)], 1e-9);
+    expectClose(sidesOf(face.left), [at(474), at(476)], 1e-9);
+    const nose = face.midline.sellion?.[0] ?? Number.NaN;
+    for (const { limbusMedial, limbusLateral } of [face.right, face.left]) {
+      const off = (point: Point<"px"> | undefined): number => Math.abs((point?.[0] ?? 0) - nose);
+      expect(off(limbusMedial)).toBeLessThan(off(limbusLateral));
+    }
+  });
+
   it("finds the rim's two sides wherever the ring begins", () => {
     const turned = [
       ...landmarks.slice(0, 469),
