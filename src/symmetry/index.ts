@@ -35,5 +35,5 @@ export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";
 export { toFace } from "./to-face.js";
 export { toPhoto } from "./to-photo.js";
 export { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
-export { type TurnedFace, turnToFront } from "./turn-to-front.js";
+export { type TurnedFace, turnToFront, type TurningOptions } from "./turn-to-front.js";
 export { type Turning, turningUncertainty } from "./turning.js";

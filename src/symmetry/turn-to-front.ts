@@ -31,7 +31,15 @@ export interface TurnedFace {
   readonly tilt: number;
 }
 
-/** Beyond this yaw, in degrees, the far brow is seen too much from the side to be measured. */
+/** How {@link turnToFront} turns. */
+export interface TurningOptions {
+  /**
+   * Degrees of yaw beyond which a head is refused; default 10, ours: the far brow is then seen too
+   * much from the side to be measured. More will do for a picture that nobody measures.
+   */
+  readonly mostYaw?: number;
+}
+
 const MOST_YAW = 10;
 
 /**
@@ -42,7 +50,7 @@ const MOST_YAW = 10;
  * and stays. What the yaw and an unsure scale of depth leave behind is said by
  * {@link turningUncertainty}.
  *
- * @throws GeometryError `out-of-range` for a yaw beyond 10°; `missing-landmark` without depth at the
+ * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed; `missing-landmark` without depth at the
  * inner eye corners; and what {@link fitMirrorPlane} and {@link skinOf} throw
  *
  * @example
@@ -72,23 +80,29 @@ const MOST_YAW = 10;
  * turnToFront(face).face.left.exocanthion; // → [44.0, 0, -10.0]
  * ```
  */
-export function turnToFront(photo: Face<"px">, scale: Scale): FaceFrame;
-export function turnToFront(scan: Face<"mm">): TurnedFace;
-export function turnToFront(face: Face<"px"> | Face<"mm">, scale?: Scale): FaceFrame | TurnedFace {
-  return scale === undefined ? turnScan(face as Face<"mm">) : turnPhoto(face as Face<"px">, scale);
+export function turnToFront(photo: Face<"px">, scale: Scale, options?: TurningOptions): FaceFrame;
+export function turnToFront(scan: Face<"mm">, options?: TurningOptions): TurnedFace;
+export function turnToFront(
+  face: Face<"px"> | Face<"mm">,
+  scaleOrOptions: Scale | TurningOptions = {},
+  options?: TurningOptions,
+): FaceFrame | TurnedFace {
+  return "factor" in scaleOrOptions
+    ? turnPhoto(face as Face<"px">, scaleOrOptions, options)
+    : turnScan(face as Face<"mm">, scaleOrOptions);
 }
 
-function turnPhoto(photo: Face<"px">, scale: Scale): FaceFrame {
+function turnPhoto(photo: Face<"px">, scale: Scale, options?: TurningOptions): FaceFrame {
   requirePositive("turnToFront", "scale.factor", scale.factor);
-  const plane = planeWithinReach(photo);
+  const plane = planeWithinReach(photo, options);
   const origin = originOn(plane, photo);
   const frame = { midline: edgeOn(plane, origin, photo), scale, origin };
   requireUnmirrored("turnToFront", photo, frame.midline);
   return { ...frame, turning: turningOf(plane, photo, (point) => toFace(point, frame)) };
 }
 
-function turnScan(scan: Face<"mm">): TurnedFace {
-  const plane = planeWithinReach(scan);
+function turnScan(scan: Face<"mm">, options: TurningOptions): TurnedFace {
+  const plane = planeWithinReach(scan, options);
   const origin = originOn(plane, scan);
   const [leftX, leftY] = leftwardsOf(plane);
   const upright = (point: Point<"mm">): Point<"mm"> => {
@@ -101,14 +115,18 @@ function turnScan(scan: Face<"mm">): TurnedFace {
   return { face, turning, tilt: plane.tilt };
 }
 
-function planeWithinReach<U extends Unit>(face: Face<U>): FaceMirrorPlane<U> {
+function planeWithinReach<U extends Unit>(
+  face: Face<U>,
+  { mostYaw = MOST_YAW }: TurningOptions = {},
+): FaceMirrorPlane<U> {
+  requirePositive("turnToFront", "mostYaw", mostYaw);
   const plane = fitMirrorPlane(face);
-  if (Math.abs(plane.yaw) <= MOST_YAW) return plane;
+  if (Math.abs(plane.yaw) <= mostYaw) return plane;
   throw new GeometryError("out-of-range", {
     where: "turnToFront",
     field: "yaw",
     value: plane.yaw,
-    need: `at most ${MOST_YAW}° to either side; have the client look into the camera`,
+    need: `at most ${mostYaw}° to either side; have the client look into the camera`,
   });
 }
 

@@ -211,6 +211,18 @@ describe("turnToFront", () => {
     expect(refusal(() => turnToFront(change(syntheticHead()))).code).toBe(code);
   });
 
+  it("takes out as much yaw as it is allowed to", () => {
+    const head = syntheticHead();
+    const turned = turnedHead(head, 24);
+    const { code, message } = refusal(() => turnToFront(turned));
+    expect(code).toBe("out-of-range");
+    expect(message).toContain("at most 10° to either side");
+    expectClose(turnToFront(turned, { mostYaw: 25 }).face.left, head.left, 1e-6);
+    const photo = photograph(turned, POSE);
+    expectClose(turnToFront(photo, scaleOf(POSE), { mostYaw: 25 }).turning?.yaw, 24, 1e-9);
+    expect(refusal(() => turnToFront(turned, { mostYaw: 0 })).message).toContain("mostYaw is 0");
+  });
+
   it("refuses a mirrored photo", () => {
     const photo = photograph(syntheticHead(), POSE);
     const flipped = mapFace(photo, (point: Point<"px">) =>
