@@ -26,7 +26,7 @@ export function contactSheet(cells) {
   const drawn = cells.map(({ png, title, lines }, index) => {
     const x = gap + (index % columns) * (picture + gap);
     const y = gap + Math.floor(index / columns) * (cellHeight + gap);
-    const text = [title, ...lines.flatMap(wrapped).slice(0, linesOfText)].map(
+    const text = [title, ...fitted(lines)].map(
       (line, row) =>
         `<text x="${x}" y="${y + picture + lineHeight * (row + 1) - 4}"${
           row === 0 ? ' font-weight="bold"' : ""
@@ -41,6 +41,16 @@ ${drawn.join("\n")}
 </svg>
 `;
   return { svg, width, height };
+}
+
+/**
+ * As many lines as fit under a picture.
+ * @param {readonly string[]} lines
+ */
+function fitted(lines) {
+  const all = lines.flatMap(wrapped);
+  const shown = all.slice(0, linesOfText);
+  return all.length > linesOfText ? [...shown.slice(0, -1), `${shown.at(-1)} …`] : shown;
 }
 
 /** @param {string} line */

@@ -1,7 +1,6 @@
 import {
   checkCapture,
   drawPlan,
-  faceFrame,
   flatPoint,
   fromMesh478,
   GeometryError,
@@ -11,10 +10,12 @@ import {
   planOnPhoto,
   requirePlannable,
   scaleFromIris,
+  turnToFront,
 } from "brow-geometry";
 
 /**
  * @typedef {import("brow-geometry").BrowPlan} BrowPlan
+ * @typedef {import("brow-geometry").FaceFrame} FaceFrame
  * @typedef {import("brow-geometry").Finding} Finding
  * @typedef {import("./page/reader.js").FoundFace} FoundFace
  * @typedef {import("./page/reader.js").PhotoWindow} PhotoWindow
@@ -26,6 +27,12 @@ import {
  * @property {number} side  How many pixels it is drawn with, each way.
  * @property {string} href  It as a data address.
  */
+
+/**
+ * Degrees: heads at parties are turned farther than any that is to be measured. They are mapped as
+ * seen from their own front, and the caption says how far they were turned back.
+ */
+const mostYaw = 45;
 
 /** Side of the square that is shown about a face, in sizes of the face. */
 const roomAroundMap = 1.4;
@@ -62,10 +69,10 @@ export function overlay(face, photo, picture) {
     const onPhoto = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
     const findings = checkCapture(onPhoto, { purpose: "map" });
     const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
-    const frame = faceFrame(inPicture, scaleFromIris(inPicture));
+    const frame = turnToFront(inPicture, scaleFromIris(inPicture), { mostYaw });
     const plan = planOnPhoto(inPicture, frame);
     const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
-    return { svg, lines: [...reading(plan), ...warnings(findings)], mapped: true };
+    return { svg, lines: [...reading(frame, plan), ...warnings(findings)], mapped: true };
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     const { field, need } = error.detail;
@@ -92,18 +99,16 @@ function toCutOut({ window, side }) {
 
 /**
  * What is read on the map, right before left.
- * @param {BrowPlan} plan
+ * @param {FaceFrame} frame @param {BrowPlan} plan
  */
-function reading({ frame, measures }) {
-  const { right, left } = measures;
+function reading({ midline, turning }, { measures: { right, left } }) {
   const both = (
     /** @type {"front" | "tail" | "frontShare"} */ name,
     /** @type {number} */ digits,
   ) => [right, left].map((one) => one[name]?.value.toFixed(digits) ?? "–").join(" | ");
-  const tilt = frame?.midline.tilt ?? 0;
   return [
-    `tilt ${tilt.toFixed(1)}°, front share ${both("frontShare", 2)}`,
-    `front ${both("front", 0)} mm, tail ${both("tail", 0)} mm (right | left)`,
+    `tilt ${midline.tilt.toFixed(1)}°, turned back ${turning?.yaw.toFixed(1) ?? 0}°`,
+    `front ${both("front", 0)}, tail ${both("tail", 0)} mm, share ${both("frontShare", 2)}`,
   ];
 }
 
