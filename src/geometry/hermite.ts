@@ -14,7 +14,7 @@ export interface HermiteKnot {
 export type HermiteCurve = readonly HermiteKnot[];
 
 /** Place and slope of a curve at one x; at a knot, the slope towards smaller and towards larger x. */
-export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
+function knotAt(curve: HermiteCurve, x: number): HermiteKnot {
   const next = curve.findIndex((knot) => knot.x >= x);
   const to = curve[next];
   if (to?.x === x) return to;
@@ -44,7 +44,7 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
  * ```
  */
 export function hermiteAt(curve: HermiteCurve, x: number): number {
-  return hermiteKnotAt(curve, x).y;
+  return knotAt(curve, x).y;
 }
 
 /**
@@ -66,7 +66,7 @@ export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): Hermite
   return [...new Set(places)]
     .sort((one, other) => one - other)
     .map((x) => {
-      const [one, other] = [hermiteKnotAt(of, x), hermiteKnotAt(less, x)];
+      const [one, other] = [knotAt(of, x), knotAt(less, x)];
       return {
         x,
         y: one.y - other.y,

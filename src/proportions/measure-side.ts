@@ -85,7 +85,7 @@ export function measureSide(
     lidToBrow: lidToBrow(landmarks, lower),
     frontInclination:
       start && arch && toDegrees(Math.atan2(arch[1] - start[1], outwards * (arch[0] - start[0]))),
-    area: borders?.lower && areaBetween(borders.upper, borders.lower),
+    area: borders?.lower && areaWithin(borders.upper, borders.lower),
   });
 }
 
@@ -111,7 +111,7 @@ function lidToBrow(
   return brow === undefined || lid === undefined ? undefined : lid - brow;
 }
 
-function areaBetween(upper: Polyline<"mm">, lower: Polyline<"mm">): number {
+function areaWithin(upper: Polyline<"mm">, lower: Polyline<"mm">): number {
   return Math.abs(polygonArea([...upper, ...lower.slice().reverse()]));
 }
 
