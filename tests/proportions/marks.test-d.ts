@@ -43,8 +43,8 @@ describe("marks of brows", () => {
     expectTypeOf(natural.marks.upperArch).toEqualTypeOf<
       CompleteMarks<"mm">["upperArch"] | undefined
     >();
-    // @ts-expect-error a flat brow has no arch
-    const { at: _ } = natural.arch;
+    expectTypeOf(natural.arch).not.toHaveProperty("at");
+    if (natural.arch.kind !== "flat") expectTypeOf(natural.arch).toHaveProperty("at");
   });
 });
 
