@@ -9,7 +9,7 @@ import { riseToRoot } from "./rise-to-root.js";
  * 2 Φ⁻¹((1 + confidence)/2) u, which is 3.92 u for 95 %, not even a reading in the middle can be
  * accepted: undefined.
  *
- * Source: JCGM 106:2012, clause 8.
+ * Source: JCGM 106:2012.
  */
 export function guardBandOf(width: number, u: number, confidence: number): number | undefined {
   if (u === 0) return 0;

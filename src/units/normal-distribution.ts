@@ -6,7 +6,7 @@ import { riseToRoot } from "./rise-to-root.js";
  * Probability Φ(z) that a standard normal variable is at most `z`, to full relative precision in
  * the lower tail.
  *
- * Sources: Abramowitz & Stegun, Handbook of Mathematical Functions, 26.2.11 and 26.2.14.
+ * By the series of its middle and the continued fraction of its tails (both from memory).
  *
  * @throws GeometryError `not-finite` where `z` is NaN
  *

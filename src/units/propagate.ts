@@ -43,7 +43,7 @@ export interface PropagationOptions<Name extends string = string> {
  * The measure is any plain function of the inputs' values; its slopes are taken numerically. An entry
  * of a record that is undefined stays undefined.
  *
- * Source: JCGM 100:2008 (GUM), 5.1 and 5.2.
+ * Source: JCGM 100:2008 (GUM).
  *
  * @throws GeometryError `not-finite`, `out-of-range`, `inconsistent` for inputs or correlations that
  * cannot be; `no-solution` where an entry ceases to exist at the least change of an input;

@@ -2,7 +2,7 @@
  * The shortest interval that holds a share of the draws, which come in ascending order; of equally
  * short ones the lowest.
  *
- * Source: JCGM 101:2008 (GUM Supplement 1), 7.7.
+ * Source: JCGM 101:2008 (GUM Supplement 1).
  */
 export function shortestInterval(
   ascending: ArrayLike<number>,

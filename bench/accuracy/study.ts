@@ -1,0 +1,139 @@
+/**
+ * How often the intervals that the library states hold the truth: simulated people, photographed and
+ * measured. Writes the tables of docs/accuracy.md: `npm run study:accuracy`. It takes long.
+ */
+import { readFileSync, writeFileSync } from "node:fs";
+import { measured, mm, normalQuantile } from "brow-geometry";
+import { type Deviations, deviationsFrom } from "../../src/units/random.js";
+import { archTable } from "./arches.js";
+import { type Beliefs, estimate, type Lengths, PRIORS, type ScaleKind } from "./estimate.js";
+import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";
+import { drawPerson, type Source, SOURCES, takePhoto } from "./people.js";
+import { intoPage, table } from "./page.js";
+
+const SEED = 20_251;
+const PEOPLE = Number(process.argv[2] ?? 10_000);
+const COVERAGE = normalQuantile(0.975);
+
+/** What became of one length over all people. */
+interface Tally {
+  readonly held: number;
+  readonly u: number;
+  readonly bias: number;
+}
+
+type Tallies = { readonly [Name in keyof Lengths]: Tally };
+
+function study(source: Source, people: number, deviations: Deviations, beliefs: Beliefs): Tallies {
+  const sums = new Map<string, { held: number; u: number; bias: number }>();
+  for (let person = 0; person < people; person += 1) {
+    const who = drawPerson(deviations);
+    const truth = lengthsOn(who.face, who.skin);
+    const { value, u } = estimate(takePhoto(who, source, deviations), beliefs);
+    for (const name of Object.keys(value) as (keyof Lengths)[]) {
+      const sum = sums.get(name) ?? { held: 0, u: 0, bias: 0 };
+      const error = value[name] - truth[name.slice(name.indexOf(".") + 1) as LengthName];
+      if (Math.abs(error) <= COVERAGE * u[name]) sum.held += 1 / people;
+      sum.u += u[name] / people;
+      sum.bias += error / people;
+      sums.set(name, sum);
+    }
+    if (person % 100 === 99) console.error(`${source.name}: ${person + 1} of ${people}`);
+  }
+  return Object.fromEntries(sums) as Tallies;
+}
+
+const KINDS: readonly ScaleKind[] = ["ruler", "iris"];
+
+function coverageTable(): string {
+  const columns = SOURCES.map((source, index) => ({
+    source,
+    tallies: study(source, PEOPLE, deviationsFrom("study", SEED + index), PRIORS),
+  }));
+  const header = columns.flatMap(({ source }) =>
+    KINDS.map((kind) => `${source.name}; scale by ${kind}`),
+  );
+  const rows = (Object.keys(LENGTHS) as LengthName[]).map((name) => [
+    LENGTHS[name],
+    ...columns.flatMap(({ tallies }) =>
+      KINDS.map((kind) => {
+        const { held, u } = tallies[`${kind}.${name}`];
+        return `${percent(held)} (${u.toFixed(2)})`;
+      }),
+    ),
+  ]);
+  const all = columns.flatMap(({ tallies }) => Object.values(tallies).map(({ held }) => held));
+  return [
+    `${PEOPLE} people for each source. Share of 95 % intervals that hold the truth, and the mean standard uncertainty stated, in millimetres.`,
+    table(["length", ...header], rows),
+    `Least ${percent(Math.min(...all))}, most ${percent(Math.max(...all))}.`,
+  ].join("\n\n");
+}
+
+/** What a wrong belief does. */
+const MISTAKES: readonly {
+  readonly what: string;
+  readonly source: number;
+  readonly kind: ScaleKind;
+  readonly beliefs: Beliefs;
+}[] = [
+  { what: "none", source: 0, kind: "iris", beliefs: PRIORS },
+  {
+    what: "iris taken as 12.2 mm",
+    source: 0,
+    kind: "iris",
+    beliefs: { ...PRIORS, irisWidth: measured(mm(12.2), mm(0.42)) },
+  },
+  { what: "none", source: 1, kind: "iris", beliefs: PRIORS },
+  {
+    what: "ring factor left out",
+    source: 1,
+    kind: "iris",
+    beliefs: { ...PRIORS, ringFactor: measured(1, 0) },
+  },
+  { what: "none", source: 0, kind: "ruler", beliefs: PRIORS },
+  {
+    what: "perspective ignored",
+    source: 0,
+    kind: "ruler",
+    beliefs: { ...PRIORS, perspective: "ignored" },
+  },
+  { what: "skin taken as flat", source: 0, kind: "ruler", beliefs: { ...PRIORS, skin: "flat" } },
+];
+
+const SHOWN: readonly LengthName[] = ["outerCanthi", "front", "tail", "startHeight"];
+
+function mistakeTable(): string {
+  const people = Math.max(1, Math.round(PEOPLE / 10));
+  const rows = MISTAKES.map(({ what, source: index, kind, beliefs }) => {
+    const source = SOURCES[index] as Source;
+    const tallies = study(source, people, deviationsFrom("study", SEED), beliefs);
+    const cells = SHOWN.map((name) => {
+      const { held, bias } = tallies[`${kind}.${name}`];
+      return `${percent(held)} (${signed(bias)})`;
+    });
+    return [`${source.name}; scale by ${kind}`, what, ...cells];
+  });
+  return [
+    `${people} people for each row. Share of 95 % intervals that hold the truth, and the mean error, in millimetres.`,
+    table(["source", "mistake", ...SHOWN.map((name) => LENGTHS[name])], rows),
+  ].join("\n\n");
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)} %`;
+}
+
+function signed(value: number): string {
+  return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
+}
+
+const PAGE = "docs/accuracy.md";
+writeFileSync(
+  PAGE,
+  intoPage(readFileSync(PAGE, "utf8"), {
+    arches: archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
+    mistakes: mistakeTable(),
+    coverage: coverageTable(),
+  }),
+);
