@@ -76,7 +76,7 @@ export function plannedBrowLayer(
   };
 }
 
-/** Labels avoid the outline as straight pieces, no farther from it than this, in mm on the face. */
+/** Labels avoid the outline as straight pieces, no farther from it than this, in steps. */
 const FLATNESS = 0.2;
 
 function outlineThrough(
@@ -101,7 +101,7 @@ const ROUND_THE_BROW: readonly Dot[] = [
   "lowerStart",
 ];
 
-/** Half of a dot's width, in millimetres on the face. */
+/** Half of a dot's width, in steps. */
 const DOT_RADIUS = 0.8;
 
 /** The dots that an artist draws: above the body only a reading begins. */

@@ -11,7 +11,7 @@ export interface Brush {
   readonly onPhoto: boolean;
 }
 
-/** Width of the paper edge on each side of a stroke, in millimetres on the face. */
+/** Width of the paper edge on each side of a stroke, in steps. */
 const EDGE = 0.25;
 
 /** Path data from spot to spot. */
@@ -68,7 +68,7 @@ export function markerAt(
   look: {
     readonly shape: MarkerShape;
     readonly colour: string;
-    /** Half of its width, in millimetres on the face. */
+    /** Half of its width, in steps. */
     readonly radius: number;
     readonly hollow?: boolean;
   },

@@ -13,6 +13,7 @@ import type { Look } from "./look.js";
 import { type Palette, PALETTES } from "./palette.js";
 import { element, svgSource } from "./svg.js";
 import { FONT_FAMILY, TYPE_SIZES } from "./text-size.js";
+import { uprightSize } from "./plan-view.js";
 import { placed, SIDES, uprightView } from "./view.js";
 import { inMillimetres, withSign } from "./words.js";
 
@@ -22,7 +23,7 @@ export interface NamedCapture {
   readonly face: FaceWith<"mm", "endocanthion" | "exocanthion" | "brow">;
 }
 
-/** Room about the brows and eyes, in millimetres. */
+/** Room about the brows and eyes, in steps. */
 const MARGIN = { top: 22, bottom: 5, side: 20 };
 
 /**
@@ -60,7 +61,8 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
   const { theme = "light", title = "Captures of one face" } = look;
   const palette = PALETTES[theme];
   const marks = captures.map(({ face }) => eachSide((side) => naturalMarks(face[side].brow).marks));
-  const extent = extentOf(captures);
+  const size = uprightSize(first.face);
+  const extent = extentOf(captures, size);
   const rows = captures.map(({ name, face }, row) => {
     const box = { ...extent, x: 0, y: row * extent.height };
     const shown: Row = {
@@ -69,9 +71,9 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       marks: marks[row] as Sides<BrowMarks<"mm">>,
       ...(row === 0 ? {} : { before: { ...first, marks: marks[0] as Sides<BrowMarks<"mm">> } }),
     };
-    return capturePanel(shown, box, extent, palette);
+    return capturePanel(shown, box, extent, size, palette);
   });
-  const brush: Brush = { view: uprightView([0, 0], 1), palette, onPhoto: false };
+  const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
   const explained = legend(entriesFor(captures), extent.width, brush);
   const rowsHeight = captures.length * extent.height;
   const height = rowsHeight + explained.height;
@@ -101,13 +103,22 @@ interface Row extends NamedCapture {
   readonly before?: NamedCapture & { readonly marks: Sides<BrowMarks<"mm">> };
 }
 
-function capturePanel(row: Row, box: Box, extent: Box, palette: Palette): Composition {
+function capturePanel(
+  row: Row,
+  box: Box,
+  extent: Box,
+  size: number,
+  palette: Palette,
+): Composition {
   const { name, face, marks, before } = row;
   const origin: Spot = [box.x - extent.x, box.y - extent.y];
-  const brush: Brush = { view: uprightView(origin, 1), palette, onPhoto: false };
+  const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false };
   const layers: readonly Layer[] = [
     levelLayer(face, extent, brush),
-    midlineLayer({ top: -extent.y - MARGIN.top / 2, bottom: -extent.y - extent.height + 1 }, brush),
+    midlineLayer(
+      { top: -extent.y - (MARGIN.top / 2) * size, bottom: -extent.y - extent.height + 1 },
+      brush,
+    ),
     ...SIDES.map((side) => eyeLayer(face[side], brush)),
     ...(before === undefined
       ? []
@@ -116,7 +127,8 @@ function capturePanel(row: Row, box: Box, extent: Box, palette: Palette): Compos
     ...SIDES.map((side) => dotsLayer(marks[side], side, "capture", brush)),
     ...SIDES.map((side) => heightsLayer(marks[side], before?.marks[side], side, brush)),
   ];
-  const heading = { ...headingIn("left", name, box, brush), ...atTopOf(box) };
+  const corner = headingIn("left", name, box, brush);
+  const heading = { ...corner, ...atTopOf(box, corner.gap) };
   return compose(layers, [...sideHeadings(box, brush), heading], box, brush);
 }
 
@@ -124,8 +136,9 @@ function capturePanel(row: Row, box: Box, extent: Box, palette: Palette): Compos
 function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Layer {
   const { right, left } = eachSide((side) => placed(roomOutline(eyeRoom(face[side])), brush.view));
   const [rightEye, leftEye] = [boxAround(right), boxAround(left)];
-  const [from, y] = brush.view.place(flatPoint(extent.x + MARGIN.side / 2, 0));
-  const [to] = brush.view.place(flatPoint(extent.x + extent.width - MARGIN.side / 2, 0));
+  const room = (MARGIN.side / 2) * brush.view.size;
+  const [from, y] = brush.view.place(flatPoint(extent.x + room, 0));
+  const [to] = brush.view.place(flatPoint(extent.x + extent.width - room, 0));
   const ends = [
     [from, rightEye.x],
     [rightEye.x + rightEye.width, leftEye.x],
@@ -147,8 +160,8 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
 }
 
 /** At the middle of a box's upper edge, level with the headings in its corners. */
-function atTopOf(box: Box): Pick<ColouredLabel, "at" | "towards" | "gap"> {
-  return { at: [box.x + box.width / 2, box.y], towards: [[0, 1]], gap: 3.5 * Math.SQRT1_2 };
+function atTopOf(box: Box, gap: number): Pick<ColouredLabel, "at" | "towards" | "gap"> {
+  return { at: [box.x + box.width / 2, box.y], towards: [[0, 1]], gap: gap * Math.SQRT1_2 };
 }
 
 /** Marks whose heights are compared. */
@@ -216,21 +229,21 @@ function entriesFor(captures: readonly NamedCapture[]): readonly LegendEntry[] {
   ];
 }
 
-function extentOf(captures: readonly NamedCapture[]): Box {
+function extentOf(captures: readonly NamedCapture[], size: number): Box {
   const spots = captures.flatMap(({ face }) =>
     SIDES.flatMap((side) => {
       const { brow } = face[side];
       const points = [...roomOutline(eyeRoom(face[side])), ...brow.upper, ...(brow.lower ?? [])];
-      return placed(points, uprightView([0, 0], 1));
+      return placed(points, uprightView([0, 0]));
     }),
   );
   const box = boxAround(spots);
-  const half = Math.max(-box.x, box.x + box.width) + MARGIN.side;
+  const half = Math.max(-box.x, box.x + box.width) + MARGIN.side * size;
   return {
     x: -half,
-    y: box.y - MARGIN.top,
+    y: box.y - MARGIN.top * size,
     width: 2 * half,
-    height: box.height + MARGIN.top + MARGIN.bottom,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
   };
 }
 

@@ -79,7 +79,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   const { paper = "A4", theme = "light", shape = {} } = options;
   const size = PAPERS[paper];
   const width = size.width - 2 * PAPER_MARGIN;
-  const brush: Brush = { view: uprightView([0, 0], 1), palette: PALETTES[theme], onPhoto: false };
+  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
   const map = mapBlock(plan, width, shape, brush.palette);
   const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const named = title(options.title ?? "Brow map", width, brush);

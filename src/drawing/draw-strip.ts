@@ -14,6 +14,7 @@ import type { Look } from "./look.js";
 import { type Palette, PALETTES } from "./palette.js";
 import { element, svgSource } from "./svg.js";
 import { FONT_FAMILY } from "./text-size.js";
+import { uprightSize } from "./plan-view.js";
 import { placed, SIDES, uprightView } from "./view.js";
 
 /** What one panel of the strip shows. */
@@ -23,8 +24,8 @@ interface Panel {
   readonly shape: OutlineOptions;
 }
 
-/** Room about each brow, in millimetres. */
-const MARGIN = { top: 21, bottom: 6, outer: 15, inner: 3 };
+/** Room about each brow, in steps. */
+const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
 
 /**
  * Each brow as it grows beside itself as planned, all four at the same scale, upright and level with
@@ -80,19 +81,20 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
 
 /** The box, about the face's origin, that holds either side with the midline at its inner edge. */
 function sideExtent({ face, marks }: BrowPlan): Box {
+  const size = uprightSize(face);
   const spots = SIDES.flatMap((side) => {
     const { endocanthion, exocanthion, brow } = face[side];
     const room = roomOutline(eyeRoom({ endocanthion, exocanthion }));
     const points = [...room, ...brow.upper, ...(brow.lower ?? []), ...Object.values(marks[side])];
     // Both sides as if they were left ones: away from the midline is to the right.
-    return placed(points, uprightView([0, 0], 1)).map(([x, y]): Spot => [Math.abs(x), y]);
+    return placed(points, uprightView([0, 0])).map(([x, y]): Spot => [Math.abs(x), y]);
   });
   const box = boxAround([...spots, [0, spots[0]?.[1] ?? 0]]);
   return {
-    x: box.x - MARGIN.inner,
-    y: box.y - MARGIN.top,
-    width: box.width + MARGIN.inner + MARGIN.outer,
-    height: box.height + MARGIN.top + MARGIN.bottom,
+    x: box.x - MARGIN.inner * size,
+    y: box.y - MARGIN.top * size,
+    width: box.width + (MARGIN.inner + MARGIN.outer) * size,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
   };
 }
 
@@ -104,9 +106,10 @@ function panel(
   palette: Palette,
 ): Composition {
   const { face, marks, natural, measures, naturalMeasures } = plan;
+  const size = uprightSize(face);
   const inwards = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
-    view: uprightView([box.x + inwards, box.y - extent.y], 1),
+    view: uprightView([box.x + inwards, box.y - extent.y], size),
     palette,
     onPhoto: false,
   };
@@ -123,7 +126,10 @@ function panel(
           lengthsLayer(marks[side], measures[side], side, brush),
           dotsLayer(marks[side], side, "planned", brush),
         ];
-  const [top, bottom] = [-extent.y - MARGIN.top / 2, -extent.y - extent.height + MARGIN.bottom / 2];
+  const [top, bottom] = [
+    -extent.y - (MARGIN.top / 2) * size,
+    -extent.y - extent.height + (MARGIN.bottom / 2) * size,
+  ];
   const layers = [
     midlineLayer({ top, bottom }, brush),
     eyeLayer(face[side], brush),

@@ -9,7 +9,7 @@ import { element, type SvgElement } from "./svg.js";
 import { TYPE_SIZES } from "./text-size.js";
 import { placed, seenDirection, SIDES } from "./view.js";
 
-/** Half of a landmark's cross, in millimetres on the face. */
+/** Half of a landmark's cross, in steps. */
 const CROSS_RADIUS = 1.1;
 
 /** Single landmarks in words, for the titles of their crosses. */

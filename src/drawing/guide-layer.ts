@@ -9,10 +9,10 @@ import { type Layer, stacked } from "./layer.js";
 import { TYPE_SIZES } from "./text-size.js";
 import { seenDirection } from "./view.js";
 
-/** How far a guide rises above its dot, in millimetres on the face: past the rulers. */
+/** How far a guide rises above its dot, in steps: past the rulers. */
 const RISE = 10.5;
 
-/** Shorter pieces of a guide would only be specks, in millimetres on the face. */
+/** Shorter pieces of a guide would only be specks, in millimetres. */
 const SHORTEST = 1;
 
 /** The planned dot on the upper border that belongs to each mark. */
@@ -38,13 +38,14 @@ export function guidesLayer(
     arch: [up, sum(up, inward), sum(up, outward)],
     tail: [up, sum(up, outward), outward],
   };
+  const rise = (RISE * view.size) / view.millimetre;
   const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
     const dot = marks[DOT_OF[mark]];
     const guide = guides.find((candidate) => candidate.mark === mark);
     const lines =
       guide === undefined
-        ? [[dot, risen(dot)]]
-        : guideStretches(guide.line, dot, eye).map(([from, to]) => [
+        ? [[dot, flatPoint<"mm">(dot[0], dot[1] + rise)]]
+        : guideStretches(guide.line, dot, rise, eye).map(([from, to]) => [
             pointOnLine(guide.line, length(from)),
             pointOnLine(guide.line, length(to)),
           ]);
@@ -76,23 +77,20 @@ export function guidesLayer(
   return stacked(layers);
 }
 
-/** The parts of a guide that are drawn, as distances along it. */
+/** The parts of a guide that are drawn, up to so much above its dot, as distances along it. */
 export function guideStretches(
   line: Line<"mm">,
   dot: Point<"mm">,
+  rise: number,
   eye: EyeRoom,
 ): readonly (readonly [from: number, to: number])[] {
-  const end = distanceAlongLine(dot, line) + RISE;
+  const end = distanceAlongLine(dot, line) + rise;
   const [enters, leaves] = passage(line, eye) ?? [end, end];
   const parts = [
     [0, Math.min(enters, end)],
     [Math.max(leaves, 0), end],
   ] as const;
   return parts.filter(([from, to]) => to - from > SHORTEST);
-}
-
-function risen([x, y]: Point<"mm">): Point<"mm"> {
-  return flatPoint(x, y + RISE);
 }
 
 function sum(one: Spot, other: Spot): Spot {

@@ -15,7 +15,7 @@ export interface Legend {
   readonly drawnAt: (left: number, top: number) => SvgElement;
 }
 
-/** Length of a sample of a stroke, room around the legend, least width of a column, in mm on the face. */
+/** Length of a sample of a stroke, room around the legend, least width of a column, in steps. */
 const SAMPLE = 9;
 const PADDING = 3;
 const COLUMN = 55;

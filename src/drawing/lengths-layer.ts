@@ -7,7 +7,7 @@ import { TYPE_SIZES } from "./text-size.js";
 import { seenDirection } from "./view.js";
 import { inMillimetres } from "./words.js";
 
-/** How far the ruler's line lies above the chord, in millimetres on the face. */
+/** How far the ruler's line lies above the chord, in steps. */
 const OFFSET = 7.5;
 /** Half of a tick at its end. */
 const TICK = 0.9;

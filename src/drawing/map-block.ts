@@ -28,7 +28,7 @@ export function mapBlock(
   palette: Palette,
 ): MapBlock {
   const brushAt = (origin: Spot): Brush => ({
-    view: uprightView(origin, 1),
+    view: uprightView(origin),
     palette,
     onPhoto: false,
   });

@@ -3,11 +3,13 @@ import type { Spot } from "./box.js";
 import { boxOfDot, type Brush, markerAt, pathData, strokeGroup } from "./brush.js";
 import { type Layer, stacked } from "./layer.js";
 
-/** Half of the dot where a brow grows, half of an arrow's head, in millimetres on the face. */
+/** Half of the dot where a brow grows, half of an arrow's head, in steps. */
 const DOT_RADIUS = 0.45;
 const HEAD = 0.8;
 /** Room that the planned dot at an arrow's tip takes. */
 const TIP_ROOM = 1.1;
+/** A longer arrow has its number beside it, a shorter one behind it; in steps. */
+const NUMBERED_IN_THE_MIDDLE = 5;
 const TYPE_SIZE = 2.6;
 
 /** Moves as arrows from where a dot grows to where it is planned, numbered as in the list of moves. */
@@ -35,7 +37,12 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
     tip[1] - HEAD * size * (along[1] - 0.6 * aside * along[0]),
   ];
   const data = [pathData([from, tip]), ...(headed ? [pathData([barb(1), tip, barb(-1)])] : [])];
-  const away: Spot = [-along[0], -along[1]];
+  const across: readonly Spot[] = [
+    [along[1], -along[0]],
+    [-along[1], along[0]],
+  ];
+  const isLong = length > NUMBERED_IN_THE_MIDDLE * size;
+  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   return {
     elements: [
       strokeGroup("move", `move ${move.side}`, data, brush),
@@ -49,8 +56,8 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
     labels: [
       {
         text: String(number),
-        at: from,
-        towards: [away, [-along[1], along[0]], [along[1], -along[0]]],
+        at: isLong ? middle : from,
+        towards: isLong ? across : [[-along[0], -along[1]], ...across],
         size: TYPE_SIZE * size,
         gap: 0.6 * size,
         weight: "bold",

@@ -90,7 +90,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
 /** Shapes of a dot. */
 export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross";
 
-/** What tells strokes apart without colour. Widths and dashes are millimetres on the face. */
+/** What tells strokes apart without colour. Widths and dashes are in steps, see `View`. */
 export interface StrokeStyle {
   readonly width: number;
   /** Dash and gap lengths, taken in turn; none: a solid line. */

@@ -161,6 +161,9 @@ function leaderTo(label: Label, box: Box): Stretch | undefined {
   return away > label.gap + LEADER_FROM * label.size ? { from: label.at, to } : undefined;
 }
 
+/** Room between a label and everything else that is written, in type sizes. */
+const APART = 0.3;
+
 function isFree(
   box: Box,
   leader: Stretch | undefined,
@@ -168,7 +171,7 @@ function isFree(
   { bounds, closed }: Surroundings,
   placed: readonly PlacedLabel[],
 ): boolean {
-  const margin = 0.15 * label.size;
+  const margin = APART * label.size;
   const roomy = grown(box, margin);
   if (!isWithin(box, bounds) || closed.some((other) => overlap(roomy, other))) return false;
   return placed.every(

@@ -25,13 +25,14 @@ export function planLayers(
   const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
   const highest = Math.max(...SIDES.map((side) => marks[side].upperArch[1]));
   const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
+  const rise = (MIDLINE_RISE * brush.view.size) / brush.view.millimetre;
   return [
     ...SIDES.map((side) => eyeLayer(face[side], brush)),
     {
       elements: [],
       closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
     },
-    midlineLayer({ top: highest + MIDLINE_RISE, bottom: lowest - 2, name: "midline" }, brush),
+    midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
     ...SIDES.map((side) => guidesLayer(guides[side], marks[side], side, rooms[side], brush)),
@@ -42,11 +43,11 @@ export function planLayers(
   ];
 }
 
-/** How far the midline rises above the higher arch, in millimetres. */
+/** How far the midline rises above the higher arch, in steps. */
 const MIDLINE_RISE = 10.5;
 
-/** Room about the brows, eyes and nose, in millimetres on the face. */
-const MARGIN = { top: 25, side: 15, bottom: 9 };
+/** Room about the brows, eyes and nose, in steps. */
+const MARGIN = { top: 28, side: 15, bottom: 9 };
 
 /** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
 export function faceBox({ face, marks }: BrowPlan, { view }: Brush): Box {

@@ -1,7 +1,7 @@
 /** The letters of every picture; the widths below hold for whichever of them a reader has. */
 export const FONT_FAMILY = "Helvetica, Arial, 'DejaVu Sans', sans-serif";
 
-/** Type sizes, in millimetres on the face: a picture of a face's width keeps them legible at 600 px. */
+/** Type sizes, in steps: a picture of a face's width keeps them legible at 600 px. */
 export const TYPE_SIZES = { heading: 3.8, label: 3.2, legend: 2.9 };
 
 /** Height of a line of text, as a multiple of the type size. */

@@ -7,13 +7,29 @@ export const SIDES: readonly Side[] = ["right", "left"];
 /** How the face space lies in a picture. */
 export interface View {
   readonly place: (point: Point<"mm">) => Spot;
-  /** Picture units to one millimetre on the face. */
+  /** Picture units to a millimetre on the face. */
+  readonly millimetre: number;
+  /**
+   * Picture units to one step of letters, strokes and the room around them: a millimetre on the face of
+   * an adult, so that they suit the face's size in the picture even where its scale is wrong.
+   */
   readonly size: number;
 }
 
-/** The view of a face drawn upright: the face's origin at a spot, y turned downwards. */
-export function uprightView(origin: Spot, size: number): View {
-  return { place: ([x, y]) => [origin[0] + size * x, origin[1] - size * y], size };
+/** The view of a face drawn upright in millimetres: its origin at a spot, y turned downwards. */
+export function uprightView(origin: Spot, size = 1): View {
+  return { place: ([x, y]) => [origin[0] + x, origin[1] - y], millimetre: 1, size };
+}
+
+/**
+ * Distance between the outer eye corners on which letters and strokes are designed, in millimetres:
+ * about the mean of women, 88.39 ± 3.74 (Hong Kong periocular norms, BioMed Res Int 2013:821428).
+ */
+const DESIGN_WIDTH = 88;
+
+/** The step of letters and strokes that suits a face which is so wide between its outer eye corners. */
+export function sizeFor(right: Spot, left: Spot): number {
+  return Math.hypot(left[0] - right[0], left[1] - right[1]) / DESIGN_WIDTH;
 }
 
 /** A polyline as the picture shows it. */

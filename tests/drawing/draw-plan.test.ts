@@ -6,12 +6,14 @@ import {
   type FaceFrame,
   type FlatPoint,
   GeometryError,
+  mapFace,
   mm,
   type PlanDrawing,
   planBrows,
   planMarks,
   type PlannableFace,
   px,
+  requirePlannable,
   scaleFromReference,
   type Theme,
   toPhoto,
@@ -20,6 +22,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isWithin, type Spot } from "../../src/drawing/box.js";
 import { anyFace, anyPose } from "../support/arbitraries.js";
+import { expectClose } from "../support/close.js";
 import { photograph, type Pose } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { PICTURED_PLANS, realPlan } from "./pictured-plans.js";
@@ -266,25 +269,39 @@ describe("any face in any pose", () => {
     20_000,
   );
 
+  const sharesOfWidth = (plan: BrowPlan): readonly number[] => {
+    const { texts, viewBox } = pictureOf(drawPlan(plan));
+    return texts.map(({ size }) => size / viewBox.width);
+  };
+  const usual = sharesOfWidth(readings);
+
   test.prop([fc.double({ min: 0.02, max: 2, noNaN: true })], { numRuns: 20 })(
-    "has letters and strokes in proportion, whatever the photo's resolution",
+    "has letters in proportion, whatever the photo's resolution",
     (factor) => {
-      const shares = (at: number): readonly number[] => {
-        const frame = frameIn({ factor: at, tilt: 0, at: [0, 0] });
-        const { texts, viewBox } = pictureOf(drawPlan({ ...readings, frame }));
-        return texts.map(({ size }) => size / viewBox.width);
-      };
-      const [one, other] = [shares(factor), shares(0.1)];
-      expect(one.length).toBe(other.length);
-      // At a width of 600 px, 11 px is the least that is read without effort (from memory).
-      for (const [index, share] of one.entries()) {
-        expect(share * 600).toBeGreaterThan(11);
-        expect(share).toBeCloseTo(other[index] ?? NaN, 3);
-      }
+      const frame = frameIn({ factor, tilt: 0, at: [0, 0] });
+      expectClose(sharesOfWidth({ ...readings, frame }), usual, 1e-4);
     },
     20_000,
   );
+
+  test.prop([fc.double({ min: 0.5, max: 2, noNaN: true })], { numRuns: 20 })(
+    "has letters in proportion, even where millimetres are wrong",
+    (error) => {
+      const face = mapFace(syntheticFace(), ([x, y]) => mm([error * x, error * y]));
+      const plan = planMarks(requirePlannable(face), { lead: "left", thickness: THIN });
+      const wrong = { ...readings, ...plan };
+      expect(Math.min(...sharesOfWidth(wrong))).toBeGreaterThan(0.95 * Math.min(...usual));
+    },
+    20_000,
+  );
+
+  it("has letters that can be read at a width of 600 px", () => {
+    // 11 px is about the least that is read without effort (from memory).
+    for (const share of usual) expect(600 * share).toBeGreaterThan(11);
+  });
 });
+
+const THIN = { start: mm(3), body: mm(2), arch: mm(2) };
 
 function frameIn(pose: Pose): FaceFrame {
   const scale = scaleFromReference(px([0, 0]), px([1000, 0]), mm(1000 * pose.factor));
