@@ -33,8 +33,9 @@ export function readPlan(
   const natural = eachSide((side) => naturalMarks(face[side].brow, { u }));
   const { marks } = solveMarks(face, natural, skin, choices);
   const grown = eachSide((side) => natural[side].marks);
+  const hair = eachSide((side) => face[side].brow);
   return {
-    natural: withDifferences(measureFace(grown, face, skin)),
+    natural: withDifferences(measureFace(grown, face, skin, hair)),
     planned: withDifferences(measureFace(marks, face, skin)),
   };
 }
