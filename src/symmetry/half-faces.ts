@@ -80,7 +80,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
   );
   const ahead = meanOf((one) => one.ahead) * (right.value + left.value);
   // A turn by φ moves the middle by ahead·sin φ, and narrows the whole by cos φ.
-  const yaw = toDegrees(Math.atan(-difference.value / (2 * ahead)));
+  const yaw = toDegrees(Math.atan((right.value - left.value) / (2 * ahead)));
   const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw) };
   return {
     right,
