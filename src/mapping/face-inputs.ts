@@ -46,7 +46,7 @@ export function faceInputs<U extends Unit>(
   read: readonly LandmarkName[],
   unitsPerMillimetre: number,
 ): FaceInputs<U> {
-  const { relief, ...labelled } = face;
+  const { relief, ...labelled } = inOneOrder(face);
   const points: Record<PointName, MeasuredPoint<U>> = {};
   let count = 0;
   mapFace<U, U>(labelled, (point, landmark) => {
@@ -64,4 +64,22 @@ export function faceInputs<U extends Unit>(
       return mapFace<U, U>(labelled, (point) => values[`p${next++}`] ?? point);
     },
   };
+}
+
+/**
+ * The face with its landmarks in one order, whoever wrote them down: sums of the same terms in
+ * another order differ in the last bits, and a record has to replay to the last one.
+ */
+function inOneOrder<U extends Unit>(face: Face<U>): Face<U> {
+  return {
+    ...face,
+    right: sorted(face.right),
+    left: sorted(face.left),
+    midline: sorted(face.midline),
+  };
+}
+
+function sorted<Part extends object>(part: Part): Part {
+  const entries = Object.entries(part).sort(([one], [other]) => (one < other ? -1 : 1));
+  return Object.fromEntries(entries) as Part;
 }

@@ -10,12 +10,31 @@ export type {
   DrawnOptions,
   MeasureDeviation,
 } from "./drawn-check.js";
+export { everyChoice } from "./every-choice.js";
+export {
+  type MapInput,
+  type MapRecord,
+  RECORD_VERSION,
+  type RecordExtras,
+  type RecordNote,
+  recordOf,
+  replay,
+} from "./map-record.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
 export { planBrows, planOnPhoto } from "./plan-brows.js";
 export { planMarks } from "./plan-marks.js";
 export { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export type { ReasonCode } from "./reasons.js";
+export { weighChoices } from "./weigh-choices.js";
+export type {
+  PlannedChoice,
+  UnplannedChoice,
+  WeighedChoice,
+  WeighedChoices,
+  WeighOptions,
+} from "./weighed-choice.js";
+export type { WeighingCode } from "./weighing-notes.js";
 export {
   type RulerCheck,
   type WorkDirection,

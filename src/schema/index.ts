@@ -10,4 +10,5 @@ export {
   parseLandmarkFile,
 } from "./landmark-file.js";
 export { parsePlan, planSchema } from "./plan.js";
+export { parseRecord, recordJsonSchema, recordSchema } from "./record.js";
 export type { Schema } from "./schema.js";

@@ -5,7 +5,8 @@ import { decision, toleranceSet } from "./decision.js";
 import { measured } from "./quantity.js";
 import { each, list, record, type Schema, word, type Words } from "./schema.js";
 
-const names: Words<MeasureName> = {
+/** Everything that is read on one side. */
+export const measureNames: Words<MeasureName> = {
   front: true,
   tail: true,
   frontAlong: true,
@@ -28,7 +29,7 @@ const names: Words<MeasureName> = {
   area: true,
 };
 
-const sideMeasures = record<SideMeasures<Measured>>({}, each(names, measured));
+const sideMeasures = record<SideMeasures<Measured>>({}, each(measureNames, measured));
 
 /** What is read on both brows, with uncertainty. */
 export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<Measured>>(
@@ -37,12 +38,17 @@ export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<
 );
 
 const difference = record<SideDifference>(
-  { measure: word<MeasureName>(names), right: measured, left: measured, difference: measured },
+  {
+    measure: word<MeasureName>(measureNames),
+    right: measured,
+    left: measured,
+    difference: measured,
+  },
   { decision },
 );
 
 /** How two sides differ. */
 export const sideComparison: Schema<SideComparison> = record<SideComparison>(
-  { differences: list(difference, Object.keys(names).length), tolerances: toleranceSet },
+  { differences: list(difference, Object.keys(measureNames).length), tolerances: toleranceSet },
   {},
 );

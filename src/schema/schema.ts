@@ -79,9 +79,9 @@ export function within(lower: number, upper: number): Schema<number> {
   const need = Number.isFinite(upper)
     ? `a number from ${lower} to ${upper}`
     : `a finite number of at least ${lower}`;
-  return z
-    .number({ error: need })
-    .check(z.gte(lower, { error: need }), z.lte(upper, { error: need }));
+  const fromLower = z.number({ error: need }).check(z.gte(lower, { error: need }));
+  // An infinite limit has no place in JSON Schema.
+  return Number.isFinite(upper) ? fromLower.check(z.lte(upper, { error: need })) : fromLower;
 }
 
 /** A finite number above 0. */

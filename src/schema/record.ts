@@ -1,0 +1,133 @@
+import * as z from "zod/mini";
+import type { Dot } from "../landmarks/index.js";
+import {
+  type Deviation,
+  type DotDeviation,
+  type DrawnCheck,
+  type MapInput,
+  type MapRecord,
+  type MeasureDeviation,
+  type PlannableFace,
+  RECORD_VERSION,
+  type RecordNote,
+} from "../mapping/index.js";
+import { GeometryError, type Outcome } from "../units/index.js";
+import { choicesSchema, dot, dots, side } from "./choices.js";
+import { decision, toleranceSet } from "./decision.js";
+import { plannableFace } from "./face.js";
+import { faceFrame } from "./frame.js";
+import { measureNames, sideComparison } from "./measures.js";
+import { parse } from "./parse.js";
+import { planSchema } from "./plan.js";
+import { measured, words } from "./quantity.js";
+import { finite, kinds, list, record, type Schema, word, type Words } from "./schema.js";
+
+const MOST_NOTES = 500;
+const MOST_DOTS = 2 * Object.keys(dots satisfies Words<Dot>).length;
+/** All measures of both sides, and the one between them. */
+const MOST_MEASURES = 2 * Object.keys(measureNames).length + 1;
+
+const version = z.literal(RECORD_VERSION, {
+  error: `${RECORD_VERSION}, the version of records that this library knows`,
+}) as unknown as Schema<typeof RECORD_VERSION>;
+
+const input = kinds<MapInput>({
+  face: record<Extract<MapInput, { kind: "face" }>>(
+    { kind: word({ face: true }), face: plannableFace },
+    {},
+  ),
+  photo: record<Extract<MapInput, { kind: "photo" }>>(
+    {
+      kind: word({ photo: true }),
+      // The two spaces differ in their types only: numbers do not show their unit.
+      photo: plannableFace as unknown as Schema<PlannableFace<"px">>,
+      frame: faceFrame,
+    },
+    {},
+  ),
+});
+
+const deviation = record<Deviation>({ difference: measured }, { decision });
+
+const dotDeviation = record<DotDeviation>(
+  { side, dot, outward: deviation, up: deviation },
+  { correction: words },
+);
+
+const measureDeviation = record<MeasureDeviation>(
+  {
+    measure: word<MeasureDeviation["measure"]>({ ...measureNames, startToStart: true }),
+    planned: finite,
+    drawn: measured,
+    difference: measured,
+  },
+  { side, decision, correction: words },
+);
+
+const check = record<DrawnCheck>(
+  {
+    outcome: word<Outcome>({ within: true, outside: true, undecided: true }),
+    dots: list(dotDeviation, MOST_DOTS),
+    measures: list(measureDeviation, MOST_MEASURES),
+    comparison: sideComparison,
+    tolerances: toleranceSet,
+  },
+  {},
+);
+
+/** A map with everything that led to it, as `recordOf` answers it. */
+export const recordSchema: Schema<MapRecord> = record<MapRecord>(
+  {
+    version,
+    input,
+    choices: choicesSchema,
+    plan: planSchema,
+    notes: list(record<RecordNote>({ text: words }, { by: words }), MOST_NOTES),
+  },
+  { check },
+);
+
+/**
+ * Reads a record back that was written to JSON; what is read equals what was written, and replays to
+ * the same plan.
+ *
+ * @throws GeometryError `not-parsed`: a version that this library does not know is refused as such,
+ * everything else by path, what stood there and what is needed
+ *
+ * @example
+ * ```ts
+ * import { parseRecord } from "brow-geometry/schema";
+ * parseRecord({ version: 2 }); // throws GeometryError: version is 2; needs 1, the version of records
+ * ```
+ */
+export function parseRecord(json: unknown): MapRecord {
+  requireKnownVersion(json);
+  return parse("parseRecord", "record", recordSchema, json);
+}
+
+/** A record of another version is wrong in so many places that none of them tells why. */
+function requireKnownVersion(json: unknown): void {
+  if (typeof json !== "object" || json === null || !("version" in json)) return;
+  const result = version.safeParse(json.version);
+  if (result.success) return;
+  throw new GeometryError("not-parsed", {
+    where: "parseRecord",
+    field: "version",
+    value: json.version,
+    need: result.error.issues[0]?.message ?? "",
+  });
+}
+
+/**
+ * What a record looks like as JSON Schema, draft 2020-12, for programs in other languages.
+ *
+ * @example
+ * ```ts
+ * import { recordJsonSchema } from "brow-geometry/schema";
+ * recordJsonSchema().type; // → "object"
+ * recordJsonSchema().required; // → ["version", "input", "choices", "plan", "notes"]
+ * ```
+ */
+export function recordJsonSchema(): Readonly<Record<string, unknown>> {
+  return { ...z.toJSONSchema(recordSchema, { reused: "ref" }) };
+}
