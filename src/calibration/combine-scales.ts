@@ -1,4 +1,5 @@
 import {
+  chiSquareQuantile,
   averageOf,
   GeometryError,
   measured,
@@ -9,7 +10,6 @@ import {
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { chiSquareQuantile } from "./chi-square.js";
 
 /**
  * One scale from several of the same photo: their mean, each weighted by 1/u².

@@ -1,6 +1,7 @@
 import { distance, fitCircle, fitEllipse } from "../geometry/index.js";
 import { BY_HAND } from "../landmarks/index.js";
 import {
+  chiSquareQuantile,
   flatPoint,
   type Length,
   type Measured,
@@ -19,7 +20,6 @@ import {
   toDegrees,
 } from "../units/index.js";
 import { requireBaseline } from "./baseline.js";
-import { chiSquareQuantile } from "./chi-square.js";
 import {
   depthNotes,
   distanceOf,

@@ -34,10 +34,7 @@ export interface MirrorTerm {
   readonly squares: number;
 }
 
-/**
- * Tukey's tuning constant: 95 % efficiency on normal errors (Beaton & Tukey, Technometrics
- * 1974;16:147–185, from memory).
- */
+/** Tukey's tuning constant: 95 % efficiency on normal errors (from memory). */
 const BISQUARE = 4.685;
 
 /** Steps nearer than this share of the figure's size, and of a turn, no longer count. */

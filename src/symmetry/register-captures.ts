@@ -2,7 +2,7 @@ import { distance, fitSimilarity, type Similarity } from "../geometry/index.js";
 import {
   type Length,
   length,
-  normalQuantile,
+  chiSquareQuantile,
   type Point,
   type Side,
   toDegrees,
@@ -56,7 +56,7 @@ export function registerCaptures(
   );
   const spare = 2 * pairs.length - (scale === "free" ? 4 : 3);
   const disagreement = spare > 0 ? Math.sqrt(squares / spare) : undefined;
-  const consistent = spare <= 0 || squares <= chiSquareQuantile(spare);
+  const consistent = spare <= 0 || squares <= chiSquareQuantile(CONFIDENCE, spare);
   const widened = consistent ? 1 : (disagreement ?? 1);
   const turn = widened / Math.sqrt(spreadAbout(similarity.to, pairs));
   return {
@@ -92,10 +92,4 @@ function spreadAbout(centre: Point<"mm">, pairs: readonly StablePair[]): number 
     (sum, { before, variance }) => sum + distance(before, centre) ** 2 / variance,
     0,
   );
-}
-
-/** Wilson and Hilferty's approximation (from memory), good to 1 % from two degrees of freedom. */
-function chiSquareQuantile(degrees: number): number {
-  const part = 2 / (9 * degrees);
-  return degrees * (1 - part + normalQuantile(CONFIDENCE) * Math.sqrt(part)) ** 3;
 }

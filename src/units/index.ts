@@ -1,5 +1,6 @@
 export { toDegrees, toRadians } from "./angle.js";
 export { averageOf } from "./average-of.js";
+export { chiSquareQuantile } from "./chi-square.js";
 export type { Correlation } from "./correlation.js";
 export {
   type AdviceCode,
