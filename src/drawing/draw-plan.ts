@@ -61,7 +61,7 @@ export interface PlanDrawing extends Look {
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   requirePhoto(plan, options.photo);
-  const { photo, theme = "light", shape = {} } = options;
+  const { photo, theme = "light" } = options;
   const shows = options.view ?? (photo === undefined ? "face" : "photo");
   const brush: Brush = {
     view: planView(plan),
@@ -70,7 +70,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   };
   const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
   const { elements, unplaced } = compose(
-    planLayers(plan, box, shape, brush),
+    planLayers(plan, box, brush),
     sideHeadings(box, brush),
     box,
     brush,

@@ -32,7 +32,7 @@ import { uprightView } from "./view.js";
 export interface SheetDrawing extends Look {
   /** Default `"A4"`. */
   readonly paper?: Paper;
-  /** What the artist's ruler shows at the point it is laid to first, see {@link workSteps}. Default 0. */
+  /** What the artist's ruler shows at the point it is laid to first, see `workSteps`. Default 0. */
   readonly rulerZero?: Length<"mm">;
   /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
   readonly fields?: readonly SheetField[];
@@ -76,11 +76,11 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  * ```
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
-  const { paper = "A4", theme = "light", shape = {} } = options;
+  const { paper = "A4", theme = "light" } = options;
   const size = PAPERS[paper];
   const width = size.width - 2 * PAPER_MARGIN;
   const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const map = mapBlock(plan, width, shape, brush.palette);
+  const map = mapBlock(plan, width, brush.palette);
   const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const named = title(options.title ?? "Brow map", width, brush);
   const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>

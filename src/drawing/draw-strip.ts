@@ -1,5 +1,4 @@
 import type { BrowPlan } from "../mapping/index.js";
-import type { OutlineOptions } from "../proportions/index.js";
 import type { Side } from "../units/index.js";
 import { type Box, boxAround, type Spot } from "./box.js";
 import type { Brush } from "./brush.js";
@@ -21,7 +20,6 @@ import { placed, SIDES, uprightView } from "./view.js";
 interface Panel {
   readonly side: Side;
   readonly state: "natural" | "planned";
-  readonly shape: OutlineOptions;
 }
 
 /** Room about each brow, in steps. */
@@ -45,13 +43,13 @@ const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
  * ```
  */
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
-  const { theme = "light", title = "Brows as they grow and as planned", shape = {} } = options;
+  const { theme = "light", title = "Brows as they grow and as planned" } = options;
   const palette = PALETTES[theme];
   const extent = sideExtent(plan);
   const panels = SIDES.flatMap((side, row) =>
     (["natural", "planned"] as const).map((state, column) => {
       const box = { ...extent, x: column * extent.width, y: row * extent.height };
-      return panel(plan, { side, state, shape }, box, extent, palette);
+      return panel(plan, { side, state }, box, extent, palette);
     }),
   );
   const [width, height] = [2 * extent.width, 2 * extent.height];
@@ -100,12 +98,12 @@ function sideExtent({ face, marks }: BrowPlan): Box {
 
 function panel(
   plan: BrowPlan,
-  { side, state, shape }: Panel,
+  { side, state }: Panel,
   box: Box,
   extent: Box,
   palette: Palette,
 ): Composition {
-  const { face, marks, natural, measures, naturalMeasures } = plan;
+  const { face, marks, natural, measures, naturalMeasures, choices } = plan;
   const size = uprightSize(face);
   const inwards = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
@@ -122,7 +120,7 @@ function panel(
           dotsLayer(natural[side].marks, side, "natural", brush),
         ]
       : [
-          plannedBrowLayer(marks[side], side, shape, brush),
+          plannedBrowLayer(marks[side], side, choices.shape, brush),
           lengthsLayer(marks[side], measures[side], side, brush),
           dotsLayer(marks[side], side, "planned", brush),
         ];

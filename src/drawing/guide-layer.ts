@@ -1,10 +1,10 @@
-import { distanceAlongLine, type Line, pointOnLine } from "../geometry/index.js";
-import type { CompleteMarks } from "../landmarks/index.js";
-import type { Guide } from "../proportions/index.js";
-import { flatPoint, length, type Point, type Side } from "../units/index.js";
+import { distanceAlongLine, type Line } from "../geometry/index.js";
+import type { MarkPlan } from "../mapping/index.js";
+import { flatPoint, type Point, type Side } from "../units/index.js";
 import type { Spot } from "./box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "./brush.js";
 import { type EyeRoom, passage } from "./eye-room.js";
+import { guidePath } from "./guide-path.js";
 import { type Layer, stacked } from "./layer.js";
 import { TYPE_SIZES } from "./text-size.js";
 import { seenDirection } from "./view.js";
@@ -23,12 +23,12 @@ const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as co
  * where it would cross the eye. An arch that no guide placed gets a short stroke of its own.
  */
 export function guidesLayer(
-  guides: readonly Guide[],
-  marks: CompleteMarks<"mm">,
+  { face, skin, ...plan }: MarkPlan,
   side: Side,
   eye: EyeRoom,
   brush: Brush,
 ): Layer {
+  const marks = plan.marks[side];
   const { view, palette } = brush;
   const outward: Spot = seenDirection([side === "left" ? 1 : -1, 0], view);
   const up = seenDirection([0, 1], view);
@@ -41,16 +41,13 @@ export function guidesLayer(
   const rise = (RISE * view.size) / view.millimetre;
   const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
     const dot = marks[DOT_OF[mark]];
-    const guide = guides.find((candidate) => candidate.mark === mark);
+    const guide = plan.guides[side].find((candidate) => candidate.mark === mark);
     const lines =
       guide === undefined
         ? [[dot, flatPoint<"mm">(dot[0], dot[1] + rise)]]
-        : guideStretches(guide.line, dot, rise, eye).map(([from, to]) => [
-            pointOnLine(guide.line, length(from)),
-            pointOnLine(guide.line, length(to)),
-          ]);
+        : guideStretches(guide.line, dot, rise, eye).map(guidePath(guide, face[side], dot, skin));
     const spots = lines.map((points) => points.map(view.place));
-    const top = spots[spots.length - 1]?.[1] as Spot;
+    const top = spots.at(-1)?.at(-1) as Spot;
     return {
       elements: [
         strokeGroup(

@@ -1,4 +1,5 @@
-export { drawCaptures, type NamedCapture } from "./draw-captures.js";
+export type { NamedCapture } from "./capture-panel.js";
+export { drawCaptures } from "./draw-captures.js";
 export { drawPlan, type PhotoBeneath, type PlanDrawing } from "./draw-plan.js";
 export { drawSheet, type SheetDrawing } from "./draw-sheet.js";
 export { drawStrip } from "./draw-strip.js";

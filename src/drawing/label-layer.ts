@@ -59,8 +59,8 @@ export function textAt(
       ...(brush.onPhoto
         ? {
             stroke: brush.palette.paper,
-            "stroke-width": 0.22 * look.size,
-            "stroke-opacity": 0.75,
+            "stroke-width": 0.26 * look.size,
+            "stroke-opacity": 0.9,
             "stroke-linejoin": "round",
             "paint-order": "stroke",
           }

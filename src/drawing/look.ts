@@ -1,4 +1,3 @@
-import type { OutlineOptions } from "../proportions/index.js";
 import type { Theme } from "./palette.js";
 
 /** What every picture can be told. */
@@ -7,6 +6,4 @@ export interface Look {
   readonly theme?: Theme;
   /** Name of the picture, for readers and for programs that read pictures aloud. */
   readonly title?: string;
-  /** How planned brows are shaped between their dots. Default: as {@link outline} has it. */
-  readonly shape?: OutlineOptions;
 }

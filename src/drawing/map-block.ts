@@ -1,5 +1,4 @@
 import type { BrowPlan } from "../mapping/index.js";
-import type { OutlineOptions } from "../proportions/index.js";
 import { GeometryError } from "../units/index.js";
 import type { Block } from "./block.js";
 import type { Box, Spot } from "./box.js";
@@ -21,12 +20,7 @@ export interface MapBlock extends Block {
 const RULER_LENGTH = 50;
 
 /** A plan at true size: one millimetre on the face, seen from the front, is one on paper. */
-export function mapBlock(
-  plan: BrowPlan,
-  width: number,
-  shape: OutlineOptions,
-  palette: Palette,
-): MapBlock {
+export function mapBlock(plan: BrowPlan, width: number, palette: Palette): MapBlock {
   const brushAt = (origin: Spot): Brush => ({
     view: uprightView(origin),
     palette,
@@ -36,12 +30,7 @@ export function mapBlock(
   requireRoom(extent.width, width);
   const at = (left: number, top: number): Composition => {
     const origin: Spot = [left + (width - extent.width) / 2 - extent.x, top - extent.y];
-    return composed(
-      plan,
-      { x: left, y: top, width, height: extent.height },
-      shape,
-      brushAt(origin),
-    );
+    return composed(plan, { x: left, y: top, width, height: extent.height }, brushAt(origin));
   };
   return {
     height: extent.height,
@@ -50,7 +39,7 @@ export function mapBlock(
   };
 }
 
-function composed(plan: BrowPlan, box: Box, shape: OutlineOptions, brush: Brush): Composition {
+function composed(plan: BrowPlan, box: Box, brush: Brush): Composition {
   const ruler: TrueSizeRuler = {
     from: [box.x + 1, box.y + box.height - 2],
     length: RULER_LENGTH,
@@ -60,7 +49,7 @@ function composed(plan: BrowPlan, box: Box, shape: OutlineOptions, brush: Brush)
     elements: [trueSizeRuler(ruler, brush)],
     closed: [boxOfUprightRuler(ruler)],
   };
-  const layers = planLayers(plan, box, shape, brush, [movesLayer(plan, brush)]);
+  const layers = planLayers(plan, box, brush, [movesLayer(plan, brush)]);
   return compose([...layers, rulerLayer], sideHeadings(box, brush), box, brush);
 }
 

@@ -1,5 +1,4 @@
 import type { BrowPlan } from "../mapping/index.js";
-import type { OutlineOptions } from "../proportions/index.js";
 import { type Box, boxAround } from "./box.js";
 import type { Brush } from "./brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
@@ -17,11 +16,10 @@ import { SIDES } from "./view.js";
 export function planLayers(
   plan: BrowPlan,
   box: Box,
-  shape: OutlineOptions,
   brush: Brush,
   beneathDots: readonly Layer[] = [],
 ): readonly Layer[] {
-  const { face, marks, guides, measures } = plan;
+  const { face, marks, measures, choices } = plan;
   const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
   const highest = Math.max(...SIDES.map((side) => marks[side].upperArch[1]));
   const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
@@ -35,9 +33,9 @@ export function planLayers(
     midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
-    ...SIDES.map((side) => guidesLayer(guides[side], marks[side], side, rooms[side], brush)),
+    ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
     landmarksLayer(face, box, brush),
-    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, shape, brush)),
+    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, choices.shape, brush)),
     ...beneathDots,
     ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
   ];

@@ -37,11 +37,11 @@ export function withUncertainty({ value, u }: Measured, decimals: number): strin
   return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
 }
 
-/** A difference with its sign: "+1.5", "−0.5", "±0.0" where it rounds to nothing. */
-export function withSign(value: number, decimals: number): string {
-  const printed = decimal(value, decimals);
-  if (Number(Math.abs(value).toFixed(decimals)) === 0) return `±${printed}`;
-  return value > 0 ? `+${printed}` : printed;
+/** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
+export function changeWithUncertainty({ value, u }: Measured): string {
+  const printed = decimal(value, 1);
+  const sign = value > 0 && Number(printed) !== 0 ? "+" : "";
+  return `${sign}${printed} ± ${decimal(u, 1)}`;
 }
 
 /** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */

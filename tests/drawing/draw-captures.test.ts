@@ -38,13 +38,41 @@ describe("drawCaptures", () => {
     expect(withClass(picture, "natural")).toHaveLength(4);
   });
 
-  it("writes heights, and how they differ from the first capture", () => {
+  it("writes heights, and how far up or down the others lie, with uncertainty", () => {
     const written = picture.texts.map(({ text }) => text);
     // The synthetic brow starts at a height of 20 and ends at 17.6, 14.5 and 58 from the midline.
     expect(written.filter((text) => text === "20.0 mm")).toHaveLength(2);
-    expect(written.filter((text) => text === "23.0 mm, +3.0")).toHaveLength(2);
-    expect(written.filter((text) => text === "19.3 mm, +1.7")).toHaveLength(2);
-    expect(picture.root.children[1]?.text).toContain("lying: right start 20.8 mm");
+    expect(written.filter((text) => text === "17.6 mm")).toHaveLength(2);
+    expect(written.filter((text) => text.startsWith("+3.0 ± 0."))).toHaveLength(6);
+    expect(written.filter((text) => text.startsWith("+1.7 ± 0."))).toHaveLength(2);
+    expect(picture.root.children[1]?.text).toContain("lying: right start +0.8 ± 0.");
+  });
+
+  it("lays a capture over the first, wherever it lies in its own space and whatever its scale", () => {
+    const elsewhere = mapFace(syntheticFace(), ([x, y]) => mm([0.5 * x + 3, 0.5 * y - 2]));
+    const drawn = pictureOf(
+      drawCaptures([
+        { name: "one", face: syntheticFace() },
+        { name: "the same", face: elsewhere as SyntheticFace },
+      ]),
+    );
+    expect(drawn.texts.filter(({ text }) => text.startsWith("0.0 ± 0."))).toHaveLength(6);
+  });
+
+  it("says where more has changed than the brows", () => {
+    const face = syntheticFace();
+    const { left } = face;
+    const changed = { ...face, left: { ...left, exocanthion: mm([52, 6]) } } as SyntheticFace;
+    const doubt = "eye corners and nose do not fit the first capture";
+    const texts = (of: SyntheticFace): readonly string[] =>
+      pictureOf(
+        drawCaptures([
+          { name: "one", face },
+          { name: "other", face: of },
+        ]),
+      ).texts.map(({ text }) => text);
+    expect(texts(changed)).toContain(doubt);
+    expect(texts(face)).not.toContain(doubt);
   });
 
   it("takes one capture alone, and refuses none", () => {

@@ -75,9 +75,12 @@ describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, make) => {
     const middles = spotsAcrossEyes(plan).filter((_spot, index) => index % 5 === 2);
     for (const guide of withClass(picture, "guide")) {
       for (const path of guide.children.flatMap(({ children }) => children)) {
-        const [from, to] = pathSpots(path.attributes.d ?? "") as [Spot, Spot];
-        for (const middle of middles) {
-          expect(distanceToStretch(middle, from, to)).toBeGreaterThan(sizeOf(plan));
+        const spots = pathSpots(path.attributes.d ?? "");
+        for (const [index, to] of spots.slice(1).entries()) {
+          for (const middle of middles) {
+            const away = distanceToStretch(middle, spots[index] as Spot, to);
+            expect(away).toBeGreaterThan(sizeOf(plan));
+          }
         }
       }
     }
@@ -211,9 +214,11 @@ describe("a planned brow", () => {
   });
 
   it("takes the shape that is asked for, and no impossible one", () => {
-    const round = pathOf(drawPlan(plan, { shape: { frontRoundness: 0.5 } }));
-    expect(round).not.toBe(pathOf(drawPlan(plan)));
-    expect(() => drawPlan(plan, { shape: { frontRoundness: 2 } })).toThrow(GeometryError);
+    const shape = { frontRoundness: 0.5 };
+    const round = { ...plan, choices: { ...plan.choices, shape } };
+    expect(pathOf(drawPlan(round))).not.toBe(pathOf(drawPlan(plan)));
+    const impossible = { ...plan, choices: { ...plan.choices, shape: { frontRoundness: 2 } } };
+    expect(() => drawPlan(impossible)).toThrow(GeometryError);
   });
 
   it("is joined from dot to dot where no outline runs through its dots", () => {
@@ -344,7 +349,8 @@ function holds(box: Picture["viewBox"], [x, y]: Spot): boolean {
 
 function distanceToStretch([x, y]: Spot, from: Spot, to: Spot): number {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const share = ((x - from[0]) * dx + (y - from[1]) * dy) / (dx * dx + dy * dy);
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : ((x - from[0]) * dx + (y - from[1]) * dy) / square;
   const inside = Math.max(0, Math.min(1, share));
   return Math.hypot(x - from[0] - inside * dx, y - from[1] - inside * dy);
 }
