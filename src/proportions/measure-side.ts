@@ -1,11 +1,13 @@
-import { heightOver, polygonArea } from "../geometry/index.js";
+import { heightOver, polygonArea, spaceDistance } from "../geometry/index.js";
 import {
+  atEyeCorner,
   type Brow,
   type BrowMarks,
   type FaceSide,
   lengthBetween,
   lengthOf,
   type MeasureName,
+  onSkin,
   type SideMeasures,
   type Skin,
 } from "../landmarks/index.js";
@@ -81,7 +83,10 @@ export function measureSide(
     startThickness: thickness(start),
     bodyThickness: thickness(body),
     archThickness: thickness(arch),
-    eyeToTail: ruler(landmarks.exocanthion, tail),
+    eyeToTail:
+      landmarks.exocanthion &&
+      tail &&
+      spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
     lidToBrow: lidToBrow(landmarks, lower),
     frontInclination:
       start && arch && toDegrees(Math.atan2(arch[1] - start[1], outwards * (arch[0] - start[0]))),

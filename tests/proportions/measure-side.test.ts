@@ -145,3 +145,17 @@ function bordersOf(dots: typeof marks): Brow<"mm"> {
     lower: [dots.lowerStart, dots.lowerBody, dots.lowerArch, dots.tailEnd],
   };
 }
+
+describe("eye to tail", () => {
+  it("is read from an eye corner that lies behind the skin of the brow", () => {
+    // Canonical face mesh (open model, Apache-2.0), in mm about the middle of the inner canthi:
+    // exocanthion (44.5, 0) and tail end (57.2, 15.9) lie 3.4 apart in depth, 20.66 by ruler.
+    const skin = { kind: "modelled", width: mm(0.987 * 88.9), relativeU: 0.12 } as const;
+    const { eyeToTail } = measureSide(
+      { tailEnd: mm([57.2, 15.9]) },
+      { side: "left", landmarks: { exocanthion: mm([44.5, 0]) }, skin },
+    );
+    expect(eyeToTail).toBeCloseTo(20.66, 0);
+    expect(Math.abs((eyeToTail ?? 0) - 20.66)).toBeLessThan(0.2);
+  });
+});
