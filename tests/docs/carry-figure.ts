@@ -1,0 +1,56 @@
+import {
+  carryBrow,
+  type CompleteMarks,
+  DOTS,
+  drawPlan,
+  flatPoint,
+  mapBrow,
+  mapFace,
+  naturalMarks,
+  type Pin,
+  planBrows,
+  type PlannableFace,
+  type Point,
+  type Side,
+} from "brow-geometry";
+import { type SyntheticFace, syntheticFace } from "../support/synthetic-face.js";
+import { figure } from "./figure.js";
+
+/** Both ways to carry the left brow to the right side of one crooked face. */
+export function carryFigure(): string {
+  const face = crookedFace();
+  const { marks, skin } = planBrows(face, { lead: "left" });
+  const leading = { side: "left", marks: marks.left } as const;
+  const { upperStart: start } = naturalMarks(face.right.brow).marks;
+  const ways = [
+    ["mirror: reflected across the midline", carryBrow(leading, { method: "mirror" })],
+    [
+      "measure: by ruler, from the right brow's own start",
+      carryBrow(leading, { method: "measure", start, skin }),
+    ],
+  ] as const;
+  return figure(
+    "Two ways to carry the left brow to the right side of a crooked face",
+    1,
+    ways.map(([caption, carried]) => {
+      const pins = [...pinsAt(leading.marks, "left"), ...pinsAt(carried.marks, "right")];
+      return {
+        caption,
+        drawing: drawPlan(planBrows(face, { pins }), { title: caption }),
+      };
+    }),
+  );
+}
+
+/** A face whose right half is wider, and whose right brow starts farther out and grows lower. */
+function crookedFace(): PlannableFace {
+  const wider = mapFace(syntheticFace(), ([x, y]: Point<"mm">) =>
+    flatPoint<"mm">(x < 0 ? 1.08 * x : x, y),
+  ) as SyntheticFace;
+  const brow = mapBrow(wider.right.brow, ([x, y]) => flatPoint<"mm">(x - 2.5, y - 2));
+  return { ...wider, right: { ...wider.right, brow } };
+}
+
+function pinsAt(marks: CompleteMarks<"mm">, side: Side): readonly Pin[] {
+  return DOTS.map((dot) => ({ side, dot, at: flatPoint(marks[dot][0], marks[dot][1]) }));
+}
