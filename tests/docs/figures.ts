@@ -11,9 +11,11 @@ import {
   type TailHeight,
 } from "brow-geometry";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { carryFigure } from "./carry-figure.js";
 import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
+import { yawFigure } from "./yaw-figure.js";
 
 const STARTS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
 
@@ -74,6 +76,8 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
       ),
   ],
   ["lengths.svg", lengthsFigure],
+  ["carrying.svg", carryFigure],
+  ["yaw.svg", yawFigure],
 ]);
 
 function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {
