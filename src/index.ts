@@ -345,6 +345,7 @@ export {
 } from "./calibration/index.js";
 export {
   type BrowPlan,
+  type Carry,
   type CautionCode,
   checkDrawn,
   type Choices,

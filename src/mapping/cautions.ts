@@ -1,13 +1,6 @@
-import { type Declared, depthAt, skinOf } from "../landmarks/index.js";
-import {
-  eachSide,
-  type Note,
-  note,
-  type NoteValues,
-  type Scale,
-  toDegrees,
-} from "../units/index.js";
-import { placeOf } from "./place.js";
+import type { Declared } from "../landmarks/index.js";
+import { type FaceFrame, halfFaces } from "../symmetry/index.js";
+import { type Note, note, type NoteValues, type Scale } from "../units/index.js";
 import type { PlannableFace } from "./plannable-face.js";
 
 /** Codes of the cautions that travel with a plan. */
@@ -26,13 +19,12 @@ const SENTENCES = {
     "Millimetres are taken from the average width of the iris, not measured on this client: shares and angles do not care, lengths do.",
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
-    "The outer eye corners lie {difference:1} mm unequally far from the midline: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+    "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+  "posture-not-kept":
+    "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
   "posture-not-declared":
     "Nobody declared that the client sat upright with a relaxed face: brows move when lying down or raised. Check every distance again upright.",
 } as const;
-
-/** Half-faces that differ by no more say nothing, in mm: few faces are more even. Ours. */
-const HALF_FACE_LIMIT = 2;
 
 function caution(code: CautionCode, values: NoteValues = {}): Note<CautionCode> {
   return note(code, SENTENCES[code], values);
@@ -41,18 +33,16 @@ function caution(code: CautionCode, values: NoteValues = {}): Note<CautionCode> 
 /** What whoever uses a plan must know before pigment goes into skin. */
 export function cautionsFor(
   face: PlannableFace,
-  scale: Scale | undefined,
+  frame: FaceFrame | undefined,
   declared: Declared | undefined,
 ): readonly Note<CautionCode>[] {
   return [
     caution("planning-aid"),
     caution("local-law"),
     caution("hygiene"),
-    ...(declared?.upright === true && declared.relaxed === true
-      ? []
-      : [caution("posture-not-declared")]),
-    ...(scale === undefined ? [] : scaleCautions(scale)),
-    ...turningCautions(face),
+    ...postureCautions(declared),
+    ...(frame === undefined ? [] : scaleCautions(frame.scale)),
+    ...(frame?.turning === undefined ? turningCautions(face) : []),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
     ),
@@ -62,21 +52,27 @@ export function cautionsFor(
 function scaleCautions(scale: Scale): readonly Note<CautionCode>[] {
   const relative = scale.u / scale.factor;
   return [
-    ...(scale.source === "iris" ? [caution("scale-from-population-average")] : []),
+    ...(scale.notes.some(({ code }) => code === "population-average")
+      ? [caution("scale-from-population-average")]
+      : []),
     caution("scale-uncertain", { percent: 100 * relative, off: 50 * relative }),
   ];
 }
 
+function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<CautionCode>[] {
+  if (upright === false || relaxed === false) return [caution("posture-not-kept")];
+  return upright === true && relaxed === true ? [] : [caution("posture-not-declared")];
+}
+
+/** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
 function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
-  const half = eachSide((side) => placeOf(face[side].exocanthion, side).distance);
-  const difference = Math.abs(half.right - half.left);
-  if (difference <= HALF_FACE_LIMIT) return [];
-  const skin = skinOf(face, "modelled");
-  const behind =
-    -(depthAt(face.right.exocanthion, skin) + depthAt(face.left.exocanthion, skin)) / 2;
-  // Turning by φ brings one outer corner nearer the midline by behind·sin φ and takes the other away.
-  const sine = difference / (2 * behind);
+  if (face.midline.glabella === undefined && face.midline.sellion === undefined) return [];
+  const { difference, yaw, note: differ } = halfFaces(face);
+  if (differ === undefined) return [];
   return [
-    caution("head-may-be-turned", { difference, angle: toDegrees(Math.asin(Math.min(1, sine))) }),
+    caution("head-may-be-turned", {
+      difference: Math.abs(difference.value),
+      angle: Math.abs(yaw),
+    }),
   ];
 }

@@ -152,7 +152,8 @@ function without(
 function outcomeOf(deviations: readonly Deviation[]): Outcome {
   const outcomes = deviations.map(({ decision }) => decision?.outcome);
   if (outcomes.includes("outside")) return "outside";
-  return outcomes.includes("undecided") ? "undecided" : "within";
+  // Nothing that could be decided is no proof of anything.
+  return outcomes.includes("undecided") || !outcomes.includes("within") ? "undecided" : "within";
 }
 
 function requireDrawn({ marks, u, readings }: DrawnMap): void {

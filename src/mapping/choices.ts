@@ -11,6 +11,12 @@ import type { FlatPoint, Side } from "../units/index.js";
 export type Lead = Side | "middle";
 
 /**
+ * How the other brow follows the leading one: `"mirror"`, across the midline; `"measure"`, from its
+ * own start, with the leading heights and ruler lengths. On a crooked face they differ.
+ */
+export type Carry = "mirror" | "measure";
+
+/**
  * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
  * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
  * offered.
@@ -33,6 +39,8 @@ export interface Pin {
 export interface Choices {
   /** Default `"middle"`. */
   readonly lead?: Lead;
+  /** Default `"mirror"`; `"measure"` needs a brow that leads. */
+  readonly carry?: Carry;
   /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
   readonly levels?: Lead | "higher";
   /** Default: through alare where the nose can be trusted, else through endocanthion. */
@@ -49,7 +57,10 @@ export interface Choices {
   readonly thickness?: StationThickness;
   /** How the borders run between their dots. Default: as {@link outline} draws them. */
   readonly shape?: OutlineOptions;
-  /** True where the artist sees that the nose is bent: alare is then not used for the start. */
+  /**
+   * Whether the artist sees that the nose is bent: alare is then not used for the start. Left out, the
+   * nose is measured, where sellion and subnasale are known.
+   */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];
   /** What only somebody in the room knows. */

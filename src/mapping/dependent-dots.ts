@@ -14,6 +14,7 @@ const BELOW_ARCH = ["upperBody", "lowerBody", "lowerArch"] as const;
  *
  * The arch follows start and tail end where front and tail divide by a share of the length, the tail
  * end the start where it is level with it; by other choices they stay, and what hangs on them too.
+ * A brow that is carried by measure may follow the leading one with every dot.
  */
 export const DEPENDENT_DOTS: { readonly [Moved in Dot]: DependentDots } = {
   upperStart: {

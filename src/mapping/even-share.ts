@@ -1,6 +1,6 @@
 import { rootBetween } from "../geometry/index.js";
 import { lengthBetween, type Skin } from "../landmarks/index.js";
-import { eachSide, type Sides } from "../units/index.js";
+import { eachSide, GeometryError, type Sides } from "../units/index.js";
 import { ledBy, type Place, pointAt } from "./place.js";
 import type { SettledChoices } from "./plan.js";
 import type { SettledDot } from "./settle-dot.js";
@@ -19,13 +19,22 @@ export function evenShare(
   const distances = eachSide((side) => {
     const start = pointAt(starts[side], side);
     const tailEnd = pointAt(tailEnds[side], side);
-    const { height, distance } = arches[side];
+    const { height } = arches[side];
     const excess = (at: number): number => {
       const arch = pointAt({ distance: at, height }, side);
       const front = lengthBetween(start, arch, skin);
       return front - frontShare * (front + lengthBetween(arch, tailEnd, skin));
     };
-    return rootBetween(starts[side].distance, tailEnds[side].distance, excess) ?? distance;
+    const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
+    if (even === undefined) {
+      throw new GeometryError("no-solution", {
+        where: "planMarks",
+        field: `${side} upperArch`,
+        value: height,
+        need: `a height at which the front can take ${frontShare} of front and tail`,
+      });
+    }
+    return even;
   });
   const even = ledBy(lead, distances);
   return eachSide((side) =>

@@ -1,6 +1,6 @@
 export type { CautionCode } from "./cautions.js";
 export { checkDrawn } from "./check-drawn.js";
-export type { Choices, Lead, Pin, TailHeight } from "./choices.js";
+export type { Carry, Choices, Lead, Pin, TailHeight } from "./choices.js";
 export { DEPENDENT_DOTS, type DependentDots } from "./dependent-dots.js";
 export type {
   Deviation,

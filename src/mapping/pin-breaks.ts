@@ -19,14 +19,15 @@ import { reason, type ReasonCode } from "./reasons.js";
 export function pinBreaks(
   marks: Sides<CompleteMarks<"mm">>,
   skin: Skin,
-  { arch, frontShare: share, pins }: SettledChoices,
+  { arch, carry, frontShare: share, pins }: SettledChoices,
 ): readonly Note<ReasonCode>[] {
   if (pins.length === 0) return [];
   const pinned = (...dots: readonly Dot[]): boolean => pins.some(({ dot }) => dots.includes(dot));
   return [
     ...LEVEL_DOTS.flatMap((dot) => unevenHeights("pins-break-levels", dot, marks)),
     ...unevenHeights("pins-break-tail-heights", "tailEnd", marks),
-    ...ACROSS_DOTS.flatMap((dot) => unevenDistances(dot, marks)),
+    // A brow carried by measure keeps its own distances from the midline.
+    ...(carry === "measure" ? [] : ACROSS_DOTS.flatMap((dot) => unevenDistances(dot, marks))),
     ...STATIONS.flatMap((station) => unevenThickness(station, marks)),
     ...(arch === "brow-length-share" && pinned("upperStart", "upperArch", "tailEnd")
       ? brokenShares(marks, skin, share)

@@ -4,7 +4,7 @@ import { cautionsFor } from "./cautions.js";
 import type { Choices } from "./choices.js";
 import { movesBetween } from "./moves.js";
 import type { BrowPlan, MarkPlan } from "./plan.js";
-import { planMarks } from "./plan-marks.js";
+import { planAcross, planMarks } from "./plan-marks.js";
 import { readPlan, type ReadingsRow, withUncertainties } from "./plan-readings.js";
 import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
@@ -66,7 +66,7 @@ export function planOnPhoto(
   frame: FaceFrame,
   choices: Choices = {},
 ): BrowPlan {
-  const plan = planMarks(requirePlannable(toFace(photo, frame)), choices);
+  const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
   const u = uncertaintyOnPhoto(plan, photo, frame);
   return { ...finishedPlan(plan, u, choices, frame), frame };
 }

@@ -1,6 +1,7 @@
 import { landmarkUncertainty, skinOf } from "../landmarks/index.js";
 import { naturalMarks } from "../proportions/index.js";
 import { eachSide, type Note } from "../units/index.js";
+import { carryReasons } from "./carry-by-measure.js";
 import type { Choices } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
 import { pinBreaks } from "./pin-breaks.js";
@@ -33,10 +34,15 @@ import { type BorderEvent, solveMarks } from "./solve-marks.js";
  * ```
  */
 export function planMarks(face: PlannableFace, choices: Choices = {}): MarkPlan {
+  return planAcross(0, face, choices);
+}
+
+/** Plans across a midline whose direction is known to so many degrees (standard uncertainty). */
+export function planAcross(midlineU: number, face: PlannableFace, choices: Choices): MarkPlan {
   const u = landmarkUncertainty(face, "brow");
   const natural = eachSide((side) => naturalMarks(face[side].brow, { u }));
   const skin = skinOf(face);
-  const settled = settleChoices(face, natural, skin, choices);
+  const settled = settleChoices(face, natural, skin, choices, midlineU);
   const { marks, origins, guides, events } = solveMarks(face, natural, skin, settled.value);
   requireDotsInOrder("planMarks", marks.right, "right", settled.value.pins);
   requireDotsInOrder("planMarks", marks.left, "left", settled.value.pins);
@@ -46,6 +52,7 @@ export function planMarks(face: PlannableFace, choices: Choices = {}): MarkPlan 
     choices: settled.value,
     reasons: [
       ...settled.reasons,
+      ...carryReasons(marks, settled.value),
       ...eventReasons(events),
       ...pinBreaks(marks, skin, settled.value),
     ],

@@ -26,6 +26,10 @@ export interface SpaceUncertainty {
   readonly size: number;
   /** Standard uncertainty of the yaw that was taken out, in degrees. */
   readonly yaw: number;
+  /** Standard uncertainty of the midline's tilt, in degrees. */
+  readonly tilt: number;
+  /** Standard uncertainty of the midline's place at the level of the inner eye corners, in mm. */
+  readonly shift: number;
 }
 
 /**
@@ -34,12 +38,13 @@ export interface SpaceUncertainty {
  */
 export function uncertaintyOnFace(
   plan: MarkPlan,
-  space: SpaceUncertainty = { size: 0, yaw: 0 },
+  space: SpaceUncertainty = { size: 0, yaw: 0, tilt: 0, shift: 0 },
 ): ReadingsRow {
   const { points, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1);
   return propagate(
-    ({ skinDepth, times, yaw, ...values }) => {
-      const face = seenAs(requirePlannable(faceWith(values)), times, yaw, plan.skin);
+    ({ skinDepth, times, yaw, tilt, shift, ...values }) => {
+      const space = { size: times, yaw, tilt, shift };
+      const face = seenAs(requirePlannable(faceWith(values)), space, plan.skin);
       return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
     },
     {
@@ -47,6 +52,8 @@ export function uncertaintyOnFace(
       skinDepth: depthFactor(plan.skin),
       times: measured(1, space.size),
       yaw: measured(0, space.yaw),
+      tilt: measured(0, space.tilt),
+      shift: measured(0, space.shift),
     },
     { linearity: "assumed" },
   ).u;
@@ -63,6 +70,8 @@ export function uncertaintyOnPhoto(
     return uncertaintyOnFace(plan, {
       size: scale.u / scale.factor,
       yaw: turning === undefined ? 0 : yawUncertainty(turning),
+      tilt: midline.tiltU,
+      shift: midline.throughU * scale.factor,
     });
   }
   const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
@@ -91,14 +100,19 @@ function skinAs(skin: Skin, depth: number, times: number): Skin {
   return enlargeSkin(deepen(skin, depth), times);
 }
 
-/** A face so many times as large, and turned by a little more: depth moves sideways. */
-function seenAs(face: PlannableFace, times: number, yaw: number, skin: Skin): PlannableFace {
-  if (times === 1 && yaw === 0) return face;
-  const turn = toRadians(yaw);
+/** A face in a space a little larger, turned, tilted and shifted: depth moves sideways. */
+function seenAs(
+  face: PlannableFace,
+  { size, yaw, tilt, shift }: SpaceUncertainty,
+  skin: Skin,
+): PlannableFace {
+  if (size === 1 && yaw === 0 && tilt === 0 && shift === 0) return face;
+  const [turn, lean] = [toRadians(yaw), toRadians(tilt)];
   return requirePlannable(
     mapFace<"mm", "mm">(face, (point) => {
+      const [x, y] = point;
       const depth = hasDepth(point) ? point[2] : depthAt(point, skin);
-      return flatPoint(times * (point[0] + depth * turn), times * point[1]);
+      return flatPoint(size * (x + shift + depth * turn + y * lean), size * (y - x * lean));
     }),
   );
 }

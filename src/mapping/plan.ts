@@ -10,7 +10,7 @@ import type {
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
 import type { Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
-import type { Lead, Pin, TailHeight } from "./choices.js";
+import type { Carry, Lead, Pin, TailHeight } from "./choices.js";
 import type { Move } from "./moves.js";
 import type { PlannableFace } from "./plannable-face.js";
 import type { ReasonCode } from "./reasons.js";
@@ -18,6 +18,7 @@ import type { ReasonCode } from "./reasons.js";
 /** Choices after every default is settled: the plan follows from these and the face alone. */
 export interface SettledChoices {
   readonly lead: Lead;
+  readonly carry: Carry;
   readonly levels: Lead;
   readonly start: StartConvention;
   readonly arch: ArchConvention;
@@ -31,8 +32,11 @@ export interface SettledChoices {
 
 /** Who put a dot where it is. */
 export interface DotOrigin {
-  /** `"own"`: this side's landmarks alone; `"mirrored"`: the other side's; `"both"`: their middle. */
-  readonly from: "own" | "mirrored" | "both" | "pinned";
+  /**
+   * `"own"`: this side's landmarks alone; `"mirrored"`: the other side's; `"measured"`: the other
+   * side's ruler lengths from this side's start; `"both"`: their middle.
+   */
+  readonly from: "own" | "mirrored" | "measured" | "both" | "pinned";
   /** Present where the artist fixed the dot. */
   readonly pin?: Pin;
 }

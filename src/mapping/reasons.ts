@@ -6,6 +6,7 @@ export type ReasonCode = keyof typeof SENTENCES;
 const SENTENCES = {
   "lead-middle": "Neither brow leads: every dot lies half-way between what each side asks for.",
   "lead-side": "The {lead} brow leads: the other side mirrors its dots across the midline.",
+  "lead-side-by-measure": "The {lead} brow leads: the other side follows it by measure.",
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels} brow.",
   "start-at-alare":
@@ -16,6 +17,8 @@ const SENTENCES = {
     "Start above the inner eye corner: the nose wing is only approximated by a stand-in ({instead}).",
   "start-at-endocanthion-nose-bent":
     "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
+  "start-at-endocanthion-nose-deviates":
+    "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
   "start-chosen": "Start on the chosen guide: {convention}.",
   "arch-natural":
     "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
@@ -40,6 +43,8 @@ const SENTENCES = {
     "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
   "guide-missed":
     "The {mark} guide meets the {side} brow nowhere, extended or not: the natural height of its {mark} is kept.",
+  "carried-by-measure":
+    "The {side} brow is carried by measure: from its own start it takes the leading heights, front and tail as long by ruler. Its arch lies {arch:1} mm and its tail end {tail:1} mm farther out than mirrored; nearer the midline where negative.",
   pinned: "The {name} of the {side} brow stays where {by} fixed it{reason}.",
   "pins-break-levels":
     "Pins break the levels: the {dot} dots lie {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",

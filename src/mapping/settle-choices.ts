@@ -6,17 +6,19 @@ import {
   type NaturalMarks,
   type StartConvention,
 } from "../proportions/index.js";
+import { FACE_MIDLINE, noseDeviation } from "../symmetry/index.js";
 import {
   eachSide,
   GeometryError,
   type Note,
+  type NoteValues,
   requireFinite,
   requirePositive,
   type Side,
   type Sides,
 } from "../units/index.js";
 import { archLimits } from "./arch-limits.js";
-import type { Choices, Lead } from "./choices.js";
+import type { Carry, Choices, Lead } from "./choices.js";
 import { DOT_NAMES } from "./dot-names.js";
 import { requireUsablePins } from "./pins.js";
 import { ledSides, placeOf } from "./place.js";
@@ -32,17 +34,22 @@ const FRONT_SHARE = 2 / 3;
 /** Alare up to this far lateral of endocanthion still tells where a brow starts; ours, in mm. */
 const ALARE_LIMIT = 2;
 
-/** Settles every choice that the artist left open, once, and says why. */
+/**
+ * Settles every choice that the artist left open, once, and says why.
+ *
+ * @param midlineU standard uncertainty of the midline's direction, in degrees
+ */
 export function settleChoices(
   face: PlannableFace,
   natural: Sides<NaturalMarks>,
   skin: Skin,
   choices: Choices,
+  midlineU: number,
 ): Settled<SettledChoices> {
   requireUsableChoices(choices);
   const lead = choices.lead ?? "middle";
   const levels = settleLevels(natural, choices.levels ?? lead);
-  const start = settleStart(face, choices);
+  const start = settleStart(face, choices, midlineU);
   const frontShare = choices.frontShare ?? FRONT_SHARE;
   const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
   const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
@@ -51,6 +58,7 @@ export function settleChoices(
   return {
     value: {
       lead,
+      carry: choices.carry ?? "mirror",
       levels,
       start: start.value,
       arch: arch.value,
@@ -62,7 +70,7 @@ export function settleChoices(
       pins,
     },
     reasons: [
-      lead === "middle" ? reason("lead-middle") : reason("lead-side", { lead }),
+      leadReason(lead, choices.carry),
       levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
       ...start.reasons,
       ...arch.reasons,
@@ -81,6 +89,11 @@ export function settleChoices(
   };
 }
 
+function leadReason(lead: Lead, carry: Carry | undefined): Note<ReasonCode> {
+  if (lead === "middle") return reason("lead-middle");
+  return reason(carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
+}
+
 const TAIL_HEIGHTS = {
   natural: "at the height where it meets the hair",
   "level-with-lower-start": "level with the lower start dot",
@@ -89,6 +102,14 @@ const TAIL_HEIGHTS = {
 
 function requireUsableChoices(choices: Choices): void {
   const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
+  if (choices.carry === "measure" && (choices.lead ?? "middle") === "middle") {
+    throw new GeometryError("inconsistent", {
+      where: "planBrows",
+      field: "lead",
+      value: choices.lead,
+      need: "right or left: a brow is carried by measure from the one that leads",
+    });
+  }
   if (frontShare !== undefined) requireShare("frontShare", frontShare, 0.4, 0.9);
   if (eyeWidthShare !== undefined) requireShare("eyeWidthShare", eyeWidthShare, 0.4, 1.4);
   if (thickness !== undefined) {
@@ -120,7 +141,11 @@ function settleLevels(natural: Sides<NaturalMarks>, levels: Lead | "higher"): Le
   return height.right >= height.left ? "right" : "left";
 }
 
-function settleStart(face: PlannableFace, choices: Choices): Settled<StartConvention> {
+function settleStart(
+  face: PlannableFace,
+  choices: Choices,
+  midlineU: number,
+): Settled<StartConvention> {
   if (choices.start !== undefined) {
     return {
       value: choices.start,
@@ -134,16 +159,30 @@ function settleStart(face: PlannableFace, choices: Choices): Settled<StartConven
   const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
   const standIn = alareStandIn(face);
   const atEndocanthion = (
-    code: "stand-in" | "nose-bent" | "nose-wide",
+    code: "stand-in" | "nose-bent" | "nose-deviates" | "nose-wide",
     more = {},
   ): Settled<StartConvention> => ({
     value: "endocanthion-vertical",
     reasons: [reason(`start-at-endocanthion-${code}`, { ...values, ...more })],
   });
   if (choices.noseBent === true) return atEndocanthion("nose-bent");
+  const deviation = choices.noseBent === false ? undefined : bentNose(face, midlineU);
+  if (deviation !== undefined) return atEndocanthion("nose-deviates", deviation);
   if (standIn !== undefined) return atEndocanthion("stand-in", { instead: standIn.instead });
   if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) return atEndocanthion("nose-wide");
   return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
+}
+
+/** How far the nose deviates, where that is proven to be more than others notice. */
+function bentNose(face: PlannableFace, midlineU: number): NoteValues | undefined {
+  const { sellion, subnasale } = face.midline;
+  if (sellion === undefined || subnasale === undefined) return undefined;
+  const { angle, bent, decision } = noseDeviation(
+    { ...face, midline: { ...face.midline, sellion, subnasale } },
+    { midline: { line: FACE_MIDLINE, tiltU: midlineU } },
+  );
+  const { upper = 0 } = decision.limits;
+  return bent ? { angle: Math.abs(angle.value), u: angle.u, limit: upper } : undefined;
 }
 
 function alareStandIn(face: PlannableFace): StandIn | undefined {

@@ -12,6 +12,7 @@ import {
 } from "../proportions/index.js";
 import { eachSide, flatPoint, GeometryError, type Side, type Sides } from "../units/index.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
+import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
 import { type Place, placeOf, pointAt } from "./place.js";
@@ -106,9 +107,12 @@ export function solveMarks(
     lowerBody: lowerDot("lowerBody", upperBody, thickness.body, pins),
     lowerArch: lowerDot("lowerArch", upperArch, thickness.arch, pins),
   };
-  return {
+  const even = {
     marks: eachSide((side) => overDots((dot) => pointAt(dots[dot][side], side))),
     origins: eachSide((side) => overDots((dot) => dots[dot][side].origin)),
+  };
+  return {
+    ...carryByMeasure(even, (side) => border.meet(starts[side]).distance, skin, choices),
     guides: eachSide((side) =>
       archGuides === undefined
         ? [starts[side], tails[side]]

@@ -79,7 +79,7 @@ export interface WorkOptions {
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
  * first?.text; // → "right start: up 3.5 mm"
- * first?.check; // → { from: "line through the inner eye corners", to: "start", reading: 25.6 }
+ * first?.check; // → { from: "level of the inner eye corners, square to the midline", to: "start", reading: 25.6 }
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
@@ -102,7 +102,7 @@ const FINAL_READINGS = [
   ["eyeToTail", "outer eye corner", "tail end"],
 ] as const;
 
-const CANTHAL_LINE = "line through the inner eye corners";
+const CANTHAL_LEVEL = "level of the inner eye corners, square to the midline";
 
 type StageSteps = (plan: BrowPlan, side: Side) => readonly WorkStep[];
 
@@ -113,14 +113,14 @@ const STAGES: readonly StageSteps[] = [
       plan,
       side,
       "upperStart",
-      check(plan, side, "startHeight", CANTHAL_LINE, "start"),
+      check(plan, side, "startHeight", CANTHAL_LEVEL, "start"),
     ),
     upDown(
       "levels",
       plan,
       side,
       "upperArch",
-      check(plan, side, "archHeight", CANTHAL_LINE, "arch"),
+      check(plan, side, "archHeight", CANTHAL_LEVEL, "arch"),
     ),
   ],
   (plan, side) => [across("starts", plan, side, "upperStart", betweenStarts(plan, side))],

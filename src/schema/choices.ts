@@ -1,5 +1,5 @@
 import type { Declared, Dot } from "../landmarks/index.js";
-import type { Choices, Lead, Pin, TailHeight } from "../mapping/index.js";
+import type { Carry, Choices, Lead, Pin, TailHeight } from "../mapping/index.js";
 import type {
   ArchConvention,
   ArchGuideConvention,
@@ -60,6 +60,8 @@ export const archConvention: Schema<ArchConvention> = word<ArchConvention>({
 
 export const lead: Schema<Lead> = word<Lead>({ right: true, left: true, middle: true });
 
+export const carry: Schema<Carry> = word<Carry>({ mirror: true, measure: true });
+
 export const tailHeight: Schema<TailHeight> = word<TailHeight>({
   natural: true,
   "level-with-lower-start": true,
@@ -93,6 +95,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
   {},
   {
     lead,
+    carry,
     levels: word<NonNullable<Choices["levels"]>>({
       right: true,
       left: true,

@@ -12,6 +12,7 @@ import type {
 import type { Guide } from "../proportions/index.js";
 import {
   archConvention,
+  carry,
   dot,
   dots,
   guideConvention,
@@ -40,6 +41,7 @@ const MOST_DOTS = Object.keys(dots).length;
 const settledChoices = record<SettledChoices>(
   {
     lead,
+    carry,
     levels: lead,
     start: startConvention,
     arch: archConvention,
@@ -66,7 +68,15 @@ const guide = record<Guide>(
 );
 
 const origin = record<DotOrigin>(
-  { from: word<DotOrigin["from"]>({ own: true, mirrored: true, both: true, pinned: true }) },
+  {
+    from: word<DotOrigin["from"]>({
+      own: true,
+      mirrored: true,
+      measured: true,
+      both: true,
+      pinned: true,
+    }),
+  },
   { pin },
 );
 
@@ -101,12 +111,14 @@ const move = kinds<Move>({
 const reasons = notes<ReasonCode>({
   "lead-middle": true,
   "lead-side": true,
+  "lead-side-by-measure": true,
   "levels-middle": true,
   "levels-side": true,
   "start-at-alare": true,
   "start-at-endocanthion-nose-wide": true,
   "start-at-endocanthion-stand-in": true,
   "start-at-endocanthion-nose-bent": true,
+  "start-at-endocanthion-nose-deviates": true,
   "start-chosen": true,
   "arch-natural": true,
   "arch-moved-outward": true,
@@ -120,6 +132,7 @@ const reasons = notes<ReasonCode>({
   "thickness-assumed": true,
   "border-extended": true,
   "guide-missed": true,
+  "carried-by-measure": true,
   pinned: true,
   "pins-break-levels": true,
   "pins-break-tail-heights": true,
@@ -136,6 +149,7 @@ const cautions = notes<CautionCode>({
   "scale-from-population-average": true,
   "stand-in": true,
   "head-may-be-turned": true,
+  "posture-not-kept": true,
   "posture-not-declared": true,
 });
 

@@ -36,6 +36,7 @@ const throughJson = (record: MapRecord): MapRecord =>
 
 const pinned: Choices = {
   lead: "left",
+  carry: "measure",
   pins: [{ side: "left", dot: "tailEnd", at: mm([57, 17]), by: "M.", reason: "scar" }],
 };
 

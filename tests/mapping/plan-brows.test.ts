@@ -131,14 +131,21 @@ describe("planBrows", () => {
   });
 
   it("warns that a head may be turned, by about as much as it is", () => {
-    // A point 25 mm behind the front plane shows 2.6 mm of false difference at 3° (derived, facts of
-    // photographs); here the outer corners lie as deep as the modelled skin, 11.3 mm.
     const face = syntheticFace();
     const shifted = { ...face.left, exocanthion: mm([46.4, 0]) };
-    const cautions = planBrows({ ...face, left: shifted }).cautions;
+    const { cautions } = planBrows({ ...face, left: shifted });
     const turned = cautions.find(({ code }) => code === "head-may-be-turned");
     expect(turned?.values.difference).toBeCloseTo(2.5, 9);
-    expect(turned?.values.angle).toBeCloseTo((Math.asin(2.5 / (2 * 12.3)) * 180) / Math.PI, 0);
+    // The root of the nose lies 0.241 of the biocular width ahead of the corners (canonical mesh):
+    // 21.8 mm here, which a turn of 3.3° shows as 2.5 mm.
+    expect(turned?.values.angle).toBeCloseTo(3.3, 1);
+  });
+
+  it("says so where the posture was declared wrong", () => {
+    const { cautions } = planBrows(syntheticFace(), { declared: { upright: false } });
+    const codes = cautions.map(({ code }) => code);
+    expect(codes).toContain("posture-not-kept");
+    expect(codes).not.toContain("posture-not-declared");
   });
 });
 

@@ -49,8 +49,8 @@ describe("parseChoices", () => {
     ],
     [{ pins: Array.from({ length: 15 }, () => 0) }, "; needs a list of at most 14 items"],
     [{ declared: { upright: true, lying: false } }, "declared.lying is false; needs another name"],
-    [{ color: "brown" }, 'color is "brown"; needs another name: one of lead, levels, start'],
-    [undefined, "choices is missing; needs an object with lead, levels, start"],
+    [{ color: "brown" }, 'color is "brown"; needs another name: one of lead, carry, levels, start'],
+    [undefined, "choices is missing; needs an object with lead, carry, levels, start"],
   ])("refuses %j", (json, message) => {
     const { code, message: said } = refusal(() => parseChoices(json));
     expect(code).toBe("not-parsed");
