@@ -45,8 +45,8 @@ function unevenFace(up: number, outward: number): PlannableFace {
 
 /** Which measure of the plan a check reads, by the words for its two ends. */
 const READ: Readonly<Record<string, MeasureName>> = {
-  "line through the inner eye corners → start": "startHeight",
-  "line through the inner eye corners → arch": "archHeight",
+  "level of the inner eye corners, square to the midline → start": "startHeight",
+  "level of the inner eye corners, square to the midline → arch": "archHeight",
   "start → arch": "front",
   "arch → tail end": "tail",
   "outer eye corner → tail end": "eyeToTail",
