@@ -86,6 +86,6 @@ function finishedPlan(
     naturalMeasures: natural.measures,
     naturalComparison: compareSides(natural.measures, { differences: natural.differences }),
     moves: movesBetween(grown, plan.marks),
-    cautions: cautionsFor(plan.face, frame?.scale, choices.declared),
+    cautions: cautionsFor(plan.face, frame, choices.declared),
   };
 }

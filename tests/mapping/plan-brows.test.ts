@@ -4,7 +4,6 @@ import {
   type Face,
   type FaceFrame,
   faceFrame,
-  fitMidline,
   mapFace,
   flatPoint,
   type Measured,
@@ -14,6 +13,7 @@ import {
   planBrows,
   planOnPhoto,
   type PlannableFace,
+  px,
   requirePlannable,
   type Scale,
   type SideDifference,
@@ -194,14 +194,19 @@ describe("planOnPhoto", () => {
       photograph(syntheticFace(), { factor: 0.2, tilt: 0, at: [900, 700] }),
     );
     const fitted = faceFrame(photo, exactScale(0.2));
-    const given = faceFrame(photo, exactScale(0.2), {
-      midline: fitMidline(photo, {
-        given: [flatPoint<"px">(900, 600), flatPoint<"px">(900, 1000)],
-      }),
+    const withMidline = (given: Partial<FaceFrame["midline"]>): FaceFrame => ({
+      ...fitted,
+      midline: { ...fitted.midline, method: "given", ...given },
     });
+    const exact = withMidline({ tiltU: 0, throughU: px(0) });
+    const tilted = withMidline({ tiltU: 2, throughU: px(0) });
     const u = (frame: FaceFrame): number =>
       planOnPhoto(photo, frame).naturalMeasures.left.startDistance?.u ?? Number.NaN;
-    expect(u(fitted)).toBeGreaterThan(u(given));
+    expect(u(fitted)).toBeGreaterThan(u(exact));
+    // A start dot 20 mm up moves sideways by 20 mm · 2°, in radians.
+    const { startHeight } = planOnPhoto(photo, exact).naturalMeasures.left;
+    const lean = ((startHeight?.value ?? Number.NaN) * 2 * Math.PI) / 180;
+    expect(u(tilted)).toBeCloseTo(Math.hypot(u(exact), lean), 3);
   });
 
   it("plans dots that lie on the photo where the face says", () => {
