@@ -322,6 +322,7 @@ export {
 } from "./symmetry/index.js";
 export {
   combineScales,
+  correctIrises,
   correctPerspective,
   fitRuler,
   fromReadings,
@@ -372,6 +373,7 @@ export {
   type PlannableFace,
   type PlannedChoice,
   planOnPhoto,
+  type PlanOptions,
   type ReasonCode,
   RECORD_VERSION,
   type RecordExtras,

@@ -1,4 +1,5 @@
 import {
+  correctIrises,
   correctPerspective,
   deepen,
   deepPoint,
@@ -68,7 +69,8 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Le
   const { points, faceWith } = namedPoints(face, 1 / rough.factor);
   return propagate(
     (values) => {
-      const seen = faceWith(values as unknown as Readonly<Record<string, FlatPoint<"px">>>);
+      const drawn = faceWith(values as unknown as Readonly<Record<string, FlatPoint<"px">>>);
+      const seen = correctIrises(drawn, measured(values.ringFactor, 0));
       const midline = fitMidline(seen);
       const lengths = (kind: ScaleKind): Readonly<Record<LengthName, number>> => {
         const scale = kind === "ruler" ? rulerScale(values) : irisScale(seen, values);
@@ -77,7 +79,7 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Le
       return { ...named("ruler", lengths("ruler")), ...named("iris", lengths("iris")) } as Lengths;
     },
     { ...points, ...known },
-    { linearity: "assumed" },
+    { linearity: "averaged" },
   );
 }
 
@@ -106,8 +108,8 @@ function rulerScale({ from, to, prominence, cameraDistance }: KnownValues): Scal
   });
 }
 
-function irisScale(seen: Face<"px">, { irisWidth, ringFactor }: KnownValues): Scale {
-  return scaleFromIris(seen, { width: exactly(irisWidth), ringFactor: measured(ringFactor, 0) });
+function irisScale(seen: Face<"px">, { irisWidth }: KnownValues): Scale {
+  return scaleFromIris(seen, { width: exactly(irisWidth) });
 }
 
 function exactly(value: Length<"mm">): Measured<Length<"mm">> {

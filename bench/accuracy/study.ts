@@ -17,30 +17,45 @@ const COVERAGE = normalQuantile(0.975);
 
 /** What became of one length over all people. */
 interface Tally {
+  /** Share of the intervals that hold the truth. */
   readonly held: number;
+  /** Median of the standard uncertainties stated. */
   readonly u: number;
+  /** Median error. */
   readonly bias: number;
 }
 
 type Tallies = { readonly [Name in keyof Lengths]: Tally };
 
 function study(source: Source, people: number, deviations: Deviations, beliefs: Beliefs): Tallies {
-  const sums = new Map<string, { held: number; u: number; bias: number }>();
+  const cases = new Map<string, { readonly error: number; readonly u: number }[]>();
   for (let person = 0; person < people; person += 1) {
     const who = drawPerson(deviations);
     const truth = lengthsOn(who.face, who.skin);
     const { value, u } = estimate(takePhoto(who, source, deviations), beliefs);
     for (const name of Object.keys(value) as (keyof Lengths)[]) {
-      const sum = sums.get(name) ?? { held: 0, u: 0, bias: 0 };
       const error = value[name] - truth[name.slice(name.indexOf(".") + 1) as LengthName];
-      if (Math.abs(error) <= COVERAGE * u[name]) sum.held += 1 / people;
-      sum.u += u[name] / people;
-      sum.bias += error / people;
-      sums.set(name, sum);
+      const soFar = cases.get(name) ?? [];
+      soFar.push({ error, u: u[name] });
+      cases.set(name, soFar);
     }
     if (person % 100 === 99) console.error(`${source.name}: ${person + 1} of ${people}`);
   }
-  return Object.fromEntries(sums) as Tallies;
+  return Object.fromEntries(
+    Array.from(cases, ([name, each]) => [
+      name,
+      {
+        held: each.filter(({ error, u }) => Math.abs(error) <= COVERAGE * u).length / people,
+        u: median(each.map(({ u }) => u)),
+        bias: median(each.map(({ error }) => error)),
+      },
+    ]),
+  ) as Tallies;
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((one, other) => one - other);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
 
 const KINDS: readonly ScaleKind[] = ["ruler", "iris"];
@@ -64,7 +79,7 @@ function coverageTable(): string {
   ]);
   const all = columns.flatMap(({ tallies }) => Object.values(tallies).map(({ held }) => held));
   return [
-    `${PEOPLE} people for each source. Share of 95 % intervals that hold the truth, and the mean standard uncertainty stated, in millimetres.`,
+    `${PEOPLE} people for each source. Share of 95 % intervals that hold the truth, and in brackets the median standard uncertainty stated, in millimetres.`,
     table(["length", ...header], rows),
     `Least ${percent(Math.min(...all))}, most ${percent(Math.max(...all))}.`,
   ].join("\n\n");
@@ -115,7 +130,7 @@ function mistakeTable(): string {
     return [`${source.name}; scale by ${kind}`, what, ...cells];
   });
   return [
-    `${people} people for each row. Share of 95 % intervals that hold the truth, and the mean error, in millimetres.`,
+    `${people} people for each row. Share of 95 % intervals that hold the truth, and in brackets the median error, in millimetres.`,
     table(["source", "mistake", ...SHOWN.map((name) => LENGTHS[name])], rows),
   ].join("\n\n");
 }
@@ -128,12 +143,10 @@ function signed(value: number): string {
   return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
 }
 
+const texts = {
+  arches: archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
+  mistakes: mistakeTable(),
+  coverage: coverageTable(),
+};
 const PAGE = "docs/accuracy.md";
-writeFileSync(
-  PAGE,
-  intoPage(readFileSync(PAGE, "utf8"), {
-    arches: archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
-    mistakes: mistakeTable(),
-    coverage: coverageTable(),
-  }),
-);
+writeFileSync(PAGE, intoPage(readFileSync(PAGE, "utf8"), texts));

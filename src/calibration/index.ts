@@ -1,4 +1,5 @@
 export { combineScales } from "./combine-scales.js";
+export { correctIrises } from "./correct-irises.js";
 export { correctPerspective } from "./correct-perspective.js";
 export {
   fitRuler,

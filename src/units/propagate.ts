@@ -15,7 +15,7 @@ import {
   type MeasureResult,
   type UncertaintyOf,
 } from "./result-components.js";
-import { type Reading, slopesAlong } from "./slopes.js";
+import { AT_CENTRE, OVER_UNCERTAINTY, type Reading, slopesAlong } from "./slopes.js";
 
 /** A result with the standard uncertainty of everything in it, in the same shape. */
 export interface Propagated<Result> {
@@ -31,10 +31,12 @@ export interface PropagationOptions<Name extends string = string> {
   /** How inputs vary together; what is not named is independent. */
   readonly correlations?: readonly Correlation<Name>[];
   /**
-   * `"required"` (default) refuses a result that bends, within its own uncertainty, too much for
-   * first order to hold; `"assumed"` takes the slopes at the centre as they are.
+   * `"required"` (default) takes the slopes at the centre, and refuses a result that bends, within its
+   * own uncertainty, too much for them to hold; `"assumed"` takes them as they are. `"averaged"` takes
+   * the mean slopes over ± one uncertainty of each input: for measures with corners, such as where a
+   * guide meets a polyline.
    */
-  readonly linearity?: "required" | "assumed";
+  readonly linearity?: "required" | "assumed" | "averaged";
 }
 
 /**
@@ -78,8 +80,10 @@ export function propagate<Inputs extends MeasuredInputs, Result extends MeasureR
     return components.map((component) => componentAt(where, result, component));
   };
 
+  const { linearity = "required" } = options;
+  const share = linearity === "averaged" ? OVER_UNCERTAINTY : AT_CENTRE;
   const slopes = coordinates.map((coordinate) =>
-    slopesAlong(where, coordinate, components, numbers, (moved) =>
+    slopesAlong(where, coordinate, components, numbers, share, (moved) =>
       read(withCoordinate(centre, coordinate, moved)),
     ),
   );
@@ -91,7 +95,7 @@ export function propagate<Inputs extends MeasuredInputs, Result extends MeasureR
   const covariance = shares.map((one) => shares.map((other) => product(one, other)));
   const deviations = covariance.map((row, index) => Math.sqrt(row[index] as number));
 
-  if (options.linearity !== "assumed") {
+  if (linearity === "required") {
     components.forEach(({ name }, index) => {
       const u = deviations[index] as number;
       if (u === 0) return;

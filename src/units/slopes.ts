@@ -6,18 +6,19 @@ import type { Component } from "./result-components.js";
 export type Reading = readonly (number | undefined)[];
 
 /**
- * How fast each component changes with one coordinate: central differences over a step far below
- * the coordinate's uncertainty. Where a component exists on one side only, that side decides.
+ * How fast each component changes with one coordinate: central differences over a step of a share of
+ * its uncertainty. Where a component exists on one side only, that side decides.
  */
 export function slopesAlong(
   where: string,
   coordinate: Coordinate,
   components: readonly Component[],
   centre: readonly number[],
+  share: number,
   readAt: (value: number) => Reading,
 ): readonly number[] {
   const { value, u, name } = coordinate;
-  const step = Math.max(SHARE_OF_UNCERTAINTY * u, SHARE_OF_VALUE * Math.abs(value));
+  const step = Math.max(share * u, SHARE_OF_VALUE * Math.abs(value));
   // What is left of the step once it is added: rounding must not count as slope.
   const high = value + step;
   const low = value - step;
@@ -39,7 +40,10 @@ export function slopesAlong(
   });
 }
 
-/** Small against the bends of any sensible measure, large against its rounding. */
-const SHARE_OF_UNCERTAINTY = 2 ** -10;
+/** A step for slopes at the centre: small against the bends of a measure, large against rounding. */
+export const AT_CENTRE: number = 2 ** -10;
+/** A step for mean slopes: as far as the coordinate is uncertain. */
+export const OVER_UNCERTAINTY: number = 1;
+
 /** About the cube root of the rounding of a double, where both errors of a difference balance. */
 const SHARE_OF_VALUE = 2 ** -18;
