@@ -20,6 +20,7 @@ const SENTENCES = {
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
     "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+  "capture-finding": "{text}",
   "posture-not-kept":
     "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
   "posture-not-declared":
@@ -35,6 +36,7 @@ export function cautionsFor(
   face: PlannableFace,
   frame: FaceFrame | undefined,
   declared: Declared | undefined,
+  findings: readonly Note[],
 ): readonly Note<CautionCode>[] {
   return [
     caution("planning-aid"),
@@ -43,6 +45,7 @@ export function cautionsFor(
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : []),
+    ...findings.map(({ code, text }) => caution("capture-finding", { finding: code, text })),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
     ),
@@ -72,7 +75,7 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
   return [
     caution("head-may-be-turned", {
       difference: Math.abs(difference.value),
-      angle: Math.abs(yaw),
+      angle: Math.abs(yaw.value),
     }),
   ];
 }

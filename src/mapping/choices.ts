@@ -5,7 +5,7 @@ import type {
   StartConvention,
   StationThickness,
 } from "../proportions/index.js";
-import type { FlatPoint, Side } from "../units/index.js";
+import type { DecisionRule, FlatPoint, Side, ToleranceSet } from "../units/index.js";
 
 /** Which brow the other follows; `"middle"`: both meet half-way. */
 export type Lead = Side | "middle";
@@ -47,7 +47,7 @@ export interface Choices {
   readonly start?: StartConvention;
   /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */
   readonly arch?: ArchConvention;
-  /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.955. */
+  /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.953. */
   readonly eyeWidthShare?: number;
   /** Front over front and tail, for `"brow-length-share"`, 0.4…0.9. Default two thirds. */
   readonly frontShare?: number;
@@ -63,6 +63,10 @@ export interface Choices {
    */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];
+  /** How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value alone. */
+  readonly rule?: DecisionRule;
+  /** What the sides may differ by. Default {@link WORKING_TOLERANCES}. */
+  readonly tolerances?: ToleranceSet;
   /** What only somebody in the room knows. */
   readonly declared?: Declared;
 }

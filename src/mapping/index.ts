@@ -22,7 +22,7 @@ export {
 } from "./map-record.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
-export { planBrows, planOnPhoto } from "./plan-brows.js";
+export { planBrows, planOnPhoto, type PlanOptions } from "./plan-brows.js";
 export { planMarks } from "./plan-marks.js";
 export { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export type { ReasonCode } from "./reasons.js";

@@ -1,9 +1,9 @@
 import type { FaceFrame } from "../symmetry/index.js";
-import { GeometryError } from "../units/index.js";
+import { GeometryError, type Note } from "../units/index.js";
 import type { Choices } from "./choices.js";
 import type { DrawnCheck } from "./drawn-check.js";
 import type { BrowPlan } from "./plan.js";
-import { planBrows, planOnPhoto } from "./plan-brows.js";
+import { planBrows, planOnPhoto, type PlanOptions } from "./plan-brows.js";
 import type { PlannableFace } from "./plannable-face.js";
 
 /** What a plan was made from: a face in millimetres, or one on a photo with its midline and scale. */
@@ -64,13 +64,13 @@ export const RECORD_VERSION = 1;
 export function recordOf(
   input: MapInput,
   choices: Choices = {},
-  { check, notes = [] }: RecordExtras = {},
+  { check, notes = [], findings = [] }: RecordExtras & PlanOptions = {},
 ): MapRecord {
   return {
     version: RECORD_VERSION,
     input,
     choices,
-    plan: planFrom(input, choices),
+    plan: planFrom(input, choices, { findings }),
     ...(check === undefined ? {} : { check }),
     notes,
   };
@@ -101,14 +101,21 @@ export function replay(record: MapRecord): BrowPlan {
       need: `${RECORD_VERSION}, the version of records that this library knows`,
     });
   }
-  return planFrom(input, choices);
+  return planFrom(input, choices, { findings: findingsAmong(record.plan.cautions) });
 }
 
-function planFrom(input: MapInput, choices: Choices): BrowPlan {
+/** What the plan was told of the capture: it is kept among the cautions alone. */
+function findingsAmong(cautions: BrowPlan["cautions"]): readonly Note[] {
+  return cautions
+    .filter(({ code }) => code === "capture-finding")
+    .map(({ text, values }) => ({ code: String(values.finding), text, values: {} }));
+}
+
+function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
   switch (input.kind) {
     case "face":
-      return planBrows(input.face, choices);
+      return planBrows(input.face, choices, options);
     case "photo":
-      return planOnPhoto(input.photo, input.frame, choices);
+      return planOnPhoto(input.photo, input.frame, choices, options);
   }
 }

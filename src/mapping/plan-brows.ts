@@ -1,13 +1,24 @@
-import { compareSides, type FaceFrame, toFace } from "../symmetry/index.js";
-import { eachSide } from "../units/index.js";
+import { compareSides, type FaceFrame, type SideComparison, toFace } from "../symmetry/index.js";
+import { eachSide, type Measured, type Note } from "../units/index.js";
 import { cautionsFor } from "./cautions.js";
 import type { Choices } from "./choices.js";
 import { movesBetween } from "./moves.js";
 import type { BrowPlan, MarkPlan } from "./plan.js";
 import { planAcross, planMarks } from "./plan-marks.js";
-import { readPlan, type ReadingsRow, withUncertainties } from "./plan-readings.js";
+import {
+  readPlan,
+  type ReadingsRow,
+  type SideReadings,
+  withUncertainties,
+} from "./plan-readings.js";
 import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
+
+/** What a plan is told beside the artist's choices. */
+export interface PlanOptions {
+  /** What a check of the capture found, such as {@link checkCapture}: carried among the cautions. */
+  readonly findings?: readonly Note[];
+}
 
 /**
  * A map of both brows from a face in millimetres: the dots and the reasons for them, what is read on
@@ -35,9 +46,13 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```
  */
-export function planBrows(face: PlannableFace, choices: Choices = {}): BrowPlan {
+export function planBrows(
+  face: PlannableFace,
+  choices: Choices = {},
+  options: PlanOptions = {},
+): BrowPlan {
   const plan = planMarks(face, choices);
-  return finishedPlan(plan, uncertaintyOnFace(plan), choices);
+  return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
 }
 
 /**
@@ -65,16 +80,18 @@ export function planOnPhoto(
   photo: PlannableFace<"px">,
   frame: FaceFrame,
   choices: Choices = {},
+  options: PlanOptions = {},
 ): BrowPlan {
   const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
   const u = uncertaintyOnPhoto(plan, photo, frame);
-  return { ...finishedPlan(plan, u, choices, frame), frame };
+  return { ...finishedPlan(plan, u, choices, options, frame), frame };
 }
 
 function finishedPlan(
   plan: MarkPlan,
   u: ReadingsRow,
   choices: Choices,
+  { findings = [] }: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
   const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
@@ -82,10 +99,21 @@ function finishedPlan(
   return {
     ...plan,
     measures: planned.measures,
-    comparison: compareSides(planned.measures, { differences: planned.differences }),
+    comparison: compared(planned, choices),
     naturalMeasures: natural.measures,
-    naturalComparison: compareSides(natural.measures, { differences: natural.differences }),
+    naturalComparison: compared(natural, choices),
     moves: movesBetween(grown, plan.marks),
-    cautions: cautionsFor(plan.face, frame, choices.declared),
+    cautions: cautionsFor(plan.face, frame, choices.declared, findings),
   };
+}
+
+function compared(
+  { measures, differences }: SideReadings<Measured>,
+  { rule, tolerances }: Choices,
+): SideComparison {
+  return compareSides(measures, {
+    differences,
+    ...(rule === undefined ? {} : { rule }),
+    ...(tolerances === undefined ? {} : { tolerances }),
+  });
 }

@@ -8,7 +8,8 @@ import type {
   StartConvention,
   StationThickness,
 } from "../proportions/index.js";
-import type { Side } from "../units/index.js";
+import type { DecisionRule, Side } from "../units/index.js";
+import { toleranceSet } from "./decision.js";
 import { parse } from "./parse.js";
 import { flatPoint, positiveLength, words } from "./quantity.js";
 import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
@@ -111,6 +112,8 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     shape,
     noseBent: flag,
     pins,
+    rule: word<DecisionRule>({ guarded: true, simple: true }),
+    tolerances: toleranceSet,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },
 );

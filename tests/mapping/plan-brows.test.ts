@@ -1,5 +1,6 @@
 import {
   type BrowPlan,
+  type Choices,
   eachSide,
   type Face,
   type FaceFrame,
@@ -10,10 +11,13 @@ import {
   measured,
   type MeasureName,
   mm,
+  NOTICED_BY_CLIENTS,
   planBrows,
   planOnPhoto,
   type PlannableFace,
   px,
+  recordOf,
+  replay,
   requirePlannable,
   type Scale,
   type SideDifference,
@@ -139,6 +143,23 @@ describe("planBrows", () => {
     // The root of the nose lies 0.241 of the biocular width ahead of the corners (canonical mesh):
     // 21.8 mm here, which a turn of 3.3° shows as 2.5 mm.
     expect(turned?.values.angle).toBeCloseTo(3.3, 1);
+  });
+
+  it("carries what a check of the capture found, through a record too", () => {
+    const findings = [{ code: "mouth-open", text: "The mouth is open. Close it.", values: {} }];
+    const record = recordOf({ kind: "face", face: syntheticFace() }, {}, { findings });
+    const found = record.plan.cautions.find(({ code }) => code === "capture-finding");
+    expect(found?.text).toBe("The mouth is open. Close it.");
+    expect(found?.values.finding).toBe("mouth-open");
+    expect(replay(record).cautions).toEqual(record.plan.cautions);
+  });
+
+  it("decides by the rule and the tolerances that were chosen", () => {
+    const difference = (choices: Choices) =>
+      differenceOf(planBrows(unevenFace(0.9), choices), "startHeight", "naturalComparison");
+    expect(difference({}).decision?.outcome).toBe("undecided");
+    expect(difference({ rule: "simple" }).decision?.outcome).toBe("within");
+    expect(difference({ tolerances: NOTICED_BY_CLIENTS }).decision?.outcome).toBe("within");
   });
 
   it("says so where the posture was declared wrong", () => {
