@@ -1,5 +1,6 @@
 import { distance } from "../geometry/index.js";
 import type { Face } from "../landmarks/index.js";
+import type { Scale } from "../units/index.js";
 
 /**
  * Distance of the outer eye corners that stands for a face of unknown scale, in millimetres: women
@@ -13,8 +14,10 @@ export function biocularWidth({ right, left }: Face<"px">): number | undefined {
   return distance(right.exocanthion, left.exocanthion);
 }
 
-/** Millimetres a pixel on a face as wide as usual: for shares and small differences, not lengths. */
-export function millimetresAPixel(face: Face<"px">): number | undefined {
+/** The scale of a face as wide as usual: for shares and small differences, not for lengths. */
+export function usualScale(face: Face<"px">): Scale | undefined {
   const width = biocularWidth(face);
-  return width === undefined ? undefined : USUAL_WIDTH / width;
+  if (width === undefined) return undefined;
+  const factor = USUAL_WIDTH / width;
+  return { from: "px", to: "mm", factor, u: 0.06 * factor, source: "given", notes: [] };
 }

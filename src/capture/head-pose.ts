@@ -12,7 +12,7 @@ import {
   type Way,
   wayAcross,
 } from "./facial-axes.js";
-import { millimetresAPixel } from "./face-size.js";
+import { usualScale } from "./face-size.js";
 
 /** How a head is held before the camera, in degrees; each angle where the landmarks tell it. */
 export interface HeadPose {
@@ -85,13 +85,13 @@ function yawOfPairs(face: Face<"px">): Measured | undefined {
   const pairs = deepPairs(face);
   const [right, down, ahead] = wayAcross(pairs);
   const width = Math.hypot(right, down);
-  const millimetres = millimetresAPixel(face);
-  if (pairs.length === 0 || millimetres === undefined) return undefined;
+  const scale = usualScale(face);
+  if (pairs.length === 0 || scale === undefined) return undefined;
   const estimated = face.source?.depth === "estimated";
   const depthU = estimated ? ESTIMATED_DEPTH_U : landmarkUncertainty(face, "exocanthion");
   return measured(
     toDegrees(Math.atan2(-ahead, width)),
-    toDegrees((Math.sqrt(2 * pairs.length) * depthU) / (width * millimetres)),
+    toDegrees((Math.sqrt(2 * pairs.length) * depthU) / (width * scale.factor)),
   );
 }
 

@@ -21,8 +21,11 @@ export interface HalfFaces {
   readonly left: Measured<Length<"mm">>;
   /** Left minus right. */
   readonly difference: Measured<Length<"mm">>;
-  /** Degrees towards the client's left by which a symmetric head would have to be turned to look so. */
-  readonly yaw: number;
+  /**
+   * Degrees towards the client's left by which a symmetric head would have to be turned to look so;
+   * its u is that of the landmarks.
+   */
+  readonly yaw: Measured;
   /** Present where the halves differ by more than twice the uncertainty. */
   readonly note?: Note<HalfFacesNoteCode>;
 }
@@ -53,7 +56,7 @@ const AHEAD: readonly (readonly [MidlineLandmark, number])[] = [
  *   midline: { sellion: mm([-0.5, 2]) },
  * });
  * difference.value; // → 3
- * yaw; // → -4.2
+ * yaw; // → { value: -4.2, u: 0.9 }
  * note?.code; // → "half-faces-differ"
  * ```
  */
@@ -80,8 +83,10 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
   );
   const ahead = meanOf((one) => one.ahead) * (right.value + left.value);
   // A turn by φ moves the middle by ahead·sin φ, and narrows the whole by cos φ.
-  const yaw = toDegrees(Math.atan((right.value - left.value) / (2 * ahead)));
-  const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw) };
+  const tangent = (right.value - left.value) / (2 * ahead);
+  const slope = 1 / (2 * ahead * (1 + tangent ** 2));
+  const yaw = measured(toDegrees(Math.atan(tangent)), toDegrees(slope * difference.u));
+  const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw.value) };
   return {
     right,
     left,

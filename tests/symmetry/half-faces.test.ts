@@ -44,16 +44,30 @@ const seen = (face: Face<"mm">): Parameters<typeof halfFaces>[0] => {
 
 describe("halfFaces", () => {
   it("of a symmetric face are equally wide, and nothing is noted", () => {
-    expect(halfFaces(syntheticFace())).toMatchObject({ difference: { value: 0 }, yaw: 0 });
+    expect(halfFaces(syntheticFace())).toMatchObject({
+      difference: { value: 0 },
+      yaw: { value: 0 },
+    });
     expect(halfFaces(syntheticFace()).note).toBeUndefined();
   });
 
   test.prop([fc.double({ min: -15, max: 15, noNaN: true })])(
     "tell the yaw of a symmetric head of the usual depth",
     (yaw) => {
-      expectClose(halfFaces(seen(turnedHead(faceInDepth(), yaw))).yaw, yaw, 1e-6);
+      expectClose(halfFaces(seen(turnedHead(faceInDepth(), yaw))).yaw.value, yaw, 1e-6);
     },
   );
+
+  it("know the yaw as well as the difference tells it", () => {
+    const { difference, yaw } = halfFaces(syntheticFace());
+    const least = 1e-4;
+    const moved = halfFaces({
+      ...syntheticFace(),
+      midline: { sellion: mm([least, 2]), glabella: mm([least, 16]) },
+    });
+    const slope = (moved.yaw.value - yaw.value) / (moved.difference.value - difference.value);
+    expectClose(yaw.u, Math.abs(slope) * difference.u, 1e-6);
+  });
 
   it("say what else it may be", () => {
     const { note } = halfFaces(seen(turnedHead(faceInDepth(), 4)));
@@ -67,7 +81,7 @@ describe("halfFaces", () => {
     const mirrored = halfFaces(mirror(face, FACE_MIDLINE) as SyntheticFace);
     expectClose([mirrored.right, mirrored.left], [left, right], 1e-9);
     expectClose(mirrored.difference, { value: -difference.value, u: difference.u }, 1e-9);
-    expectClose(mirrored.yaw, -yaw, 1e-9);
+    expectClose(mirrored.yaw, { value: -yaw.value, u: yaw.u }, 1e-9);
   });
 
   it("need glabella or sellion", () => {
