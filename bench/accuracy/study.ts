@@ -4,6 +4,7 @@
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { measured, mm, normalQuantile } from "brow-geometry";
+import { format } from "prettier";
 import { type Deviations, deviationsFrom } from "../../src/units/random.js";
 import { archTable } from "./arches.js";
 import { type Beliefs, estimate, type Lengths, PRIORS, type ScaleKind } from "./estimate.js";
@@ -149,4 +150,5 @@ const texts = {
   coverage: coverageTable(),
 };
 const PAGE = "docs/accuracy.md";
-writeFileSync(PAGE, intoPage(readFileSync(PAGE, "utf8"), texts));
+const page = intoPage(readFileSync(PAGE, "utf8"), texts);
+writeFileSync(PAGE, await format(page, { parser: "markdown", printWidth: 100 }));

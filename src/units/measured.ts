@@ -79,7 +79,17 @@ export function measuredPoint<U extends Unit>(
   return { value, u };
 }
 
-/** Refuses a standard uncertainty that is missing, not finite or negative. */
+/**
+ * Refuses a standard uncertainty that is missing, not finite or negative.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { requireUncertainty } from "brow-geometry/units";
+ * requireUncertainty("propagate", "arch.x: u", -1); // throws GeometryError: arch.x: u is -1; needs 0 or more
+ * ```
+ */
 export function requireUncertainty(
   where: string,
   field: string,

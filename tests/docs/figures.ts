@@ -11,6 +11,7 @@ import {
   type TailHeight,
 } from "brow-geometry";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { accuracyFigure } from "./accuracy-figure.js";
 import { carryFigure } from "./carry-figure.js";
 import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
@@ -35,9 +36,10 @@ const TAIL_HEIGHTS: readonly TailHeight[] = [
   "level-with-upper-start",
 ];
 
-/** The figures of docs/conventions.md: name of the file, and what stands in it. */
+/** The figures of the guides: name of the file, and what stands in it. */
 export const figures: ReadonlyMap<string, () => string> = new Map([
   ["spaces.svg", spacesFigure],
+  ["accuracy.svg", accuracyFigure],
   ["marks.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
   [
     "starts.svg",

@@ -157,6 +157,15 @@ describe("propagate", () => {
     ).toThrow("propagate: only is missing; needs a result when x changes by");
   });
 
+  it("averages slopes over a corner where it is asked to", () => {
+    const corner = ({ x }: { x: number }): number => Math.max(0, x);
+    const at = (value: number): number =>
+      propagate(corner, { x: measured(value, 1) }, { linearity: "averaged" }).u;
+    expectClose([at(-2), at(-0.5), at(0), at(0.5), at(2)], [0, 0.25, 0.5, 0.75, 1], 1e-12);
+    const flat = propagate(corner, { x: measured(-0.5, 1) }, { linearity: "assumed" });
+    expectClose(flat.u, 0, 0);
+  });
+
   describe("where first order does not hold", () => {
     const towards =
       (baseline: number, u: number): (() => number) =>
