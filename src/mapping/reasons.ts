@@ -10,9 +10,9 @@ const SENTENCES = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels} brow.",
   "start-at-alare":
-    "Start above the nose wing: it lies {right:1} mm (right) and {left:1} mm (left) lateral of the inner eye corner, at most {limit} mm.",
+    "Start above the nose wing: counted outward from the inner eye corner it lies at {right:1} mm (right) and {left:1} mm (left), neither beyond {limit} mm.",
   "start-at-endocanthion-nose-wide":
-    "Start above the inner eye corner: the nose wing lies {right:1} mm (right) and {left:1} mm (left) lateral of it, more than {limit} mm on one side.",
+    "Start above the inner eye corner: counted outward from it the nose wing lies at {right:1} mm (right) and {left:1} mm (left), beyond {limit} mm on at least one side.",
   "start-at-endocanthion-stand-in":
     "Start above the inner eye corner: the nose wing is only approximated by a stand-in ({instead}).",
   "start-at-endocanthion-nose-bent":
@@ -38,7 +38,7 @@ const SENTENCES = {
   "thickness-chosen":
     "Thickness as chosen: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
   "thickness-assumed":
-    "Thickness of {start:1}, {body:1} and {arch:1} mm is assumed: no lower border is known that would tell.",
+    "Thickness of {start:1} mm at the start, {body:1} mm at the body and {arch:1} mm at the arch; assumed at {assumed}, where no lower border tells.",
   "border-extended":
     "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
   "guide-missed":

@@ -102,6 +102,11 @@ const TAIL_HEIGHTS = {
 
 function requireUsableChoices(choices: Choices): void {
   const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
+  requireWord("lead", choices.lead, LEADS);
+  requireWord("levels", choices.levels, [...LEADS, "higher"]);
+  requireWord("start", choices.start, START_CONVENTIONS);
+  requireWord("arch", choices.arch, ARCH_CONVENTIONS);
+  requireWord("tailHeight", choices.tailHeight, Object.keys(TAIL_HEIGHTS));
   if (choices.carry === "measure" && (choices.lead ?? "middle") === "middle") {
     throw new GeometryError("inconsistent", {
       where: "planBrows",
@@ -118,6 +123,25 @@ function requireUsableChoices(choices: Choices): void {
     requirePositive("planBrows", "thickness.arch", thickness.arch);
   }
   requireUsablePins("planBrows", pins);
+}
+
+const LEADS: readonly Lead[] = ["right", "left", "middle"];
+const START_CONVENTIONS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
+const ARCH_CONVENTIONS: readonly ArchConvention[] = [
+  "natural",
+  "lateral-limbus-vertical",
+  "alare-through-pupil",
+  "eye-width-share",
+  "exocanthion-vertical",
+  "alare-through-lateral-limbus",
+  "brow-length-share",
+];
+
+/** Programs without types ask too: a word that is none of these is named, with those that are. */
+function requireWord(field: string, value: string | undefined, words: readonly string[]): void {
+  if (value === undefined || words.includes(value)) return;
+  const need = `one of ${words.join(", ")}`;
+  throw new GeometryError("out-of-range", { where: "planBrows", field, value, need });
 }
 
 function requireShare(field: string, value: number, least: number, most: number): void {

@@ -40,10 +40,15 @@ export function settleThickness(
     body: body ?? STATION_THICKNESS.body,
     arch: arch ?? STATION_THICKNESS.arch,
   };
-  const allKnown = start !== undefined && body !== undefined && arch !== undefined;
-  const code = allKnown ? "thickness-natural" : "thickness-assumed";
-  return { value, reasons: [reason(code, { ...value })] };
+  const assumed = STATIONS.filter((station) => known(station) === undefined);
+  const assumption = reason("thickness-assumed", { ...value, assumed: assumed.join(", ") });
+  return {
+    value,
+    reasons: [assumed.length === 0 ? reason("thickness-natural", { ...value }) : assumption],
+  };
 }
+
+const STATIONS = ["start", "body", "arch"] as const;
 
 /** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */
 function stationsOf(

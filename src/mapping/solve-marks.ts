@@ -139,8 +139,7 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
     const hit = meetGuide(guide, face[side].brow);
     if (hit === undefined) {
       events.push({ code: "guide-missed", side, mark });
-      const { upperStart, tailEnd } = natural[side].marks;
-      return placeAtHeight(guide, (mark === "start" ? upperStart : tailEnd)[1]);
+      return placeAtHeight(guide, naturalHeight(natural[side], guide));
     }
     if (hit.extended) events.push({ code: "border-extended", side, mark });
     return placeOf(hit.at, side);
@@ -165,6 +164,19 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
     },
     events,
   };
+}
+
+/** Height of the natural dot that a guide is about. */
+function naturalHeight({ marks, arch }: NaturalMarks, { mark, side }: Guide): number {
+  switch (mark) {
+    case "start":
+      return marks.upperStart[1];
+    case "tail":
+      return marks.tailEnd[1];
+    case "arch":
+      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
+      return arch.at[1];
+  }
 }
 
 function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {

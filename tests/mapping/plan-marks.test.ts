@@ -268,6 +268,11 @@ describe("planMarks", () => {
     ["eyeWidthShare", { eyeWidthShare: 2 }],
     ["thickness.arch", { thickness: { start: mm(8), body: mm(7), arch: mm(-1) } }],
     ["pins[0].at", { pins: [{ side: "left", dot: "upperArch", at: mm([Number.NaN, 1]) }] }],
+    ["lead", { lead: "top" } as unknown as Choices],
+    ["levels", { levels: "lower" } as unknown as Choices],
+    ["start", { start: "golden" } as unknown as Choices],
+    ["arch", { arch: "high" } as unknown as Choices],
+    ["tailHeight", { tailHeight: "low" } as unknown as Choices],
   ])("refuses a choice out of range by its name: %s", (field, choices) => {
     expect(() => planMarks(syntheticFace(), choices)).toThrow(GeometryError);
     expect(() => planMarks(syntheticFace(), choices)).toThrow(field);
