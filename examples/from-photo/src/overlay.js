@@ -7,9 +7,11 @@ import {
   hasDepth,
   deepPoint,
   mapFace,
+  mm,
   planOnPhoto,
   requirePlannable,
   scaleFromIris,
+  scaleFromReference,
   turnToFront,
 } from "brow-geometry";
 
@@ -69,7 +71,7 @@ export function overlay(face, photo, picture) {
     const onPhoto = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
     const findings = checkCapture(onPhoto, { purpose: "map" });
     const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
-    const frame = turnToFront(inPicture, scaleFromIris(inPicture), { mostYaw });
+    const frame = turnToFront(inPicture, scaleOf(inPicture, findings), { mostYaw });
     const plan = planOnPhoto(inPicture, frame);
     const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
     return { svg, lines: [...reading(frame, plan), ...warnings(findings)], mapped: true };
@@ -82,6 +84,24 @@ export function overlay(face, photo, picture) {
       mapped: false,
     };
   }
+}
+
+/** Outer eye corners of women and men: 88.4 ± 3.7 and 93.0 ± 5.6 mm (BioMed Res Int 2013:821428). */
+const eyeCorners = { apart: mm(90), u: mm(5) };
+
+/**
+ * The irises tell the scale, unless the lids cover them: a detector then guesses where they are.
+ * @param {import("brow-geometry").PlannableFace<"px">} face @param {readonly Finding[]} findings
+ */
+function scaleOf(face, findings) {
+  const covered = findings.some(
+    ({ code }) => code === "eye-closed" || code === "eyes-wide-for-irises",
+  );
+  return covered
+    ? scaleFromReference(face.right.exocanthion, face.left.exocanthion, eyeCorners.apart, {
+        u: eyeCorners.u,
+      })
+    : scaleFromIris(face);
 }
 
 /**
@@ -101,13 +121,13 @@ function toCutOut({ window, side }) {
  * What is read on the map, right before left.
  * @param {FaceFrame} frame @param {BrowPlan} plan
  */
-function reading({ midline, turning }, { measures: { right, left } }) {
+function reading({ midline, turning, scale }, { measures: { right, left } }) {
   const both = (
     /** @type {"front" | "tail" | "frontShare"} */ name,
     /** @type {number} */ digits,
   ) => [right, left].map((one) => one[name]?.value.toFixed(digits) ?? "–").join(" | ");
   return [
-    `tilt ${midline.tilt.toFixed(1)}°, turned back ${turning?.yaw.toFixed(1) ?? 0}°`,
+    `tilt ${midline.tilt.toFixed(1)}°, turned back ${turning?.yaw.toFixed(1) ?? 0}°, scale: ${scale.source === "iris" ? "irises" : "eye corners"}`,
     `front ${both("front", 0)}, tail ${both("tail", 0)} mm, share ${both("frontShare", 2)}`,
   ];
 }
