@@ -1,3 +1,4 @@
+import { distance } from "../geometry/index.js";
 import type { Declared } from "../landmarks/index.js";
 import { type FaceFrame, halfFaces } from "../symmetry/index.js";
 import { type Note, note, type NoteValues, type Scale } from "../units/index.js";
@@ -20,6 +21,8 @@ const SENTENCES = {
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
     "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+  "size-implausible":
+    "The outer eye corners lie {distance:0} mm apart; those of adults lie {least} to {most} mm apart. Check the scale and its unit before anything else.",
   "capture-finding": "{text}",
   "posture-not-kept":
     "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
@@ -42,6 +45,7 @@ export function cautionsFor(
     caution("planning-aid"),
     caution("local-law"),
     caution("hygiene"),
+    ...sizeCautions(face),
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : []),
@@ -52,13 +56,32 @@ export function cautionsFor(
   ];
 }
 
+/**
+ * Outer eye corners of adults lie so far apart, in mm: from about five standard deviations below the
+ * mean of women, 88.39 ± 3.74, to four above that of men, 93.00 ± 5.56 (Hong Kong periocular norms,
+ * BioMed Res Int 2013:821428, table 2); the span is ours.
+ */
+const BIOCULAR = { least: 70, most: 115 };
+
+/** The length in the caution about scale, and how far it has to be off to be worth a word, in mm; ours. */
+const OF_A_BROW = 50;
+const LEAST_OFF = 0.25;
+
+function sizeCautions({ right, left }: PlannableFace): readonly Note<CautionCode>[] {
+  const apart = distance(right.exocanthion, left.exocanthion);
+  if (apart >= BIOCULAR.least && apart <= BIOCULAR.most) return [];
+  return [caution("size-implausible", { distance: apart, ...BIOCULAR })];
+}
+
 function scaleCautions(scale: Scale): readonly Note<CautionCode>[] {
   const relative = scale.u / scale.factor;
   return [
     ...(scale.notes.some(({ code }) => code === "population-average")
       ? [caution("scale-from-population-average")]
       : []),
-    caution("scale-uncertain", { percent: 100 * relative, off: 50 * relative }),
+    ...(OF_A_BROW * relative < LEAST_OFF
+      ? []
+      : [caution("scale-uncertain", { percent: 100 * relative, off: OF_A_BROW * relative })]),
   ];
 }
 

@@ -1,13 +1,20 @@
+import { DOTS } from "../landmarks/index.js";
 import { GeometryError, requireFinitePoint } from "../units/index.js";
 import type { Pin } from "./choices.js";
+import { requireWord } from "./require-word.js";
 
 /**
  * Refuses pins that no plan can keep: two for one dot, or one on the wrong side of the midline.
  * Whether pinned dots stand in order along the brow shows only once the rest is solved.
  */
 export function requireUsablePins(where: string, pins: readonly Pin[]): void {
+  if (!isList(pins)) {
+    throw new GeometryError("out-of-range", { where, field: "pins", value: pins, need: "a list" });
+  }
   pins.forEach((pin, index) => {
     const field = `pins[${index}]`;
+    requireWord(where, `${field}.side`, pin.side, ["right", "left"]);
+    requireWord(where, `${field}.dot`, pin.dot, DOTS);
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
     if (earlier !== index) {
@@ -28,4 +35,9 @@ export function requireUsablePins(where: string, pins: readonly Pin[]): void {
       });
     }
   });
+}
+
+/** Without narrowing: the types know that it is one. */
+function isList(value: unknown): boolean {
+  return Array.isArray(value);
 }

@@ -25,6 +25,7 @@ import { ledSides, placeOf } from "./place.js";
 import type { SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
+import { requireWord } from "./require-word.js";
 import { settleThickness } from "./settle-thickness.js";
 import type { Settled } from "./settled.js";
 
@@ -73,7 +74,8 @@ export function settleChoices(
       leadReason(lead, choices.carry),
       levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
       ...start.reasons,
-      ...arch.reasons,
+      // A pinned arch lies where it does for the pin's reason alone.
+      ...(pins.some(({ dot }) => dot === "upperArch") ? [] : arch.reasons),
       reason("tail-at-guide", { height: TAIL_HEIGHTS[tailHeight] }),
       ...thickness.reasons,
       ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
@@ -102,11 +104,11 @@ const TAIL_HEIGHTS = {
 
 function requireUsableChoices(choices: Choices): void {
   const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
-  requireWord("lead", choices.lead, LEADS);
-  requireWord("levels", choices.levels, [...LEADS, "higher"]);
-  requireWord("start", choices.start, START_CONVENTIONS);
-  requireWord("arch", choices.arch, ARCH_CONVENTIONS);
-  requireWord("tailHeight", choices.tailHeight, Object.keys(TAIL_HEIGHTS));
+  requireWord("planBrows", "lead", choices.lead, LEADS);
+  requireWord("planBrows", "levels", choices.levels, [...LEADS, "higher"]);
+  requireWord("planBrows", "start", choices.start, START_CONVENTIONS);
+  requireWord("planBrows", "arch", choices.arch, ARCH_CONVENTIONS);
+  requireWord("planBrows", "tailHeight", choices.tailHeight, Object.keys(TAIL_HEIGHTS));
   if (choices.carry === "measure" && (choices.lead ?? "middle") === "middle") {
     throw new GeometryError("inconsistent", {
       where: "planBrows",
@@ -136,13 +138,6 @@ const ARCH_CONVENTIONS: readonly ArchConvention[] = [
   "alare-through-lateral-limbus",
   "brow-length-share",
 ];
-
-/** Programs without types ask too: a word that is none of these is named, with those that are. */
-function requireWord(field: string, value: string | undefined, words: readonly string[]): void {
-  if (value === undefined || words.includes(value)) return;
-  const need = `one of ${words.join(", ")}`;
-  throw new GeometryError("out-of-range", { where: "planBrows", field, value, need });
-}
 
 function requireShare(field: string, value: number, least: number, most: number): void {
   requireFinite("planBrows", field, value);

@@ -149,6 +149,7 @@ const cautions = notes<CautionCode>({
   "scale-from-population-average": true,
   "stand-in": true,
   "head-may-be-turned": true,
+  "size-implausible": true,
   "capture-finding": true,
   "posture-not-kept": true,
   "posture-not-declared": true,

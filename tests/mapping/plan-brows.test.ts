@@ -162,6 +162,18 @@ describe("planBrows", () => {
     expect(difference({ tolerances: NOTICED_BY_CLIENTS }).decision?.outcome).toBe("within");
   });
 
+  it("says when a face is no adult's size: the scale or its unit is wrong", () => {
+    const sized = (times: number) =>
+      planBrows(
+        requirePlannable(
+          mapFace(syntheticFace(), ([x, y]) => flatPoint<"mm">(times * x, times * y)),
+        ),
+      ).cautions.map(({ code }) => code);
+    expect(sized(1)).not.toContain("size-implausible");
+    expect(sized(10)).toContain("size-implausible");
+    expect(sized(0.5)).toContain("size-implausible");
+  });
+
   it("says so where the posture was declared wrong", () => {
     const { cautions } = planBrows(syntheticFace(), { declared: { upright: false } });
     const codes = cautions.map(({ code }) => code);

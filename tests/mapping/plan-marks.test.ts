@@ -217,6 +217,13 @@ describe("planMarks", () => {
       expectClose(marks.left.upperArch, [41, 29], 0);
     });
 
+    it("are the only reason for an arch that they fix", () => {
+      const pins: Pin[] = [{ side: "left", dot: "upperArch", at: mm([41, 27]) }];
+      const given = codes(syntheticFace(), { pins });
+      expect(given).toContain("pinned");
+      expect(given.filter((code) => code.startsWith("arch-"))).toEqual([]);
+    });
+
     it("give the other side their thickness", () => {
       const free = planMarks(syntheticFace()).marks.left;
       const at = mm([free.upperArch[0], free.upperArch[1] - 9]);
@@ -273,6 +280,11 @@ describe("planMarks", () => {
     ["start", { start: "golden" } as unknown as Choices],
     ["arch", { arch: "high" } as unknown as Choices],
     ["tailHeight", { tailHeight: "low" } as unknown as Choices],
+    ["pins", { pins: { side: "left" } } as unknown as Choices],
+    [
+      "pins[0].dot",
+      { pins: [{ side: "left", dot: "arch", at: mm([40, 27]) }] } as unknown as Choices,
+    ],
   ])("refuses a choice out of range by its name: %s", (field, choices) => {
     expect(() => planMarks(syntheticFace(), choices)).toThrow(GeometryError);
     expect(() => planMarks(syntheticFace(), choices)).toThrow(field);
