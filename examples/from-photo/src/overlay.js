@@ -72,7 +72,7 @@ export function overlay(face, photo, picture) {
     const findings = checkCapture(onPhoto, { purpose: "map" });
     const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
     const frame = turnToFront(inPicture, scaleOf(inPicture, findings), { mostYaw });
-    const plan = planOnPhoto(inPicture, frame);
+    const plan = planOnPhoto(inPicture, frame, {}, { findings });
     const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
     return { svg, lines: [...reading(frame, plan), ...warnings(findings)], mapped: true };
   } catch (error) {
