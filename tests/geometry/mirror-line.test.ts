@@ -189,6 +189,23 @@ describe("bestMirrorLine", () => {
     expectClose(fit.throughU, Math.sqrt(shifting), 1e-3 * fit.throughU);
   });
 
+  it("lets a unit count by its mismatch in its own spreads: a pair's is that of two points", () => {
+    const symmetric: readonly MirrorUnit<"px">[] = FACE.map(({ pair, middle, weight }) =>
+      pair === undefined
+        ? { one: px(middle), weight, spread: px(2) }
+        : { one: px([-pair[0], pair[1]]), other: px(pair), weight, spread: px(2) },
+    );
+    // Of next to no weight, so that they do not move the line themselves.
+    const strays: readonly MirrorUnit<"px">[] = [
+      { one: px([-20, 10]), other: px([20, 13]), weight: 1e-9, spread: px(2) },
+      { one: px([3, 20]), weight: 1e-9, spread: px(2) },
+    ];
+    const { weights } = bestMirrorLine([...symmetric, ...strays]);
+    const limit = 4.685 * 2;
+    expectClose((weights[11] ?? 0) / 1e-9, (1 - (3 / Math.SQRT2 / limit) ** 2) ** 2, 1e-6);
+    expectClose((weights[12] ?? 0) / 1e-9, (1 - (3 / limit) ** 2) ** 2, 1e-6);
+  });
+
   it.each<[string, readonly MirrorUnit<"px">[], string]>([
     ["no points", [], "ill-conditioned"],
     ["one point", [{ one: px([1, 2]), weight: 1, spread: px(1) }], "ill-conditioned"],

@@ -84,6 +84,13 @@ describe("halfFaces", () => {
     expectClose(mirrored.yaw, { value: -yaw.value, u: yaw.u }, 1e-9);
   });
 
+  it("know that the middle enters both widths", () => {
+    // Placed by hand, 0.26 mm each: two corners, and twice the mean of glabella and sellion.
+    const { difference, right } = halfFaces(syntheticFace());
+    expectClose(difference.u, Math.hypot(0.26, 0.26, 2 * (0.26 / Math.SQRT2)), 1e-12);
+    expectClose(right.u, Math.hypot(0.26, 0.26 / Math.SQRT2), 1e-12);
+  });
+
   it("need glabella or sellion", () => {
     const { right, left } = syntheticFace();
     expect(refusal(() => halfFaces({ right, left, midline: {} })).code).toBe("missing-landmark");
