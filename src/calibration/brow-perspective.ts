@@ -38,14 +38,12 @@ export function browPerspective(
 ): { readonly u: number; readonly note: Note<ScaleNoteCode> } {
   const away = cameraDistance?.value ?? NEAREST_CAMERA;
   requirePositive(where, "cameraDistance", away);
-  const deep = face.source !== undefined && face.source.depth !== "none";
-  if (cameraDistance !== undefined && deep) {
+  if (face.notes?.some(({ code }) => code === "perspective-corrected") === true) {
     return {
       u: 0,
       note: note(
         "perspective-corrected",
-        "The camera was {distance:0} mm away: points are brought into the plane of the irises by their depth.",
-        { distance: away },
+        "Perspective was taken out of the points by their depth before they were scaled.",
       ),
     };
   }

@@ -5,6 +5,7 @@ import {
   GeometryError,
   hasDepth,
   type Length,
+  note,
   type Point,
   requirePositive,
   type Unit,
@@ -12,7 +13,8 @@ import {
 
 /**
  * A face as a camera infinitely far away would show it: every point with depth moves to where its
- * millimetres are those of the inner eye corners. Points without depth stay where they are.
+ * millimetres are those of the inner eye corners. Points without depth stay where they are. A note on
+ * the face says that it was done, so that {@link scaleFromIris} no longer allows for perspective.
  *
  * What lies z nearer to the camera than the inner eye corners, D away, reads 1/(1 − z/D) times too
  * large about the camera's axis (pinhole). The axis is where the camera pointed, the middle of an
@@ -42,7 +44,7 @@ export function correctPerspective<U extends Unit>(
   const origin = eyeMiddle(where, face);
   const zero = hasDepth(origin) ? origin[2] : 0;
   const [axisX, axisY] = options.axis ?? origin;
-  return mapFace<U, U>(face, (point) => {
+  const corrected = mapFace<U, U>(face, (point) => {
     if (!hasDepth(point)) return point;
     const nearer = point[2] - zero;
     const share = 1 - nearer / cameraDistance;
@@ -60,7 +62,13 @@ export function correctPerspective<U extends Unit>(
       point[2],
     );
   });
+  return { ...corrected, notes: [...(face.notes ?? []), CORRECTED] };
 }
+
+const CORRECTED = note(
+  "perspective-corrected",
+  "Perspective was taken out of the points by their depth.",
+);
 
 function eyeMiddle<U extends Unit>(where: string, { right, left }: Face<U>): Point<U> {
   if (right.endocanthion === undefined || left.endocanthion === undefined) {

@@ -98,7 +98,8 @@ export type FaceNoteCode =
   | "scaled-to-pixels"
   | "point-missing"
   | "stand-in"
-  | "repeated-points";
+  | "repeated-points"
+  | "perspective-corrected";
 
 /**
  * Landmarks of one face in one space. Right and left are always the client's own.

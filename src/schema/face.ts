@@ -62,6 +62,7 @@ const noteCodes: Words<FaceNoteCode> = {
   "point-missing": true,
   "stand-in": true,
   "repeated-points": true,
+  "perspective-corrected": true,
 };
 
 const landmark = word<LandmarkName>(landmarkNames);
