@@ -84,7 +84,24 @@ export function bestMirrorLine<U extends Unit>(
   return mirrorLineOf(units, options.robust !== false);
 }
 
-/** {@link bestMirrorLine} for units that were checked at the door. */
+/**
+ * {@link bestMirrorLine} for units that were checked at the door.
+ *
+ * @example
+ * ```ts
+ * import { mm } from "brow-geometry";
+ * import { mirrorLineOf } from "brow-geometry/geometry";
+ * const spread = mm(1);
+ * const { line } = mirrorLineOf(
+ *   [
+ *     { one: mm([-16, 0]), other: mm([16, 0]), weight: 1, spread },
+ *     { one: mm([0, -60]), weight: 1, spread },
+ *   ],
+ *   false,
+ * );
+ * line.direction; // → [0, 1]
+ * ```
+ */
 export function mirrorLineOf<U extends Unit>(
   units: readonly MirrorUnit<U>[],
   robustly: boolean,

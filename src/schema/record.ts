@@ -1,15 +1,14 @@
 import * as z from "zod/mini";
 import type { Dot } from "../landmarks/index.js";
-import {
-  type Deviation,
-  type DotDeviation,
-  type DrawnCheck,
-  type MapInput,
-  type MapRecord,
-  type MeasureDeviation,
-  type PlannableFace,
-  RECORD_VERSION,
-  type RecordNote,
+import type {
+  Deviation,
+  DotDeviation,
+  DrawnCheck,
+  MapInput,
+  MapRecord,
+  MeasureDeviation,
+  PlannableFace,
+  RecordNote,
 } from "../mapping/index.js";
 import { GeometryError, type Outcome } from "../units/index.js";
 import { choicesSchema, dot, dots, side } from "./choices.js";
@@ -26,6 +25,9 @@ const MOST_NOTES = 500;
 const MOST_DOTS = 2 * Object.keys(dots satisfies Words<Dot>).length;
 /** All measures of both sides, and the one between them. */
 const MOST_MEASURES = 2 * Object.keys(measureNames).length + 1;
+
+/** The type holds it to the version that the library writes. */
+const RECORD_VERSION: MapRecord["version"] = 1;
 
 const version = z.literal(RECORD_VERSION, {
   error: `${RECORD_VERSION}, the version of records that this library knows`,

@@ -13,7 +13,7 @@ export interface Sides<Value> {
  * @example
  * ```ts
  * import { eachSide } from "brow-geometry";
- * eachSide((side) => `${side} brow`); // → { right: "right brow", left: "left brow" }
+ * eachSide((side) => side === "left"); // → { right: false, left: true }
  * ```
  */
 export function eachSide<Value>(make: (side: Side) => Value): Sides<Value> {
