@@ -2,6 +2,7 @@ import { midpoint } from "../geometry/index.js";
 import type { Face } from "../landmarks/index.js";
 import {
   GeometryError,
+  hasDepth,
   length,
   type Point,
   requireFinitePoint,
@@ -100,8 +101,8 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
   for (const name of PAIRED_LANDMARKS) {
     const right = face.right[name];
     const left = face.left[name];
-    if (right !== undefined) requireFinitePoint("fitMidline", `right.${name}`, right);
-    if (left !== undefined) requireFinitePoint("fitMidline", `left.${name}`, left);
+    requireFiniteLandmark("right", name, right);
+    requireFiniteLandmark("left", name, left);
     if (right === undefined || left === undefined) continue;
     const x = left[0] - right[0];
     const y = left[1] - right[1];
@@ -123,7 +124,20 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
     }
   }
   for (const name of MIDLINE_LANDMARKS) {
-    const point = face.midline[name];
-    if (point !== undefined) requireFinitePoint("fitMidline", `midline.${name}`, point);
+    requireFiniteLandmark("midline", name, face.midline[name]);
   }
+}
+
+function requireFiniteLandmark<U extends Unit>(
+  part: "right" | "left" | "midline",
+  name: MirroredLandmark,
+  point: Point<U> | undefined,
+): void {
+  // Names are put together only for the point that is refused: this runs for every face of a study.
+  if (
+    point === undefined ||
+    Number.isFinite(point[0] + point[1] + (hasDepth(point) ? point[2] : 0))
+  )
+    return;
+  requireFinitePoint("fitMidline", `${part}.${name}`, point);
 }
