@@ -10,6 +10,7 @@ export type {
   DrawnOptions,
   MeasureDeviation,
 } from "./drawn-check.js";
+export { evenReadings, type ReadingMove } from "./even-readings.js";
 export { everyChoice } from "./every-choice.js";
 export {
   type MapInput,
