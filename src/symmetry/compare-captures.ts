@@ -71,7 +71,7 @@ export interface CaptureComparison {
  * than their uncertainties explain, `registration.consistent` is false and every uncertainty grows.
  *
  * @throws GeometryError `missing-landmark` where the captures share fewer than two stable points, and
- * what {@link fitSimilarity} throws
+ * what `fitSimilarity` throws
  *
  * @example
  * ```ts

@@ -181,16 +181,24 @@ function edgeOn(
   };
 }
 
+/**
+ * A detector's model of depth turns less than the head does: by so much of the yaw that it shows.
+ * Measured by us on 21 turned heads, whose half-face widths ask for 1.4 times that yaw (quartiles
+ * 1.3 and 1.7). Why is not known, so the yaw stays as it is shown, and is less sure.
+ */
+const UNDERSTATED_YAW = 0.4;
+
 /** The turning itself, once points are known upright and in millimetres, as the picture shows them. */
 function turningOf<U extends Unit>(
   plane: FaceMirrorPlane<U>,
   face: Face<U>,
   upright: (point: Point<U>) => Point<"mm">,
 ): Turning {
-  const { yaw, yawU } = plane;
+  const { yaw } = plane;
+  const understated = face.source?.depth === "estimated" ? UNDERSTATED_YAW * Math.abs(yaw) : 0;
   const flat: Turning = {
     yaw,
-    yawU,
+    yawU: Math.hypot(plane.yawU, understated),
     yawPerDepth: yawSlope(face),
     depthU: 0,
     pivot: mm(0),

@@ -15,7 +15,10 @@ import {
 export interface Turning {
   /** Degrees by which the head was turned towards the client's left. */
   readonly yaw: number;
-  /** Standard uncertainty of the yaw, in degrees, if depth is scaled rightly. */
+  /**
+   * Standard uncertainty of the yaw, in degrees, if depth is scaled rightly: that of the plane, and
+   * two fifths of the yaw itself where a detector estimated the depth.
+   */
   readonly yawU: number;
   /** Relative standard uncertainty of the scale of depth. */
   readonly depthU: number;
