@@ -29,7 +29,7 @@ import {
   skinUncertainty,
   toFace,
 } from "brow-geometry";
-import { type LengthName, lengthsOn } from "./lengths.js";
+import { type LengthName, type Lengths, lengthsOn } from "./lengths.js";
 import { type Photo, PROMINENCE, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
 
 /** Where the millimetres come from. */
@@ -51,10 +51,10 @@ export const PRIORS: Beliefs = {
 };
 
 /** The lengths of a photo, by either scale. */
-export type Lengths = { readonly [Name in `${ScaleKind}.${LengthName}`]: number };
+export type ScaledLengths = { readonly [Name in `${ScaleKind}.${LengthName}`]: number | undefined };
 
 /** The lengths of a photo with their uncertainties, from nothing but what is known of it. */
-export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Lengths> {
+export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<ScaledLengths> {
   const { face, ruler, cameraDistance } = photo;
   const known = {
     irisWidth: beliefs.irisWidth,
@@ -72,18 +72,21 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Le
       const drawn = faceWith(values as unknown as Readonly<Record<string, FlatPoint<"px">>>);
       const seen = correctIrises(drawn, measured(values.ringFactor, 0));
       const midline = fitMidline(seen);
-      const lengths = (kind: ScaleKind): Readonly<Record<LengthName, number>> => {
+      const lengths = (kind: ScaleKind): Lengths => {
         const scale = kind === "ruler" ? rulerScale(values) : irisScale(seen, values);
         return lengthsIn(toFace(seen, faceFrame(seen, scale, { midline })), beliefs, values);
       };
-      return { ...named("ruler", lengths("ruler")), ...named("iris", lengths("iris")) } as Lengths;
+      return {
+        ...named("ruler", lengths("ruler")),
+        ...named("iris", lengths("iris")),
+      } as ScaledLengths;
     },
     { ...points, ...known },
     { linearity: "averaged" },
   );
 }
 
-function named(kind: ScaleKind, lengths: Readonly<Record<string, number>>): object {
+function named(kind: ScaleKind, lengths: Lengths): object {
   return Object.fromEntries(
     Object.entries(lengths).map(([name, value]) => [`${kind}.${name}`, value]),
   );
@@ -120,7 +123,7 @@ function lengthsIn(
   face: Face<"mm">,
   { skin: kind, perspective }: Beliefs,
   { prominence, cameraDistance, depth }: KnownValues,
-): Readonly<Record<LengthName, number>> {
+): Lengths {
   const skin = deepen(skinOf(face, kind), depth);
   if (perspective === "ignored") return lengthsOn(face, skin);
   const lifted = mapFace<"mm", "mm">(face, (point, landmark) =>

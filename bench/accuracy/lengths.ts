@@ -5,8 +5,10 @@ import {
   type Face,
   type Guide,
   lengthBetween,
+  type LengthOptions,
   meetGuide,
   type FlatPoint,
+  type Point,
   requireLandmarks,
   type Skin,
   startGuide,
@@ -34,36 +36,40 @@ export const LENGTHS = {
 
 export type LengthName = keyof typeof LENGTHS;
 
+/** The lengths that a face has; one whose guide meets no brow is undefined. */
+export type Lengths = { readonly [Name in LengthName]: number | undefined };
+
 /** Lengths between landmarks, and between marks that guides place on the left brow. */
-export function lengthsOn(face: Face<"mm">, skin: Skin): Readonly<Record<LengthName, number>> {
+export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
   const names = ["endocanthion", "exocanthion", "alare", "limbusLateral"] as const;
   const right = requireLandmarks(face.right, ...names);
   const left = requireLandmarks(face.left, ...names, "brow");
   const guided = { ...face, right, left };
   const brow = left.brow as Required<Brow<"mm">>;
-  const start = met(startGuide(guided, "left", "endocanthion-vertical"), brow);
-  const arch = met(archGuide(guided, "left", "lateral-limbus-vertical"), brow);
-  const tailEnd = met(tailGuide(guided, "left", "alare-through-exocanthion"), brow);
+  const met = (guide: Guide): FlatPoint<"mm"> | undefined => meetGuide(guide, brow)?.at;
+  const start = met(startGuide(guided, "left", "endocanthion-vertical"));
+  const arch = met(archGuide(guided, "left", "lateral-limbus-vertical"));
+  const tailEnd = met(tailGuide(guided, "left", "alare-through-exocanthion"));
+  const between = (
+    from: Point<"mm"> | undefined,
+    to: Point<"mm"> | undefined,
+    options: LengthOptions = {},
+  ): number | undefined =>
+    from === undefined || to === undefined ? undefined : lengthBetween(from, to, skin, options);
   return {
     innerCanthi: distance(right.endocanthion, left.endocanthion),
     outerCanthi: distance(right.exocanthion, left.exocanthion),
     noseWidth: distance(right.alare, left.alare),
-    front: lengthBetween(start, arch, skin),
-    tail: lengthBetween(arch, tailEnd, skin),
-    frontAlong: lengthBetween(start, arch, skin, { path: "along" }),
-    tailAlong: lengthBetween(arch, tailEnd, skin, { path: "along" }),
-    frontOnPhoto: distance(start, arch),
-    tailOnPhoto: distance(arch, tailEnd),
-    eyeToTail: lengthBetween(left.exocanthion, tailEnd, skin),
-    startHeight: start[1],
-    archHeight: arch[1],
-    tailHeight: tailEnd[1],
-    archThickness: thickness(arch, brow)?.value ?? 0,
+    front: between(start, arch),
+    tail: between(arch, tailEnd),
+    frontAlong: between(start, arch, { path: "along" }),
+    tailAlong: between(arch, tailEnd, { path: "along" }),
+    frontOnPhoto: between(start, arch, { on: "photo" }),
+    tailOnPhoto: between(arch, tailEnd, { on: "photo" }),
+    eyeToTail: between(left.exocanthion, tailEnd),
+    startHeight: start?.[1],
+    archHeight: arch?.[1],
+    tailHeight: tailEnd?.[1],
+    archThickness: arch === undefined ? undefined : thickness(arch, brow)?.value,
   };
-}
-
-function met(guide: Guide, brow: Brow<"mm">): FlatPoint<"mm"> {
-  const place = meetGuide(guide, brow);
-  if (place === undefined) throw new Error(`${guide.convention} meets no brow`);
-  return place.at;
 }

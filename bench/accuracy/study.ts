@@ -3,11 +3,11 @@
  * measured. Writes the tables of docs/accuracy.md: `npm run study:accuracy`. It takes long.
  */
 import { readFileSync, writeFileSync } from "node:fs";
-import { measured, mm, normalQuantile } from "brow-geometry";
+import { GeometryError, measured, mm, normalQuantile } from "brow-geometry";
 import { format } from "prettier";
 import { type Deviations, deviationsFrom } from "../../src/units/random.js";
 import { archTable } from "./arches.js";
-import { type Beliefs, estimate, type Lengths, PRIORS, type ScaleKind } from "./estimate.js";
+import { type Beliefs, estimate, PRIORS, type ScaledLengths, type ScaleKind } from "./estimate.js";
 import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";
 import { drawPerson, type Source, SOURCES, takePhoto } from "./people.js";
 import { intoPage, table } from "./page.js";
@@ -20,24 +20,28 @@ const COVERAGE = normalQuantile(0.975);
 interface Tally {
   /** Share of the intervals that hold the truth. */
   readonly held: number;
+  /** How many people have no answer: a guide that meets no brow, or only just. */
+  readonly missing: number;
   /** Median of the standard uncertainties stated. */
   readonly u: number;
   /** Median error. */
   readonly bias: number;
 }
 
-type Tallies = { readonly [Name in keyof Lengths]: Tally };
+type Tallies = { readonly [Name in keyof ScaledLengths]: Tally };
 
 function study(source: Source, people: number, deviations: Deviations, beliefs: Beliefs): Tallies {
   const cases = new Map<string, { readonly error: number; readonly u: number }[]>();
   for (let person = 0; person < people; person += 1) {
     const who = drawPerson(deviations);
     const truth = lengthsOn(who.face, who.skin);
-    const { value, u } = estimate(takePhoto(who, source, deviations), beliefs);
-    for (const name of Object.keys(value) as (keyof Lengths)[]) {
-      const error = value[name] - truth[name.slice(name.indexOf(".") + 1) as LengthName];
+    const found = answered(() => estimate(takePhoto(who, source, deviations), beliefs));
+    for (const [name, value] of Object.entries(found?.value ?? {})) {
+      const actual = truth[name.slice(name.indexOf(".") + 1) as LengthName];
+      const u = found?.u[name as keyof ScaledLengths];
+      if (value === undefined || u === undefined || actual === undefined) continue;
       const soFar = cases.get(name) ?? [];
-      soFar.push({ error, u: u[name] });
+      soFar.push({ error: value - actual, u });
       cases.set(name, soFar);
     }
     if (person % 100 === 99) console.error(`${source.name}: ${person + 1} of ${people}`);
@@ -46,12 +50,23 @@ function study(source: Source, people: number, deviations: Deviations, beliefs: 
     Array.from(cases, ([name, each]) => [
       name,
       {
-        held: each.filter(({ error, u }) => Math.abs(error) <= COVERAGE * u).length / people,
+        held: each.filter(({ error, u }) => Math.abs(error) <= COVERAGE * u).length / each.length,
+        missing: people - each.length,
         u: median(each.map(({ u }) => u)),
         bias: median(each.map(({ error }) => error)),
       },
     ]),
   ) as Tallies;
+}
+
+/** What is estimated, where there is an answer: a guide may cease to meet a brow at the least change. */
+function answered<Result>(work: () => Result): Result | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof GeometryError && error.code === "no-solution") return undefined;
+    throw error;
+  }
 }
 
 function median(values: readonly number[]): number {
@@ -79,10 +94,13 @@ function coverageTable(): string {
     ),
   ]);
   const all = columns.flatMap(({ tallies }) => Object.values(tallies).map(({ held }) => held));
+  const missing = columns.flatMap(({ tallies }) =>
+    Object.values(tallies).map((one) => one.missing),
+  );
   return [
     `${PEOPLE} people for each source. Share of 95 % intervals that hold the truth, and in brackets the median standard uncertainty stated, in millimetres.`,
     table(["length", ...header], rows),
-    `Least ${percent(Math.min(...all))}, most ${percent(Math.max(...all))}.`,
+    `Least ${percent(Math.min(...all))}, most ${percent(Math.max(...all))}. At most ${Math.max(...missing)} people for a length have none: a guide meets no brow.`,
   ].join("\n\n");
 }
 
