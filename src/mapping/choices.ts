@@ -55,7 +55,7 @@ export interface Choices {
   readonly tailHeight?: TailHeight;
   /** Default: the natural thickness; 8, 7 and 6 mm where no lower border is known. */
   readonly thickness?: StationThickness;
-  /** How the borders run between their dots. Default: as {@link outline} draws them. */
+  /** How the borders run between their dots. Default: as `outline` draws them. */
   readonly shape?: OutlineOptions;
   /**
    * Whether the artist sees that the nose is bent: alare is then not used for the start. Left out, the
@@ -65,7 +65,7 @@ export interface Choices {
   readonly pins?: readonly Pin[];
   /** How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value alone. */
   readonly rule?: DecisionRule;
-  /** What the sides may differ by. Default {@link WORKING_TOLERANCES}. */
+  /** What the sides may differ by. Default `WORKING_TOLERANCES`. */
   readonly tolerances?: ToleranceSet;
   /** What only somebody in the room knows. */
   readonly declared?: Declared;

@@ -16,7 +16,7 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 
 /** What a plan is told beside the artist's choices. */
 export interface PlanOptions {
-  /** What a check of the capture found, such as {@link checkCapture}: carried among the cautions. */
+  /** What a check of the capture found, such as `checkCapture`: carried among the cautions. */
   readonly findings?: readonly Note[];
 }
 
@@ -59,7 +59,7 @@ export function planBrows(
  * A map of both brows from a face on a photo, as {@link planBrows}; the uncertainties of the midline
  * and of the scale are carried into every length too.
  *
- * @throws GeometryError as {@link planMarks} and {@link faceFrame}
+ * @throws GeometryError as {@link planMarks} and `faceFrame`
  *
  * @example
  * ```ts

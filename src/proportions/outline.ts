@@ -10,7 +10,7 @@ import {
   pchip,
   straightCubic,
 } from "../geometry/index.js";
-import type { CompleteMarks, Dot } from "../landmarks/index.js";
+import type { CompleteMarks } from "../landmarks/index.js";
 import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
 import {
   outwardsOf,
@@ -42,9 +42,7 @@ export interface OutlineOptions extends UpperBorderShape {
 }
 
 /** The dots through which an outline is drawn. */
-export type OutlineMarks = Pick<CompleteMarks<"mm">, OutlineDot>;
-
-type OutlineDot = Exclude<Dot, "upperBody">;
+export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody">;
 
 /**
  * The outline of a brow through its dots, in the face space.
@@ -142,7 +140,7 @@ function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
 /** Rounding of a height, in mm. */
 const SAME_HEIGHT = 1e-9;
 
-function refuse(marks: OutlineMarks, dot: OutlineDot, need: string): never {
+function refuse(marks: OutlineMarks, dot: keyof OutlineMarks, need: string): never {
   const field = `marks.${dot}`;
   throw new GeometryError("inconsistent", { where: "outline", field, value: marks[dot], need });
 }

@@ -11,7 +11,7 @@ export interface Pose {
 }
 
 /** The picture of a face in millimetres: turned by the tilt, shrunk, y pointing down. */
-export function photograph<Kind extends Face<"mm">>(face: Kind, pose: Pose): Face<"px"> {
+export function photograph(face: Face<"mm">, pose: Pose): Face<"px"> {
   const angle = (pose.tilt * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   return mapFace(face, (point: Point<"mm">): Point<"px"> => {

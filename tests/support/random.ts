@@ -1,5 +1,5 @@
 /** Reproducible numbers of 0…1: a small generator of uniform numbers from a seed (mulberry32, from memory). */
-export function randomNumbers(seed: number): () => number {
+function randomNumbers(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
