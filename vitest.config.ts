@@ -12,6 +12,7 @@ const config: ViteUserConfig = defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/support/properties.ts"],
     // Nothing here keeps state between files, so that the library is loaded once, not once a file.
     isolate: false,
     silent: "passed-only",

@@ -319,6 +319,9 @@ export {
   turningUncertainty,
   turnToFront,
   type Way,
+  placeOnSide,
+  pointOnSide,
+  type SidePlace,
 } from "./symmetry/index.js";
 export {
   combineScales,

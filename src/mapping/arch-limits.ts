@@ -1,5 +1,5 @@
+import { placeOnSide } from "../symmetry/index.js";
 import type { Side } from "../units/index.js";
-import { placeOf } from "./place.js";
 import type { PlannableFace } from "./plannable-face.js";
 
 /** One of the two verticals between which a natural arch is kept. */
@@ -26,8 +26,8 @@ export function archLimits(
   side: Side,
 ): { readonly inner: ArchLimit; readonly outer: ArchLimit } {
   const { endocanthion, exocanthion, limbusLateral } = face[side];
-  const from = placeOf(endocanthion, side).distance;
-  const to = placeOf(exocanthion, side).distance;
+  const from = placeOnSide(endocanthion, side).distance;
+  const to = placeOnSide(exocanthion, side).distance;
   return {
     inner:
       limbusLateral === undefined
@@ -38,7 +38,7 @@ export function archLimits(
           }
         : {
             convention: "lateral-limbus-vertical",
-            distance: placeOf(limbusLateral, side).distance,
+            distance: placeOnSide(limbusLateral, side).distance,
             through: "outer edge of the iris",
           },
     outer: { convention: "exocanthion-vertical", distance: to, through: "outer eye corner" },

@@ -1,7 +1,6 @@
 import type { CompleteMarks, Dot, Skin } from "../landmarks/index.js";
-import { carryBrow } from "../symmetry/index.js";
+import { carryBrow, placeOnSide, pointOnSide } from "../symmetry/index.js";
 import { type Note, otherSide, type Point, type Side, type Sides } from "../units/index.js";
-import { placeOf, pointAt } from "./place.js";
 import type { DotOrigin, SettledChoices } from "./plan.js";
 import { reason, type ReasonCode } from "./reasons.js";
 
@@ -29,8 +28,8 @@ export function carryByMeasure(
   const isPinned = (dot: Dot): boolean => origins[side][dot].from === "pinned";
   const start = isPinned("upperStart")
     ? marks[side].upperStart
-    : pointAt(
-        { distance: ownStart(side), height: placeOf(marks[lead].upperStart, lead).height },
+    : pointOnSide(
+        { distance: ownStart(side), height: placeOnSide(marks[lead].upperStart, lead).height },
         side,
       );
   const carried = carryBrow(
@@ -62,7 +61,7 @@ export function carryReasons(
   if (carry === "mirror" || lead === "middle") return [];
   const side = otherSide(lead);
   const fartherOut = (dot: Dot): number =>
-    placeOf(marks[side][dot], side).distance - placeOf(marks[lead][dot], lead).distance;
+    placeOnSide(marks[side][dot], side).distance - placeOnSide(marks[lead][dot], lead).distance;
   return [
     reason("carried-by-measure", {
       side,

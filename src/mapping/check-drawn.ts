@@ -5,7 +5,7 @@ import {
   type MeasureName,
   type SideMeasures,
 } from "../landmarks/index.js";
-import { compareSides, MEASURE_NAMES, toleranceFor } from "../symmetry/index.js";
+import { compareSides, MEASURE_NAMES, placeOnSide, toleranceFor } from "../symmetry/index.js";
 import {
   decide,
   GeometryError,
@@ -29,7 +29,6 @@ import type {
   MeasureDeviation,
 } from "./drawn-check.js";
 import { readDrawn, readingsOver } from "./drawn-readings.js";
-import { placeOf } from "./place.js";
 import type { BrowPlan } from "./plan.js";
 
 /**
@@ -101,7 +100,7 @@ function dotDeviations(
     DOTS.flatMap((dot): readonly DotDeviation[] => {
       const at = drawn[side][dot];
       if (at === undefined) return [];
-      const [is, asked] = [placeOf(at, side), placeOf(planned[side][dot], side)];
+      const [is, asked] = [placeOnSide(at, side), placeOnSide(planned[side][dot], side)];
       const outward = judge("tailDistance", measured<number>(is.distance - asked.distance, u));
       const up = judge("tailHeight", measured<number>(is.height - asked.height, u));
       return [{ side, dot, outward, up, ...dotCorrection(side, dot, outward, up) }];

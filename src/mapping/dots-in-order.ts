@@ -1,7 +1,7 @@
 import type { BrowMarks, Dot } from "../landmarks/index.js";
+import { placeOnSide } from "../symmetry/index.js";
 import { GeometryError, type Point, type Side } from "../units/index.js";
 import type { Pin } from "./choices.js";
-import { placeOf } from "./place.js";
 
 /** Pairs of which the first dot lies nearer the midline. */
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
@@ -34,7 +34,7 @@ export function requireDotsInOrder(
   for (const [nearer, farther] of OUTWARD) {
     const [one, other] = [marks[nearer], marks[farther]];
     if (one === undefined || other === undefined) continue;
-    if (placeOf(one, side).distance < placeOf(other, side).distance) continue;
+    if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
     throw outOfOrder(
       where,
       `${side} ${nearer}`,

@@ -1,7 +1,8 @@
 import { rootBetween } from "../geometry/index.js";
 import { lengthBetween, type Skin } from "../landmarks/index.js";
+import { pointOnSide, type SidePlace } from "../symmetry/index.js";
 import { eachSide, GeometryError, type Sides } from "../units/index.js";
-import { ledBy, type Place, pointAt } from "./place.js";
+import { ledBy } from "./lead.js";
 import type { SettledChoices } from "./plan.js";
 import type { SettledDot } from "./settle-dot.js";
 
@@ -11,17 +12,17 @@ import type { SettledDot } from "./settle-dot.js";
  */
 export function evenShare(
   arches: Sides<SettledDot>,
-  starts: Sides<Place>,
-  tailEnds: Sides<Place>,
+  starts: Sides<SidePlace>,
+  tailEnds: Sides<SidePlace>,
   skin: Skin,
   { lead, frontShare }: SettledChoices,
 ): Sides<SettledDot> {
   const distances = eachSide((side) => {
-    const start = pointAt(starts[side], side);
-    const tailEnd = pointAt(tailEnds[side], side);
+    const start = pointOnSide(starts[side], side);
+    const tailEnd = pointOnSide(tailEnds[side], side);
     const { height } = arches[side];
     const excess = (at: number): number => {
-      const arch = pointAt({ distance: at, height }, side);
+      const arch = pointOnSide({ distance: at, height }, side);
       const front = lengthBetween(start, arch, skin);
       return front - frontShare * (front + lengthBetween(arch, tailEnd, skin));
     };

@@ -1,9 +1,9 @@
 import type { Dot } from "../landmarks/index.js";
 import { completeMarks, type UpperDots } from "../proportions/index.js";
+import { placeOnSide, pointOnSide } from "../symmetry/index.js";
 import { eachSide, otherSide, type Side, type Sides } from "../units/index.js";
 import type { Pin } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
-import { placeOf, pointAt } from "./place.js";
 import type { DotOrigin, SettledChoices } from "./plan.js";
 import type { SettledDot } from "./settle-dot.js";
 
@@ -18,13 +18,13 @@ export function bodyDot(
     const mirrored = pinnedDot("upperBody", otherSide(side), pins);
     if (mirrored !== undefined) return { ...mirrored, origin: { from: "mirrored" } };
     const dots: UpperDots = {
-      upperStart: pointAt(upper.upperStart[side], side),
-      upperArch: pointAt(upper.upperArch[side], side),
-      tailEnd: pointAt(upper.tailEnd[side], side),
+      upperStart: pointOnSide(upper.upperStart[side], side),
+      upperArch: pointOnSide(upper.upperArch[side], side),
+      tailEnd: pointOnSide(upper.tailEnd[side], side),
     };
     requireDotsInOrder("planMarks", dots, side, pins);
     const { upperBody } = completeMarks(dots, thickness, shape);
-    return { ...placeOf(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
+    return { ...placeOnSide(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
   });
 }
 
@@ -61,7 +61,7 @@ export function lowerDot(
 
 function pinnedDot(dot: Dot, side: Side, pins: readonly Pin[]): SettledDot | undefined {
   const pin = pins.find((one) => one.side === side && one.dot === dot);
-  return pin && { ...placeOf(pin.at, side), origin: { from: "pinned", pin } };
+  return pin && { ...placeOnSide(pin.at, side), origin: { from: "pinned", pin } };
 }
 
 /** A dot under a pinned one follows its own side. */

@@ -1,8 +1,8 @@
 import type { BrowMarks, CompleteMarks, Dot } from "../landmarks/index.js";
+import { placeOnSide } from "../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../units/index.js";
 import { DOT_NAMES } from "./dot-names.js";
 import { inHalves } from "./half-millimetres.js";
-import { placeOf } from "./place.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
 export type Move = DotMove | DotPlacing;
@@ -61,7 +61,7 @@ function moveOf(
   natural: BrowMarks<"mm">,
   planned: CompleteMarks<"mm">,
 ): Move {
-  const to = placeOf(planned[dot], side);
+  const to = placeOnSide(planned[dot], side);
   const grown = natural[dot];
   const name = `${side} ${DOT_NAMES[dot]}`;
   if (grown === undefined) {
@@ -74,7 +74,7 @@ function moveOf(
       text: `${name}: place ${inHalves(to.distance)} mm from the midline, ${inHalves(to.height)} mm above the inner eye corners`,
     };
   }
-  const from = placeOf(grown, side);
+  const from = placeOnSide(grown, side);
   const up = to.height - from.height;
   const outward = to.distance - from.distance;
   const ways = [inWords(up, "up", "down"), inWords(outward, "outward", "inward")].filter(

@@ -1,5 +1,6 @@
 import { type CompleteMarks, type Dot, lengthBetween, type Skin } from "../landmarks/index.js";
 import { frontShare } from "../proportions/index.js";
+import { placeOnSide } from "../symmetry/index.js";
 import {
   eachSide,
   type Limits,
@@ -8,7 +9,6 @@ import {
   WORKING_TOLERANCES,
 } from "../units/index.js";
 import { DOT_NAMES } from "./dot-names.js";
-import { placeOf } from "./place.js";
 import type { SettledChoices } from "./plan.js";
 import { reason, type ReasonCode } from "./reasons.js";
 
@@ -56,7 +56,7 @@ function unevenHeights(
 }
 
 function unevenDistances(dot: Dot, marks: Sides<CompleteMarks<"mm">>): readonly Note<ReasonCode>[] {
-  const { right, left } = eachSide((side) => placeOf(marks[side][dot], side).distance);
+  const { right, left } = eachSide((side) => placeOnSide(marks[side][dot], side).distance);
   const farther = right > left ? "right" : "left";
   const values = { dot: DOT_NAMES[dot], farther };
   return broken("pins-break-distances", left - right, position.limits, values);

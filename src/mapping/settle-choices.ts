@@ -6,7 +6,7 @@ import {
   type NaturalMarks,
   type StartConvention,
 } from "../proportions/index.js";
-import { FACE_MIDLINE, noseDeviation } from "../symmetry/index.js";
+import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../symmetry/index.js";
 import {
   eachSide,
   GeometryError,
@@ -21,7 +21,7 @@ import { archLimits } from "./arch-limits.js";
 import type { Carry, Choices, Lead } from "./choices.js";
 import { DOT_NAMES } from "./dot-names.js";
 import { requireUsablePins } from "./pins.js";
-import { ledSides, placeOf } from "./place.js";
+import { ledSides } from "./lead.js";
 import type { SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
@@ -173,7 +173,8 @@ function settleStart(
   }
   const lateral = eachSide(
     (side) =>
-      placeOf(face[side].alare, side).distance - placeOf(face[side].endocanthion, side).distance,
+      placeOnSide(face[side].alare, side).distance -
+      placeOnSide(face[side].endocanthion, side).distance,
   );
   const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
   const standIn = alareStandIn(face);
@@ -244,7 +245,7 @@ function naturalArchReasons(
   side: Side,
 ): readonly Note<ReasonCode>[] {
   if (arch.kind === "flat") return [];
-  const { distance } = placeOf(arch.at, side);
+  const { distance } = placeOnSide(arch.at, side);
   const { inner, outer } = archLimits(face, side);
   if (distance < inner.distance) {
     const short = inner.distance - distance;
@@ -254,7 +255,7 @@ function naturalArchReasons(
     const beyond = distance - outer.distance;
     return [reason("arch-moved-inward", { side, limit: outer.through, distance: beyond })];
   }
-  const endocanthion = placeOf(face[side].endocanthion, side).distance;
+  const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
   return [reason("arch-natural", { side, share })];
 }

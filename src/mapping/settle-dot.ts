@@ -1,18 +1,19 @@
 import type { Dot } from "../landmarks/index.js";
+import { placeOnSide, type SidePlace } from "../symmetry/index.js";
 import { eachSide, otherSide, type Side, type Sides } from "../units/index.js";
 import type { Lead, Pin } from "./choices.js";
-import { ledBy, type Place, placeOf } from "./place.js";
+import { ledBy } from "./lead.js";
 import type { DotOrigin } from "./plan.js";
 
 /** A dot's place on one side, and whose it is. */
-export interface SettledDot extends Place {
+export interface SettledDot extends SidePlace {
   readonly origin: DotOrigin;
 }
 
 /** A settled dot that knows what was asked for on its own side. */
 export interface LedDot extends SettledDot {
   /** Where this side's hair would have it; the place itself where a pin has settled it. */
-  readonly own: Place;
+  readonly own: SidePlace;
 }
 
 /** Who is followed across the face, and who in height. */
@@ -27,7 +28,7 @@ export interface Followed {
  */
 export function settleDot(
   dot: Dot,
-  own: (side: Side) => Place,
+  own: (side: Side) => SidePlace,
   followed: Followed,
   pins: readonly Pin[],
 ): Sides<LedDot> {
@@ -52,13 +53,13 @@ export function settleDot(
   }
   return eachSide((side) => {
     const pin = pinned[side];
-    if (pin !== undefined) return settledAt(placeOf(pin.at, side), { from: "pinned", pin });
+    if (pin !== undefined) return settledAt(placeOnSide(pin.at, side), { from: "pinned", pin });
     const across = pinned[otherSide(side)] as Pin;
-    return settledAt(placeOf(across.at, across.side), { from: "mirrored" });
+    return settledAt(placeOnSide(across.at, across.side), { from: "mirrored" });
   });
 }
 
-function settledAt(place: Place, origin: DotOrigin): LedDot {
+function settledAt(place: SidePlace, origin: DotOrigin): LedDot {
   return { ...place, origin, own: place };
 }
 

@@ -10,7 +10,7 @@ import {
 import { flatPoint, type Length, length, type Point, type Sides } from "../units/index.js";
 import type { Lead } from "./choices.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { ledSides } from "./place.js";
+import { ledSides } from "./lead.js";
 import { reason } from "./reasons.js";
 import type { Settled } from "./settled.js";
 

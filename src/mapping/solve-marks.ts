@@ -10,12 +10,12 @@ import {
   startGuide,
   tailGuide,
 } from "../proportions/index.js";
+import { placeOnSide, pointOnSide, type SidePlace } from "../symmetry/index.js";
 import { eachSide, flatPoint, GeometryError, type Side, type Sides } from "../units/index.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
-import { type Place, placeOf, pointAt } from "./place.js";
 import type { DotOrigin, SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { type SettledDot, settleDot } from "./settle-dot.js";
@@ -108,7 +108,7 @@ export function solveMarks(
     lowerArch: lowerDot("lowerArch", upperArch, thickness.arch, pins),
   };
   const even = {
-    marks: eachSide((side) => overDots((dot) => pointAt(dots[dot][side], side))),
+    marks: eachSide((side) => overDots((dot) => pointOnSide(dots[dot][side], side))),
     origins: eachSide((side) => overDots((dot) => dots[dot][side].origin)),
   };
   return {
@@ -124,17 +124,23 @@ export function solveMarks(
 
 interface BorderReader {
   /** Where a guide meets the hair; where it meets nothing, its place at the natural dot's height. */
-  readonly meet: (guide: Guide) => Place;
+  readonly meet: (guide: Guide) => SidePlace;
   /** The natural arch, or where the border meets the nearer limit where it lies outside both. */
-  readonly archBetweenLimits: (side: Side) => Place;
+  readonly archBetweenLimits: (side: Side) => SidePlace;
   /** Where the hair between start and tail end divides by a front share. */
-  readonly divideAt: (share: number, skin: Skin, side: Side, start: Place, tail: Place) => Place;
+  readonly divideAt: (
+    share: number,
+    skin: Skin,
+    side: Side,
+    start: SidePlace,
+    tail: SidePlace,
+  ) => SidePlace;
   readonly events: readonly BorderEvent[];
 }
 
 function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): BorderReader {
   const events: BorderEvent[] = [];
-  const meet = (guide: Guide): Place => {
+  const meet = (guide: Guide): SidePlace => {
     const { mark, side } = guide;
     const hit = meetGuide(guide, face[side].brow);
     if (hit === undefined) {
@@ -142,14 +148,14 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
       return placeAtHeight(guide, naturalHeight(natural[side], guide));
     }
     if (hit.extended) events.push({ code: "border-extended", side, mark });
-    return placeOf(hit.at, side);
+    return placeOnSide(hit.at, side);
   };
   return {
     meet,
     archBetweenLimits: (side) => {
       const { arch } = natural[side];
       if (arch.kind === "flat") throw noArch(side, arch.rise.value);
-      const place = placeOf(arch.at, side);
+      const place = placeOnSide(arch.at, side);
       const { inner, outer } = archLimits(face, side);
       if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
       if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
@@ -157,8 +163,8 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalMarks>): Border
     },
     divideAt: (share, skin, side, start, tail) => {
       const { upper } = face[side].brow;
-      return placeOf(
-        archAtShare(upper, pointAt(start, side), pointAt(tail, side), skin, share).at,
+      return placeOnSide(
+        archAtShare(upper, pointOnSide(start, side), pointOnSide(tail, side), skin, share).at,
         side,
       );
     },
@@ -185,7 +191,7 @@ function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit):
   });
 }
 
-function placeAtHeight(guide: Guide, height: number): Place {
+function placeAtHeight(guide: Guide, height: number): SidePlace {
   const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
   if (meeting.kind !== "crossing") {
     throw new GeometryError("no-solution", {
@@ -195,7 +201,7 @@ function placeAtHeight(guide: Guide, height: number): Place {
       need: "a direction that is not level",
     });
   }
-  return placeOf(meeting.at, guide.side);
+  return placeOnSide(meeting.at, guide.side);
 }
 
 function noArch(side: Side, rise: number): GeometryError {

@@ -1,4 +1,5 @@
 import type { Dot, MeasureName } from "../landmarks/index.js";
+import { placeOnSide } from "../symmetry/index.js";
 import {
   type Length,
   length,
@@ -11,7 +12,6 @@ import {
 import { DOT_NAMES } from "./dot-names.js";
 import { inHalves } from "./half-millimetres.js";
 import type { DotMove } from "./moves.js";
-import { placeOf } from "./place.js";
 import type { BrowPlan } from "./plan.js";
 
 /** The stages in which an artist draws a map, in their order. */
@@ -195,7 +195,7 @@ function moved(
   const why = whyOf(plan, side, dot, stage);
   const name = `${side} ${DOT_NAMES[dot]}`;
   if (move?.kind !== "move" && move?.kind !== "stay") {
-    const { distance, height } = placeOf(plan.marks[side][dot], side);
+    const { distance, height } = placeOnSide(plan.marks[side][dot], side);
     const place =
       positive === "up"
         ? `${inHalves(height)} mm above the inner eye corners`

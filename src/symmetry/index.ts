@@ -32,6 +32,7 @@ export { type NoseDeviation, noseDeviation, type NoseOptions } from "./nose-devi
 export { type ObjectSymmetry, objectSymmetry } from "./object-symmetry.js";
 export type { Registration, StablePoint } from "./register-captures.js";
 export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";
+export { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
 export { toFace } from "./to-face.js";
 export { toPhoto } from "./to-photo.js";
 export { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
