@@ -53,7 +53,9 @@ describe("levelHeights", () => {
         expect(Math.abs(levelled.moved.left[dot])).toBeLessThanOrEqual(limit + 1e-12);
         expectClose(levelled.uneven[dot], heights.left[dot][1] - heights.right[dot][1], 1e-12);
         const held = levelled.heldBack.right.includes(dot) || levelled.heldBack.left.includes(dot);
-        expect(Math.abs(levelled.uneven[dot]) > 1e-9).toBe(held);
+        // Held back by a rounding alone, it is uneven by no more than that.
+        if (!held) expectClose(levelled.uneven[dot], 0, 1e-12);
+        if (Math.abs(levelled.uneven[dot]) > 1e-9) expect(held).toBe(true);
       }
     },
   );
