@@ -1,5 +1,12 @@
 import { compareSides, type FaceFrame, type SideComparison, toFace } from "../symmetry/index.js";
-import { eachSide, type Measured, type Note } from "../units/index.js";
+import {
+  decide,
+  type Decision,
+  eachSide,
+  type Measured,
+  type Note,
+  WORKING_TOLERANCES,
+} from "../units/index.js";
 import { cautionsFor } from "./cautions.js";
 import type { Choices } from "./choices.js";
 import { movesBetween } from "./moves.js";
@@ -100,11 +107,29 @@ function finishedPlan(
     ...plan,
     measures: planned.measures,
     comparison: compared(planned, choices),
+    shareDecisions: eachSide((side) =>
+      // A plan has every upper dot, so that its front and tail are always read.
+      decideShare(planned.measures[side].frontShare as Measured, plan.choices.frontShare, choices),
+    ),
     naturalMeasures: natural.measures,
     naturalComparison: compared(natural, choices),
     moves: movesBetween(grown, plan.marks),
     cautions: cautionsFor(plan.face, frame, choices.declared, findings),
   };
+}
+
+/** Whether a planned front has the share that it was to have. */
+function decideShare(
+  share: Measured,
+  target: number,
+  { rule, tolerances = WORKING_TOLERANCES }: Choices,
+): Decision {
+  const { limits } = tolerances.tolerances.frontShare ?? WORKING_TOLERANCES.tolerances.frontShare;
+  return decide(
+    share,
+    { lower: target + (limits.lower ?? -1), upper: target + (limits.upper ?? 1) },
+    rule === undefined ? {} : { rule },
+  );
 }
 
 function compared(

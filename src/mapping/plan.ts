@@ -8,7 +8,7 @@ import type {
   StationThickness,
 } from "../proportions/index.js";
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
-import type { Measured, Note, Sides } from "../units/index.js";
+import type { Decision, Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
 import type { Carry, Lead, Pin, TailHeight } from "./choices.js";
 import type { Move } from "./moves.js";
@@ -62,6 +62,8 @@ export interface BrowPlan extends MarkPlan {
   readonly measures: FaceMeasures<Measured>;
   /** How the planned sides still differ, with decisions. */
   readonly comparison: SideComparison;
+  /** Whether each planned front takes its share by ruler: two thirds ± 0.03 unless chosen otherwise. */
+  readonly shareDecisions: Sides<Decision>;
   /** What is read on the natural brows. */
   readonly naturalMeasures: FaceMeasures<Measured>;
   /** How the natural sides differ, with decisions. */

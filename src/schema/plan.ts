@@ -25,6 +25,7 @@ import {
   tailHeight,
   thickness,
 } from "./choices.js";
+import { decision } from "./decision.js";
 import { plannableFace, sideLandmarks, standIns } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
@@ -168,6 +169,7 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     origins: sides(record<BrowPlan["origins"]["right"]>(each(dots, origin), {})),
     measures: faceMeasures,
     comparison: sideComparison,
+    shareDecisions: sides(decision),
     naturalMeasures: faceMeasures,
     naturalComparison: sideComparison,
     moves: list(move, 2 * MOST_DOTS),

@@ -174,6 +174,19 @@ describe("planBrows", () => {
     expect(sized(0.5)).toContain("size-implausible");
   });
 
+  it("decides the front share against two thirds, or against the share that was chosen", () => {
+    const { shareDecisions } = planBrows(syntheticFace(), { arch: "brow-length-share" });
+    expect(shareDecisions.left.limits).toEqual({ lower: 2 / 3 - 0.03, upper: 2 / 3 + 0.03 });
+    expect(shareDecisions.left.outcome).toBe("within");
+    const limbus = planBrows(syntheticFace(), { arch: "lateral-limbus-vertical" }).shareDecisions;
+    expect(limbus.left.outcome).toBe("outside");
+    const chosen = { arch: "brow-length-share", frontShare: 0.6 } as const;
+    expect(planBrows(syntheticFace(), chosen).shareDecisions.right.limits.upper).toBeCloseTo(
+      0.63,
+      9,
+    );
+  });
+
   it("says so where the posture was declared wrong", () => {
     const { cautions } = planBrows(syntheticFace(), { declared: { upright: false } });
     const codes = cautions.map(({ code }) => code);
