@@ -217,8 +217,8 @@ describe("checkCapture", () => {
       "tells a turn of %i° from the halves of the face, or an uneven face",
       (yaw) => {
         // The relief of the canonical mesh: glabella 22.2 and sellion 20.7 mm ahead, corners 88.9 apart.
-      const relief = (21.45 * 87.8) / 88.9;
-      const face = flat(pictured(held(deepFace(), { yaw })));
+        const relief = (21.45 * 87.8) / 88.9;
+        const face = flat(pictured(held(deepFace(), { yaw })));
         const {
           measured: turn,
           severity,
