@@ -3,7 +3,7 @@ import { MARKERS, PALETTES, STROKES } from "../../src/drawing/palette.js";
 
 type Colour = readonly [red: number, green: number, blue: number];
 
-/** Dichromats' vision on linear RGB: Machado, Oliveira & Fernandes 2009, severity 1 (from memory). */
+/** Dichromats' vision on linear RGB, at full severity (matrices from memory). */
 const VISION = {
   trichromat: [1, 0, 0, 0, 1, 0, 0, 0, 1],
   protanope: [
