@@ -190,6 +190,7 @@ export {
   type MarkupPoints,
   type MeasureName,
   type MeshAlare,
+  MIDLINE_LANDMARKS,
   type MidlineLandmark,
   type MidlineLandmarks,
   type MillimetreAxes,
@@ -219,6 +220,7 @@ export {
 export {
   ARCH_EYE_WIDTH_SHARE,
   archAtShare,
+  ARCH_CONVENTIONS,
   type ArchConvention,
   archGuide,
   type ArchGuideConvention,
@@ -249,6 +251,7 @@ export {
   overlapOutlines,
   requireGuideLandmarks,
   type SideContext,
+  START_CONVENTIONS,
   type StartConvention,
   startGuide,
   STATION_THICKNESS,

@@ -43,6 +43,7 @@ export {
 } from "./from-millimetres.js";
 export { fromPoints68 } from "./from-points68.js";
 export { fromPoints98 } from "./from-points98.js";
+export { MIDLINE_LANDMARKS } from "./landmark-names.js";
 export { BY_HAND, landmarkUncertainty } from "./landmark-uncertainty.js";
 export { mapBrow, mapFace, type PointMap } from "./map-face.js";
 export type {

@@ -10,6 +10,9 @@ import type { DecisionRule, FlatPoint, Side, ToleranceSet } from "../units/index
 /** Which brow the other follows; `"middle"`: both meet half-way. */
 export type Lead = Side | "middle";
 
+/** All answers to which brow leads. */
+export const LEADS: readonly Lead[] = ["right", "left", "middle"];
+
 /**
  * How the other brow follows the leading one: `"mirror"`, across the midline; `"measure"`, from its
  * own start, with the leading heights and ruler lengths. On a crooked face they differ.
@@ -22,6 +25,13 @@ export type Carry = "mirror" | "measure";
  * offered.
  */
 export type TailHeight = "natural" | "level-with-lower-start" | "level-with-upper-start";
+
+/** All answers to where the tail ends along its guide. */
+export const TAIL_HEIGHTS: readonly TailHeight[] = [
+  "natural",
+  "level-with-lower-start",
+  "level-with-upper-start",
+];
 
 /** A dot that the artist has fixed; the rest of the plan is solved around it. */
 export interface Pin {

@@ -1,22 +1,5 @@
-import type { ArchConvention, StartConvention } from "../proportions/index.js";
-import type { Choices, Lead, TailHeight } from "./choices.js";
-
-const LEADS: readonly Lead[] = ["right", "left", "middle"];
-const STARTS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
-const ARCHES: readonly ArchConvention[] = [
-  "natural",
-  "lateral-limbus-vertical",
-  "alare-through-pupil",
-  "eye-width-share",
-  "exocanthion-vertical",
-  "brow-length-share",
-  "alare-through-lateral-limbus",
-];
-const TAIL_HEIGHTS: readonly TailHeight[] = [
-  "natural",
-  "level-with-lower-start",
-  "level-with-upper-start",
-];
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../proportions/index.js";
+import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
 
 /**
  * Every combination of who leads, where start and arch stand and how high the tail ends, in that
@@ -32,8 +15,8 @@ const TAIL_HEIGHTS: readonly TailHeight[] = [
  */
 export function everyChoice(base: Choices = {}): readonly Choices[] {
   return LEADS.flatMap((lead) =>
-    STARTS.flatMap((start) =>
-      ARCHES.flatMap((arch) =>
+    START_CONVENTIONS.flatMap((start) =>
+      ARCH_CONVENTIONS.flatMap((arch) =>
         TAIL_HEIGHTS.map((tailHeight) => ({ ...base, lead, start, arch, tailHeight })),
       ),
     ),

@@ -1,9 +1,11 @@
 import type { Skin, StandIn } from "../landmarks/index.js";
 import {
+  ARCH_CONVENTIONS,
   ARCH_EYE_WIDTH_SHARE,
   type ArchConvention,
   type NaturalArch,
   type NaturalMarks,
+  START_CONVENTIONS,
   type StartConvention,
 } from "../proportions/index.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../symmetry/index.js";
@@ -18,7 +20,14 @@ import {
   type Sides,
 } from "../units/index.js";
 import { archLimits } from "./arch-limits.js";
-import type { Carry, Choices, Lead } from "./choices.js";
+import {
+  type Carry,
+  type Choices,
+  type Lead,
+  LEADS,
+  TAIL_HEIGHTS,
+  type TailHeight,
+} from "./choices.js";
 import { DOT_NAMES } from "./dot-names.js";
 import { requireUsablePins } from "./pins.js";
 import { ledSides } from "./lead.js";
@@ -76,7 +85,7 @@ export function settleChoices(
       ...start.reasons,
       // A pinned arch lies where it does for the pin's reason alone.
       ...(pins.some(({ dot }) => dot === "upperArch") ? [] : arch.reasons),
-      reason("tail-at-guide", { height: TAIL_HEIGHTS[tailHeight] }),
+      reason("tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
       ...thickness.reasons,
       ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
         reason("pinned", {
@@ -96,11 +105,11 @@ function leadReason(lead: Lead, carry: Carry | undefined): Note<ReasonCode> {
   return reason(carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
 }
 
-const TAIL_HEIGHTS = {
+const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
   natural: "at the height where it meets the hair",
   "level-with-lower-start": "level with the lower start dot",
   "level-with-upper-start": "level with the upper start dot",
-} as const;
+};
 
 function requireUsableChoices(choices: Choices): void {
   const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
@@ -108,7 +117,7 @@ function requireUsableChoices(choices: Choices): void {
   requireWord("planBrows", "levels", choices.levels, [...LEADS, "higher"]);
   requireWord("planBrows", "start", choices.start, START_CONVENTIONS);
   requireWord("planBrows", "arch", choices.arch, ARCH_CONVENTIONS);
-  requireWord("planBrows", "tailHeight", choices.tailHeight, Object.keys(TAIL_HEIGHTS));
+  requireWord("planBrows", "tailHeight", choices.tailHeight, TAIL_HEIGHTS);
   if (choices.carry === "measure" && (choices.lead ?? "middle") === "middle") {
     throw new GeometryError("inconsistent", {
       where: "planBrows",
@@ -126,18 +135,6 @@ function requireUsableChoices(choices: Choices): void {
   }
   requireUsablePins("planBrows", pins);
 }
-
-const LEADS: readonly Lead[] = ["right", "left", "middle"];
-const START_CONVENTIONS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
-const ARCH_CONVENTIONS: readonly ArchConvention[] = [
-  "natural",
-  "lateral-limbus-vertical",
-  "alare-through-pupil",
-  "eye-width-share",
-  "exocanthion-vertical",
-  "alare-through-lateral-limbus",
-  "brow-length-share",
-];
 
 function requireShare(field: string, value: number, least: number, most: number): void {
   requireFinite("planBrows", field, value);

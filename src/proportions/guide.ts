@@ -25,6 +25,12 @@ export const GUIDE_LANDMARKS = {
 /** Rules for where a brow starts. */
 export type StartConvention = "alare-vertical" | "endocanthion-vertical";
 
+/** All rules for where a brow starts. */
+export const START_CONVENTIONS: readonly StartConvention[] = [
+  "alare-vertical",
+  "endocanthion-vertical",
+];
+
 /** Rules for where a brow peaks that are a line on the face. */
 export type ArchGuideConvention =
   | "lateral-limbus-vertical"
@@ -35,6 +41,17 @@ export type ArchGuideConvention =
 
 /** Rules for where a brow peaks: a line, the brow's own arch, or a share of its length. */
 export type ArchConvention = ArchGuideConvention | "natural" | "brow-length-share";
+
+/** All rules for where a brow peaks: its own arch first, then as they fall from the nose outward on most faces. */
+export const ARCH_CONVENTIONS: readonly ArchConvention[] = [
+  "natural",
+  "lateral-limbus-vertical",
+  "alare-through-pupil",
+  "eye-width-share",
+  "exocanthion-vertical",
+  "brow-length-share",
+  "alare-through-lateral-limbus",
+];
 
 /** The rule for where a brow ends. */
 export type TailConvention = "alare-through-exocanthion";

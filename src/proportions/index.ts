@@ -3,12 +3,14 @@ export { ARCH_EYE_WIDTH_SHARE, archGuide, type ArchGuideOptions } from "./arch-g
 export { completeMarks, STATION_THICKNESS, type StationThickness } from "./complete-marks.js";
 export { frontShare } from "./front-share.js";
 export {
+  ARCH_CONVENTIONS,
   type ArchConvention,
   type ArchGuideConvention,
   type FaceForGuide,
   type Guide,
   GUIDE_LANDMARKS,
   type GuideConvention,
+  START_CONVENTIONS,
   type StartConvention,
   type TailConvention,
 } from "./guide.js";

@@ -1,5 +1,5 @@
 import { midpoint } from "../geometry/index.js";
-import type { Face } from "../landmarks/index.js";
+import { type Face, MIDLINE_LANDMARKS } from "../landmarks/index.js";
 import {
   GeometryError,
   hasDepth,
@@ -12,7 +12,7 @@ import {
 import type { Midline, MidlineMethod, MirroredLandmark } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
-import { type FaceSense, MIDLINE_LANDMARKS, PAIRED_LANDMARKS, senseOf } from "./sense-of-face.js";
+import { type FaceSense, PAIRED_LANDMARKS, senseOf } from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
 export interface MidlineOptions<U extends Unit> {

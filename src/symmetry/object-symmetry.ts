@@ -5,12 +5,17 @@ import {
   midpoint,
   pointOnLine,
 } from "../geometry/index.js";
-import type { Face, FaceSide, MidlineLandmarks } from "../landmarks/index.js";
+import {
+  type Face,
+  type FaceSide,
+  MIDLINE_LANDMARKS,
+  type MidlineLandmarks,
+} from "../landmarks/index.js";
 import { type Length, length, type Point, type Unit } from "../units/index.js";
 import { fitMidline } from "./fit-midline.js";
 import type { MirroredLandmark } from "./midline.js";
 import { mirror } from "./mirror.js";
-import { MIDLINE_LANDMARKS, PAIRED_LANDMARKS } from "./sense-of-face.js";
+import { PAIRED_LANDMARKS } from "./sense-of-face.js";
 
 /** A face taken apart into what is symmetric about a line and what is not. */
 export interface ObjectSymmetry<U extends Unit> {

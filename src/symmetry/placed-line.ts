@@ -5,17 +5,11 @@ import {
   midpoint,
   pointOnLine,
 } from "../geometry/index.js";
-import type { Face } from "../landmarks/index.js";
+import { type Face, MIDLINE_LANDMARKS } from "../landmarks/index.js";
 import { GeometryError, type Length, length, type Point, type Unit } from "../units/index.js";
 import type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
 import { type FittedLine, lineByMethod } from "./midline-methods.js";
-import {
-  type FaceSense,
-  leftIsPositive,
-  MIDLINE_LANDMARKS,
-  PAIRED_LANDMARKS,
-  tiltOf,
-} from "./sense-of-face.js";
+import { type FaceSense, leftIsPositive, PAIRED_LANDMARKS, tiltOf } from "./sense-of-face.js";
 
 /** A line that knows where the face's forehead and left side are. */
 export interface PlacedLine<U extends Unit> {

@@ -1,4 +1,9 @@
-import type { Face, MidlineLandmark, SideLandmark } from "../landmarks/index.js";
+import {
+  type Face,
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  type SideLandmark,
+} from "../landmarks/index.js";
 import { type Point, toDegrees, type Unit } from "../units/index.js";
 
 type Vector = readonly [x: number, y: number];
@@ -20,18 +25,6 @@ export const PAIRED_LANDMARKS: readonly SideLandmark[] = [
   "limbusLateral",
   "alare",
   "cheilion",
-];
-
-export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = [
-  "glabella",
-  "sellion",
-  "pronasale",
-  "subnasale",
-  "labialeSuperius",
-  "stomion",
-  "stomionSuperius",
-  "stomionInferius",
-  "menton",
 ];
 
 /** Rough height of each landmark on a face, in millimetres above the eyes: only the order matters. */

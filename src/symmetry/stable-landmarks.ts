@@ -1,11 +1,11 @@
 import {
   type Face,
   landmarkUncertainty,
+  MIDLINE_LANDMARKS,
   type MidlineLandmark,
   type SideLandmark,
 } from "../landmarks/index.js";
 import { GeometryError, type Point, type Side } from "../units/index.js";
-import { MIDLINE_LANDMARKS } from "./sense-of-face.js";
 
 /** A landmark that brows and muscles leave where it is. */
 export type StableLandmark = SideLandmark | MidlineLandmark;

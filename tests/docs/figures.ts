@@ -1,5 +1,4 @@
 import {
-  type ArchConvention,
   type Choices,
   drawPlan,
   flatPoint,
@@ -7,8 +6,9 @@ import {
   mm,
   planBrows,
   type PlannableFace,
-  type StartConvention,
   type TailHeight,
+  START_CONVENTIONS,
+  ARCH_CONVENTIONS,
 } from "brow-geometry";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { accuracyFigure } from "./accuracy-figure.js";
@@ -17,18 +17,6 @@ import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
 import { yawFigure } from "./yaw-figure.js";
-
-const STARTS: readonly StartConvention[] = ["alare-vertical", "endocanthion-vertical"];
-
-const ARCHES: readonly ArchConvention[] = [
-  "natural",
-  "lateral-limbus-vertical",
-  "alare-through-pupil",
-  "eye-width-share",
-  "exocanthion-vertical",
-  "brow-length-share",
-  "alare-through-lateral-limbus",
-];
 
 const TAIL_HEIGHTS: readonly TailHeight[] = [
   "natural",
@@ -47,7 +35,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
       figure(
         "Where a brow starts",
         2,
-        STARTS.map((start) => panel(start, { start }, wideNose())),
+        START_CONVENTIONS.map((start) => panel(start, { start }, wideNose())),
       ),
   ],
   [
@@ -56,7 +44,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
       figure(
         "Where a brow peaks, by seven rules",
         2,
-        ARCHES.map((arch) => panel(arch, { arch })),
+        ARCH_CONVENTIONS.map((arch) => panel(arch, { arch })),
       ),
   ],
   [

@@ -220,6 +220,18 @@ describe("planOnPhoto", () => {
     );
   });
 
+  it("finds no difference on a symmetric face, whatever its tilt", () => {
+    for (const tilt of [-30, -7, 0, 12, 25]) {
+      const { plan } = planned(
+        photograph(syntheticFace(), { factor: 0.2, tilt, at: [900, 700] }),
+        0.2,
+      );
+      for (const { difference } of plan.comparison.differences) {
+        expect(Math.abs(difference.value)).toBeLessThan(1e-9);
+      }
+    }
+  });
+
   it("carries the scale's uncertainty into lengths and not into shares", () => {
     const photo = requirePlannable(
       photograph(syntheticFace(), { factor: 0.2, tilt: 4, at: [900, 700] }),

@@ -5,6 +5,7 @@
 export const publicNames: Readonly<Record<string, readonly string[]>> = {
   "brow-geometry": [
     "AdviceCode",
+    "ARCH_CONVENTIONS",
     "ARCH_EYE_WIDTH_SHARE",
     "archAtShare",
     "ArchConvention",
@@ -217,6 +218,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "meetGuide",
     "MeshAlare",
     "Midline",
+    "MIDLINE_LANDMARKS",
     "MidlineLandmark",
     "MidlineLandmarks",
     "MidlineMethod",
@@ -373,6 +375,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "StableLandmark",
     "StablePoint",
     "StandIn",
+    "START_CONVENTIONS",
     "StartConvention",
     "startGuide",
     "STATION_THICKNESS",
@@ -627,6 +630,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "MarkupPoints",
     "MeasureName",
     "MeshAlare",
+    "MIDLINE_LANDMARKS",
     "MidlineLandmark",
     "MidlineLandmarks",
     "MillimetreAxes",
@@ -759,6 +763,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "Way",
   ],
   "brow-geometry/proportions": [
+    "ARCH_CONVENTIONS",
     "ARCH_EYE_WIDTH_SHARE",
     "archAtShare",
     "ArchConvention",
@@ -791,6 +796,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "overlapOutlines",
     "requireGuideLandmarks",
     "SideContext",
+    "START_CONVENTIONS",
     "StartConvention",
     "startGuide",
     "STATION_THICKNESS",
