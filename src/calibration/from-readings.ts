@@ -15,7 +15,7 @@ import {
 /** What an artist can read with a ruler, a tape or a caliper on one side of the face. */
 export type ReadableMeasure = Exclude<
   MeasureName,
-  "frontShare" | "frontOnPhoto" | "tailOnPhoto" | "frontInclination" | "area"
+  "frontShare" | "frontOnPhoto" | "tailOnPhoto" | "frontInclination" | "browInclination" | "area"
 >;
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */

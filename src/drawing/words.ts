@@ -73,5 +73,6 @@ export const MEASURE_WORDS: Readonly<
   eyeToTail: { text: "outer eye corner to tail end", decimals: 1 },
   lidToBrow: { text: "upper lid to brow", decimals: 1 },
   frontInclination: { text: "slope of the front, degrees", decimals: 1 },
+  browInclination: { text: "slope of the brow, degrees", decimals: 1 },
   area: { text: "area, mm²", decimals: 0 },
 };

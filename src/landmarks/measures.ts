@@ -43,8 +43,16 @@ export interface SideMeasures<Value> {
   readonly eyeToTail?: Value;
   /** Upper lid margin to lower border, vertically at the pupil. */
   readonly lidToBrow?: Value;
-  /** Angle of the chord from start to arch against the face's horizontal, in degrees. */
+  /**
+   * Angle of the chord from upper start dot to arch dot against the face's horizontal, in degrees,
+   * positive where the arch is higher.
+   */
   readonly frontInclination?: Value;
+  /**
+   * Angle of the chord from upper start dot to tail end against the face's horizontal, in degrees,
+   * positive where the tail end is higher.
+   */
+  readonly browInclination?: Value;
   /** Area between the borders, in square millimetres of the frontal view. */
   readonly area?: Value;
 }

@@ -21,6 +21,7 @@ export const MEASURE_WORDS: { readonly [Name in MeasureName | "startToStart"]: s
   eyeToTail: "outer eye corner to tail end",
   lidToBrow: "upper lid to brow",
   frontInclination: "slope of the front",
+  browInclination: "slope of the brow",
   area: "area",
   startToStart: "start to start",
 };

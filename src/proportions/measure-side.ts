@@ -44,11 +44,11 @@ export interface SideContext {
  * import { measureSide, mm } from "brow-geometry";
  * const marks = { upperStart: mm([15, 20]), upperArch: mm([45, 24]), tailEnd: mm([58, 17]) };
  * const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
- * const { front, tail, archDistance, frontInclination } = measureSide(marks, context);
+ * const { front, tail, frontInclination, browInclination } = measureSide(marks, context);
  * front; // → 30.265
  * tail; // → 14.765
- * archDistance; // → 45
  * frontInclination; // → 7.6
+ * browInclination; // → -4.0
  * ```
  */
 export function measureSide(
@@ -62,6 +62,8 @@ export function measureSide(
     from && to && lengthBetween(from, to, skin);
   const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
     from && to && lengthBetween(from, to, skin, { on: "photo" });
+  const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>
+    from && to && toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
   const thickness = (dot?: Point<"mm">): number | undefined => dot && above(dot, lower);
   const front = ruler(start, arch);
   const tailLength = ruler(arch, tail);
@@ -88,8 +90,8 @@ export function measureSide(
       tail &&
       spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
     lidToBrow: lidToBrow(landmarks, lower),
-    frontInclination:
-      start && arch && toDegrees(Math.atan2(arch[1] - start[1], outwards * (arch[0] - start[0]))),
+    frontInclination: inclination(start, arch),
+    browInclination: inclination(start, tail),
     area: borders?.lower && areaWithin(borders.upper, borders.lower),
   });
 }

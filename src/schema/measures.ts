@@ -26,6 +26,7 @@ export const measureNames: Words<MeasureName> = {
   eyeToTail: true,
   lidToBrow: true,
   frontInclination: true,
+  browInclination: true,
   area: true,
 };
 

@@ -22,6 +22,7 @@ const TOLERANCE_OF: Readonly<Record<MeasureName | "startToStart", ToleranceName 
   eyeToTail: "position",
   lidToBrow: "position",
   frontInclination: undefined,
+  browInclination: undefined,
   area: undefined,
   startToStart: "position",
 };

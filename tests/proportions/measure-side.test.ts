@@ -54,6 +54,7 @@ describe("measureSide", () => {
         // Lower border at x = 31.5: half a millimetre above the body's; lid margin 4.6.
         lidToBrow: 17.5 - 4.6,
         frontInclination: (Math.atan(8 / 30) * 180) / Math.PI,
+        browInclination: 0,
         // Three strips: 15·(8 + 7)/2 + 15·(7 + 6)/2 + 15·6/2.
         area: 255,
       },
@@ -79,6 +80,7 @@ describe("measureSide", () => {
     expect(read({})).toEqual([]);
     expect(read({ upperStart: marks.upperStart })).toEqual(["startDistance", "startHeight"]);
     expect(read({ upperStart: marks.upperStart, tailEnd: marks.tailEnd })).toEqual([
+      "browInclination",
       "startDistance",
       "startHeight",
       "tailDistance",
@@ -131,6 +133,23 @@ describe("measureSide", () => {
     expectClose(read.tailAlong, tape, 1e-8);
     expectClose(read.tailOnPhoto, 17, 1e-12);
   });
+
+  it.each([
+    ["left", 1],
+    ["right", -1],
+  ] as const)(
+    "reads the slope of a %s brow against the horizontal, up where the tail rises",
+    (side, sign) => {
+      // A chord of 4 up in 40 out: arctan 0.1 = 5.710593°; trigonometric table.
+      const sloping = (up: number) => ({
+        upperStart: mm([sign * 15, 20]),
+        tailEnd: mm([sign * 55, 20 + up]),
+      });
+      const context = { side, landmarks: {}, skin: flat };
+      expectClose(measureSide(sloping(4), context).browInclination, 5.710593, 1e-6);
+      expectClose(measureSide(sloping(-4), context).browInclination, -5.710593, 1e-6);
+    },
+  );
 
   it("reads an arch below the start as a falling front", () => {
     const falling = { upperStart: mm([-15, 24]), upperArch: mm([-40, 21]) };

@@ -72,6 +72,16 @@ describe("compareSides", () => {
     });
   });
 
+  it("tells how much more one brow slopes than the other", () => {
+    const { differences } = compareSides({
+      right: { browInclination: measured(-2, 0.6) },
+      left: { browInclination: measured(1, 0.8) },
+    });
+    expect(differences).toHaveLength(1);
+    expect(differences[0]?.measure).toBe("browInclination");
+    expectClose(differences[0]?.difference, { value: 3, u: 1 }, 1e-12);
+  });
+
   it("asks what clients and what others would notice", () => {
     const measures = {
       right: { archHeight: measured(20, 0.1), bodyThickness: measured(6, 0.1) },
