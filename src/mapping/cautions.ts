@@ -1,6 +1,6 @@
 import { distance } from "../geometry/index.js";
 import type { Declared } from "../landmarks/index.js";
-import { type FaceFrame, halfFaces } from "../symmetry/index.js";
+import { eyeCant, FACE_MIDLINE, type FaceFrame, halfFaces } from "../symmetry/index.js";
 import { type Note, note, type NoteValues, type Scale } from "../units/index.js";
 import type { PlannableFace } from "./plannable-face.js";
 
@@ -21,6 +21,8 @@ const SENTENCES = {
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
     "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+  "eyes-slant":
+    "The line of the eyes slants by {angle:1}° (±{u:1}°) against the face's horizontal, the {side} eye higher: others recognise more than {limit:2}°. Brows level with each other may look slanted beside such eyes; choose together with the client.",
   "size-implausible":
     "The outer eye corners lie {distance:0} mm apart; those of adults lie {least} to {most} mm apart. Check the scale and its unit before anything else.",
   "capture-finding": "{text}",
@@ -49,6 +51,7 @@ export function cautionsFor(
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : []),
+    ...eyeCautions(face, frame?.midline.tiltU ?? 0),
     ...findings.map(({ code, text }) => caution("capture-finding", { finding: code, text })),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
@@ -99,6 +102,20 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
     caution("head-may-be-turned", {
       difference: Math.abs(difference.value),
       angle: Math.abs(yaw.value),
+    }),
+  ];
+}
+
+/** Only where the slant is proven to be more than others recognise. */
+function eyeCautions(face: PlannableFace, midlineU: number): readonly Note<CautionCode>[] {
+  const { angle, decision } = eyeCant(face, { midline: { line: FACE_MIDLINE, tiltU: midlineU } });
+  if (decision.outcome !== "outside") return [];
+  return [
+    caution("eyes-slant", {
+      angle: Math.abs(angle.value),
+      u: angle.u,
+      side: angle.value > 0 ? "left" : "right",
+      limit: decision.limits.upper ?? 0,
     }),
   ];
 }

@@ -150,6 +150,7 @@ const cautions = notes<CautionCode>({
   "scale-from-population-average": true,
   "stand-in": true,
   "head-may-be-turned": true,
+  "eyes-slant": true,
   "size-implausible": true,
   "capture-finding": true,
   "posture-not-kept": true,

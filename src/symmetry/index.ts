@@ -14,6 +14,7 @@ export {
   type SideComparison,
   type SideDifference,
 } from "./compare-sides.js";
+export { type EyeCant, eyeCant } from "./eye-cant.js";
 export { faceFrame, type FaceFrame, type FaceFrameOptions } from "./face-frame.js";
 export { fitMidline, type MidlineOptions } from "./fit-midline.js";
 export { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
@@ -28,7 +29,7 @@ export {
 export type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
 export type { GivenPoints } from "./midline-methods.js";
 export { FACE_MIDLINE, mirror } from "./mirror.js";
-export { type NoseDeviation, noseDeviation, type NoseOptions } from "./nose-deviation.js";
+export { type DeviationOptions, type NoseDeviation, noseDeviation } from "./nose-deviation.js";
 export { type ObjectSymmetry, objectSymmetry } from "./object-symmetry.js";
 export type { Registration, StablePoint } from "./register-captures.js";
 export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";

@@ -27,8 +27,8 @@ export interface NoseDeviation {
   readonly bent: boolean;
 }
 
-/** How {@link noseDeviation} works. */
-export interface NoseOptions<U extends Unit> extends DecisionOptions {
+/** How {@link noseDeviation} and `eyeCant` work. */
+export interface DeviationOptions<U extends Unit> extends DecisionOptions {
   /** Default: {@link fitMidline} of the face. */
   readonly midline?: Pick<Midline<U>, "line" | "tiltU">;
 }
@@ -58,7 +58,7 @@ export interface NoseOptions<U extends Unit> extends DecisionOptions {
  */
 export function noseDeviation<U extends Unit>(
   face: FaceWith<U, "endocanthion", "sellion" | "subnasale">,
-  options: NoseOptions<U> = {},
+  options: DeviationOptions<U> = {},
 ): NoseDeviation {
   const { line, tiltU } = options.midline ?? fitMidline(face);
   const { sellion, subnasale } = face.midline;

@@ -174,6 +174,19 @@ describe("planBrows", () => {
     expect(sized(0.5)).toContain("size-implausible");
   });
 
+  it("says so where the eyes are proven to slant, and which is higher", () => {
+    const slanting = (up: number) => {
+      const { right, left, midline } = syntheticFace();
+      const face = { right: { ...right, pupil: mm([-31.5, up]) }, left, midline };
+      return planBrows(face).cautions.find(({ code }) => code === "eyes-slant")?.values;
+    };
+    expect(slanting(0)).toBeUndefined();
+    // 3 mm over 63 mm are 2.73°, 0.42° over what others recognise, and u is 0.33°: not proven.
+    expect(slanting(3)).toBeUndefined();
+    expect(slanting(4)).toMatchObject({ side: "right", limit: 2.31 });
+    expect(slanting(-4)).toMatchObject({ side: "left" });
+  });
+
   it("decides the front share against two thirds, or against the share that was chosen", () => {
     const { shareDecisions } = planBrows(syntheticFace(), { arch: "brow-length-share" });
     expect(shareDecisions.left.limits).toEqual({ lower: 2 / 3 - 0.03, upper: 2 / 3 + 0.03 });

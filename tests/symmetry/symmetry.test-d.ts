@@ -9,6 +9,7 @@ import {
   type Midline,
   mirror,
   mm,
+  eyeCant,
   noseDeviation,
   type Polyline,
   px,
@@ -68,6 +69,12 @@ describe("what is missing does not compile", () => {
   test("noseDeviation needs sellion, subnasale and the inner eye corners", () => {
     // @ts-expect-error no subnasale
     noseDeviation({ right: {}, left: {}, midline: { sellion: mm([0, 2]) } });
+  });
+
+  test("eyeCant needs the pupils, or the outer eye corners", () => {
+    const eyes = { endocanthion: mm([16, 0]) };
+    // @ts-expect-error inner eye corners alone
+    eyeCant({ right: eyes, left: eyes, midline: {} });
   });
 
   test("carrying by measure needs a start and a skin", () => {
