@@ -5,9 +5,8 @@ import {
   type MeasureName,
   type SideMeasures,
 } from "../landmarks/index.js";
-import { compareSides, MEASURE_NAMES, placeOnSide, toleranceFor } from "../symmetry/index.js";
+import { compareSides, MEASURE_NAMES, placeOnSide } from "../symmetry/index.js";
 import {
-  decide,
   GeometryError,
   type Length,
   type Measured,
@@ -16,20 +15,14 @@ import {
   requireFinite,
   requireFinitePoint,
   requireUncertainty,
-  type Side,
   WORKING_TOLERANCES,
 } from "../units/index.js";
-import { dotCorrection, measureCorrection } from "./correction.js";
-import type {
-  Deviation,
-  DotDeviation,
-  DrawnMap,
-  DrawnCheck,
-  DrawnOptions,
-  MeasureDeviation,
-} from "./drawn-check.js";
+import { checkReadings, judge } from "./check-readings.js";
+import { dotCorrection } from "./correction.js";
+import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./drawn-check.js";
 import { readDrawn, readingsOver } from "./drawn-readings.js";
 import type { BrowPlan } from "./plan.js";
+import { mapSideReadings } from "./plan-readings.js";
 
 /**
  * What was drawn against its plan: per dot across and in height, and per measure, how far it is off,
@@ -69,14 +62,8 @@ export function checkDrawn(
   const onDots = marks && readDrawn(marks, u, plan);
   const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
   const tolerances = options.tolerances ?? WORKING_TOLERANCES;
-  const judge: Judge = (measure, difference) => {
-    const tolerance = toleranceFor(measure, tolerances);
-    return tolerance === undefined
-      ? { difference }
-      : { difference, decision: decide(difference, tolerance.limits, options) };
-  };
-  const dots = marks === undefined ? [] : dotDeviations(plan.marks, marks, u, judge);
-  const measures = measureDeviations(plan.measures, read, judge);
+  const dots = marks === undefined ? [] : dotDeviations(plan.marks, marks, u, options);
+  const measures = checkReadings(withoutDoubt(plan.measures), read, options);
   if (dots.length + measures.length === 0) throw nothingDrawn(drawn);
   const differences = onDots === undefined ? {} : without(onDots.differences, readings);
   return {
@@ -88,51 +75,32 @@ export function checkDrawn(
   };
 }
 
-type Judge = (measure: MeasureName | "startToStart", difference: Measured) => Deviation;
-
 function dotDeviations(
   planned: BrowPlan["marks"],
   drawn: NonNullable<DrawnMap["marks"]>,
   u: Length<"mm">,
-  judge: Judge,
+  options: DrawnOptions,
 ): readonly DotDeviation[] {
   return SIDES.flatMap((side) =>
     DOTS.flatMap((dot): readonly DotDeviation[] => {
       const at = drawn[side][dot];
       if (at === undefined) return [];
       const [is, asked] = [placeOnSide(at, side), placeOnSide(planned[side][dot], side)];
-      const outward = judge("tailDistance", measured<number>(is.distance - asked.distance, u));
-      const up = judge("tailHeight", measured<number>(is.height - asked.height, u));
+      const outward = judge(
+        "tailDistance",
+        measured<number>(is.distance - asked.distance, u),
+        options,
+      );
+      const up = judge("tailHeight", measured<number>(is.height - asked.height, u), options);
       return [{ side, dot, outward, up, ...dotCorrection(side, dot, outward, up) }];
     }),
   );
 }
 
-function measureDeviations(
-  planned: FaceMeasures<Measured>,
-  drawn: FaceMeasures<Measured>,
-  judge: Judge,
-): readonly MeasureDeviation[] {
-  const deviation = (
-    measure: MeasureDeviation["measure"],
-    asked: Measured | undefined,
-    is: Measured | undefined,
-    side?: Side,
-  ): readonly MeasureDeviation[] => {
-    if (asked === undefined || is === undefined) return [];
-    const judged = judge(measure, measured<number>(is.value - asked.value, is.u));
-    const which = side === undefined ? { measure } : { side, measure };
-    const correction = measureCorrection(which, judged);
-    return [{ ...which, planned: asked.value, drawn: is, ...judged, ...correction }];
-  };
-  return [
-    ...SIDES.flatMap((side) =>
-      MEASURE_NAMES.flatMap((name) =>
-        deviation(name, planned[side][name], drawn[side][name], side),
-      ),
-    ),
-    ...deviation("startToStart", planned.startToStart, drawn.startToStart),
-  ];
+/** What a plan asks for is asked for exactly. */
+function withoutDoubt(planned: FaceMeasures<Measured>): FaceMeasures<Measured> {
+  return mapSideReadings({ measures: planned, differences: {} }, ({ value }) => ({ value, u: 0 }))
+    .measures;
 }
 
 const SIDES = ["right", "left"] as const;

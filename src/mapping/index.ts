@@ -1,5 +1,6 @@
 export type { CautionCode } from "./cautions.js";
 export { checkDrawn } from "./check-drawn.js";
+export { checkReadings } from "./check-readings.js";
 export type { Carry, Choices, Lead, Pin, TailHeight } from "./choices.js";
 export { DEPENDENT_DOTS, type DependentDots } from "./dependent-dots.js";
 export type {
@@ -21,6 +22,7 @@ export {
   recordOf,
   replay,
 } from "./map-record.js";
+export { MEASURE_WORDS } from "./measure-words.js";
 export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
 export { planBrows, planOnPhoto, type PlanOptions } from "./plan-brows.js";

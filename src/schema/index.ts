@@ -10,5 +10,7 @@ export {
   parseLandmarkFile,
 } from "./landmark-file.js";
 export { parsePlan, planSchema } from "./plan.js";
+export { parseReadingSheet, readingSheetSchema } from "./reading-sheet.js";
 export { parseRecord, recordJsonSchema, recordSchema } from "./record.js";
+export { parseRubric, rubricSchema } from "./rubric.js";
 export type { Schema } from "./schema.js";

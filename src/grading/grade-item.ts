@@ -1,0 +1,97 @@
+import { toleranceFor } from "../symmetry/index.js";
+import { type Measured, type Note, note, type Side, type ToleranceSet } from "../units/index.js";
+import type { GradedItem, GradingReference, UngradedCode, UngradedItem } from "./grade.js";
+import { evennessText, named, referenceText } from "./item-words.js";
+import type { ReadMap } from "./read-map.js";
+import type { RubricItem } from "./rubric.js";
+
+/** Everything in which an item of a rubric is looked up. */
+export interface GradingSheet extends ReadMap {
+  readonly reference: GradingReference;
+  readonly tolerances: ToleranceSet;
+}
+
+/** What became of one item: against a reference an entry for each side, else one. */
+export function gradeItem(
+  item: RubricItem,
+  sheet: GradingSheet,
+): readonly (GradedItem | UngradedItem)[] {
+  if (item.kind === "evenness") return [evennessEntry(item, sheet)];
+  if (item.measure === "startToStart") return [referenceEntry(item, sheet)];
+  return [referenceEntry(item, sheet, "right"), referenceEntry(item, sheet, "left")];
+}
+
+function referenceEntry(
+  { kind, measure, points }: Extract<RubricItem, { kind: "reference" }>,
+  sheet: GradingSheet,
+  side?: Side,
+): GradedItem | UngradedItem {
+  const which = { kind, measure, points, ...(side === undefined ? {} : { side }) };
+  const words = named(measure, side);
+  if (toleranceFor(measure, sheet.tolerances) === undefined) {
+    return { ...which, reason: noTolerance(words, sheet) };
+  }
+  const reference = askedFor(sheet.reference, measure, side);
+  if (reference === undefined) return { ...which, reason: reason("not-asked", words) };
+  const found = sheet.deviations.find((one) => one.measure === measure && one.side === side);
+  if (found?.decision === undefined) return { ...which, reason: reason("not-read", words) };
+  const { drawn, difference, decision } = found;
+  const earned = decision.outcome === "within" ? points : 0;
+  const text = referenceText(found, decision);
+  return { ...which, drawn, reference, difference, decision, earned, text };
+}
+
+/** A plan asks for its figures exactly; a sheet that was read is as uncertain as its readings. */
+function askedFor(
+  reference: GradingReference,
+  measure: UngradedItem["measure"],
+  side: Side | undefined,
+): Measured | undefined {
+  if (reference.kind === "none") return undefined;
+  const measures = reference.kind === "plan" ? reference.plan.measures : reference.readings;
+  const asked =
+    measure === "startToStart" ? measures.startToStart : side && measures[side][measure];
+  return asked && reference.kind === "plan" ? { value: asked.value, u: 0 } : asked;
+}
+
+function evennessEntry(
+  { kind, measure, points }: Extract<RubricItem, { kind: "evenness" }>,
+  { differences, ...sheet }: GradingSheet,
+): GradedItem | UngradedItem {
+  const which = { kind, measure, points };
+  const words = `${named(measure)} of both sides`;
+  if (toleranceFor(measure, sheet.tolerances) === undefined) {
+    return { ...which, reason: noTolerance(words, sheet) };
+  }
+  const found = differences.find((one) => one.measure === measure);
+  if (found?.decision === undefined) return { ...which, reason: reason("not-read", words) };
+  const { right, left, difference, decision } = found;
+  const earned = decision.outcome === "within" ? points : 0;
+  return {
+    ...which,
+    right,
+    left,
+    difference,
+    decision,
+    earned,
+    text: evennessText(found, decision),
+  };
+}
+
+const REASONS: Readonly<Record<UngradedCode, string>> = {
+  "not-read": "{what}: not read. Read it, and it can be graded.",
+  "not-asked": "{what}: the reference does not have it, so that it counts for nothing.",
+  "no-tolerance":
+    '{what}: the tolerances "{tolerances}" say nothing of it, so that it counts for nothing.',
+};
+
+function reason(code: UngradedCode, what: string, tolerances = ""): Note<UngradedCode> {
+  return note(code, REASONS[code], code === "no-tolerance" ? { what, tolerances } : { what });
+}
+
+function noTolerance(
+  what: string,
+  { tolerances }: Pick<GradingSheet, "tolerances">,
+): Note<UngradedCode> {
+  return reason("no-tolerance", what, tolerances.name);
+}

@@ -1,0 +1,88 @@
+import type { DrawnMap } from "../mapping/index.js";
+import { GeometryError, WORKING_TOLERANCES } from "../units/index.js";
+import type { GradingOptions, GradingReference, MapGrade } from "./grade.js";
+import { gradeItem, type GradingSheet } from "./grade-item.js";
+import { pointsOf, resultOf } from "./grade-points.js";
+import { summaryOf } from "./grade-summary.js";
+import { readMap } from "./read-map.js";
+import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
+
+/**
+ * Grades a trainee's map by a rubric: what was drawn against a reference, and both sides against each
+ * other. A sheet of readings suffices; a plan that the trainee made passes for a drawn map, its dots
+ * counting as placed by hand unless `u` says otherwise.
+ *
+ * Points are earned where a reading is proven to keep its tolerance and lost where it is proven not
+ * to. What is undecided or was not read stays open, and a grade stays open where that could turn it.
+ *
+ * @throws GeometryError `out-of-range` for a rubric without items, with an item twice or without
+ * points, for a pass mark outside 0…1, and where neither reference nor tolerances speak of anything
+ * that the rubric asks; `missing-landmark` for dots without a plan; as `checkDrawn`
+ *
+ * @example
+ * ```ts
+ * import { fromReadings, gradeMap } from "brow-geometry";
+ * const teacher = fromReadings({ left: { front: "30 mm", archHeight: "25 mm" } });
+ * const trainee = fromReadings({ left: { front: "30 mm", archHeight: "27 mm" } });
+ * const grade = gradeMap({ readings: trainee }, { kind: "readings", readings: teacher });
+ * grade.items.map(({ text }) => text);
+ * // → ["left front: 0 mm off, within tolerance", "left height of the arch: 2 mm too high"]
+ * grade.points.reference; // → { total: 2, earned: 1, lost: 1, open: 0 }
+ * ```
+ */
+export function gradeMap(
+  drawn: DrawnMap,
+  reference: GradingReference,
+  options: GradingOptions = {},
+): MapGrade {
+  const { rubric = RULER_SHEET_RUBRIC, passMark, tolerances = WORKING_TOLERANCES } = options;
+  requireRubric(HERE, rubric);
+  if (passMark !== undefined) requirePassMark(passMark);
+  const sheet: GradingSheet = {
+    ...readMap(HERE, drawn, reference, options),
+    reference,
+    tolerances,
+  };
+  const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
+  const items = entries.filter((entry) => "decision" in entry);
+  const ungraded = entries.filter((entry) => "reason" in entry);
+  const points = pointsOf(items, ungraded);
+  if (points.all.total === 0) throw nothingToGrade(reference);
+  const result = passMark === undefined ? undefined : resultOf(points.all, passMark);
+  return {
+    rubric,
+    tolerances,
+    items,
+    ungraded,
+    points,
+    ...(result === undefined ? {} : { result }),
+    toSettle: [
+      ...items.filter(({ decision }) => decision.outcome === "undecided").map(({ text }) => text),
+      ...ungraded
+        .filter(({ reason }) => reason.code === "not-read")
+        .map(({ reason }) => reason.text),
+    ],
+    summary: summaryOf({ rubric, tolerances, points, result }, options),
+  };
+}
+
+const HERE = "gradeMap";
+
+function requirePassMark(passMark: number): void {
+  if (passMark >= 0 && passMark <= 1) return;
+  throw new GeometryError(Number.isFinite(passMark) ? "out-of-range" : "not-finite", {
+    where: HERE,
+    field: "passMark",
+    value: passMark,
+    need: "a share of all points, from 0 to 1",
+  });
+}
+
+function nothingToGrade({ kind }: GradingReference): GeometryError {
+  return new GeometryError("out-of-range", {
+    where: HERE,
+    field: "rubric.items",
+    value: kind,
+    need: "an item that the tolerances speak of, and against a reference one that it has",
+  });
+}

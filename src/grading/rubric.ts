@@ -1,0 +1,78 @@
+import type { MeasureName } from "../landmarks/index.js";
+import { GeometryError, requirePositive } from "../units/index.js";
+
+/**
+ * One thing that earns points.
+ *
+ * `"reference"`: what was drawn keeps to the reference; the points are for each side, and for
+ * `startToStart` once. `"evenness"`: both sides read alike, whatever the reference says.
+ */
+export type RubricItem =
+  | {
+      readonly kind: "reference";
+      readonly measure: MeasureName | "startToStart";
+      /** For each side; more than 0. */
+      readonly points: number;
+    }
+  | {
+      readonly kind: "evenness";
+      readonly measure: MeasureName;
+      /** For both sides together; more than 0. */
+      readonly points: number;
+    };
+
+/** What a course looks at, and how much each of it weighs: plain data of the course's own. */
+export interface Rubric {
+  readonly name: string;
+  /** Who set it. */
+  readonly source: string;
+  /** Each measure at most once against the reference and once for evenness. */
+  readonly items: readonly RubricItem[];
+}
+
+/** What a ruler sheet holds, in the order in which it is filled in. */
+const SHEET = [
+  "front",
+  "tail",
+  "startThickness",
+  "bodyThickness",
+  "archThickness",
+  "eyeToTail",
+  "startHeight",
+  "archHeight",
+  "tailHeight",
+] as const;
+
+/**
+ * A rubric for what an artist reads by ruler; a default of this library. Each reading earns a point
+ * against the reference, and a pair that is even two, since it takes two readings: 19 and 18 points.
+ */
+export const RULER_SHEET_RUBRIC: Rubric = /* @__PURE__ */ rulerSheetRubric();
+
+function rulerSheetRubric(): Rubric {
+  return {
+    name: "ruler sheet",
+    source: "default of brow-geometry",
+    items: [
+      { kind: "reference", measure: "startToStart", points: 1 },
+      ...SHEET.map((measure) => ({ kind: "reference", measure, points: 1 }) as const),
+      ...SHEET.map((measure) => ({ kind: "evenness", measure, points: 2 }) as const),
+    ],
+  };
+}
+
+/** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
+export function requireRubric(where: string, { items }: Rubric): void {
+  const need = (value: unknown, what: string, field: string): GeometryError =>
+    new GeometryError("out-of-range", { where, field, value, need: what });
+  if (items.length === 0) throw need(items, "at least one item", "rubric.items");
+  const seen = new Set<string>();
+  items.forEach(({ kind, measure, points }, index) => {
+    const field = `rubric.items[${index}]`;
+    requirePositive(where, `${field}.points`, points);
+    if (seen.has(`${kind} ${measure}`)) {
+      throw need(measure, `each measure once for ${kind}`, `${field}.measure`);
+    }
+    seen.add(`${kind} ${measure}`);
+  });
+}

@@ -1,0 +1,73 @@
+import * as z from "zod/mini";
+import type {
+  ReadableMeasure,
+  Reading,
+  ReadingSheet,
+  SideReadingSheet,
+} from "../calibration/index.js";
+import { GeometryError, parseLength } from "../units/index.js";
+import { parse } from "./parse.js";
+import { measured, spread, words } from "./quantity.js";
+import { each, record, type Schema, type Words } from "./schema.js";
+
+const readable: Words<ReadableMeasure> = {
+  front: true,
+  tail: true,
+  frontAlong: true,
+  tailAlong: true,
+  startDistance: true,
+  archDistance: true,
+  tailDistance: true,
+  startHeight: true,
+  archHeight: true,
+  tailHeight: true,
+  startThickness: true,
+  bodyThickness: true,
+  archThickness: true,
+  eyeToTail: true,
+  lidToBrow: true,
+};
+
+const READING =
+  'a length with its unit, such as "29.5 mm", a number of millimetres from 0 on, or one with its uncertainty as value and u';
+
+const written = words.check(z.refine(isLength, { error: READING }));
+
+const reading = z.union([spread, written, measured], {
+  error: READING,
+}) as unknown as Schema<Reading>;
+
+const side = record<SideReadingSheet>({}, each(readable, reading));
+
+/** What was read by hand on a face. */
+export const readingSheetSchema: Schema<ReadingSheet> = record<ReadingSheet>(
+  {},
+  { right: side, left: side, startToStart: reading },
+);
+
+function isLength(text: string): boolean {
+  try {
+    parseLength(text);
+    return true;
+  } catch (error) {
+    if (error instanceof GeometryError) return false;
+    throw error;
+  }
+}
+
+/**
+ * Reads a sheet of readings from outside, such as a form that was sent as JSON; `fromReadings` makes
+ * measures of it. Words need their unit, bare numbers are millimetres.
+ *
+ * @throws GeometryError `not-parsed`, naming the path, what stood there and what is needed
+ *
+ * @example
+ * ```ts
+ * import { parseReadingSheet } from "brow-geometry/schema";
+ * parseReadingSheet({ left: { front: "29,5 mm", tail: 15 } }); // → { left: { front: "29,5 mm", tail: 15 } }
+ * parseReadingSheet({ left: { front: "29,5" } }); // throws GeometryError: left.front is "29,5"; needs a length with its unit
+ * ```
+ */
+export function parseReadingSheet(json: unknown): ReadingSheet {
+  return parse("parseReadingSheet", "sheet", readingSheetSchema, json);
+}

@@ -1,0 +1,383 @@
+import {
+  type BrowMarks,
+  checkDrawn,
+  FACE_MIDLINE,
+  flatPoint,
+  fromReadings,
+  gradeMap,
+  type GradingOptions,
+  mirror,
+  mm,
+  NOTICED_BY_CLIENTS,
+  planBrows,
+  requirePlannable,
+  type Rubric,
+  RULER_SHEET_RUBRIC,
+} from "brow-geometry";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { refusal } from "../support/refusal.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+/** A teacher's sheet and a trainee's, by half millimetres; both invented. */
+const teacher = fromReadings({
+  startToStart: "31 mm",
+  right: { front: "30 mm", tail: "15 mm", archHeight: "25 mm", archThickness: "6 mm" },
+  left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
+});
+const trainee = fromReadings({
+  startToStart: "31.5 mm",
+  right: { front: "30 mm", tail: "14 mm", archHeight: "25 mm" },
+  left: { front: "30.5 mm", tail: "15 mm", archHeight: "27 mm" },
+});
+const asked = { kind: "readings", readings: teacher } as const;
+const none = { kind: "none" } as const;
+
+const rubric: Rubric = {
+  name: "second week",
+  source: "an invented course",
+  items: [
+    { kind: "reference", measure: "startToStart", points: 2 },
+    { kind: "reference", measure: "front", points: 1 },
+    { kind: "reference", measure: "tail", points: 1 },
+    { kind: "reference", measure: "archThickness", points: 5 },
+    { kind: "evenness", measure: "front", points: 3 },
+    { kind: "evenness", measure: "tail", points: 3 },
+    { kind: "evenness", measure: "archHeight", points: 4 },
+    { kind: "evenness", measure: "eyeToTail", points: 2 },
+  ],
+};
+
+const graded = (options: GradingOptions = {}) =>
+  gradeMap({ readings: trainee }, asked, { rubric, ...options });
+
+describe("gradeMap, a sheet against a teacher's", () => {
+  // Half millimetres: 0.1443 each, 0.2041 together; 1 mm is kept up to 1 − 1.645 · 0.2041 = 0.66.
+  it("earns what is proven within, loses what is proven outside, leaves open what is neither", () => {
+    const { items } = graded();
+    expect(
+      items.map(({ measure, decision, earned, ...item }) => [
+        item.kind,
+        "side" in item ? item.side : undefined,
+        measure,
+        decision.outcome,
+        earned,
+      ]),
+    ).toEqual([
+      ["reference", undefined, "startToStart", "within", 2],
+      ["reference", "right", "front", "within", 1],
+      ["reference", "left", "front", "within", 1],
+      ["reference", "right", "tail", "undecided", 0],
+      ["reference", "left", "tail", "within", 1],
+      ["evenness", undefined, "front", "within", 3],
+      ["evenness", undefined, "tail", "undecided", 0],
+      ["evenness", undefined, "archHeight", "outside", 0],
+    ]);
+  });
+
+  it("adds up each part and the whole; a reading that is missing stays open, one not asked for counts for nothing", () => {
+    const { points, ungraded } = graded();
+    // Open: the right tail, and the right thickness that the trainee did not read.
+    expect(points.reference).toEqual({ total: 11, earned: 5, lost: 0, open: 6 });
+    // Open: the tails, and the eyes to the tails that nobody read.
+    expect(points.evenness).toEqual({ total: 12, earned: 3, lost: 4, open: 5 });
+    expect(points.all).toEqual({ total: 23, earned: 8, lost: 4, open: 11 });
+    expect(ungraded.map(({ measure, side, reason }) => [measure, side, reason.code])).toEqual([
+      ["archThickness", "right", "not-read"],
+      ["archThickness", "left", "not-asked"],
+      ["eyeToTail", undefined, "not-read"],
+    ]);
+  });
+
+  it("gives values with their uncertainties, and both sheets' together on the difference", () => {
+    const u = 0.5 / (2 * Math.sqrt(3));
+    const tail = graded().items.find(
+      (item) => item.kind === "reference" && item.measure === "tail" && item.side === "right",
+    );
+    expect(tail).toMatchObject({ drawn: { value: 14 }, reference: { value: 15 }, points: 1 });
+    expect(tail?.difference.value).toBe(-1);
+    expect(tail?.difference.u).toBeCloseTo(u * Math.SQRT2, 12);
+    const arch = graded().items.find(({ measure }) => measure === "archHeight");
+    expect(arch).toMatchObject({ right: { value: 25 }, left: { value: 27 } });
+    expect(arch?.difference.value).toBe(2);
+  });
+
+  it("says what was found, and lists what is open with what would settle it", () => {
+    const { items, toSettle, summary } = graded();
+    expect(items.map(({ text }) => text)).toEqual([
+      "start to start: 0.5 mm off, within tolerance",
+      "right front: 0 mm off, within tolerance",
+      "left front: 0.5 mm off, within tolerance",
+      expect.stringContaining("right tail: 1 mm off, not proven either way. It lies on the limit"),
+      "left tail: 0 mm off, within tolerance",
+      "front: the left reads 0.5 mm more than the right, within tolerance",
+      expect.stringContaining("tail: the left reads 1 mm more than the right, not proven"),
+      "height of the arch: the left reads 2 mm more than the right, outside",
+    ]);
+    expect(toSettle).toEqual([
+      expect.stringContaining("right tail"),
+      expect.stringContaining("tail: the left"),
+      "right thickness at the arch: not read. Read it, and it can be graded.",
+      "outer eye corner to tail end of both sides: not read. Read it, and it can be graded.",
+    ]);
+    expect(summary.map(({ text }) => text)).toEqual([
+      'Graded by the rubric "second week" (an invented course) under the tolerances "working"; what counts is proven at 95 %.',
+      "Against the reference: 5 of 11 points earned, 0 lost, 6 open.",
+      "Evenness of both sides: 3 of 12 points earned, 4 lost, 5 open.",
+    ]);
+  });
+
+  it("advises how to settle what repeated readings can", () => {
+    const doubtful = fromReadings({ left: { front: { value: mm(30.3), u: mm(0.5) } } });
+    const { toSettle } = gradeMap({ readings: doubtful }, asked, {
+      rubric: { ...rubric, items: [{ kind: "reference", measure: "front", points: 1 }] },
+    });
+    expect(toSettle.join()).toMatch(/left front: 0.3 mm off.*independent placements/);
+  });
+
+  it("decides by the value alone under the simple rule: nothing is undecided", () => {
+    const { points, summary } = graded({ rule: "simple" });
+    expect(points.reference).toEqual({ total: 11, earned: 6, lost: 0, open: 5 });
+    expect(points.evenness).toEqual({ total: 12, earned: 6, lost: 4, open: 2 });
+    expect(summary[0]?.code).toBe("graded-simple");
+  });
+
+  it("lets what no tolerance speaks of count for nothing", () => {
+    const { ungraded, points } = graded({ tolerances: NOTICED_BY_CLIENTS });
+    expect(ungraded.map(({ reason }) => reason.code)).toEqual([
+      "no-tolerance",
+      "no-tolerance",
+      "not-read",
+    ]);
+    expect(points.reference.total).toBe(6);
+    // A difference of 2 mm lies on that set's limit.
+    expect(points.evenness).toEqual({ total: 12, earned: 6, lost: 0, open: 6 });
+  });
+});
+
+describe("gradeMap, the pass mark", () => {
+  // Of 23 points 8 are earned and 11 open.
+  it.each([
+    [0, "passed"],
+    [8 / 23, "passed"],
+    [0.35, "open"],
+    [19 / 23, "open"],
+    [0.83, "failed"],
+    [1, "failed"],
+  ] as const)("of %f leaves the map %s", (passMark, outcome) => {
+    const { result, summary } = graded({ passMark });
+    expect(result).toMatchObject({ passMark, outcome });
+    expect(result?.needed).toBeCloseTo(23 * passMark, 12);
+    expect(summary.at(-1)?.code).toBe(outcome === "open" ? "result-open" : outcome);
+  });
+
+  it("left out passes nobody and fails nobody", () => {
+    expect(graded()).not.toHaveProperty("result");
+  });
+
+  it("is reached by every point, however shares add up", () => {
+    const thirds = { ...rubric, items: rubric.items.map((item) => ({ ...item, points: 0.1 })) };
+    const full = fromReadings({
+      startToStart: "31 mm",
+      right: { front: "30 mm", tail: "15 mm", archThickness: "6 mm", archHeight: "25 mm" },
+      left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
+    });
+    const even = {
+      ...thirds,
+      items: thirds.items.filter(({ measure }) => measure !== "eyeToTail"),
+    };
+    const { result, summary } = gradeMap({ readings: full }, asked, { rubric: even, passMark: 1 });
+    expect(result?.outcome).toBe("passed");
+    expect(summary.at(-1)?.text).toBe("Passed: 0.9 of 0.9 points; it takes 0.9.");
+  });
+});
+
+describe("gradeMap, without a reference", () => {
+  it("grades evenness alone", () => {
+    const { points, items } = gradeMap({ readings: trainee }, none);
+    expect(points.reference.total).toBe(0);
+    expect(items.map(({ measure }) => measure)).toEqual(["front", "tail", "archHeight"]);
+    expect(points.evenness).toEqual({ total: 18, earned: 2, lost: 2, open: 14 });
+  });
+
+  it("leaves an empty sheet open, not failed", () => {
+    const { points, result } = gradeMap({}, none, { passMark: 0.6 });
+    expect(points.all).toEqual({ total: 18, earned: 0, lost: 0, open: 18 });
+    expect(result?.outcome).toBe("open");
+  });
+});
+
+describe("gradeMap, a drawn map against a plan", () => {
+  const plan = planBrows(syntheticFace());
+  const reference = { kind: "plan", plan } as const;
+  const fine = mm(0.05);
+
+  it("earns everything where the plan was drawn", () => {
+    const { points, ungraded } = gradeMap({ marks: plan.marks, u: fine }, reference, {
+      passMark: 1,
+    });
+    expect(points.all).toEqual({ total: 37, earned: 37, lost: 0, open: 0 });
+    expect(ungraded).toEqual([]);
+  });
+
+  it("takes the plan's figures as asked for exactly", () => {
+    const { items } = gradeMap({ marks: plan.marks, u: fine }, reference);
+    for (const item of items) {
+      if (item.kind === "reference") expect(item.reference.u).toBe(0);
+    }
+  });
+
+  it("loses the height of an arch that was drawn 2 mm too high, and its evenness", () => {
+    const [x, y] = plan.marks.left.upperArch;
+    const left = { ...plan.marks.left, upperArch: flatPoint<"mm">(x, y + 2) };
+    const { items, points } = gradeMap({ marks: { ...plan.marks, left }, u: fine }, reference);
+    const lost = items.filter(({ decision }) => decision.outcome === "outside");
+    expect(lost.map(({ text }) => text)).toContain("left height of the arch: 2 mm too high");
+    expect(lost.map(({ kind, measure }) => `${kind} ${measure}`)).toEqual(
+      expect.arrayContaining(["reference archHeight", "evenness archHeight"]),
+    );
+    expect(points.all.earned + points.all.lost + points.all.open).toBe(37);
+  });
+
+  it("takes a plan that the trainee made as a drawn map", () => {
+    const own = planBrows(syntheticFace(), { arch: "exocanthion-vertical" });
+    const { items } = gradeMap(own, reference);
+    const check = checkDrawn(plan, { marks: own.marks });
+    const front = items.find(({ kind, measure }) => kind === "reference" && measure === "front");
+    expect(front?.difference).toEqual(
+      check.measures.find(({ measure, side }) => measure === "front" && side === "right")
+        ?.difference,
+    );
+  });
+
+  it("takes readings over what dots would say", () => {
+    const front = { value: (plan.measures.left.front?.value ?? 0) + 3, u: 0.1 };
+    const readings = { right: {}, left: { front } };
+    const { items } = gradeMap({ marks: plan.marks, u: fine, readings }, reference);
+    expect(items.find(({ text }) => text === "left front: 3 mm too long")?.decision.outcome).toBe(
+      "outside",
+    );
+  });
+
+  it("leaves nothing read, nothing lost", () => {
+    expect(gradeMap({}, reference).points.all).toEqual({ total: 37, earned: 0, lost: 0, open: 37 });
+  });
+});
+
+describe("gradeMap, whatever was read", () => {
+  const length = fc.double({ min: 1, max: 60, noNaN: true });
+  const side = fc.record(
+    { front: length, tail: length, archHeight: length, archThickness: length },
+    { requiredKeys: [] },
+  );
+  const sheet = fc.record({ right: side, left: side }).map((readings) =>
+    fromReadings({
+      right: readings.right as never,
+      left: readings.left as never,
+    }),
+  );
+
+  it("accounts for every point, the same way each time, also after JSON", () => {
+    fc.assert(
+      fc.property(sheet, sheet, (read, from) => {
+        const grade = gradeMap({ readings: read }, { kind: "readings", readings: from });
+        const { all, reference, evenness } = grade.points;
+        expect(all.earned + all.lost + all.open).toBeCloseTo(all.total, 9);
+        expect(reference.total + evenness.total).toBeCloseTo(all.total, 9);
+        const lost = grade.items.filter(({ decision }) => decision.outcome === "outside");
+        expect(lost.reduce((sum, { points }) => sum + points, 0)).toBeCloseTo(all.lost, 9);
+        const again = JSON.parse(JSON.stringify(read)) as typeof read;
+        expect(gradeMap({ readings: again }, { kind: "readings", readings: from })).toEqual(grade);
+      }),
+    );
+  });
+
+  it("does not care which side is which", () => {
+    fc.assert(
+      fc.property(sheet, sheet, (read, from) => {
+        const swapped = ({ right, left }: typeof read) => ({ right: left, left: right });
+        const one = gradeMap({ readings: read }, { kind: "readings", readings: from });
+        const other = gradeMap(
+          { readings: swapped(read) },
+          { kind: "readings", readings: swapped(from) },
+        );
+        expect(other.points).toEqual(one.points);
+      }),
+    );
+  });
+
+  it("does not care whether the face is mirrored", () => {
+    const face = syntheticFace();
+    const plan = planBrows(face, { lead: "right" });
+    const twin = planBrows(requirePlannable(mirror(face, FACE_MIDLINE)), { lead: "left" });
+    const [x, y] = plan.marks.right.tailEnd;
+    const lowered = { ...plan.marks.right, tailEnd: flatPoint<"mm">(x, y - 1.8) };
+    const marks = { ...plan.marks, right: lowered };
+    const flipped = (dots: BrowMarks<"mm">): BrowMarks<"mm"> =>
+      Object.fromEntries(
+        Object.entries(dots).map(([dot, [out, up]]) => [dot, flatPoint(-out, up)]),
+      );
+    const mirrored = { right: flipped(marks.left), left: flipped(marks.right) };
+    const one = gradeMap({ marks }, { kind: "plan", plan });
+    const other = gradeMap({ marks: mirrored }, { kind: "plan", plan: twin });
+    expect(one.points.all.lost).toBeGreaterThan(0);
+    expect(other.points).toEqual(one.points);
+  });
+});
+
+describe("gradeMap refuses", () => {
+  const only = (items: Rubric["items"]): GradingOptions => ({ rubric: { ...rubric, items } });
+  const front = { kind: "evenness", measure: "front" } as const;
+
+  it.each([
+    ["a rubric without items", only([]), "rubric.items is []; needs at least one item"],
+    ["an item without points", only([{ ...front, points: 0 }]), "rubric.items[0].points is 0"],
+    ["points that are no number", only([{ ...front, points: Number.NaN }]), "points is NaN"],
+    [
+      "an item twice",
+      only([
+        { ...front, points: 1 },
+        { ...front, points: 2 },
+      ]),
+      "rubric.items[1].measure",
+    ],
+    ["a pass mark over 1", { passMark: 60 }, "passMark is 60; needs a share of all points"],
+    ["a pass mark that is no number", { passMark: Number.NaN }, "passMark is NaN"],
+    [
+      "a rubric of which nothing is asked",
+      only([{ kind: "reference", measure: "eyeToTail", points: 1 }]),
+      "needs an item that the tolerances speak of",
+    ],
+  ])("%s", (_, options, message) => {
+    expect(refusal(() => gradeMap({ readings: trainee }, asked, options)).message).toContain(
+      message,
+    );
+  });
+
+  it("dots without a plan on whose face they could be read", () => {
+    const { marks } = planBrows(syntheticFace());
+    for (const reference of [asked, none]) {
+      const error = refusal(() => gradeMap({ marks }, reference));
+      expect(error.code).toBe("missing-landmark");
+      expect(error.message).toContain("dots are read on the face of a plan");
+    }
+  });
+});
+
+describe("RULER_SHEET_RUBRIC", () => {
+  it("weighs both parts about alike, and asks for nothing that no ruler reads", () => {
+    const points = (kind: "reference" | "evenness"): number =>
+      RULER_SHEET_RUBRIC.items
+        .filter((item) => item.kind === kind)
+        .reduce((sum, item) => {
+          const sides = kind === "reference" && item.measure !== "startToStart" ? 2 : 1;
+          return sum + sides * item.points;
+        }, 0);
+    expect([points("reference"), points("evenness")]).toEqual([19, 18]);
+    const names = RULER_SHEET_RUBRIC.items
+      .map(({ measure }) => measure)
+      .filter((measure) => measure !== "startToStart");
+    const side = Object.fromEntries(names.map((name) => [name, "20 mm"]));
+    expect(() => fromReadings({ right: side, left: side })).not.toThrow();
+  });
+});
