@@ -1,5 +1,5 @@
 import { distance, type Line, lineThrough, midpoint, mirrorLineOf } from "../geometry/index.js";
-import type { Face } from "../landmarks/index.js";
+import { BY_HAND, type Face } from "../landmarks/index.js";
 import {
   flatPoint,
   GeometryError,
@@ -7,6 +7,7 @@ import {
   length,
   type Point,
   requireFinitePoint,
+  requireUncertainty,
   type Sides,
   toDegrees,
   type Unit,
@@ -14,10 +15,10 @@ import {
 import type { MidlineMethod, MirroredLandmark } from "./midline.js";
 import {
   biocularWidth,
-  LEAST_SPREAD,
   mirrorUnits,
   type NamedUnit,
   spreadOf,
+  TYPICAL_WIDTH,
 } from "./mirror-units.js";
 
 /** A midline before it is known which way is up. */
@@ -36,12 +37,18 @@ export interface FittedLine<U extends Unit> {
 /** What an artist who marks two points is asked for, the upper one first. */
 export type GivenPoints<U extends Unit> = readonly [upper: Point<U>, lower: Point<U>];
 
+/** The points that an artist marked, and how well, where that is known. */
+export interface MarkedMidline<U extends Unit> {
+  readonly given?: GivenPoints<U>;
+  readonly givenU?: Length<U>;
+}
+
 export function lineByMethod<U extends Unit>(
   face: Face<U>,
   method: MidlineMethod,
-  given: GivenPoints<U> | undefined,
+  marked: MarkedMidline<U> = {},
 ): FittedLine<U> {
-  if (method === "given") return throughGiven(face, given);
+  if (method === "given") return throughGiven(face, marked);
   const eyes = requireEndocanthia(face);
   const width = biocularWidth(face) as Length<U>;
   switch (method) {
@@ -108,7 +115,7 @@ function betweenEndocanthia<U extends Unit>(
 
 function throughGiven<U extends Unit>(
   face: Face<U>,
-  given: GivenPoints<U> | undefined,
+  { given, givenU }: MarkedMidline<U>,
 ): FittedLine<U> {
   if (given === undefined) {
     throw new GeometryError("wrong-count", {
@@ -131,22 +138,25 @@ function throughGiven<U extends Unit>(
     });
   }
   const middle = midpoint(upper, lower);
-  const spread = markedSpread(face, apart);
+  if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);
+  const u = givenU ?? placedByHand(face, apart);
   return {
     line: {
       through: flatPoint(middle[0], middle[1]),
       direction: lineThrough(lower, upper).direction,
     },
-    angleU: toDegrees((Math.SQRT2 * spread) / apart),
-    throughU: length(spread / Math.SQRT2),
+    angleU: toDegrees((Math.SQRT2 * u) / apart),
+    throughU: length(u / Math.SQRT2),
     names: [],
     weights: [],
     robust: false,
   };
 }
 
-/** A practice head without eyes still has a size: the marks' own distance stands for it. */
-function markedSpread<U extends Unit>(face: Face<U>, apart: Length<U>): Length<U> {
-  const width = biocularWidth(face) ?? apart;
-  return length(LEAST_SPREAD * width);
+/**
+ * One placement by hand. Nothing is said of how even the face is: the line is where it was marked. A
+ * practice head without eyes still has a size: the marks' own distance stands for its width.
+ */
+function placedByHand<U extends Unit>(face: Face<U>, apart: Length<U>): Length<U> {
+  return length((BY_HAND / TYPICAL_WIDTH) * (biocularWidth(face) ?? apart));
 }

@@ -105,7 +105,7 @@ function lineIfAny<U extends Unit>(
   method: MidlineMethod,
 ): FittedLine<U> | undefined {
   try {
-    return lineByMethod(face, method, undefined);
+    return lineByMethod(face, method);
   } catch (error) {
     if (error instanceof GeometryError) return undefined;
     throw error;

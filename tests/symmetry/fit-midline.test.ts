@@ -206,38 +206,6 @@ describe("fitMidline", () => {
     expectClose(line.through[1] - slope * line.through[0], 5.7840437745, 1e-9);
   });
 
-  describe("given by the artist", () => {
-    it("runs through both points, also on a head without features", () => {
-      const bare: Face<"px"> = { right: {}, left: {}, midline: {} };
-      const midline = fitMidline(bare, { given: [px([500, 200]), px([520, 600])] });
-      expectClose(midline.tilt, (Math.atan(20 / 400) * 180) / Math.PI, 1e-9);
-      expectClose(midline.line.through, [510, 400], 1e-9);
-      expect(midline.method).toBe("given");
-      expect(midline.others).toEqual([]);
-    });
-
-    it("knows up from down where the face tells", () => {
-      const given = [mm([1, -60]), mm([0, 40])] as const;
-      expectClose(
-        fitMidline(syntheticFace(), { given }).tilt,
-        (Math.atan(1 / 100) * 180) / Math.PI,
-        1e-9,
-      );
-      expectClose(fitMidline(syntheticFace(), { given }).line.through, [0.4, 0], 5e-3);
-    });
-
-    it.each([
-      ["without points", undefined, "given is missing"],
-      ["twice the same", [mm([1, 2]), mm([1, 2])] as const, "given[1] is [1, 2]"],
-      ["not finite", [mm([1, Number.NaN]), mm([1, 2])] as const, "given[0] is [1, NaN]"],
-    ])("is refused %s", (_, given, message) => {
-      const options = given === undefined ? {} : { given };
-      expect(
-        refusal(() => fitMidline(syntheticFace(), { method: "given", ...options })).message,
-      ).toContain(message);
-    });
-  });
-
   describe("refuses", () => {
     const face = syntheticFace();
 
