@@ -1,4 +1,4 @@
-import { type Cubic, flatten, mapPath, pathData as curveData } from "../geometry/index.js";
+import { flatten, mapPath, pathData as curveData } from "../geometry/index.js";
 import {
   type Brow,
   type BrowMarks,
@@ -7,7 +7,7 @@ import {
   DOTS,
 } from "../landmarks/index.js";
 import { outline, type OutlineOptions, outlinePath } from "../proportions/index.js";
-import { GeometryError, type Point, px, type Side } from "../units/index.js";
+import { type Point, px, type Side } from "../units/index.js";
 import type { Spot } from "./box.js";
 import { boxOfDot, type Brush, markerAt, pathData, strokeGroup, stretches } from "./brush.js";
 import type { Layer } from "./layer.js";
@@ -45,29 +45,21 @@ export function bordersLayer(
   };
 }
 
-/**
- * The planned brow: its outline, or its dots joined by straight lines where an artist has pinned them so
- * that no outline runs through them.
- */
+/** The planned brow, by its outline. */
 export function plannedBrowLayer(
   marks: CompleteMarks<"mm">,
   side: Side,
   shape: OutlineOptions,
   brush: Brush,
 ): Layer {
-  const path = outlineThrough(marks, shape);
-  const onPicture = path && mapPath(path, (point) => px(brush.view.place(point)));
-  const joined = ROUND_THE_BROW.map((dot) => brush.view.place(marks[dot]));
-  const spots: readonly Spot[] =
-    onPicture === undefined
-      ? [...joined, joined[0] as Spot]
-      : flatten(onPicture, px(FLATNESS * brush.view.size)).map(([x, y]) => [x, y]);
+  const path = mapPath(outlinePath(outline(marks, shape)), (point) => px(brush.view.place(point)));
+  const spots = flatten(path, px(FLATNESS * brush.view.size)).map(([x, y]): Spot => [x, y]);
   return {
     elements: [
       strokeGroup(
         "planned",
         `planned ${side}`,
-        [onPicture === undefined ? pathData(joined, true) : curveData(onPicture)],
+        [curveData(path)],
         brush,
         fillOf("planned", true, brush),
       ),
@@ -78,28 +70,6 @@ export function plannedBrowLayer(
 
 /** Labels avoid the outline as straight pieces, no farther from it than this, in steps. */
 const FLATNESS = 0.2;
-
-function outlineThrough(
-  marks: CompleteMarks<"mm">,
-  shape: OutlineOptions,
-): readonly Cubic<"mm">[] | undefined {
-  try {
-    return outlinePath(outline(marks, shape));
-  } catch (error) {
-    if (error instanceof GeometryError && error.code === "inconsistent") return undefined;
-    throw error;
-  }
-}
-
-/** Once round a brow, from its upper start. */
-const ROUND_THE_BROW: readonly Dot[] = [
-  "upperStart",
-  "upperArch",
-  "tailEnd",
-  "lowerArch",
-  "lowerBody",
-  "lowerStart",
-];
 
 /** Half of a dot's width, in steps. */
 const DOT_RADIUS = 0.8;

@@ -13,8 +13,16 @@ export interface HermiteKnot {
  */
 export type HermiteCurve = readonly HermiteKnot[];
 
-/** Place and slope of a curve at one x; at a knot, the slope towards smaller and towards larger x. */
-function knotAt(curve: HermiteCurve, x: number): HermiteKnot {
+/**
+ * Place and slope of a curve at one x; at a knot, the slope towards smaller and towards larger x.
+ *
+ * @example
+ * ```ts
+ * import { hermiteKnotAt, pchip } from "brow-geometry/geometry";
+ * hermiteKnotAt(pchip([[0, 0], [10, 5]]), 4); // → { x: 4, y: 2.000, before: 0.500, after: 0.500 }
+ * ```
+ */
+export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   const next = curve.findIndex((knot) => knot.x >= x);
   const to = curve[next];
   if (to?.x === x) return to;
@@ -44,7 +52,7 @@ function knotAt(curve: HermiteCurve, x: number): HermiteKnot {
  * ```
  */
 export function hermiteAt(curve: HermiteCurve, x: number): number {
-  return knotAt(curve, x).y;
+  return hermiteKnotAt(curve, x).y;
 }
 
 /**
@@ -66,7 +74,7 @@ export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): Hermite
   return [...new Set(places)]
     .sort((one, other) => one - other)
     .map((x) => {
-      const [one, other] = [knotAt(of, x), knotAt(less, x)];
+      const [one, other] = [hermiteKnotAt(of, x), hermiteKnotAt(less, x)];
       return {
         x,
         y: one.y - other.y,

@@ -13,7 +13,13 @@ export { distance, spaceDistance } from "./distance.js";
 export { flatten } from "./flatten.js";
 export { type EllipseFit, fitEllipse } from "./ellipse-fit.js";
 export { heightOver } from "./height-over.js";
-export { type HermiteCurve, type HermiteKnot, hermiteAt, hermiteDifference } from "./hermite.js";
+export {
+  type HermiteCurve,
+  type HermiteKnot,
+  hermiteAt,
+  hermiteDifference,
+  hermiteKnotAt,
+} from "./hermite.js";
 export { integrate } from "./integrate.js";
 export { intersectPolyline } from "./intersect-polyline.js";
 export { intersect, type LineMeeting } from "./intersect.js";

@@ -1,13 +1,14 @@
 import { landmarkUncertainty, skinOf } from "../landmarks/index.js";
 import { naturalMarks } from "../proportions/index.js";
-import { eachSide, type Note } from "../units/index.js";
+import { eachSide, type Note, type Side } from "../units/index.js";
 import { carryReasons } from "./carry-by-measure.js";
-import type { Choices } from "./choices.js";
+import type { Choices, Pin } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
 import { pinBreaks } from "./pin-breaks.js";
 import type { MarkPlan } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
+import { requireOutline } from "./require-outline.js";
 import { settleChoices } from "./settle-choices.js";
 import { type BorderEvent, solveMarks } from "./solve-marks.js";
 
@@ -18,7 +19,8 @@ import { type BorderEvent, solveMarks } from "./solve-marks.js";
  * each other except where dots are pinned.
  *
  * @throws GeometryError `missing-landmark` where a chosen guide has none; `out-of-range` for a
- * choice out of its range; `contradicting-pins`; `no-solution` where the dots do not stand in order
+ * choice out of its range; `contradicting-pins`; `no-solution` where the dots do not stand in order,
+ * or where no outline runs through them
  *
  * @example
  * ```ts
@@ -44,8 +46,10 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
   const skin = skinOf(face);
   const settled = settleChoices(face, natural, skin, choices, midlineU);
   const { marks, origins, guides, events } = solveMarks(face, natural, skin, settled.value);
-  requireDotsInOrder("planMarks", marks.right, "right", settled.value.pins);
-  requireDotsInOrder("planMarks", marks.left, "left", settled.value.pins);
+  for (const side of pinnedFirst(settled.value.pins)) {
+    requireDotsInOrder("planMarks", marks[side], side, settled.value.pins);
+    requireOutline("planMarks", marks[side], side, settled.value);
+  }
   return {
     face,
     skin,
@@ -61,6 +65,11 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
     marks,
     origins,
   };
+}
+
+/** Both sides, a pinned one before what mirrors it: what cannot be is said of the pin itself. */
+function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
+  return pins[0]?.side === "left" ? ["left", "right"] : ["right", "left"];
 }
 
 /** What happened on the borders, each event said once. */

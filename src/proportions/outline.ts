@@ -10,13 +10,13 @@ import {
   pchip,
   straightCubic,
 } from "../geometry/index.js";
-import type { CompleteMarks } from "../landmarks/index.js";
+import type { BrowMarks, CompleteMarks } from "../landmarks/index.js";
 import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
+import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
 import {
   outwardsOf,
   requireOutwards,
   requireWithin,
-  upperBorder,
   type UpperBorderShape,
 } from "./upper-border.js";
 
@@ -41,20 +41,22 @@ export interface OutlineOptions extends UpperBorderShape {
   readonly frontRoundness?: number;
 }
 
-/** The dots through which an outline is drawn. */
-export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody">;
+/** The dots through which an outline is drawn; that of the upper border's body may be left out. */
+export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody"> &
+  Pick<BrowMarks<"mm">, "upperBody">;
 
 /**
  * The outline of a brow through its dots, in the face space.
  *
  * Both borders are graphs over the distance from the midline, so that the outline is exact cubics
  * and never crosses itself. The upper border is two cubic pieces that meet at the arch, with their
- * highest point there where the arch lies above both ends. The lower border is the upper one less a
+ * highest point there where the arch lies above both ends; a body dot that was moved off it is one
+ * more knot of the front. The lower border is the upper one less a
  * shape-preserving curve (PCHIP) of vertical thickness through the lower dots, down to nothing at
  * the tail end. A flat brow is drawn by the same rule.
  *
  * @throws GeometryError `not-finite`; `inconsistent` where the dots of a border do not follow each
- * other outwards, where a lower dot is not below the upper border, or where a border crosses the
+ * other outwards, where the upper body is not between start and arch in height, where a lower dot is not below the upper border, or where a border crosses the
  * front edge; `out-of-range` where an option is; each naming the field
  *
  * @example
@@ -72,7 +74,7 @@ export function outline(marks: OutlineMarks, options: OutlineOptions = {}): Outl
   const { frontRoundness = 0 } = options;
   requireWithin("outline", "frontRoundness", frontRoundness, 1);
   requireOutwards("outline", marks, [...LOWER_DOTS, "tailEnd"]);
-  const upper = upperBorder("outline", marks, options);
+  const upper = borderThroughBody("outline", marks, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, marks));
   if (!frontIsClear(upper, lower)) {
     refuse(marks, "lowerStart", "a front edge that does not cross a border");
@@ -136,9 +138,6 @@ function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
     .flat()
     .every(([, y]) => side * y > -SAME_HEIGHT);
 }
-
-/** Rounding of a height, in mm. */
-const SAME_HEIGHT = 1e-9;
 
 function refuse(marks: OutlineMarks, dot: keyof OutlineMarks, need: string): never {
   const field = `marks.${dot}`;

@@ -9,7 +9,8 @@ export interface UpperBorderShape {
   /**
    * Slope at the start, in slopes of the chord from start to arch: 1 leaves along the chord, 0 level,
    * 3 is the steepest that keeps the border from running past its dots. Default: as a parabola has
-   * it, 2 less the arch's.
+   * it, 2 less the arch's. On the way to a body dot off the border it is never steeper than three
+   * slopes of the chord to that.
    */
   readonly startSlope?: number;
   /** Slope at the tail end, in slopes of the chord from arch to tail end; otherwise the same. */
@@ -49,10 +50,10 @@ export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderSh
   ];
 }
 
-const ANGULARITY = 0.3;
+export const ANGULARITY = 0.3;
 
 /** The steepest slope of a cubic that only rises, in slopes of its chord (Fritsch & Carlson 1980). */
-const STEEPEST = 3;
+export const STEEPEST = 3;
 
 /** 1 where x grows from start to tail end, the client's left, and −1 on the right. */
 export function outwardsOf({ upperStart, tailEnd }: UpperDots): 1 | -1 {

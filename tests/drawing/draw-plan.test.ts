@@ -221,12 +221,14 @@ describe("a planned brow", () => {
     expect(() => drawPlan(impossible)).toThrow(GeometryError);
   });
 
-  it("is joined from dot to dot where no outline runs through its dots", () => {
-    const { right } = plan.marks;
-    const pinned = { ...right, lowerBody: mm([right.lowerBody[0], right.upperArch[1] + 2]) };
-    const source = drawPlan({ ...plan, marks: { ...plan.marks, right: pinned } });
-    expect(pathOf(source)).toMatch(/^M[^C]*Z$/);
-    expect(pathSpots(pathOf(source))).toHaveLength(6);
+  it("runs through a body that an artist has pinned", () => {
+    const { upperBody: free } = plan.marks.left;
+    const at = mm([free[0] + 1, free[1] - 1]);
+    const pinned = planBrows(syntheticFace(), { pins: [{ side: "left", dot: "upperBody", at }] });
+    const source = drawPlan(pinned);
+    const [x, y] = at;
+    expect(pathOf(source)).not.toBe(pathOf(drawPlan(plan)));
+    expect(source).toContain(` ${x.toFixed(3)} ${(-y).toFixed(3)}C`);
   });
 });
 

@@ -6,16 +6,20 @@ import {
   FACE_MIDLINE,
   flatPoint,
   GeometryError,
+  heightOver,
   lengthBetween,
   mirror,
   mm,
   otherSide,
+  outline,
+  outlineBorders,
   type Pin,
   type PlannableFace,
   planMarks,
   reflect,
   requirePlannable,
   type Side,
+  thickness,
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -217,6 +221,33 @@ describe("planMarks", () => {
       expectClose(marks.left.upperArch, [41, 29], 0);
     });
 
+    it.each<[string, number]>([
+      ["raise", 0.9],
+      ["lower", -0.9],
+    ])("%s the border too, where they fix its body", (_, up) => {
+      const free = planMarks(syntheticFace()).marks.left;
+      const at = mm([free.upperBody[0] + 1, free.upperBody[1] + up]);
+      const { marks, choices } = planMarks(syntheticFace(), {
+        pins: [{ side: "left", dot: "upperBody", at }],
+      });
+      for (const [side, sign] of [
+        ["left", 1],
+        ["right", -1],
+      ] as const) {
+        const borders = outlineBorders(outline(marks[side], choices.shape), mm(0.001));
+        expectClose(heightOver(mm(sign * at[0]), borders.upper), at[1], 0.02);
+        const read = thickness(marks[side].upperBody, borders)?.value;
+        expectClose(read, choices.thickness.body, 0.02);
+      }
+    });
+
+    it("are named where no outline runs through them", () => {
+      const pins: Pin[] = [{ side: "left", dot: "upperBody", at: mm([27, 34]) }];
+      expect(() => planMarks(syntheticFace(), { pins })).toThrow(
+        /left upperBody is \[27, 34\].*upperArch.*; pinned: left upperBody/,
+      );
+    });
+
     it("are the only reason for an arch that they fix", () => {
       const pins: Pin[] = [{ side: "left", dot: "upperArch", at: mm([41, 27]) }];
       const given = codes(syntheticFace(), { pins });
@@ -244,6 +275,8 @@ describe("planMarks", () => {
       ["one on the wrong side", [{ side: "left", dot: "upperArch", at: mm([-40, 27]) }]],
       ["an arch beyond the tail end", [{ side: "left", dot: "upperArch", at: mm([64, 27]) }]],
       ["a lower dot above its upper one", [{ side: "left", dot: "lowerArch", at: mm([42, 40]) }]],
+      ["a body above the arch", [{ side: "left", dot: "upperBody", at: mm([27, 34]) }]],
+      ["a body under the start", [{ side: "left", dot: "upperBody", at: mm([27, 15]) }]],
     ] satisfies [string, Pin[]][])("contradict each other: %s", (_, pins) => {
       expect(() => planMarks(syntheticFace(), { pins })).toThrow(
         expect.objectContaining({ name: "GeometryError", code: "contradicting-pins" }),

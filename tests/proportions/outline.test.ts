@@ -14,57 +14,18 @@ import {
   type OutlineMarks,
   type OutlineOptions,
   outlinePath,
-  type Point,
-  type StationThickness,
   thickness,
 } from "brow-geometry";
 import { flatten, pathArea, pathLength } from "brow-geometry/geometry";
 import { polygonArea as areaByD3 } from "d3-polygon";
 import { Bezier } from "bezier-js";
-import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
-import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
-import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
 import { describe, expect, it } from "vitest";
-import { anyBetween } from "../support/arbitraries.js";
+import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
+import { isSimplePolygon } from "../support/polygons.js";
 import { refusal } from "../support/refusal.js";
 
-const anyShape: fc.Arbitrary<OutlineOptions> = fc.record(
-  {
-    angularity: anyBetween(0, 1),
-    startSlope: anyBetween(0, 3),
-    tailSlope: anyBetween(0, 3),
-    frontRoundness: anyBetween(0, 1),
-  },
-  { requiredKeys: [] },
-);
-
-/** Dots of a left brow: arched or flat, thin or thick, with a start line that may slant a little. */
-const anyMarks = fc
-  .record({
-    start: fc.tuple(anyBetween(8, 20), anyBetween(12, 26)),
-    front: fc.tuple(anyBetween(18, 36), anyBetween(-3, 12)),
-    tail: fc.tuple(anyBetween(8, 24), anyBetween(-14, 6)),
-    thickness: fc.record({
-      start: anyBetween(2, 10),
-      body: anyBetween(2, 10),
-      arch: anyBetween(2, 10),
-    }),
-    slant: anyBetween(-1.5, 1.5),
-  })
-  .map(({ start: [x, y], front, tail, thickness: read, slant }) => {
-    const upperArch = mm([x + front[0], y + front[1]]);
-    const tailEnd = mm([upperArch[0] + tail[0], upperArch[1] + tail[1]]);
-    const stations = read as StationThickness;
-    return { upper: { upperStart: mm([x, y]), upperArch, tailEnd }, stations, slant };
-  });
-
 const usual = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
-
-function isSimple(polygon: readonly Point<"mm">[]): boolean {
-  const ring = polygon.map(([x, y]) => new Coordinate(x, y));
-  return IsValidOp.isValid(new GeometryFactory().createPolygon(ring));
-}
 
 describe("outline", () => {
   it("runs through its dots", () => {
@@ -205,15 +166,17 @@ describe("outline", () => {
     });
   });
 
-  const anyOutline = fc.tuple(anyMarks, anyShape).map(([{ upper, stations, slant }, shape]) => {
-    const marks = completeMarks(upper, stations, shape);
-    const { lowerStart } = marks;
-    return {
-      marks: { ...marks, lowerStart: mm([lowerStart[0] + slant, lowerStart[1]]) },
-      stations,
-      shape,
-    };
-  });
+  const anyOutline = fc
+    .tuple(anyDrawnBrow(), anyOutlineShape())
+    .map(([{ upper, stations, slant }, shape]) => {
+      const marks = completeMarks(upper, stations, shape);
+      const { lowerStart } = marks;
+      return {
+        marks: { ...marks, lowerStart: mm([lowerStart[0] + slant, lowerStart[1]]) },
+        stations,
+        shape,
+      };
+    });
 
   test.prop([anyOutline])("is simple, closed and counter-clockwise", ({ marks, shape }) => {
     const drawn = drawnOrRefused(marks, shape);
@@ -221,7 +184,7 @@ describe("outline", () => {
     const path = outlinePath(drawn);
     path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
     expect(pathArea(path)).toBeGreaterThan(0);
-    expect(isSimple(flatten(path, mm(0.002)))).toBe(true);
+    expect(isSimplePolygon(flatten(path, mm(0.002)))).toBe(true);
   });
 
   test.prop([anyOutline])(
@@ -244,7 +207,7 @@ describe("outline", () => {
     },
   );
 
-  test.prop([anyMarks, anyShape])(
+  test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "measures back to what was asked for",
     ({ upper, stations }, shape) => {
       const marks = completeMarks(upper, stations, shape);
@@ -280,7 +243,7 @@ describe("outline", () => {
     },
   );
 
-  test.prop([anyMarks, anyShape])(
+  test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "is the mirrored outline on the other side",
     ({ upper, stations }, shape) => {
       const marks = completeMarks(upper, stations, shape);

@@ -7,8 +7,11 @@ import {
   lineAlong,
   mapFace,
   type Line,
+  type OutlineOptions,
   type Polyline,
+  type StationThickness,
   type Unit,
+  type UpperDots,
 } from "brow-geometry";
 import fc from "fast-check";
 import type { Pose } from "./photograph.js";
@@ -114,5 +117,48 @@ export function anyBrow(): fc.Arbitrary<Required<Brow<"mm">>> {
           flatPoint(start[0] + size * share, start[1] + height(share) - drop(share)),
         );
       return { upper: along(() => 0), lower: along((share) => thickness * (1 - 0.9 * share)) };
+    });
+}
+
+/** How an outline may be shaped. */
+export function anyOutlineShape(): fc.Arbitrary<OutlineOptions> {
+  return fc.record(
+    {
+      angularity: anyBetween(0, 1),
+      startSlope: anyBetween(0, 3),
+      tailSlope: anyBetween(0, 3),
+      frontRoundness: anyBetween(0, 1),
+    },
+    { requiredKeys: [] },
+  );
+}
+
+/** What a left brow is drawn from. */
+export interface DrawnBrow {
+  readonly upper: UpperDots;
+  readonly stations: StationThickness;
+  /** How far the lower start lies outward of the upper one, in mm. */
+  readonly slant: number;
+}
+
+/** Dots of a left brow: arched or flat, thin or thick, with a start line that may slant a little. */
+export function anyDrawnBrow(): fc.Arbitrary<DrawnBrow> {
+  return fc
+    .record({
+      start: fc.tuple(anyBetween(8, 20), anyBetween(12, 26)),
+      front: fc.tuple(anyBetween(18, 36), anyBetween(-3, 12)),
+      tail: fc.tuple(anyBetween(8, 24), anyBetween(-14, 6)),
+      thickness: fc.record({
+        start: anyBetween(2, 10),
+        body: anyBetween(2, 10),
+        arch: anyBetween(2, 10),
+      }),
+      slant: anyBetween(-1.5, 1.5),
+    })
+    .map(({ start: [x, y], front, tail, thickness: read, slant }) => {
+      const upperArch = flatPoint<"mm">(x + front[0], y + front[1]);
+      const tailEnd = flatPoint<"mm">(upperArch[0] + tail[0], upperArch[1] + tail[1]);
+      const stations = read as StationThickness;
+      return { upper: { upperStart: flatPoint(x, y), upperArch, tailEnd }, stations, slant };
     });
 }

@@ -1,0 +1,213 @@
+import { fc, test } from "@fast-check/vitest";
+import {
+  completeMarks,
+  type CompleteMarks,
+  distance,
+  heightOver,
+  lengthOf,
+  measureSide,
+  mm,
+  outline,
+  outlineArea,
+  outlineBorders,
+  type OutlineOptions,
+  outlinePath,
+  thickness,
+} from "brow-geometry";
+import { type Cubic, flatten, pathArea, pathLength } from "brow-geometry/geometry";
+import { Bezier } from "bezier-js";
+import { polygonArea as areaByD3 } from "d3-polygon";
+import { describe, expect, it } from "vitest";
+import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
+import { expectClose } from "../support/close.js";
+import { isSimplePolygon } from "../support/polygons.js";
+import { refusal } from "../support/refusal.js";
+
+const usual = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+
+/** The usual brow with its body elsewhere, and 7 mm thick there. */
+function withBody(x: number, y: number, shape: OutlineOptions = {}): CompleteMarks<"mm"> {
+  const marks = completeMarks(usual, undefined, shape);
+  return { ...marks, upperBody: mm([x, y]), lowerBody: mm([x, y - 7]) };
+}
+
+const slopeLeaving = ([from, leaving]: Cubic<"mm">): number =>
+  (leaving[1] - from[1]) / (leaving[0] - from[0]);
+
+const slopeArriving = ([, , arriving, to]: Cubic<"mm">): number =>
+  (to[1] - arriving[1]) / (to[0] - arriving[0]);
+
+/** A brow whose body was moved anywhere between start and arch, sideways and in height. */
+const anyMoved = fc
+  .tuple(anyDrawnBrow(), anyOutlineShape(), fc.tuple(share(), share()))
+  .filter(([{ upper }]) => Math.abs(upper.upperArch[1] - upper.upperStart[1]) > 0.01)
+  .map(([{ upper, stations }, shape, [across, up]]) => {
+    const { upperStart: start, upperArch: arch } = upper;
+    const body = mm([
+      start[0] + across * (arch[0] - start[0]),
+      start[1] + up * (arch[1] - start[1]),
+    ]);
+    const free = completeMarks(upper, stations, shape);
+    const marks = { ...free, upperBody: body, lowerBody: mm([body[0], body[1] - stations.body]) };
+    return { free, marks, stations, shape };
+  });
+
+function share(): fc.Arbitrary<number> {
+  return fc.integer({ min: 1, max: 99 }).map((percent) => percent / 100);
+}
+
+describe("an outline whose body was moved", () => {
+  it("runs through the body, in three pieces above and three below", () => {
+    const marks = withBody(28, 25);
+    const { upper, lower } = outline(marks);
+    expect(upper.map(([from]) => from)).toEqual([
+      marks.upperStart,
+      marks.upperBody,
+      marks.upperArch,
+    ]);
+    expect(lower.map(([from]) => from)).toEqual([
+      marks.lowerStart,
+      marks.lowerBody,
+      marks.lowerArch,
+    ]);
+  });
+
+  it("is bent by a parabola where that leaves it rising", () => {
+    // Straight flanks of 0.2 from (15, 20); the body half-way, 0.75 mm above: 0.75 · 4 / 30 = 0.1 more at
+    // the start, nothing at the body, 0.1 less at the arch.
+    const corner = { angularity: 1 };
+    const [first, second] = outline(withBody(30, 23.75, corner), corner).upper;
+    if (first === undefined || second === undefined) expect.fail("no front");
+    expectClose(slopeLeaving(first), 0.3, 1e-12);
+    expectClose([slopeArriving(first), slopeLeaving(second)], [0.2, 0.2], 1e-12);
+    expectClose(slopeArriving(second), 0.1, 1e-12);
+    expectClose(heightOver(mm(22.5), flatten([first], mm(1e-6))), 21.5 + 0.75 * 0.75, 1e-5);
+  });
+
+  it("keeps the start's slope where that was chosen, up to three times that of the chord beside it", () => {
+    const startAt = (y: number): number => {
+      const [first] = outline(withBody(30, y, { startSlope: 2 }), { startSlope: 2 }).upper;
+      return first === undefined ? Number.NaN : slopeLeaving(first);
+    };
+    expectClose(startAt(24.5), 2 * 0.2, 1e-12);
+    expectClose(startAt(21), 3 * (1 / 15), 1e-12);
+  });
+
+  it.each([
+    ["above the arch", 30, 26.5],
+    ["level with the arch", 30, 26],
+    ["under the start", 30, 19.9],
+    ["before the start", 14, 22],
+    ["at the arch", 45, 25],
+    ["beyond the arch", 47, 25],
+  ])("is refused with a body %s", (_, x, y) => {
+    const moved = withBody(x, y);
+    const marks = { ...moved, lowerBody: mm([30, 15]) };
+    const error = refusal(() => outline(marks));
+    expect(error.code).toBe("inconsistent");
+    expect(error.detail.where).toBe("outline");
+    expect(["marks.upperBody", "marks.upperArch"]).toContain(error.detail.field);
+  });
+
+  it("may rise from a level body", () => {
+    const { upper } = outline(withBody(30, 20));
+    expect(Math.min(...flatten(upper.slice(0, 2), mm(0.001)).map(([, y]) => y))).toBe(20);
+  });
+
+  it("takes a body of any height that lies on the way of a falling front, and no other", () => {
+    const falling = { upperStart: mm([15, 24]), upperArch: mm([45, 20]), tailEnd: mm([60, 15]) };
+    const marks = completeMarks(falling);
+    const at = (y: number): typeof marks => ({ ...marks, upperBody: mm([30, y]) });
+    expect(outline(at(21)).upper).toHaveLength(3);
+    expect(refusal(() => outline(at(24.5))).detail.field).toBe("marks.upperBody");
+    expect(refusal(() => outline(at(19))).detail.field).toBe("marks.upperBody");
+  });
+
+  test.prop([anyMoved])("is simple, closed and counter-clockwise", ({ marks, shape }) => {
+    const path = outlinePath(outline(marks, shape));
+    path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
+    expect(pathArea(path)).toBeGreaterThan(0);
+    // Where the tail thins out like a thorn, straight pieces of either border may touch.
+    const short = flatten(path, mm(2e-4)).filter((point) => distance(point, marks.tailEnd) > 0.5);
+    expect(isSimplePolygon(short)).toBe(true);
+  });
+
+  test.prop([anyMoved])(
+    "rises throughout to its one highest point, the arch, where that lies above both ends",
+    ({ marks, shape }) => {
+      const { upper } = outline(marks, shape);
+      if (marks.upperArch[1] <= Math.max(marks.upperStart[1], marks.tailEnd[1])) return;
+      const points = flatten(upper, mm(0.001));
+      const top = points.findIndex(([x]) => x === marks.upperArch[0]);
+      points.slice(1).forEach(([x, y], index) => {
+        const [before, below] = points[index] ?? [0, 0];
+        expect(x).toBeGreaterThan(before);
+        expect((index < top ? 1 : -1) * (y - below)).toBeGreaterThanOrEqual(-1e-12);
+      });
+    },
+  );
+
+  test.prop([anyMoved])(
+    "leaves and arrives within three slopes of the chords",
+    ({ marks, shape }) => {
+      for (const cubic of outline(marks, shape).upper) {
+        const [from, , , to] = cubic;
+        const chord = (to[1] - from[1]) / (to[0] - from[0]);
+        for (const slope of [slopeLeaving(cubic), slopeArriving(cubic)]) {
+          const most = 3 * Math.abs(chord) + 1e-9;
+          expect(Math.abs(slope)).toBeLessThanOrEqual(most);
+          expect(slope * chord).toBeGreaterThanOrEqual(-1e-9);
+        }
+      }
+    },
+  );
+
+  test.prop([anyMoved])("measures back to what was asked for", ({ marks, stations, shape }) => {
+    const drawn = outline(marks, shape);
+    const borders = outlineBorders(drawn, mm(0.001));
+    const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
+    const read = measureSide(marks, { ...context, borders });
+    const onDots = measureSide(marks, context);
+    expectClose(read.startThickness, stations.start, 0.02);
+    expectClose([read.bodyThickness, onDots.bodyThickness], [stations.body, stations.body], 0.02);
+    expectClose(read.archThickness, stations.arch, 0.02);
+    expectClose(thickness(marks.upperBody, borders)?.value, stations.body, 0.02);
+    expectClose(heightOver(mm(marks.upperBody[0]), borders.upper), marks.upperBody[1], 0.02);
+
+    const [first, second, tail] = drawn.upper;
+    if (first === undefined || second === undefined) expect.fail("no front");
+    const arch = tail === undefined ? second[0] : tail[0];
+    expectClose(distance(first[0], arch), read.front, 0.02);
+    expectClose(distance(arch, drawn.upper.at(-1)?.[3] ?? first[0]), read.tail, 0.02);
+    expectClose(pathLength(drawn.upper), lengthOf(borders.upper, { kind: "flat" }), 0.02);
+    const byBezierJs = drawn.upper.reduce(
+      (sum, cubic) => sum + new Bezier(cubic.map(([x, y]) => ({ x, y }))).length(),
+      0,
+    );
+    expectClose(pathLength(drawn.upper), byBezierJs, 1e-3);
+    const polygon = flatten(outlinePath(drawn), mm(1e-4)).map(([x, y]): [number, number] => [x, y]);
+    expectClose(outlineArea(drawn), Math.abs(areaByD3(polygon)), 0.02);
+  });
+
+  test.prop([anyDrawnBrow(), anyOutlineShape()])(
+    "does not jump when the body leaves its border by next to nothing",
+    ({ upper, stations }, shape) => {
+      const marks = completeMarks(upper, stations, shape);
+      const rise = upper.upperArch[1] - upper.upperStart[1];
+      if (Math.abs(rise) < 0.1) return;
+      const [x, y] = marks.upperBody;
+      const nudged = {
+        ...marks,
+        upperBody: mm([x, y + 1e-6 * Math.sign(upper.upperStart[1] - y)]),
+      };
+      const [still, moved] = [marks, nudged].map(
+        (dots) => outlineBorders(outline(dots, shape), mm(1e-5)).upper,
+      );
+      if (still === undefined || moved === undefined) return;
+      for (const part of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+        const at = mm(upper.upperStart[0] + part * (upper.upperArch[0] - upper.upperStart[0]));
+        expectClose(heightOver(at, moved), heightOver(at, still) ?? Number.NaN, 1e-3);
+      }
+    },
+  );
+});
