@@ -151,6 +151,7 @@ export {
   type Brow,
   type BrowMarks,
   type CompleteMarks,
+  correctIrises,
   type Declared,
   deepen,
   depthAt,
@@ -330,7 +331,6 @@ export {
 } from "./symmetry/index.js";
 export {
   combineScales,
-  correctIrises,
   correctPerspective,
   fitRuler,
   fromReadings,

@@ -1,5 +1,4 @@
 export { combineScales } from "./combine-scales.js";
-export { correctIrises } from "./correct-irises.js";
 export { correctPerspective } from "./correct-perspective.js";
 export {
   fitRuler,

@@ -78,7 +78,7 @@ export interface LandmarkSource {
   /** Name of the markup, or `"by-hand"`. */
   readonly markup: string;
   readonly uncertainty: LandmarkUncertainty;
-  /** How many times too wide, sideways, the source draws the iris: 1 for an honest ring. */
+  /** How many times too wide, sideways, the irises of this face are: 1 for an honest ring. */
   readonly ringFactor: Measured;
   /** Who says how deep points lie: nobody, a detector's model of a face, or a measurement. */
   readonly depth: "none" | "estimated" | "measured";
@@ -98,6 +98,7 @@ export type FaceNoteCode =
   | "scaled-to-pixels"
   | "point-missing"
   | "stand-in"
+  | "irises-narrowed"
   | "repeated-points"
   | "perspective-corrected";
 

@@ -1,4 +1,5 @@
 export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
+export { correctIrises } from "./correct-irises.js";
 export type { Declared } from "./declared.js";
 export {
   type BeyondMarkup,

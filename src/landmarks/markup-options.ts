@@ -32,7 +32,7 @@ export type SourceOptions = MarkupPicture & {
   readonly mirrored?: Mirroring;
   /** Instead of what the library states of the markup's usual source: of all landmarks, or of some. */
   readonly uncertainty?: Partial<LandmarkUncertainty>;
-  /** How many times too wide, sideways, the source draws the iris. */
+  /** How many times too wide, sideways, the source draws the iris: it is narrowed by so much. */
   readonly ringFactor?: Measured;
 };
 

@@ -11,6 +11,7 @@ import {
   type Side,
   type Sides,
 } from "../units/index.js";
+import { correctIrises } from "./correct-irises.js";
 import type {
   Face,
   FaceNoteCode,
@@ -59,7 +60,7 @@ export function faceFromMarkup<Alare extends string>(
     notes,
   };
   requireSideOrder(where, face, "down");
-  return face;
+  return correctIrises(face);
 }
 
 interface Reading {

@@ -1,5 +1,12 @@
 import { distance, lengthAlongSurface, polylineLength, spaceDistance } from "../geometry/index.js";
-import { type Length, length, type Point, type Polyline, requirePolyline } from "../units/index.js";
+import {
+  flatPoint,
+  type Length,
+  length,
+  type Point,
+  type Polyline,
+  requirePolyline,
+} from "../units/index.js";
 import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
 
 /** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
@@ -67,6 +74,12 @@ export function lengthOf(
 }
 
 function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
+  if (Math.sign(from[0]) * Math.sign(to[0]) < 0) {
+    // The sides of a face curve differently: each stretch stays on one of them.
+    const share = from[0] / (from[0] - to[0]);
+    const onMidline = flatPoint<"mm">(0, from[1] + share * (to[1] - from[1]));
+    return length(lengthAlongSkin(from, onMidline, skin) + lengthAlongSkin(onMidline, to, skin));
+  }
   return lengthAlongSurface(from, to, {
     depth: (x) => skinDepth(x, skin),
     rise: (x, _y, stepX) => stepX * skinSlope(x, skin),

@@ -61,6 +61,7 @@ const noteCodes: Words<FaceNoteCode> = {
   "scaled-to-pixels": true,
   "point-missing": true,
   "stand-in": true,
+  "irises-narrowed": true,
   "repeated-points": true,
   "perspective-corrected": true,
 };

@@ -114,7 +114,7 @@ function uncertaintyOf({ uncertainty }: MarkupDescription, landmark: LandmarkNam
 function ringSentence({ ringFactor: { value, u } }: MarkupDescription): string {
   return value === 1
     ? ""
-    : `The source draws the iris ${value} ± ${u} times too wide, sideways; \`scaleFromIris\` divides by it.`;
+    : `The source draws the iris ${value} ± ${u} times as wide as it is, sideways: its edges are moved together by so much.`;
 }
 
 function row(cells: readonly string[]): string {

@@ -42,7 +42,7 @@ describe("a face from the face mesh", () => {
       [x * image.width, y * image.height, (zero - z) * image.width],
       1e-9,
     );
-    expect(face.notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels"]);
+    expect(face.notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels", "irises-narrowed"]);
   });
 
   it("gives the same face from pixels, but for the note", () => {
@@ -93,8 +93,8 @@ describe("a face from the face mesh", () => {
     expect(face.source).toMatchObject({
       markup: "mesh-478",
       uncertainty: { default: 1.3, landmarks: { pupil: 0.5 } },
-      ringFactor: { value: 1.11, u: 0.02 },
     });
+    expectClose(face.source?.ringFactor, { value: 1, u: 0.02 / 1.11 }, 1e-12);
     const better = fromMesh478(landmarks, {
       ...normalised,
       uncertainty: { landmarks: { alare: mm(0.4) } },
@@ -104,7 +104,7 @@ describe("a face from the face mesh", () => {
       default: 1.3,
       landmarks: { pupil: 0.5, limbusMedial: 0.5, limbusLateral: 0.5, alare: 0.4 },
     });
-    expect(better.source?.ringFactor).toEqual({ value: 1.05, u: 0.03 });
+    expectClose(better.source?.ringFactor, { value: 1, u: 0.03 / 1.05 }, 1e-12);
   });
 
   it("takes another stand-in for alare by name, or none", () => {
@@ -165,20 +165,36 @@ describe("trap 2: irises appended in the other order", () => {
     const same = fromMesh478(swapped, normalised);
     expect(same.right).toEqual(face.right);
     expect(same.left).toEqual(face.left);
-    expect(same.notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels", "irises-swapped"]);
+    expect(same.notes?.map(({ code }) => code)).toEqual([
+      "scaled-to-pixels",
+      "irises-swapped",
+      "irises-narrowed",
+    ]);
   });
 
   it("takes the rim's two sides, the medial one nearer the nose", () => {
     const at = (index: number): unknown => inPixels[index]?.slice(0, 2);
     const sidesOf = (side: Face<"px">["right"]): unknown =>
       [side.limbusLateral, side.limbusMedial].map((point) => point?.slice(0, 2));
-    expectClose(sidesOf(face.right), [at(471), at(469)], 1e-9);
-    expectClose(sidesOf(face.left), [at(474), at(476)], 1e-9);
+    const asDrawn = fromMesh478(landmarks, { ...normalised, ringFactor: { value: 1, u: 0.02 } });
+    expectClose(sidesOf(asDrawn.right), [at(471), at(469)], 1e-9);
+    expectClose(sidesOf(asDrawn.left), [at(474), at(476)], 1e-9);
     const nose = face.midline.sellion?.[0] ?? Number.NaN;
     for (const { limbusMedial, limbusLateral } of [face.right, face.left]) {
       const off = (point: Point<"px"> | undefined): number => Math.abs((point?.[0] ?? 0) - nose);
       expect(off(limbusMedial)).toBeLessThan(off(limbusLateral));
     }
+  });
+
+  it("moves them together, by how much too wide the mesh draws an iris", () => {
+    const width = ({ limbusMedial, limbusLateral }: Face<"px">["right"]): number =>
+      Math.hypot(
+        (limbusLateral?.[0] ?? 0) - (limbusMedial?.[0] ?? 0),
+        (limbusLateral?.[1] ?? 0) - (limbusMedial?.[1] ?? 0),
+      );
+    const [one, other] = [inPixels[471], inPixels[469]] as [number[], number[]];
+    const drawn = Math.hypot((one[0] ?? 0) - (other[0] ?? 0), (one[1] ?? 0) - (other[1] ?? 0));
+    expectClose(width(face.right), drawn / 1.11, 1e-9);
   });
 
   it("finds the rim's two sides wherever the ring begins", () => {
@@ -268,7 +284,11 @@ describe("trap 5: mirrored pictures", () => {
     const { notes, ...same } = fromMesh478(flippedX, { ...normalised, mirrored: "coordinates" });
     const { notes: _, ...expected } = face;
     expectClose(same, expected, 1e-9);
-    expect(notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels", "mirroring-undone"]);
+    expect(notes?.map(({ code }) => code)).toEqual([
+      "scaled-to-pixels",
+      "mirroring-undone",
+      "irises-narrowed",
+    ]);
   });
 
   it("have right and left exchanged too where the detector saw the flipped frame", () => {
@@ -283,6 +303,7 @@ describe("trap 5: mirrored pictures", () => {
       "scaled-to-pixels",
       "sides-swapped",
       "mirroring-undone",
+      "irises-narrowed",
     ]);
   });
 

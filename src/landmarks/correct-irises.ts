@@ -1,23 +1,26 @@
 import { midpoint } from "../geometry/index.js";
-import type { Face, FaceSide } from "../landmarks/index.js";
 import {
   deepPoint,
   flatPoint,
   hasDepth,
   measured,
   type Measured,
+  type Note,
+  note,
   type Point,
   requirePositive,
   type Unit,
 } from "../units/index.js";
+import type { Face, FaceNoteCode, FaceSide } from "./face.js";
 
 /**
  * A face whose irises are as wide as they are: the limbus points of a source that draws its rings too
  * wide move together, about their middle.
  *
- * Guides through the lateral limbus need it: the face mesh's ring puts them 0.6 mm too far outwards.
- * The source's ring factor becomes 1, with the relative uncertainty that it had, so that a scale by
- * iris stays what it was.
+ * Guides through the lateral limbus need it: the face mesh's ring would put them 0.6 mm too far
+ * outwards. Adapters of markups do it by themselves; a note on the face says so. The source's ring
+ * factor becomes 1, with the relative uncertainty that it had, so that a scale by iris stays what it
+ * was.
  *
  * @throws GeometryError `not-finite`, `out-of-range` for a factor that is not more than 0
  *
@@ -38,15 +41,27 @@ export function correctIrises<U extends Unit>(
 ): Face<U> {
   const { value, u } = measured(ringFactor.value, ringFactor.u);
   requirePositive("correctIrises", "ringFactor", value);
-  const { source } = face;
+  if (value === 1) return face;
+  const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
+  const { source, notes = [] } = face;
+  const changed = right !== face.right || left !== face.left;
   return {
     ...face,
-    right: withNarrower(face.right, value),
-    left: withNarrower(face.left, value),
+    right,
+    left,
     ...(source === undefined
       ? {}
       : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
+    ...(changed ? { notes: [...notes, irisesNarrowed(value, u)] } : {}),
   };
+}
+
+function irisesNarrowed(factor: number, u: number): Note<FaceNoteCode> {
+  return note(
+    "irises-narrowed",
+    "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
+    { factor, u },
+  );
 }
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {
