@@ -5,10 +5,13 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import {
+  type CaptureOptions,
+  checkCapture,
   drawPlan,
   type Face,
   faceFrame,
   type FaceFrame,
+  fromCocoWholeBody,
   fromMesh478,
   fromPoints68,
   fromPoints98,
@@ -33,14 +36,16 @@ const sample = fileURLToPath(new URL("../data/sample-face.json", import.meta.url
 function main(path: string): void {
   const file = parseLandmarkFile(JSON.parse(readFileSync(path, "utf8")));
   const face = requirePlannable(faceIn(file));
-  const frame = frameOf(face, scaleIn(file, face));
-  const plan = planOnPhoto(face, frame, file.choices);
+  const scale = scaleIn(file, face);
+  const frame = frameOf(face, scale);
+  const findings = checkCapture(face, { purpose: "map", scale, ...declaredIn(file) });
+  const plan = planOnPhoto(face, frame, file.choices, { findings });
 
   mkdirSync("demo", { recursive: true });
   writeFileSync("demo/map.svg", drawPlan(plan));
   writeFileSync("demo/plan.json", JSON.stringify(plan, undefined, 2));
   if (path === sample) console.log(setting);
-  console.log(report(plan, frame));
+  console.log(report(plan, frame, findings));
   console.log("\nWritten: demo/map.svg, the drawing; demo/plan.json, everything as data.");
 }
 
@@ -48,6 +53,8 @@ function faceIn(file: LandmarkFile): Face<"px"> {
   switch (file.markup) {
     case "by-hand":
       return file.face;
+    case "coco-wholebody-face":
+      return fromCocoWholeBody(file.keypoints, file);
     case "points-68":
       return fromPoints68(file.landmarks, file);
     case "points-98":
@@ -63,6 +70,11 @@ function scaleIn({ reference }: LandmarkFile, face: Face<"px">): Scale {
   return reference === undefined
     ? scaleFromIris(face)
     : scaleFromReference(reference.from, reference.to, reference.length);
+}
+
+/** What somebody said of the client's posture, which no photo shows. */
+function declaredIn({ choices }: LandmarkFile): Pick<CaptureOptions, "declared"> {
+  return choices?.declared === undefined ? {} : { declared: choices.declared };
 }
 
 /** A head that was turned is looked at from its own front, where its points know their depth. */

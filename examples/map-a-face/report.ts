@@ -3,6 +3,7 @@ import type {
   BrowPlan,
   Dot,
   FaceFrame,
+  Finding,
   Measured,
   MeasureName,
   Note,
@@ -13,16 +14,22 @@ import type {
 
 const COLUMNS = 80;
 
-export function report(plan: BrowPlan, frame: FaceFrame): string {
+export function report(plan: BrowPlan, frame: FaceFrame, findings: readonly Finding[]): string {
   return [
     ...section("THE PHOTO", photo(frame)),
+    ...section("WILL IT DO", findings.length === 0 ? ["yes"] : bullets(findings.map(graded))),
     ...section("WHY", bullets(plan.reasons)),
     ...section("MARKS of the planned brows, in mm", marks(plan)),
     ...section("LENGTHS of the planned brows, in mm", lengths(plan)),
     ...section("DIFFERENCES, left less right, in mm", differences(plan)),
     ...section("MOVES, from the brows as they grow", moves(plan)),
-    ...section("MIND", bullets(plan.cautions)),
+    ...section("MIND", bullets(plan.cautions.filter(({ code }) => code !== "capture-finding"))),
   ].join("\n");
+}
+
+/** What a finding says, with how grave it is. */
+function graded({ severity, code, text, values }: Finding): Note {
+  return { code, text: `${severity}: ${text}`, values };
 }
 
 function photo({ scale, midline, turning }: FaceFrame): readonly string[] {

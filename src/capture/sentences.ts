@@ -41,7 +41,7 @@ export const FOUND = {
     "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
   "sides-swapped": "Right and left are exchanged, or the picture is mirrored.",
   "sides-unlike": "The landmarks of the two sides do not mirror each other across any line.",
-  "not-checked": "{what} was not checked.",
+  "not-checked": "{what}: not checked.",
   declared: "Declared, not seen: {fact}.",
   "not-declared": "Nobody declared that {fact}, and a picture cannot show it.",
   "declaration-questioned":

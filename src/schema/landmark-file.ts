@@ -13,7 +13,7 @@ import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
 import { point, positiveLength } from "./quantity.js";
-import { list, positive, record, type Schema, word, type Words } from "./schema.js";
+import { finite, list, positive, record, type Schema, word, type Words } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
 export interface LengthReference {
@@ -40,6 +40,16 @@ export type DetectedLandmarks = LandmarkFileContext &
     readonly landmarks: MarkupPoints;
   };
 
+/** What a detector of whole bodies answered for one person, untouched. */
+export type DetectedKeypoints = LandmarkFileContext &
+  MarkupPicture & {
+    readonly markup: "coco-wholebody-face";
+    /** Default `"no"`. */
+    readonly mirrored?: Mirroring;
+    /** x, y, visibility, and so on: all of the person or those of the face. */
+    readonly keypoints: readonly number[];
+  };
+
 /** Landmarks that somebody placed and named, in pixels. */
 export interface NamedLandmarks extends LandmarkFileContext {
   readonly markup: "by-hand";
@@ -47,7 +57,7 @@ export interface NamedLandmarks extends LandmarkFileContext {
 }
 
 /** Landmarks of one face as a JSON file holds them. */
-export type LandmarkFile = DetectedLandmarks | NamedLandmarks;
+export type LandmarkFile = DetectedLandmarks | DetectedKeypoints | NamedLandmarks;
 
 /** More than any markup in use has. */
 const MOST_LANDMARKS = 2000;
@@ -65,14 +75,12 @@ const context = {
   provenance: z.unknown() as Schema<unknown>,
 };
 
-/** Landmarks as a detector answers them: whether the image size is needed, the adapter says. */
-type Detected = LandmarkFileContext & {
-  readonly markup: DetectedLandmarks["markup"];
+/** A detector's answer with its picture: whether the image size is needed, the adapter says. */
+type Detected<Points> = LandmarkFileContext & {
   readonly coordinates: MarkupPicture["coordinates"];
   readonly image?: ImageSize;
   readonly mirrored?: Mirroring;
-  readonly landmarks: MarkupPoints;
-};
+} & Points;
 
 const markups: Words<DetectedLandmarks["markup"]> = {
   "mesh-478": true,
@@ -81,17 +89,26 @@ const markups: Words<DetectedLandmarks["markup"]> = {
   "points-98": true,
 };
 
-const detected = record<Detected>(
+const coordinates = word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true });
+
+const picture = {
+  ...context,
+  image: imageSize,
+  mirrored: word<Mirroring>({ no: true, frame: true, coordinates: true }),
+};
+
+const detected = record<Detected<Pick<DetectedLandmarks, "markup" | "landmarks">>>(
+  { markup: word<DetectedLandmarks["markup"]>(markups), coordinates, landmarks: markupPoints },
+  picture,
+);
+
+const keypoints = record<Detected<Pick<DetectedKeypoints, "markup" | "keypoints">>>(
   {
-    markup: word<DetectedLandmarks["markup"]>(markups),
-    coordinates: word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true }),
-    landmarks: markupPoints,
+    markup: word<DetectedKeypoints["markup"]>({ "coco-wholebody-face": true }),
+    coordinates,
+    keypoints: list(finite, MOST_LANDMARKS),
   },
-  {
-    ...context,
-    image: imageSize,
-    mirrored: word<Mirroring>({ no: true, frame: true, coordinates: true }),
-  },
+  picture,
 );
 
 const named = record<NamedLandmarks>(
@@ -102,8 +119,8 @@ const named = record<NamedLandmarks>(
 /** Landmarks of one face, named by hand or as a detector answered them. */
 export const landmarkFileSchema: Schema<LandmarkFile> = z.discriminatedUnion(
   "markup",
-  [detected, named] as never,
-  { error: `one of ${Object.keys(markups).join(", ")}, by-hand` },
+  [detected, keypoints, named] as never,
+  { error: `one of ${Object.keys(markups).join(", ")}, coco-wholebody-face, by-hand` },
 );
 
 /** `[x, y]`, `[x, y, z]`, or an object with these names and whatever else the detector adds. */

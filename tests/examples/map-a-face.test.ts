@@ -118,6 +118,24 @@ describe("npm run demo -- FILE.json", () => {
     const { status, stdout } = demo(fileWith("points.json", { ...detected, reference }));
     expect(status).toBe(0);
     expect(stdout).toContain("0.6250 mm per pixel");
+
+    const { landmarks, ...picture } = detected;
+    const keypoints = (landmarks as readonly (readonly number[])[]).flatMap((at) => [...at, 1]);
+    const coco = { ...picture, markup: "coco-wholebody-face", keypoints, reference };
+    expect(demo(fileWith("coco.json", coco)).stdout).toBe(stdout);
+  });
+
+  it("says whether the photo will do, and lets the plan carry it", patience, () => {
+    const { stdout } = demo();
+    const words = stdout.replaceAll(/\s+/g, " ");
+    // The sample's head is turned by a little more than its limit, on few pixels.
+    expect(words).toContain("retake: The head is turned by 5.6° to the client's left");
+    expect(words).toContain("retake: A pixel is 0.67 mm wide");
+    const plan = parsePlan(JSON.parse(written("plan.json")));
+    const found = plan.cautions.filter(({ code }) => code === "capture-finding");
+    expect(found.map(({ values }) => values.finding)).toEqual(
+      expect.arrayContaining(["head-turned", "too-few-pixels", "chin-lowered", "not-checked"]),
+    );
   });
 
   it.each([
@@ -125,6 +143,9 @@ describe("npm run demo -- FILE.json", () => {
     [".", undefined, "EISDIR"],
     ["broken.json", '{"markup":\n\n  oops', "is not valid JSON"],
     ["text.json", { markup: "by-hand", face: { ...face, left: "x" } }, 'face.left is "x"; needs'],
+    ["markup.json", { ...detected, markup: "points-67" }, 'markup is "points-67"; needs one of'],
+    ["count.json", { ...detected, landmarks: [[1, 2]] }, "landmarks.length is 1; needs 68 points"],
+    ["shares.json", { ...detected, coordinates: "normalised" }, 'needs "pixels" for values from'],
     ["noscale.json", detected, "needs both edges of the iris on at least one side"],
     [
       "missing.json",

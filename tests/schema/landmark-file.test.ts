@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { fromMesh478, fromPoints68, mapFace, px } from "brow-geometry";
+import { fromCocoWholeBody, fromMesh478, fromPoints68, mapFace, px } from "brow-geometry";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -38,6 +38,20 @@ describe("parseLandmarkFile", () => {
     expect(fromPoints68(file.landmarks, file).left.brow?.upper).toHaveLength(5);
   });
 
+  it("reads keypoints of a whole body, ready for their adapter", () => {
+    const face = points68.faces[2]?.landmarks as readonly (readonly [number, number])[];
+    const keypoints = face.flatMap(([x, y]) => [x, y, 2]);
+    const json = { markup: "coco-wholebody-face", coordinates: "pixels", keypoints };
+    const file = parseLandmarkFile(json);
+    expect(file).toEqual(json);
+    if (file.markup !== "coco-wholebody-face") return expect.fail(file.markup);
+    expect(fromCocoWholeBody(file.keypoints, file).right.brow?.upper).toHaveLength(5);
+    for (const wrong of [["1"], [Number.NaN], Array.from({ length: 2001 }, () => 0)]) {
+      const { message } = refusal(() => parseLandmarkFile({ ...json, keypoints: wrong }));
+      expect(message).toContain("keypoints");
+    }
+  });
+
   it("reads what the README shows", () => {
     const [, block = ""] = /```json\n([^`]+)```/.exec(readFileSync("README.md", "utf8")) ?? [];
     const json = { ...(JSON.parse(block) as object), landmarks: points68.faces[2]?.landmarks };
@@ -63,7 +77,7 @@ describe("parseLandmarkFile", () => {
   it.each([
     [
       { landmarks: [] },
-      "markup is missing; needs one of mesh-478, mesh-468, points-68, points-98, by-hand",
+      "markup is missing; needs one of mesh-478, mesh-468, points-68, points-98, coco-wholebody-face, by-hand",
     ],
     [{ ...detected, markup: "points-99" }, 'markup is "points-99"; needs one of mesh-478'],
     [{ ...detected, coordinates: "percent" }, 'coordinates is "percent"; needs one of pixels'],
