@@ -20,6 +20,7 @@ export {
   hermiteDifference,
   hermiteKnotAt,
 } from "./hermite.js";
+export { hermiteZeros } from "./hermite-zeros.js";
 export { integrate } from "./integrate.js";
 export { intersectPolyline } from "./intersect-polyline.js";
 export { intersect, type LineMeeting } from "./intersect.js";
@@ -37,6 +38,7 @@ export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "
 export { pathArea } from "./path-area.js";
 export { pathData } from "./path-data.js";
 export { pathLength } from "./path-length.js";
+export { pathOverlap } from "./path-overlap.js";
 export { pchip } from "./pchip.js";
 export { distanceFromPlane, footOnPlane, type Plane } from "./plane.js";
 export { polygonArea } from "./polygon-area.js";

@@ -1,5 +1,5 @@
-import { flatten, sharedArea } from "../geometry/index.js";
-import { type Length, mm, type Polyline } from "../units/index.js";
+import { pathOverlap } from "../geometry/index.js";
+import { type Length, mm } from "../units/index.js";
 import { outlineArea, outlinePath } from "./outline-path.js";
 import type { Outline } from "./outline.js";
 
@@ -13,9 +13,10 @@ export interface OutlineOverlap {
 }
 
 /**
- * Compares a planned outline with the natural one by area. Curves are read as polylines that stray
- * from them by no more than `error`, 0.001 mm where nothing else is said, which leaves the areas of a
- * brow right to about 0.1 mm².
+ * Compares a planned outline with the natural one by area: exactly where each lies between two borders
+ * that are graphs over x, as brows do. Where one turns back, such as a bulging front edge, its curves
+ * are read as polylines that stray from them by no more than `error`, 0.001 mm where nothing else is
+ * said, which leaves the areas of a brow right to about 0.1 mm².
  *
  * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
  *
@@ -33,8 +34,7 @@ export function overlapOutlines(
   natural: Outline<"mm">,
   error: Length<"mm"> = mm(0.001),
 ): OutlineOverlap {
-  const polygon = (of: Outline<"mm">): Polyline<"mm"> => flatten(outlinePath(of), error);
-  const shared = sharedArea(polygon(planned), polygon(natural));
+  const shared = pathOverlap(outlinePath(planned), outlinePath(natural), error);
   return {
     shared,
     hairOutside: outlineArea(natural) - shared,
