@@ -322,6 +322,8 @@ export {
   type TurnedFace,
   type Turning,
   type TurningOptions,
+  type TurningError,
+  turningShift,
   turningUncertainty,
   turnToFront,
   type Way,

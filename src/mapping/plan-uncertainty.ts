@@ -6,8 +6,17 @@ import {
   type Skin,
   skinUncertainty,
 } from "../landmarks/index.js";
-import { faceFrame, type FaceFrame, fitMidline, toFace, type Turning } from "../symmetry/index.js";
 import {
+  faceFrame,
+  type FaceFrame,
+  fitMidline,
+  toFace,
+  type Turning,
+  type TurningError,
+  turningShift,
+} from "../symmetry/index.js";
+import {
+  deepPoint,
   flatPoint,
   hasDepth,
   type Measured,
@@ -24,8 +33,8 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export interface SpaceUncertainty {
   /** Relative standard uncertainty of the face's size. */
   readonly size: number;
-  /** Standard uncertainty of the yaw that was taken out, in degrees. */
-  readonly yaw: number;
+  /** The yaw that was taken out, where one was. */
+  readonly turning?: Turning;
   /** Standard uncertainty of the midline's tilt, in degrees. */
   readonly tilt: number;
   /** Standard uncertainty of the midline's place at the level of the inner eye corners, in mm. */
@@ -38,20 +47,21 @@ export interface SpaceUncertainty {
  */
 export function uncertaintyOnFace(
   plan: MarkPlan,
-  space: SpaceUncertainty = { size: 0, yaw: 0, tilt: 0, shift: 0 },
+  space: SpaceUncertainty = { size: 0, tilt: 0, shift: 0 },
 ): ReadingsRow {
   const { points, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1);
   return propagate(
     ({ skinDepth, times, yaw, tilt, shift, ...values }) => {
-      const space = { size: times, yaw, tilt, shift };
-      const face = seenAs(requirePlannable(faceWith(values)), space, plan.skin);
+      const turned = { turning: space.turning, yaw, depth: skinDepth - 1 };
+      const truth = { times, turned, tilt, shift };
+      const face = seenAs(requirePlannable(faceWith(values)), truth, plan.skin);
       return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
     },
     {
       ...points,
       skinDepth: depthFactor(plan.skin),
       times: measured(1, space.size),
-      yaw: measured(0, space.yaw),
+      yaw: measured(0, space.turning?.yawU ?? 0),
       tilt: measured(0, space.tilt),
       shift: measured(0, space.shift),
     },
@@ -69,9 +79,9 @@ export function uncertaintyOnPhoto(
   if (turning !== undefined || method === "given" || method === "plane") {
     return uncertaintyOnFace(plan, {
       size: scale.u / scale.factor,
-      yaw: turning === undefined ? 0 : yawUncertainty(turning),
       tilt: midline.tiltU,
       shift: midline.throughU * scale.factor,
+      ...(turning === undefined ? {} : { turning }),
     });
   }
   const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
@@ -100,23 +110,31 @@ function skinAs(skin: Skin, depth: number, times: number): Skin {
   return enlargeSkin(deepen(skin, depth), times);
 }
 
+/** How the face space may truly be, beside what it is taken to be. */
+interface TrueSpace {
+  readonly times: number;
+  /** The scale of depth is that of the skin: one error for both. */
+  readonly turned: TurningError & { readonly turning: Turning | undefined };
+  readonly tilt: number;
+  readonly shift: number;
+}
+
 /** A face in a space a little larger, turned, tilted and shifted: depth moves sideways. */
 function seenAs(
   face: PlannableFace,
-  { size, yaw, tilt, shift }: SpaceUncertainty,
+  { times, turned, tilt, shift }: TrueSpace,
   skin: Skin,
 ): PlannableFace {
-  if (size === 1 && yaw === 0 && tilt === 0 && shift === 0) return face;
-  const [turn, lean] = [toRadians(yaw), toRadians(tilt)];
+  const { turning } = turned;
+  if (times === 1 && tilt === 0 && shift === 0 && turning === undefined) return face;
+  const lean = toRadians(tilt);
   return requirePlannable(
     mapFace<"mm", "mm">(face, (point) => {
       const [x, y] = point;
       const depth = hasDepth(point) ? point[2] : depthAt(point, skin);
-      return flatPoint(size * (x + shift + depth * turn + y * lean), size * (y - x * lean));
+      const aside =
+        turning === undefined ? 0 : turningShift(deepPoint(x, y, depth), turning, turned);
+      return flatPoint(times * (x + shift + aside + y * lean), times * (y - x * lean));
     }),
   );
-}
-
-function yawUncertainty({ yawU, depthU, yawPerDepth }: Turning): number {
-  return Math.hypot(yawU, depthU * yawPerDepth);
 }

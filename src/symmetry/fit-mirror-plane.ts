@@ -30,7 +30,10 @@ export interface FaceMirrorPlane<U extends Unit> extends Plane<U> {
   readonly tilt: number;
   /** Standard uncertainty of the yaw, in degrees, if depth is scaled rightly. */
   readonly yawU: number;
-  /** Standard uncertainty of the tilt, in degrees. */
+  /**
+   * Standard uncertainty of the tilt, in degrees: that of the plane, and by how much the pairs' own
+   * directions in the picture, which no error of depth touches, disagree with it.
+   */
   readonly tiltU: number;
   /** Standard uncertainty of the plane's place, across itself, at `through`. */
   readonly throughU: Length<U>;
@@ -91,13 +94,14 @@ export function fitMirrorPlane<U extends Unit>(face: Face<U>): FaceMirrorPlane<U
   const shared = Math.sqrt(Math.max(1, countPoints(units) / LEAST_POINTS));
   const turning: SpaceVector = [normal[2] * left[0], normal[2] * left[1], -across];
   const tilting: SpaceVector = [up[0], up[1], 0];
+  const tiltU = (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across;
   return {
     through: plane.through,
     normal,
     yaw: toDegrees(Math.atan2(-normal[2], across)),
     tilt: tiltOf(up, sense),
     yawU: shared * toDegrees(spreadAlong(plane.normalCovariance, turning)),
-    tiltU: (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across,
+    tiltU: Math.hypot(tiltU, angleToPairs(units, plane.weights, left)),
     throughU: length(shared * plane.throughU),
     points: countPoints(units),
     trimmed: countPoints(units.filter((_, index) => plane.weights[index] === 0)),
@@ -147,6 +151,25 @@ function deepUnits<U extends Unit>(
 function reliefSpread<U extends Unit>(face: Face<U>, width: Length<U>): Length<U> {
   const share = (face.source?.uncertainty.default ?? 0) / TYPICAL_WIDTH;
   return length(width * Math.max(share, LEAST_SPREAD));
+}
+
+/**
+ * Degrees between a direction across the picture and that of all pairs together. Where depth is scaled
+ * rightly they agree on any symmetric head; where it is not, yaw and pitch together tilt the plane.
+ */
+function angleToPairs<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  weights: readonly number[],
+  [leftX, leftY]: readonly [number, number],
+): number {
+  let [along, aside] = [0, 0];
+  units.forEach(({ one, other = one }, index) => {
+    const weight = weights[index] as number;
+    const [x, y] = [other[0] - one[0], other[1] - one[1]];
+    along += weight * (x * leftX + y * leftY);
+    aside += weight * (y * leftX - x * leftY);
+  });
+  return toDegrees(Math.atan(aside / along));
 }
 
 function countPoints<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): number {

@@ -38,4 +38,4 @@ export { toFace } from "./to-face.js";
 export { toPhoto } from "./to-photo.js";
 export { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
 export { type TurnedFace, turnToFront, type TurningOptions } from "./turn-to-front.js";
-export { type Turning, turningUncertainty } from "./turning.js";
+export { type Turning, type TurningError, turningShift, turningUncertainty } from "./turning.js";

@@ -12,6 +12,7 @@ import {
   requirePositive,
   type Scale,
   toDegrees,
+  toRadians,
   type Unit,
 } from "../units/index.js";
 import { type FaceFrame, requireUnmirrored } from "./face-frame.js";
@@ -163,7 +164,9 @@ function edgeOn(
   const [leftX, leftY] = leftwardsOf(plane);
   const through = flatPoint<"px">(origin[0], origin[1]);
   const line: Line<"px"> = { through, direction: [leftY, 0 - leftX] };
-  const { tilt, tiltU, throughU } = plane;
+  const { tilt, tiltU } = plane;
+  const toFoot = Math.hypot(plane.through[0] - origin[0], plane.through[1] - origin[1]);
+  const throughU = length<"px">(Math.hypot(plane.throughU, toRadians(tiltU) * toFoot));
   const placed = { line, tilt, leftIsPositive: true, fromCentre: length<"px">(0) };
   return {
     line,

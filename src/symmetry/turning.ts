@@ -82,11 +82,46 @@ const REACH = 25;
  * ```
  */
 export function turningUncertainty(at: Point<"mm">, turning: Turning): Length<"mm"> {
+  const { yawU, depthU } = turning;
+  return length(
+    Math.hypot(
+      turningShift(at, turning, { yaw: yawU, depth: 0 }),
+      turningShift(at, turning, { yaw: 0, depth: depthU }),
+    ),
+  );
+}
+
+/** Small errors of a turning. */
+export interface TurningError {
+  /** Degrees by which the true yaw is more. */
+  readonly yaw: number;
+  /** Share by which depth is truly more; the yaw then follows by itself. */
+  readonly depth: number;
+}
+
+/**
+ * How far towards the client's left a point of the turned face truly lies, where the turning has small
+ * errors: to first order, 0 at the depth of the pivot for an error of the yaw.
+ *
+ * @example
+ * ```ts
+ * import { mm, turningShift } from "brow-geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
+ * turningShift(mm([55, 18, -30]), turning, { yaw: 1, depth: 0 }); // → 0.35
+ * turningShift(mm([0, -30, -10]), turning, { yaw: 1, depth: 0 }); // → 0
+ * ```
+ */
+export function turningShift(
+  at: Point<"mm">,
+  turning: Turning,
+  { yaw, depth }: TurningError,
+): Length<"mm"> {
   const { cosine, sine } = turnOf(turning);
-  const depth = (hasDepth(at) ? at[2] : depthOver(at[0], at[1], turning)) - turning.pivot;
-  const seenDepth = depth * cosine - at[0] * sine;
-  const fromDepth = seenDepth * sine + depth * toRadians(turning.yawPerDepth);
-  return length(Math.hypot(depth * toRadians(turning.yawU), turning.depthU * fromDepth));
+  const ahead = (hasDepth(at) ? at[2] : depthAt(at, turning.skin)) - turning.pivot;
+  const aheadAsSeen = ahead * cosine - at[0] * sine;
+  const perDepth = aheadAsSeen * sine + ahead * toRadians(turning.yawPerDepth);
+  return length(0 - ahead * toRadians(yaw) - perDepth * depth);
 }
 
 function depthOver(x: number, y: number, { skin }: Turning): number {

@@ -10,7 +10,6 @@ import {
   mirror,
   mm,
   type Point,
-  px,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../support/arbitraries.js";

@@ -233,6 +233,16 @@ describe("turnToFront", () => {
     expect(refusal(() => turnToFront(flipped, scaleOf(POSE))).code).toBe("sides-swapped");
   });
 
+  it("is less sure of the midline's place between the eyes than at the head's centroid", () => {
+    const photo = photograph(turnedHead(syntheticHead(), 4), { ...POSE, tilt: 0 });
+    const plane = fitMirrorPlane(photo);
+    const { midline, origin } = turnToFront(photo, scaleOf(POSE));
+    const below = plane.through[1] - origin[1];
+    expect(below * POSE.factor).toBeGreaterThan(20);
+    const lean = (below * midline.tiltU * Math.PI) / 180;
+    expectClose(midline.throughU, Math.hypot(plane.throughU, lean), 1e-3 * midline.throughU);
+  });
+
   it("is less sure of a yaw that a detector estimated", () => {
     const head = turnedHead(syntheticHead(), 5);
     const source = {
