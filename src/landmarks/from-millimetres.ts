@@ -10,6 +10,7 @@ import {
 } from "../units/index.js";
 import type { Face, LandmarkSource, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
 import { mapFace } from "./map-face.js";
+import { standInNotes } from "./markup-notes.js";
 import { requireSideOrder } from "./side-order.js";
 
 /** One direction along an axis of the program that the points come from. */
@@ -94,7 +95,12 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
     return deepPoint(x, y, hasDepth(origin) ? point[2] - origin[2] : point[2]);
   });
   requireSideOrder("faceFromMillimetres", moved, "up");
-  return options.source === undefined ? moved : { ...moved, source: options.source };
+  const notes = standInNotes(moved);
+  return {
+    ...moved,
+    ...(options.source === undefined ? {} : { source: options.source }),
+    ...(notes.length === 0 ? {} : { notes }),
+  };
 }
 
 /** A map from the axes declared to left, up and towards the viewer. */

@@ -1,5 +1,5 @@
-import { type Note, note } from "../units/index.js";
-import type { FaceNoteCode } from "./face.js";
+import { type Note, note, type Unit } from "../units/index.js";
+import type { Face, FaceNoteCode } from "./face.js";
 import type { Place } from "./markup.js";
 import type { MarkupOptions } from "./markup-options.js";
 import type { PicturePoints } from "./markup-points.js";
@@ -73,4 +73,19 @@ export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> 
 /** The detector had put each iris behind the other eye's number. */
 export function irisesExchanged(): Note<FaceNoteCode> {
   return note("irises-swapped", "Each iris lay in the other eye; they were exchanged.");
+}
+
+/** Landmarks of a face that its source only approximates. */
+export function standInNotes<U extends Unit>({
+  right,
+  left,
+  midline,
+  standIns = [],
+}: Face<U>): readonly Note<FaceNoteCode>[] {
+  const held = new Set([right, left, midline].flatMap((part) => Object.keys(part)));
+  return standIns
+    .filter(({ landmark }) => held.has(landmark))
+    .map(({ landmark, instead }) =>
+      note("stand-in", "{landmark} is only approximated: {instead}.", { landmark, instead }),
+    );
 }

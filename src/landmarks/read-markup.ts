@@ -27,6 +27,7 @@ import {
   landmarkMissing,
   notesOnPicture,
   repeatsLeftOut,
+  standInNotes,
 } from "./markup-notes.js";
 import type { MarkupOptions } from "./markup-options.js";
 import { type MarkupPoints, type PicturePoints, readPoints } from "./markup-points.js";
@@ -60,7 +61,7 @@ export function faceFromMarkup<Alare extends string>(
     notes,
   };
   requireSideOrder(where, face, "down");
-  return correctIrises(face);
+  return correctIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
 }
 
 interface Reading {

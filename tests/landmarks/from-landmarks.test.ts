@@ -52,7 +52,13 @@ describe("a face from points that another program named", () => {
         depth: "none",
       },
       standIns: names.standIns,
-      notes: [],
+      notes: [
+        {
+          code: "stand-in",
+          text: "stomion is only approximated: middle of two lip points.",
+          values: { landmark: "stomion", instead: "middle of two lip points" },
+        },
+      ],
     });
     expect(landmarkUncertainty(face, "stomion")).toBe(0.26);
   });

@@ -42,7 +42,7 @@ describe("a face from the face mesh", () => {
       [x * image.width, y * image.height, (zero - z) * image.width],
       1e-9,
     );
-    expect(face.notes?.map(({ code }) => code)).toEqual(["scaled-to-pixels", "irises-narrowed"]);
+    expect(doneOnTheWayIn(face.notes)).toEqual(["scaled-to-pixels", "irises-narrowed"]);
   });
 
   it("gives the same face from pixels, but for the note", () => {
@@ -87,6 +87,18 @@ describe("a face from the face mesh", () => {
       "menton",
       "brow",
     ]);
+  });
+
+  it("notes each of its stand-ins, but none for a landmark that is not there", () => {
+    const noted = (of: Face<"px">): unknown =>
+      of.notes?.filter(({ code }) => code === "stand-in").map(({ values }) => values);
+    expect(noted(face)).toEqual(face.standIns);
+    expect(face.notes?.map(({ text }) => text)).toContain(
+      "alare is only approximated: where the nose wing meets the cheek.",
+    );
+    const chinless = fromMesh478(landmarks, { ...normalised, alare: "none", missing: [152] });
+    expect(chinless.midline.menton).toBeUndefined();
+    expect(noted(chinless)).toMatchObject([{ landmark: "subnasale" }, { landmark: "brow" }]);
   });
 
   it("states what is known of its source, and takes corrections landmark by landmark", () => {
@@ -165,7 +177,7 @@ describe("trap 2: irises appended in the other order", () => {
     const same = fromMesh478(swapped, normalised);
     expect(same.right).toEqual(face.right);
     expect(same.left).toEqual(face.left);
-    expect(same.notes?.map(({ code }) => code)).toEqual([
+    expect(doneOnTheWayIn(same.notes)).toEqual([
       "scaled-to-pixels",
       "irises-swapped",
       "irises-narrowed",
@@ -284,7 +296,7 @@ describe("trap 5: mirrored pictures", () => {
     const { notes, ...same } = fromMesh478(flippedX, { ...normalised, mirrored: "coordinates" });
     const { notes: _, ...expected } = face;
     expectClose(same, expected, 1e-9);
-    expect(notes?.map(({ code }) => code)).toEqual([
+    expect(doneOnTheWayIn(notes)).toEqual([
       "scaled-to-pixels",
       "mirroring-undone",
       "irises-narrowed",
@@ -299,7 +311,7 @@ describe("trap 5: mirrored pictures", () => {
     const { notes: _, relief: points, ...expected } = face;
     expectClose(same, expected, 1e-9);
     expectClose(relief?.pairs, points?.pairs, 1e-9);
-    expect(notes?.map(({ code }) => code)).toEqual([
+    expect(doneOnTheWayIn(notes)).toEqual([
       "scaled-to-pixels",
       "sides-swapped",
       "mirroring-undone",
@@ -433,6 +445,11 @@ describe("what is no face mesh", () => {
     expect(error.message).toContain(message);
   });
 });
+
+/** Codes of what was changed, beside what the markup only approximates. */
+function doneOnTheWayIn(notes: Face<"px">["notes"] = []): readonly string[] {
+  return notes.map(({ code }) => code).filter((code) => code !== "stand-in");
+}
 
 /** What the same detector answers for the flipped frame: mirrored places under mirrored numbers. */
 function mirroredDetection(of: readonly (readonly number[])[]): readonly (readonly number[])[] {

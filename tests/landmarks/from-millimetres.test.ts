@@ -31,6 +31,19 @@ describe("a face from millimetres", () => {
     expect(faceFromMillimetres(scan, { axes, source }).source).toBe(source);
   });
 
+  it("keeps its stand-ins, and notes those that it holds", () => {
+    const axes = { left: "x", up: "-y", viewer: "z" } as const;
+    const standIns = [
+      { landmark: "subnasale", instead: "base of the septum" },
+      { landmark: "menton", instead: "edge of the scan" },
+    ] as const;
+    const face = faceFromMillimetres({ ...scan, standIns }, { axes });
+    expect(face.standIns).toEqual(standIns);
+    expect(face.notes?.map(({ code, text }) => [code, text])).toEqual([
+      ["stand-in", "subnasale is only approximated: base of the septum."],
+    ]);
+  });
+
   it("is the same whatever axes the other program has, and wherever its origin lies", () => {
     const turns: readonly (readonly [AxisDirection, AxisDirection, AxisDirection])[] = [
       ["x", "y", "z"],
