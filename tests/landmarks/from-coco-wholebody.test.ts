@@ -1,7 +1,7 @@
 import { fromCocoWholeBody } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
-import { faceOfPoints68, frontalPoints68 } from "../support/sample-faces.js";
+import { faceOfPoints68, frontalPoints68, points68Samples } from "../support/sample-faces.js";
 
 const triples = frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]);
 const pixels = { coordinates: "pixels" } as const;
@@ -15,6 +15,18 @@ describe("a face from COCO-WholeBody keypoints", () => {
       const { source: ofCoco, ...face } = fromCocoWholeBody(keypoints, pixels);
       expect(face).toEqual(expected);
       expect(ofCoco).toEqual({ ...source, markup: "coco-wholebody-face" });
+    }
+  });
+
+  it("is the same to the last bit on every real face, padded to a whole person", () => {
+    expect(points68Samples).toHaveLength(21);
+    for (const sample of points68Samples) {
+      const face = sample.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 1]);
+      const person = [...zeros(23), ...face, ...zeros(42)];
+      expect(person).toHaveLength(3 * 133);
+      const { source: _, ...ofPerson } = fromCocoWholeBody(person, pixels);
+      const { source: __, ...expected } = faceOfPoints68(sample);
+      expect(ofPerson).toEqual(expected);
     }
   });
 
@@ -35,3 +47,8 @@ describe("a face from COCO-WholeBody keypoints", () => {
     expect(error).toMatchObject({ code: "wrong-count", detail: { value: 201 } });
   });
 });
+
+/** Keypoints that nobody found. */
+function zeros(count: number): readonly number[] {
+  return Array.from({ length: 3 * count }, () => 0);
+}

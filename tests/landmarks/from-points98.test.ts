@@ -1,6 +1,21 @@
-import { fromPoints98 } from "brow-geometry";
+import {
+  distance,
+  type Face,
+  faceFrame,
+  fitMidline,
+  fromMesh478,
+  fromPoints98,
+  mapFace,
+  naturalMarks,
+  px,
+  requireLandmarks,
+  type Scale,
+  toFace,
+} from "brow-geometry";
 import { describe, expect, it } from "vitest";
-import { frontalPoints68 } from "../support/sample-faces.js";
+import { expectClose } from "../support/close.js";
+import { points98OfMesh } from "../support/points98-of-mesh.js";
+import { frontalPoints68, meshSamples } from "../support/sample-faces.js";
 
 const [pupilR, pupilL] = [
   [40, 30],
@@ -76,5 +91,86 @@ describe("a face from 98 points", () => {
     expect(() => fromPoints98(frontalPoints68.landmarks, { coordinates: "pixels" })).toThrow(
       "landmarks.length is 68; needs 98 points",
     );
+  });
+});
+
+describe("real faces as 98 points, taken from their meshes", () => {
+  const faces = meshSamples.map((sample) => ({
+    face: fromPoints98(points98OfMesh(sample), { coordinates: "pixels" }),
+    mesh: fromMesh478(sample.landmarks, {
+      coordinates: "normalised",
+      image: sample.image,
+      alare: "wing-base",
+    }),
+  }));
+
+  const flat = (point: readonly number[] | undefined): unknown => point?.slice(0, 2);
+
+  it("have every landmark where the mesh has it", () => {
+    for (const { face, mesh } of faces) {
+      for (const side of ["right", "left"] as const) {
+        for (const name of ["endocanthion", "exocanthion", "pupil", "alare", "cheilion"] as const) {
+          expect(face[side][name]).toEqual(flat(mesh[side][name]));
+        }
+      }
+      for (const name of [
+        "sellion",
+        "pronasale",
+        "subnasale",
+        "labialeSuperius",
+        "menton",
+      ] as const) {
+        expect(face.midline[name]).toEqual(flat(mesh.midline[name]));
+      }
+      for (const name of ["stomionSuperius", "stomionInferius"] as const) {
+        expect(face.midline[name]).toEqual(flat(mesh.midline[name]));
+      }
+    }
+  });
+
+  const width = (face: Face<"px">, name: "exocanthion" | "alare" | "pupil"): number =>
+    distance(requireLandmarks(face.right, name)[name], requireLandmarks(face.left, name)[name]);
+
+  /** The mesh as far as 98 points know it: flat, without the glabella, and no surer. */
+  const asFarAsKnown = (mesh: Face<"px">, face: Face<"px">): Face<"px"> => {
+    const { glabella: _, ...midline } = mesh.midline;
+    const { relief: __, ...rest } = mesh;
+    const known = { ...rest, midline, ...(face.source && { source: face.source }) };
+    return mapFace<"px", "px">(known, ([x, y]) => px([x, y]));
+  };
+
+  it("have the mesh's widths, and its midline as far as that does without the glabella", () => {
+    for (const { face, mesh } of faces) {
+      for (const name of ["exocanthion", "alare", "pupil"] as const) {
+        expect(width(face, name)).toBeCloseTo(width(asFarAsKnown(mesh, face), name), 9);
+      }
+      const [one, other] = [fitMidline(face), fitMidline(asFarAsKnown(mesh, face))];
+      expectClose(one.line, other.line, 1e-9);
+    }
+  });
+
+  it("have the mesh's borders, starts and tail ends in millimetres", () => {
+    for (const { face, mesh } of faces) {
+      const scale: Scale = {
+        from: "px",
+        to: "mm",
+        factor: 90 / width(face, "exocanthion"),
+        u: 0,
+        source: "given",
+        notes: [],
+      };
+      const [one, other] = [face, asFarAsKnown(mesh, face)].map((each) =>
+        toFace(each, faceFrame(each, scale)),
+      );
+      for (const side of ["right", "left"] as const) {
+        const [brow, ofMesh] = [one?.[side].brow, other?.[side].brow];
+        if (brow === undefined || ofMesh === undefined) return expect.fail("no brow");
+        expectClose(brow.upper, ofMesh.upper, 1e-9);
+        expectClose(brow.lower?.slice(0, 4), ofMesh.lower?.slice(0, 4), 1e-9);
+        const { upperStart, tailEnd } = naturalMarks(brow).marks;
+        expectClose(upperStart, naturalMarks(ofMesh).marks.upperStart, 1e-9);
+        expectClose(tailEnd, naturalMarks(ofMesh).marks.tailEnd, 1e-9);
+      }
+    }
   });
 });
