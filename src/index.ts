@@ -310,6 +310,7 @@ export {
   type ObjectSymmetry,
   objectSymmetry,
   type OtherMidline,
+  PROFILE_LEAN,
   type Registration,
   type SideComparison,
   type SideDifference,

@@ -1,5 +1,6 @@
 import { midpoint } from "../geometry/index.js";
 import type { Face, PairedPoints, SideLandmark } from "../landmarks/index.js";
+import { PROFILE_LEAN } from "../symmetry/index.js";
 import { type DeepPoint, hasDepth, type Point, type Sides, toRadians } from "../units/index.js";
 
 /** A direction or a way in the picture's space: right, down, towards the viewer. */
@@ -34,11 +35,7 @@ export function wayAcross(pairs: readonly Sides<DeepPoint<"px">>[]): Way {
   return pairs.reduce<Way>((sum, { right, left }) => plus(sum, wayFrom(right, left)), [0, 0, 0]);
 }
 
-/**
- * How much more the mouth corners lie ahead than the outer eye corners of somebody who looks ahead:
- * an angle in degrees, measured by us on the canonical face mesh (69.9 mm below, 11.1 mm ahead).
- */
-const PROFILE = toRadians(9.03);
+const PROFILE = toRadians(PROFILE_LEAN);
 
 /** The axes in space, where the corners of eyes and mouth have depth. */
 export function axesInSpace(face: Face<"px">): FacialAxes | undefined {

@@ -33,6 +33,7 @@ export { type DeviationOptions, type NoseDeviation, noseDeviation } from "./nose
 export { type ObjectSymmetry, objectSymmetry } from "./object-symmetry.js";
 export type { Registration, StablePoint } from "./register-captures.js";
 export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";
+export { PROFILE_LEAN } from "./pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
 export { toFace } from "./to-face.js";
 export { toPhoto } from "./to-photo.js";

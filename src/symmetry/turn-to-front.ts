@@ -11,13 +11,13 @@ import {
   type Point,
   requirePositive,
   type Scale,
-  toDegrees,
   toRadians,
   type Unit,
 } from "../units/index.js";
 import { type FaceFrame, requireUnmirrored } from "./face-frame.js";
 import { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
 import type { Midline } from "./midline.js";
+import { pitchOf } from "./pitch.js";
 import { offsetsFrom, othersThan } from "./placed-line.js";
 import { senseOf } from "./sense-of-face.js";
 import { toFace } from "./to-face.js";
@@ -232,10 +232,4 @@ function yawSlope<U extends Unit>(face: Face<U>): number {
 
 function withDepthTimes<U extends Unit>(factor: number, point: Point<U>): Point<U> {
   return hasDepth(point) ? deepPoint(point[0], point[1], factor * point[2]) : point;
-}
-
-function pitchOf({ midline: { glabella, menton } }: Face<"mm">): number | undefined {
-  if (glabella === undefined || menton === undefined) return undefined;
-  if (!hasDepth(glabella) || !hasDepth(menton)) return undefined;
-  return toDegrees(Math.atan2(menton[2] - glabella[2], glabella[1] - menton[1]));
 }

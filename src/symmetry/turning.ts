@@ -27,8 +27,9 @@ export interface Turning {
   /** Depth at which an error of the yaw moves nothing sideways: that of the head's centroid. */
   readonly pivot: Length<"mm">;
   /**
-   * Degrees by which the line from glabella to menton leans out of the frontal plane, positive where
-   * the chin comes forward. It is not taken out; absent where either has no depth.
+   * Degrees by which the chin is raised, from how far the mouth corners lie ahead of the outer eye
+   * corners against `PROFILE_LEAN`: good to about 5°. It is not taken out; absent where these
+   * corners have no depth.
    */
   readonly pitch?: number;
   /** Where a point without depth lies. */

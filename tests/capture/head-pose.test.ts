@@ -1,5 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Face, FACE_MIDLINE, headPose, mirror, mm, type Point, px } from "brow-geometry";
+import {
+  type Face,
+  FACE_MIDLINE,
+  headPose,
+  mirror,
+  mm,
+  type Point,
+  px,
+  turnToFront,
+} from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
@@ -9,6 +18,7 @@ import {
   meshSamples,
   points68Samples,
 } from "../support/sample-faces.js";
+import { syntheticHead } from "../support/synthetic-head.js";
 import { deepFace, flat, held, pictured } from "./posed-face.js";
 
 const anyTurn = fc.double({ min: -30, max: 30, noNaN: true });
@@ -33,6 +43,27 @@ describe("headPose", () => {
       const [level, tilted] = [headPose(pictured(face)), headPose(pictured(face, tilt))];
       expectClose([tilted.yaw, tilted.pitch], [level.yaw, level.pitch], 1e-9);
       expectClose((tilted.roll?.value ?? Number.NaN) - (level.roll?.value ?? 0), tilt, 1e-6);
+    },
+  );
+
+  it.each([
+    [0, 0, 0],
+    [8, 6, 4],
+    [-5, -12, 20],
+  ])(
+    "says the same pitch as a turning to front: yaw %s°, pitch %s°, tilt %s°",
+    (yaw, pitch, tilt) => {
+      const photo = pictured(held(syntheticHead(), { yaw, pitch }), tilt);
+      const scale = {
+        from: "px",
+        to: "mm",
+        factor: 0.05,
+        u: 0,
+        source: "given",
+        notes: [],
+      } as const;
+      const { turning } = turnToFront(photo, scale, { mostYaw: 20 });
+      expectClose(turning?.pitch, headPose(photo).pitch?.value, 1e-6);
     },
   );
 

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import {
+  type DeepPoint,
   deepPoint,
   type Face,
   fitMirrorPlane,
@@ -182,6 +183,13 @@ describe("turnToFront", () => {
     };
     expectClose(pitchOf(6) - pitchOf(0), 6, 1e-6);
     expectClose(pitchOf(-6) - pitchOf(0), -6, 1e-6);
+    // The mouth corners of this head lie so far ahead of its outer eye corners, against 9.03°.
+    const [eye, mouth] = [head.left.exocanthion, head.left.cheilion] as [
+      DeepPoint<"mm">,
+      DeepPoint<"mm">,
+    ];
+    const lean = Math.atan2(mouth[2] - eye[2], eye[1] - mouth[1]);
+    expectClose(pitchOf(0), (lean * 180) / Math.PI - 9.03, 1e-9);
   });
 
   it.each([10.5, -12, 30])("refuses a head turned by %s°", (yaw) => {
