@@ -21,12 +21,13 @@ export function notParsed(
 
 const MOST_CHARACTERS = 100_000_000;
 
-/** The text without a byte order mark; refused where it is longer than the limit. */
+/** The text without a byte order mark; refused where it is none, or longer than the limit. */
 export function textWithin(
   where: string,
   text: string,
   { mostCharacters = MOST_CHARACTERS }: ReadLimits,
 ): string {
+  requireText(where, text);
   if (text.length > mostCharacters) {
     throw new GeometryError("out-of-range", {
       where,
@@ -36,6 +37,18 @@ export function textWithin(
     });
   }
   return text.startsWith("\uFEFF") ? text.slice(1) : text;
+}
+
+/** Files come as bytes where nobody named their encoding. */
+function requireText(where: string, text: unknown): void {
+  if (typeof text === "string") return;
+  const value = text === null || text === undefined ? text : typeof text;
+  throw new GeometryError("not-parsed", {
+    where,
+    field: "text",
+    value,
+    need: 'the text of a file; decode bytes first, as readFileSync(path, "utf8") does',
+  });
 }
 
 /** The place of a character, counted from 0 over the whole text. */

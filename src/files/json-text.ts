@@ -19,9 +19,12 @@ export function parseJson(where: string, text: string, firstLine = 1): JsonText 
   try {
     value = JSON.parse(text);
   } catch {
-    const offset = walkJson(text) ?? 0;
+    const stop = walkJson(text);
+    const offset = stop ?? 0;
     const seen = text.slice(offset, offset + 20);
-    throw notParsed(where, at(offset), seen === "" ? undefined : seen, "JSON");
+    // An engine may give up on what is JSON all the same.
+    const need = stop === undefined ? "JSON that nests less deeply" : "JSON";
+    throw notParsed(where, at(offset), seen === "" ? undefined : seen, need);
   }
   return {
     value,

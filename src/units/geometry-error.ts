@@ -65,11 +65,24 @@ function shown(value: unknown): string {
   return text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN - 1)}…`;
 }
 
-function asText(value: unknown): string {
+function asText(value: unknown, depth = 0): string {
   if (value === undefined) return "missing";
   if (typeof value === "number") return String(value);
-  // More items than fit are not worth their text.
-  if (Array.isArray(value)) return `[${value.slice(0, LONGEST_SHOWN).map(asText).join(", ")}]`;
+  if (Array.isArray(value)) {
+    // More items than fit are not worth their text, and neither are deeper ones.
+    if (depth >= LONGEST_SHOWN) return "[…]";
+    const items = value.slice(0, LONGEST_SHOWN).map((item) => asText(item, depth + 1));
+    return `[${items.join(", ")}]`;
+  }
   if (typeof value === "function" || typeof value === "symbol") return typeof value;
-  return typeof value === "bigint" ? `${value}n` : JSON.stringify(value);
+  return typeof value === "bigint" ? `${value}n` : asJson(value);
+}
+
+/** An error must not fail over what it shows: a value may hold itself, or nest without end. */
+function asJson(value: unknown): string {
+  try {
+    return JSON.stringify(value);
+  } catch {
+    return "an object that JSON cannot hold";
+  }
 }

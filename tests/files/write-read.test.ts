@@ -156,6 +156,33 @@ describe("any text", () => {
     20_000,
   );
 
+  it.each([
+    ["readNdjson", readNdjson, '{"id":"a","points":', "[", "]", "}"],
+    ["readNdjson", readNdjson, '{"id":"a","points":[', '{"a":', "}", "]}"],
+    ["readCocoKeypoints", readCocoKeypoints, "", "[", "]", ""],
+    ["readCocoKeypoints", readCocoKeypoints, '{"annotations":', '{"a":[', "]}", "}"],
+  ] as const)(
+    "nested without end is refused by %s, not a crash: %j%j",
+    (_, read, head, open, close, foot) => {
+      const middle = open.endsWith(":") ? "1" : "";
+      const text = head + open.repeat(100_000) + middle + close.repeat(100_000) + foot;
+      const error = refusal(() => read(text));
+      expect(error.code).toBe("not-parsed");
+      expect(error.message).toMatch(/line 1, column \d+/);
+    },
+  );
+
+  it.each([undefined, null, 12, new TextEncoder().encode("x0,y0"), {}])(
+    "that is none is refused: %j",
+    (nothing) => {
+      for (const [, read] of readers) {
+        const error = refusal(() => read(nothing as never));
+        expect(error.code).toBe("not-parsed");
+        expect(error.message).toContain("needs the text of a file; decode bytes first");
+      }
+    },
+  );
+
   it("that is too long is refused before anything is read", () => {
     for (const [, read] of readers) {
       const limited = read as (text: string, limits: { mostCharacters: number }) => unknown;

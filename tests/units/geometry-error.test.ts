@@ -3,6 +3,11 @@ import { describe, expect, it } from "vitest";
 
 const detail = { where: "parseFace", field: "left.pupil", value: [1, Number.NaN], need: "a point" };
 
+const itself: { part?: unknown } = {};
+itself.part = itself;
+const endless: unknown[] = [];
+endless.push(endless);
+
 describe("GeometryError", () => {
   it("says where, which field, what stood there and what is needed", () => {
     const error = new GeometryError("not-finite", detail);
@@ -19,6 +24,9 @@ describe("GeometryError", () => {
     ["an object", { x: 1 }, '{"x":1}'],
     ["a function", () => 1, "function"],
     ["a big integer", 5n, "5n"],
+    ["lists within lists", [[1, [2]], []], "[[1, [2]], []]"],
+    ["what holds itself", itself, "an object that JSON cannot hold"],
+    ["a list that holds itself", endless, `${"[".repeat(79)}…`],
     ["much", "x".repeat(200), `"${"x".repeat(78)}…`],
   ])("shows %s", (_, value, shown) => {
     const error = new GeometryError("not-finite", { ...detail, value });
