@@ -5,7 +5,7 @@ import type {
   StartConvention,
   StationThickness,
 } from "../proportions/index.js";
-import type { DecisionRule, FlatPoint, Side, ToleranceSet } from "../units/index.js";
+import type { DecisionRule, FlatPoint, Length, Side, ToleranceSet } from "../units/index.js";
 
 /** Which brow the other follows; `"middle"`: both meet half-way. */
 export type Lead = Side | "middle";
@@ -53,6 +53,12 @@ export interface Choices {
   readonly carry?: Carry;
   /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
   readonly levels?: Lead | "higher";
+  /**
+   * How far evening may take start, arch and a tail end at its natural height from where its own side's
+   * hair has it, in millimetres; what then stays uneven is said. Default: as far as it takes. Pinned dots
+   * and those that mirror them are not held, and a brow carried by measure cannot be.
+   */
+  readonly levelLimit?: Length<"mm">;
   /** Default: through alare where the nose can be trusted, else through endocanthion. */
   readonly start?: StartConvention;
   /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */

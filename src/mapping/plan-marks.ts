@@ -4,6 +4,7 @@ import { eachSide, type Note, type Side } from "../units/index.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
+import { heldLevels } from "./held-levels.js";
 import { pinBreaks } from "./pin-breaks.js";
 import type { MarkPlan } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -16,7 +17,7 @@ import { type BorderEvent, solveMarks } from "./solve-marks.js";
  * The dots of both brows and the reasons for them: a plan without what is read on it.
  *
  * Levels come first, then starts, tail ends, arches and thickness; both sides are mirror images of
- * each other except where dots are pinned.
+ * each other except where dots are pinned, or held near their hair.
  *
  * @throws GeometryError `missing-landmark` where a chosen guide has none; `out-of-range` for a
  * choice out of its range; `contradicting-pins`; `no-solution` where the dots do not stand in order,
@@ -58,6 +59,7 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
       ...settled.reasons,
       ...carryReasons(marks, settled.value),
       ...eventReasons(events),
+      ...heldLevels(marks, settled.value),
       ...pinBreaks(marks, skin, settled.value),
     ],
     natural,

@@ -8,7 +8,7 @@ import type {
   StationThickness,
 } from "../proportions/index.js";
 import type { FaceFrame, SideComparison } from "../symmetry/index.js";
-import type { Decision, Measured, Note, Sides } from "../units/index.js";
+import type { Decision, Length, Measured, Note, Sides } from "../units/index.js";
 import type { CautionCode } from "./cautions.js";
 import type { Carry, Lead, Pin, TailHeight } from "./choices.js";
 import type { Move } from "./moves.js";
@@ -20,6 +20,8 @@ export interface SettledChoices {
   readonly lead: Lead;
   readonly carry: Carry;
   readonly levels: Lead;
+  /** Absent where evening may go as far as it takes. */
+  readonly levelLimit?: Length<"mm">;
   readonly start: StartConvention;
   readonly arch: ArchConvention;
   readonly eyeWidthShare: number;

@@ -12,6 +12,7 @@ import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../symmetry/index.js";
 import {
   eachSide,
   GeometryError,
+  type Length,
   type Note,
   type NoteValues,
   requireFinite,
@@ -70,6 +71,7 @@ export function settleChoices(
       lead,
       carry: choices.carry ?? "mirror",
       levels,
+      ...(choices.levelLimit === undefined ? {} : { levelLimit: choices.levelLimit }),
       start: start.value,
       arch: arch.value,
       eyeWidthShare: choices.eyeWidthShare ?? ARCH_EYE_WIDTH_SHARE,
@@ -112,7 +114,7 @@ const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
 };
 
 function requireUsableChoices(choices: Choices): void {
-  const { frontShare, eyeWidthShare, thickness, pins = [] } = choices;
+  const { levelLimit, frontShare, eyeWidthShare, thickness, pins = [] } = choices;
   requireWord("planBrows", "lead", choices.lead, LEADS);
   requireWord("planBrows", "levels", choices.levels, [...LEADS, "higher"]);
   requireWord("planBrows", "start", choices.start, START_CONVENTIONS);
@@ -126,6 +128,7 @@ function requireUsableChoices(choices: Choices): void {
       need: "right or left: a brow is carried by measure from the one that leads",
     });
   }
+  if (levelLimit !== undefined) requireLevelLimit(levelLimit, choices.carry);
   if (frontShare !== undefined) requireShare("frontShare", frontShare, 0.4, 0.9);
   if (eyeWidthShare !== undefined) requireShare("eyeWidthShare", eyeWidthShare, 0.4, 1.4);
   if (thickness !== undefined) {
@@ -134,6 +137,17 @@ function requireUsableChoices(choices: Choices): void {
     requirePositive("planBrows", "thickness.arch", thickness.arch);
   }
   requireUsablePins("planBrows", pins);
+}
+
+function requireLevelLimit(limit: Length<"mm">, carry: Carry | undefined): void {
+  requirePositive("planBrows", "levelLimit", limit);
+  if (carry !== "measure") return;
+  throw new GeometryError("inconsistent", {
+    where: "planBrows",
+    field: "levelLimit",
+    value: limit,
+    need: "a brow that is mirrored: one carried by measure takes the leading heights",
+  });
 }
 
 function requireShare(field: string, value: number, least: number, most: number): void {

@@ -1,6 +1,6 @@
 import type { Dot } from "../landmarks/index.js";
 import { placeOnSide, type SidePlace } from "../symmetry/index.js";
-import { eachSide, otherSide, type Side, type Sides } from "../units/index.js";
+import { eachSide, type Length, otherSide, type Side, type Sides } from "../units/index.js";
 import type { Lead, Pin } from "./choices.js";
 import { ledBy } from "./lead.js";
 import type { DotOrigin } from "./plan.js";
@@ -20,6 +20,8 @@ export interface LedDot extends SettledDot {
 export interface Followed {
   readonly across: Lead;
   readonly inHeight: Lead;
+  /** How far a dot may leave the height that its own side asks for; without it, as far as it takes. */
+  readonly limit?: Length<"mm">;
 }
 
 /**
@@ -35,18 +37,17 @@ export function settleDot(
   const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
   if (pinned.right === undefined && pinned.left === undefined) {
     const places = eachSide(own);
-    const place = {
-      distance: ledBy(
-        followed.across,
-        eachSide((side) => places[side].distance),
-      ),
-      height: ledBy(
-        followed.inHeight,
-        eachSide((side) => places[side].height),
-      ),
-    };
+    const distance = ledBy(
+      followed.across,
+      eachSide((side) => places[side].distance),
+    );
+    const height = ledBy(
+      followed.inHeight,
+      eachSide((side) => places[side].height),
+    );
     return eachSide((side) => ({
-      ...place,
+      distance,
+      height: heldNear(places[side].height, height, followed.limit),
       origin: { from: ledFrom(followed.across, side) },
       own: places[side],
     }));
@@ -57,6 +58,10 @@ export function settleDot(
     const across = pinned[otherSide(side)] as Pin;
     return settledAt(placeOnSide(across.at, across.side), { from: "mirrored" });
   });
+}
+
+function heldNear(own: number, aim: number, limit: number = Infinity): number {
+  return Math.min(Math.max(aim, own - limit), own + limit);
 }
 
 function settledAt(place: SidePlace, origin: DotOrigin): LedDot {

@@ -45,9 +45,10 @@ export function solveMarks(
   skin: Skin,
   choices: SettledChoices,
 ): Solution {
-  const { lead, levels, pins, thickness, arch } = choices;
+  const { lead, levels, levelLimit, pins, thickness, arch } = choices;
+  const held = levelLimit === undefined ? {} : { limit: levelLimit };
   const led = { across: lead, inHeight: lead };
-  const evened = { across: lead, inHeight: levels };
+  const evened = { across: lead, inHeight: levels, ...held };
   const border = borderReader(face, natural);
 
   const starts = eachSide((side) => startGuide(face, side, choices.start));
@@ -62,7 +63,7 @@ export function solveMarks(
       const start = choices.tailHeight === "level-with-lower-start" ? lowerStart : upperStart;
       return placeAtHeight(tails[side], start[side].height);
     },
-    led,
+    choices.tailHeight === "natural" ? { ...led, ...held } : led,
     pins,
   );
 

@@ -9,7 +9,7 @@ import type {
   StationThickness,
 } from "../proportions/index.js";
 import type { DecisionRule, Side } from "../units/index.js";
-import { toleranceSet } from "./decision.js";
+import { toleranceSetSchema } from "./tolerance-set.js";
 import { parse } from "./parse.js";
 import { flatPoint, positiveLength, words } from "./quantity.js";
 import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
@@ -103,6 +103,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
       middle: true,
       higher: true,
     }),
+    levelLimit: positiveLength<"mm">(),
     start: startConvention,
     arch: archConvention,
     eyeWidthShare: within(0.4, 1.4),
@@ -113,7 +114,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     noseBent: flag,
     pins,
     rule: word<DecisionRule>({ guarded: true, simple: true }),
-    tolerances: toleranceSet,
+    tolerances: toleranceSetSchema,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },
 );

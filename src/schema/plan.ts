@@ -31,7 +31,7 @@ import { faceFrame } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
 import { naturalMarks } from "./natural-marks.js";
 import { parse } from "./parse.js";
-import { length, line, notes, point, sides, words } from "./quantity.js";
+import { length, line, notes, point, positiveLength, sides, words } from "./quantity.js";
 import { skin } from "./skin.js";
 import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
 
@@ -53,7 +53,7 @@ const settledChoices = record<SettledChoices>(
     shape,
     pins,
   },
-  {},
+  { levelLimit: positiveLength<"mm">() },
 );
 
 const guide = record<Guide>(
@@ -115,6 +115,7 @@ const reasons = notes<ReasonCode>({
   "lead-side-by-measure": true,
   "levels-middle": true,
   "levels-side": true,
+  "levels-held-back": true,
   "start-at-alare": true,
   "start-at-endocanthion-nose-wide": true,
   "start-at-endocanthion-stand-in": true,

@@ -8,6 +8,7 @@ import { syntheticFace } from "../support/synthetic-face.js";
 const everything = {
   lead: "left",
   levels: "higher",
+  levelLimit: 2,
   start: "alare-vertical",
   arch: "brow-length-share",
   eyeWidthShare: 0.95,
@@ -29,6 +30,7 @@ describe("parseChoices", () => {
     [{ lead: "top" }, 'lead is "top"; needs one of right, left, middle'],
     [{ lead: "higher" }, 'lead is "higher"; needs one of right, left, middle'],
     [{ levels: 1 }, "levels is 1; needs one of right, left, middle, higher"],
+    [{ levelLimit: 0 }, "levelLimit is 0; needs a finite number above 0"],
     [{ start: "nose" }, 'start is "nose"; needs one of alare-vertical, endocanthion-vertical'],
     [{ arch: "golden" }, 'arch is "golden"; needs one of natural, lateral-limbus-vertical'],
     [{ frontShare: 66 }, "frontShare is 66; needs a number from 0.4 to 0.9"],
@@ -49,8 +51,11 @@ describe("parseChoices", () => {
     ],
     [{ pins: Array.from({ length: 15 }, () => 0) }, "; needs a list of at most 14 items"],
     [{ declared: { upright: true, lying: false } }, "declared.lying is false; needs another name"],
-    [{ color: "brown" }, 'color is "brown"; needs another name: one of lead, carry, levels, start'],
-    [undefined, "choices is missing; needs an object with lead, carry, levels, start"],
+    [
+      { color: "brown" },
+      'color is "brown"; needs another name: one of lead, carry, levels, levelLimit',
+    ],
+    [undefined, "choices is missing; needs an object with lead, carry, levels, levelLimit"],
   ])("refuses %j", (json, message) => {
     const { code, message: said } = refusal(() => parseChoices(json));
     expect(code).toBe("not-parsed");

@@ -34,6 +34,7 @@ function anyChoices(): fc.Arbitrary<Choices> {
       {
         lead: fc.constantFrom("right", "left", "middle"),
         levels: fc.constantFrom("right", "left", "middle", "higher"),
+        levelLimit: fc.constantFrom(0.5, 3),
         start: fc.constantFrom("alare-vertical", "endocanthion-vertical"),
         arch: fc.constantFrom("natural", "lateral-limbus-vertical", "brow-length-share"),
         tailHeight: fc.constantFrom("natural", "level-with-lower-start"),
