@@ -387,6 +387,7 @@ export {
   type PlannableFace,
   type PlannedChoice,
   planOnPhoto,
+  planOverlap,
   type PlanOptions,
   type ReadingMove,
   type ReasonCode,
@@ -412,7 +413,10 @@ export {
   workSteps,
 } from "./mapping/index.js";
 export {
+  type AlsoShown,
+  type ChoicesDrawing,
   drawCaptures,
+  drawChoices,
   drawPlan,
   drawSheet,
   drawStrip,

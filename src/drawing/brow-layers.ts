@@ -1,4 +1,4 @@
-import { flatten, mapPath, pathData as curveData } from "../geometry/index.js";
+import { type Cubic, flatten, mapPath, pathData as curveData } from "../geometry/index.js";
 import {
   type Brow,
   type BrowMarks,
@@ -52,8 +52,7 @@ export function plannedBrowLayer(
   shape: OutlineOptions,
   brush: Brush,
 ): Layer {
-  const path = mapPath(outlinePath(outline(marks, shape)), (point) => px(brush.view.place(point)));
-  const spots = flatten(path, px(FLATNESS * brush.view.size)).map(([x, y]): Spot => [x, y]);
+  const path = plannedPath(marks, shape, brush);
   return {
     elements: [
       strokeGroup(
@@ -64,12 +63,34 @@ export function plannedBrowLayer(
         fillOf("planned", true, brush),
       ),
     ],
-    strokes: stretches(spots),
+    strokes: stretches(spotsOf(path, LOOSE, brush)),
   };
 }
 
-/** Labels avoid the outline as straight pieces, no farther from it than this, in steps. */
-const FLATNESS = 0.2;
+/** The outline of a planned brow as the picture shows it, spot by spot. */
+export function plannedSpots(
+  marks: CompleteMarks<"mm">,
+  shape: OutlineOptions,
+  brush: Brush,
+): readonly Spot[] {
+  return spotsOf(plannedPath(marks, shape, brush), CLOSE, brush);
+}
+
+/** How far straight pieces stray from a curve, in steps: where labels avoid it, where it is seen. */
+const LOOSE = 0.2;
+const CLOSE = 0.02;
+
+function plannedPath(
+  marks: CompleteMarks<"mm">,
+  shape: OutlineOptions,
+  { view }: Brush,
+): readonly Cubic<"px">[] {
+  return mapPath(outlinePath(outline(marks, shape)), (point) => px(view.place(point)));
+}
+
+function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush): readonly Spot[] {
+  return flatten(path, px(strays * view.size)).map(([x, y]): Spot => [x, y]);
+}
 
 /** Half of a dot's width, in steps. */
 const DOT_RADIUS = 0.8;

@@ -87,7 +87,9 @@ export function markerAt(
   if (look.shape === "circle") {
     return element("circle", { cx: at[0], cy: at[1], r: radius, ...common }, [name]);
   }
-  if (look.shape === "cross") return crossAt(at, radius, look.colour, brush, name, attributes);
+  if (look.shape === "cross" || look.shape === "saltire") {
+    return crossAt(at, radius, look, brush, name, attributes);
+  }
   const corners = CORNERS[look.shape].map(
     ([x, y]) => [at[0] + radius * x, at[1] + radius * y] as const,
   );
@@ -97,22 +99,29 @@ export function markerAt(
 function crossAt(
   [x, y]: Spot,
   radius: number,
-  colour: string,
+  { shape, colour }: { readonly shape: MarkerShape; readonly colour: string },
   { view, palette, onPhoto }: Brush,
   name: SvgElement,
   attributes: Readonly<Record<string, string>>,
 ): SvgElement {
-  const lines: readonly (readonly Spot[])[] = [
-    [
-      [x - radius, y],
-      [x + radius, y],
-    ],
-    [
-      [x, y - radius],
-      [x, y + radius],
-    ],
-  ];
-  const d = lines.map((line) => pathData(line)).join("");
+  const arms: readonly Spot[] =
+    shape === "cross"
+      ? [
+          [radius, 0],
+          [0, radius],
+        ]
+      : [
+          [radius, radius],
+          [radius, -radius],
+        ];
+  const d = arms
+    .map(([right, down]) =>
+      pathData([
+        [x - right, y - down],
+        [x + right, y + down],
+      ]),
+    )
+    .join("");
   const { width } = STROKES.landmark;
   return element("g", { ...attributes, fill: "none" }, [
     name,
@@ -128,7 +137,9 @@ function crossAt(
 }
 
 /** Corners of the shapes about their middle; all cover about the area of a circle of radius 1. */
-const CORNERS: Readonly<Record<Exclude<MarkerShape, "circle" | "cross">, readonly Spot[]>> = {
+const CORNERS: Readonly<
+  Record<Exclude<MarkerShape, "circle" | "cross" | "saltire">, readonly Spot[]>
+> = {
   square: [
     [-0.89, -0.89],
     [0.89, -0.89],
@@ -147,6 +158,25 @@ const CORNERS: Readonly<Record<Exclude<MarkerShape, "circle" | "cross">, readonl
     [-1.3, 0],
   ],
 };
+
+/** Half of an arrow's head, in steps. */
+const HEAD = 0.8;
+
+/**
+ * An arrow from spot to spot, whose tip leaves room for the dot it points to. A short one has no room
+ * for a head: its dots tell the way.
+ */
+export function arrowData(from: Spot, to: Spot, room: number, size: number): readonly string[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  if (length <= room + 2 * HEAD * size) return [pathData([from, to])];
+  const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const tip: Spot = [to[0] - room * along[0], to[1] - room * along[1]];
+  const barb = (aside: 1 | -1): Spot => [
+    tip[0] - HEAD * size * (along[0] + 0.6 * aside * along[1]),
+    tip[1] - HEAD * size * (along[1] - 0.6 * aside * along[0]),
+  ];
+  return [pathData([from, tip]), pathData([barb(1), tip, barb(-1)])];
+}
 
 /** The box that a dot closes to labels. */
 export function boxOfDot([x, y]: Spot, radius: number): Box {

@@ -7,7 +7,7 @@ import { describePlan } from "./describe-plan.js";
 import { legend } from "./legend.js";
 import type { Look } from "./look.js";
 import { PALETTES } from "./palette.js";
-import { faceBox, planLayers } from "./plan-layers.js";
+import { type AlsoShown, faceBox, planLayers } from "./plan-layers.js";
 import { planLegend } from "./plan-legend.js";
 import { planView } from "./plan-view.js";
 import { element, type SvgElement, svgSource } from "./svg.js";
@@ -23,7 +23,7 @@ export interface PhotoBeneath {
 }
 
 /** How {@link drawPlan} draws. */
-export interface PlanDrawing extends Look {
+export interface PlanDrawing extends Look, AlsoShown {
   /** Default: none, the face is drawn by itself. Only a plan made on a photo can lie over one. */
   readonly photo?: PhotoBeneath;
   /** The whole photo, to lie exactly over it, or the brows' surroundings. Default: the photo where one is given. */
@@ -34,7 +34,8 @@ export interface PlanDrawing extends Look {
 
 /**
  * A plan as an SVG picture: landmarks, midline, guides, the brows as they grow and as they are
- * planned, with their dots, and front and tail by ruler.
+ * planned, with their dots, and front and tail by ruler. Pinned dots carry a ring and a number. Where
+ * asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held against it.
  *
  * Coordinates are those of the photo; a plan without one is drawn in millimetres, its y turned down.
  * The picture has no size of its own and fills the room it is given. Its groups have classes
@@ -70,13 +71,15 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   };
   const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
   const { elements, unplaced } = compose(
-    planLayers(plan, box, brush),
+    planLayers(plan, box, brush, options),
     sideHeadings(box, brush),
     box,
     brush,
   );
   const explained =
-    (options.legend ?? shows === "face") ? legend(planLegend(plan), box.width, brush) : undefined;
+    (options.legend ?? shows === "face")
+      ? legend(planLegend(plan, options), box.width, brush)
+      : undefined;
   const height = box.height + (explained?.height ?? 0);
   return svgSource(
     element(
@@ -89,7 +92,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
       },
       [
         element("title", {}, [options.title ?? "Brow map"]),
-        element("desc", {}, [describePlan(plan, unplaced)]),
+        element("desc", {}, [describePlan(plan, unplaced, options)]),
         photo === undefined
           ? element("rect", { ...box, height, fill: brush.palette.paper })
           : photoElement(photo),

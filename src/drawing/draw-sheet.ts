@@ -1,18 +1,23 @@
-import type { BrowPlan, Move } from "../mapping/index.js";
+import type { BrowPlan, DrawnCheck, Move } from "../mapping/index.js";
 import { GeometryError, type Length, mm, type Note } from "../units/index.js";
-import { type Block, drawnBlocks, gap, heightOf, paginated, together } from "./block.js";
+import { type Block, gap, heightOf, paginated, together } from "./block.js";
 import type { Brush } from "./brush.js";
+import { correctionEntries } from "./check-layer.js";
+import { checkTable } from "./check-table.js";
 import { describePlan } from "./describe-plan.js";
 import { textAt } from "./label-layer.js";
-import { legend } from "./legend.js";
+import { legend, type LegendEntry } from "./legend.js";
 import { mapBlock } from "./map-block.js";
 import type { Look } from "./look.js";
+import { pageSource } from "./page.js";
 import { PALETTES } from "./palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
-import { planLegend } from "./plan-legend.js";
+import { pinEntries } from "./pins-layer.js";
+import type { AlsoShown } from "./plan-layers.js";
+import { checkEntries, planLegend } from "./plan-legend.js";
 import { readingsTable } from "./readings-table.js";
 import { stepsTable } from "./steps-table.js";
-import { element, type SvgElement, svgSource } from "./svg.js";
+import type { SvgElement } from "./svg.js";
 import {
   fieldsRow,
   heading,
@@ -24,12 +29,12 @@ import {
   type SheetField,
   title,
 } from "./text-blocks.js";
-import { FONT_FAMILY, LINE_HEIGHT, wrapped } from "./text-size.js";
+import { LINE_HEIGHT, wrapped } from "./text-size.js";
 import { RULER_DEPTH, trueSizeRuler } from "./true-size-ruler.js";
 import { uprightView } from "./view.js";
 
 /** How {@link drawSheet} draws. */
-export interface SheetDrawing extends Look {
+export interface SheetDrawing extends Look, AlsoShown {
   /** Default `"A4"`. */
   readonly paper?: Paper;
   /** What the artist's ruler shows at the point it is laid to first, see `workSteps`. Default 0. */
@@ -52,7 +57,7 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
 
 /**
  * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
- * then the cautions, the work step by step with the ruler's readings that check it, the reasons, and
+ * then pinned dots and the check of what was drawn where there are any, the cautions, the work step by step with the ruler's readings that check it, the reasons, and
  * everything that is read on the brows with decisions.
  *
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
@@ -80,7 +85,8 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   const size = PAPERS[paper];
   const width = size.width - 2 * PAPER_MARGIN;
   const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const map = mapBlock(plan, width, brush.palette);
+  const overlap = options.overlap ?? false;
+  const map = mapBlock(plan, width, brush.palette, { overlap });
   const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const named = title(options.title ?? "Brow map", width, brush);
   const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>
@@ -95,10 +101,19 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     gap(1),
     ...fields,
     map,
-    legendBlock(plan, width, brush),
+    legendBlock([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], width, brush),
     paragraph(TRUE_SIZE, width, brush),
     heading("Moves, numbered as in the picture", width, brush),
     ...rowsOf(numbered(plan.moves), 2).map((items) => listRow(items, 2, width, brush)),
+    ...(plan.choices.pins.length === 0
+      ? []
+      : [
+          heading("Pinned dots, ringed in the picture", width, brush),
+          ...pinEntries(plan).flatMap(({ key, text }) =>
+            listItem({ mark: key, text }, width, brush),
+          ),
+        ]),
+    ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
     heading("Cautions", width, brush),
     ...bullets(plan.cautions),
     heading("Step by step", width, brush),
@@ -113,29 +128,15 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   ];
   const pages = paginated(blocks, room);
   return pages.map((page, index) =>
-    svgSource(
-      element(
-        "svg",
-        {
-          xmlns: "http://www.w3.org/2000/svg",
-          width: `${size.width}mm`,
-          height: `${size.height}mm`,
-          viewBox: `0 0 ${size.width} ${size.height}`,
-          role: "img",
-          "font-family": FONT_FAMILY,
-        },
-        [
-          element("title", {}, [
-            `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
-          ]),
-          element("desc", {}, [describePlan(plan, map.unplaced)]),
-          // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
-          element("style", {}, [`@page{size:${size.width}mm ${size.height}mm;margin:0}`]),
-          element("rect", { ...size, fill: brush.palette.paper }),
-          ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
-          ...foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),
-        ],
-      ),
+    pageSource(
+      {
+        paper,
+        title: `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
+        description: describePlan(plan, map.unplaced, options),
+        blocks: page,
+        foot: foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),
+      },
+      brush,
     ),
   );
 }
@@ -144,18 +145,41 @@ const TRUE_SIZE =
   "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.";
 
 const READINGS =
-  "Millimetres, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.";
+  "Millimetres, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.";
 
 const CHECK_THE_PRINT =
   "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.";
 
-function legendBlock(plan: BrowPlan, width: number, brush: Brush): Block {
-  const { height, drawnAt } = legend(
-    [...planLegend(plan), { text: "move, numbered as below", role: "move" }],
-    width,
-    brush,
-  );
+const MOVE_ENTRY: LegendEntry = { text: "move, numbered as below", role: "move" };
+
+function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
+  const { height, drawnAt } = legend(entries, width, brush);
   return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
+}
+
+/** What was drawn: in a picture of its own, what to correct, and every figure. */
+function checkBlocks(
+  plan: BrowPlan,
+  check: DrawnCheck,
+  width: number,
+  room: number,
+  brush: Brush,
+): readonly Block[] {
+  const marks = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
+  const corrections = correctionEntries(check).map(({ key, text }) => ({ mark: key, text }));
+  return [
+    ...together(
+      [
+        heading("Check of what was drawn", width, brush),
+        ...(check.dots.length === 0 ? [] : [mapBlock(plan, width, brush.palette, { check })]),
+        legendBlock(marks, width, brush),
+        ...rowsOf(corrections, 2).map((items) => listRow(items, 2, width, brush)),
+      ],
+      room,
+    ),
+    gap(2),
+    ...together(checkTable(plan, check, width, brush), room),
+  ];
 }
 
 function foot(page: string, top: number, width: number, brush: Brush): readonly SvgElement[] {

@@ -1,13 +1,21 @@
+import type { Box, Spot } from "./box.js";
 import { type Brush, markerAt, pathData, strokeGroup } from "./brush.js";
 import { textAt } from "./label-layer.js";
+import { hatch } from "./hatch.js";
+import { type HatchRole, hatchingOf } from "./overlap-layer.js";
 import type { MarkerShape, StrokeRole } from "./palette.js";
 import { element, type SvgElement } from "./svg.js";
 import { LINE_HEIGHT, TYPE_SIZES, wrapped } from "./text-size.js";
 
-/** A sample of a stroke, or of a landmark's mark, with its name. */
+/** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
 export type LegendEntry =
   | { readonly text: string; readonly role: Exclude<StrokeRole, "landmark"> }
-  | { readonly text: string; readonly role: "landmark"; readonly marker: MarkerShape };
+  | {
+      readonly text: string;
+      readonly role: "landmark" | "correction";
+      readonly marker: MarkerShape;
+    }
+  | { readonly text: string; readonly key: string };
 
 /** A legend laid out for a width: how high it is, and how it looks from its top left corner on. */
 export interface Legend {
@@ -59,19 +67,44 @@ export function legend(entries: readonly LegendEntry[], width: number, brush: Br
 }
 
 function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElement {
-  const to = x + SAMPLE * brush.view.size;
-  if (entry.role !== "landmark") {
-    const data = pathData([
-      [x, y],
-      [to, y],
-    ]);
-    return strokeGroup(entry.role, "sample", [data], brush);
+  const { view, palette } = brush;
+  const to = x + SAMPLE * view.size;
+  if ("key" in entry) {
+    const size = TYPE_SIZES.legend * view.size;
+    const look = { size, weight: "bold", colour: palette.ink } as const;
+    return textAt(entry.key, { x: to, side: "end" }, y - (LINE_HEIGHT * size) / 2, look, brush);
   }
-  const look = {
-    shape: entry.marker,
-    colour: brush.palette.strokes.landmark,
-    radius: 0.9,
-    hollow: entry.marker === "circle",
-  };
-  return markerAt([(x + to) / 2, y], look, brush, entry.text);
+  if ("marker" in entry) {
+    const look = {
+      shape: entry.marker,
+      colour: palette.strokes[entry.role],
+      radius: 0.9,
+      hollow: entry.marker === "circle",
+    };
+    return markerAt([(x + to) / 2, y], look, brush, entry.text);
+  }
+  if (entry.role === "remove" || entry.role === "fill") {
+    return hatchSample(entry.role, { x, y, width: to - x, height: 0 }, brush);
+  }
+  const data = pathData([
+    [x, y],
+    [to, y],
+  ]);
+  return strokeGroup(entry.role, "sample", [data], brush);
+}
+
+/** Half of the height of a sample of a hatching, in steps. */
+const HALF_HATCH = 1.1;
+
+function hatchSample(role: HatchRole, { x, y, width }: Box, brush: Brush): SvgElement {
+  const half = HALF_HATCH * brush.view.size;
+  const corners: readonly Spot[] = [
+    [x, y - half],
+    [x + width, y - half],
+    [x + width, y + half],
+    [x, y + half],
+  ];
+  const strokes = hatch(corners, [], hatchingOf(role, brush.view.size));
+  const data = strokes.map(({ from, to }) => pathData([from, to])).join("");
+  return strokeGroup(role, "sample", [data], brush);
 }

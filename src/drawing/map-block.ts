@@ -7,7 +7,7 @@ import { compose, type Composition, sideHeadings } from "./compose.js";
 import { movesLayer } from "./moves-layer.js";
 import type { Palette } from "./palette.js";
 import { PAPERS } from "./paper.js";
-import { faceBox, planLayers } from "./plan-layers.js";
+import { type AlsoShown, faceBox, planLayers } from "./plan-layers.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
 import { uprightView } from "./view.js";
 
@@ -19,8 +19,16 @@ export interface MapBlock extends Block {
 /** Length of the ruler beside the face, in millimetres. */
 const RULER_LENGTH = 50;
 
-/** A plan at true size: one millimetre on the face, seen from the front, is one on paper. */
-export function mapBlock(plan: BrowPlan, width: number, palette: Palette): MapBlock {
+/**
+ * A plan at true size: one millimetre on the face, seen from the front, is one on paper. It shows the moves, or
+ * in their place the check of what was drawn.
+ */
+export function mapBlock(
+  plan: BrowPlan,
+  width: number,
+  palette: Palette,
+  shown: AlsoShown = {},
+): MapBlock {
   const brushAt = (origin: Spot): Brush => ({
     view: uprightView(origin),
     palette,
@@ -30,7 +38,8 @@ export function mapBlock(plan: BrowPlan, width: number, palette: Palette): MapBl
   requireRoom(extent.width, width);
   const at = (left: number, top: number): Composition => {
     const origin: Spot = [left + (width - extent.width) / 2 - extent.x, top - extent.y];
-    return composed(plan, { x: left, y: top, width, height: extent.height }, brushAt(origin));
+    const box = { x: left, y: top, width, height: extent.height };
+    return composed(plan, box, brushAt(origin), shown);
   };
   return {
     height: extent.height,
@@ -39,7 +48,7 @@ export function mapBlock(plan: BrowPlan, width: number, palette: Palette): MapBl
   };
 }
 
-function composed(plan: BrowPlan, box: Box, brush: Brush): Composition {
+function composed(plan: BrowPlan, box: Box, brush: Brush, shown: AlsoShown): Composition {
   const ruler: TrueSizeRuler = {
     from: [box.x + 1, box.y + box.height - 2],
     length: RULER_LENGTH,
@@ -49,7 +58,9 @@ function composed(plan: BrowPlan, box: Box, brush: Brush): Composition {
     elements: [trueSizeRuler(ruler, brush)],
     closed: [boxOfUprightRuler(ruler)],
   };
-  const layers = planLayers(plan, box, brush, [movesLayer(plan, brush)]);
+  // Arrows of corrections and of moves would be taken for each other.
+  const moves = shown.check === undefined ? [movesLayer(plan, brush)] : [];
+  const layers = planLayers(plan, box, brush, shown, moves);
   return compose([...layers, rulerLayer], sideHeadings(box, brush), box, brush);
 }
 

@@ -1,11 +1,10 @@
 import type { BrowPlan, Move } from "../mapping/index.js";
 import type { Spot } from "./box.js";
-import { boxOfDot, type Brush, markerAt, pathData, strokeGroup } from "./brush.js";
+import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "./brush.js";
 import { type Layer, stacked } from "./layer.js";
 
-/** Half of the dot where a brow grows, half of an arrow's head, in steps. */
+/** Half of the dot where a brow grows, in steps. */
 const DOT_RADIUS = 0.45;
-const HEAD = 0.8;
 /** Room that the planned dot at an arrow's tip takes. */
 const TIP_ROOM = 1.1;
 /** A longer arrow has its number beside it, a shorter one behind it; in steps. */
@@ -27,16 +26,7 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
   const { size } = brush.view;
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  // A short move has no room for an arrow's head: its dots tell the way.
-  const headed = length > (TIP_ROOM + 2 * HEAD) * size;
-  const tip: Spot = headed
-    ? [to[0] - TIP_ROOM * size * along[0], to[1] - TIP_ROOM * size * along[1]]
-    : to;
-  const barb = (aside: 1 | -1): Spot => [
-    tip[0] - HEAD * size * (along[0] + 0.6 * aside * along[1]),
-    tip[1] - HEAD * size * (along[1] - 0.6 * aside * along[0]),
-  ];
-  const data = [pathData([from, tip]), ...(headed ? [pathData([barb(1), tip, barb(-1)])] : [])];
+  const data = arrowData(from, to, TIP_ROOM * size, size);
   const across: readonly Spot[] = [
     [along[1], -along[0]],
     [-along[1], along[0]],

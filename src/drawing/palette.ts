@@ -12,7 +12,10 @@ export type StrokeRole =
   | "tail"
   | "ruler"
   | "landmark"
-  | "move";
+  | "move"
+  | "remove"
+  | "fill"
+  | "correction";
 
 /** Colours of one theme, as `#rrggbb`. */
 export interface Palette {
@@ -49,6 +52,9 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       ruler: "#1d2026",
       landmark: "#5a616d",
       move: "#1d2026",
+      remove: "#cf6e14",
+      fill: "#1938a2",
+      correction: "#1d2026",
     },
   },
   dark: {
@@ -66,6 +72,9 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       ruler: "#f2f4f7",
       landmark: "#aab2bf",
       move: "#f2f4f7",
+      remove: "#feb224",
+      fill: "#9fb1f5",
+      correction: "#f2f4f7",
     },
   },
   monochrome: {
@@ -83,12 +92,15 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       ruler: "#000000",
       landmark: "#3a3a3a",
       move: "#000000",
+      remove: "#5c5c5c",
+      fill: "#000000",
+      correction: "#000000",
     },
   },
 };
 
 /** Shapes of a dot. */
-export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross";
+export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross" | "saltire";
 
 /** What tells strokes apart without colour. Widths and dashes are in steps, see `View`. */
 export interface StrokeStyle {
@@ -109,15 +121,19 @@ export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
   ruler: { width: 0.25, dash: [] },
   landmark: { width: 0.3, dash: [] },
   move: { width: 0.35, dash: [] },
+  remove: { width: 0.28, dash: [] },
+  fill: { width: 0.28, dash: [0.9, 0.5] },
+  correction: { width: 0.45, dash: [] },
 };
 
 /** The shape of the dots that belong to each mark, the same in every theme. */
 export const MARKERS: Readonly<
-  Record<"start" | "body" | "arch" | "tail" | "landmark", MarkerShape>
+  Record<"start" | "body" | "arch" | "tail" | "landmark" | "drawn", MarkerShape>
 > = {
   start: "square",
   body: "circle",
   arch: "triangle",
   tail: "diamond",
   landmark: "cross",
+  drawn: "saltire",
 };

@@ -1,13 +1,24 @@
-import type { BrowPlan } from "../mapping/index.js";
+import type { BrowPlan, DrawnCheck } from "../mapping/index.js";
 import { type Box, boxAround } from "./box.js";
 import type { Brush } from "./brush.js";
+import { checkLayer } from "./check-layer.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
 import type { Layer } from "./layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
+import { overlapLayer } from "./overlap-layer.js";
+import { pinsLayer } from "./pins-layer.js";
 import { SIDES } from "./view.js";
+
+/** What a picture of a plan may show besides the plan. */
+export interface AlsoShown {
+  /** Whether hair outside the plan and skin inside it are hatched, and their areas said. Default: no. */
+  readonly overlap?: boolean;
+  /** The check of what was drawn: its dots, and what is to be corrected. */
+  readonly check?: DrawnCheck;
+}
 
 /**
  * Everything that a picture of a plan shows inside a box, from the eyes up to the dots; `beneathDots`
@@ -17,6 +28,7 @@ export function planLayers(
   plan: BrowPlan,
   box: Box,
   brush: Brush,
+  { overlap = false, check }: AlsoShown = {},
   beneathDots: readonly Layer[] = [],
 ): readonly Layer[] {
   const { face, marks, measures, choices } = plan;
@@ -31,6 +43,7 @@ export function planLayers(
       closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
     },
     midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
+    ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
     ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
@@ -38,6 +51,8 @@ export function planLayers(
     ...SIDES.map((side) => plannedBrowLayer(marks[side], side, choices.shape, brush)),
     ...beneathDots,
     ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
+    pinsLayer(plan, brush),
+    ...(check === undefined ? [] : [checkLayer(plan, check, brush)]),
   ];
 }
 

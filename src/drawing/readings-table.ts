@@ -1,9 +1,9 @@
-import type { MeasureName } from "../landmarks/index.js";
 import type { BrowPlan } from "../mapping/index.js";
+import { MEASURE_NAMES } from "../symmetry/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "./brush.js";
 import { type Column, tableRow } from "./text-blocks.js";
-import { MEASURE_WORDS, withUncertainty } from "./words.js";
+import { figureWords, withUncertainty } from "./words.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const COLUMNS: readonly Column[] = [50, 23, 23, 23, 23, 24, 22].map((share, index) => ({
@@ -14,8 +14,7 @@ const COLUMNS: readonly Column[] = [50, 23, 23, 23, 23, 24, 22].map((share, inde
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
 export function readingsTable(plan: BrowPlan, width: number, brush: Brush): readonly Block[] {
   const { measures, naturalMeasures, comparison } = plan;
-  const names = Object.keys(MEASURE_WORDS) as readonly MeasureName[];
-  const rows = names.flatMap((name): readonly (readonly string[])[] => {
+  const rows = MEASURE_NAMES.flatMap((name): readonly (readonly string[])[] => {
     const readings = [
       naturalMeasures.right[name],
       measures.right[name],
@@ -23,7 +22,7 @@ export function readingsTable(plan: BrowPlan, width: number, brush: Brush): read
       measures.left[name],
     ];
     if (readings.every((reading) => reading === undefined)) return [];
-    const { text, decimals } = MEASURE_WORDS[name];
+    const { text, decimals } = figureWords(name);
     const compared = comparison.differences.find(({ measure }) => measure === name);
     return [
       [

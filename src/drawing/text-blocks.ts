@@ -8,7 +8,7 @@ import { LINE_HEIGHT, wrapped } from "./text-size.js";
 export const PAPER_TYPE = { title: 5.2, heading: 3.4, body: 2.65, small: 2.4 };
 
 /** Distance of lines of a size. */
-function lineOf(size: number): number {
+export function lineOf(size: number): number {
   return 1.1 * LINE_HEIGHT * size;
 }
 

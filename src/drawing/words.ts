@@ -1,4 +1,5 @@
-import type { Dot, MeasureName } from "../landmarks/index.js";
+import type { Dot } from "../landmarks/index.js";
+import { MEASURE_WORDS, type MeasureDeviation } from "../mapping/index.js";
 import type { ArchConvention, GuideConvention } from "../proportions/index.js";
 import type { Measured } from "../units/index.js";
 
@@ -32,16 +33,23 @@ export function inMillimetres(value: number): string {
   return `${decimal(value, 1)} mm`;
 }
 
+/** A change to a tenth of a millimetre, with its sign: "+1.5 mm". */
+export function signedMillimetres(value: number | undefined): string {
+  if (value === undefined) return "not known";
+  const printed = decimal(value, 1);
+  return `${value > 0 && Number(printed) !== 0 ? "+" : ""}${printed} mm`;
+}
+
 /** A reading with its standard uncertainty: "32.4 ± 0.5". */
 export function withUncertainty({ value, u }: Measured, decimals: number): string {
   return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
 }
 
 /** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
-export function changeWithUncertainty({ value, u }: Measured): string {
-  const printed = decimal(value, 1);
+export function changeWithUncertainty({ value, u }: Measured, decimals = 1): string {
+  const printed = decimal(value, decimals);
   const sign = value > 0 && Number(printed) !== 0 ? "+" : "";
-  return `${sign}${printed} ± ${decimal(u, 1)}`;
+  return `${sign}${printed} ± ${decimal(u, decimals)}`;
 }
 
 /** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */
@@ -50,29 +58,24 @@ function decimal(value: number, decimals: number): string {
   return value < 0 && Number(printed) !== 0 ? `−${printed}` : printed;
 }
 
-/** Measures in words, with how they print. */
-export const MEASURE_WORDS: Readonly<
-  Record<MeasureName, { readonly text: string; readonly decimals: number }>
-> = {
-  startDistance: { text: "start, from the midline", decimals: 1 },
-  archDistance: { text: "arch, from the midline", decimals: 1 },
-  tailDistance: { text: "tail end, from the midline", decimals: 1 },
-  startHeight: { text: "start, above eye corners", decimals: 1 },
-  archHeight: { text: "arch, above eye corners", decimals: 1 },
-  tailHeight: { text: "tail end, above eye corners", decimals: 1 },
-  front: { text: "front, by ruler", decimals: 1 },
-  tail: { text: "tail, by ruler", decimals: 1 },
-  frontShare: { text: "front, share of the length", decimals: 2 },
-  frontAlong: { text: "front, by tape", decimals: 1 },
-  tailAlong: { text: "tail, by tape", decimals: 1 },
-  frontOnPhoto: { text: "front, on the photo", decimals: 1 },
-  tailOnPhoto: { text: "tail, on the photo", decimals: 1 },
-  startThickness: { text: "thickness at the start", decimals: 1 },
-  bodyThickness: { text: "thickness at the body", decimals: 1 },
-  archThickness: { text: "thickness at the arch", decimals: 1 },
-  eyeToTail: { text: "outer eye corner to tail end", decimals: 1 },
-  lidToBrow: { text: "upper lid to brow", decimals: 1 },
-  frontInclination: { text: "slope of the front, degrees", decimals: 1 },
-  browInclination: { text: "slope of the brow, degrees", decimals: 1 },
-  area: { text: "area, mm²", decimals: 0 },
+/** A measure as the head of a row of figures: its unit where that is no millimetre, its decimals. */
+export function figureWords(measure: MeasureDeviation["measure"]): {
+  readonly text: string;
+  readonly decimals: number;
+} {
+  const { unit, decimals } = FIGURES[measure] ?? { unit: "", decimals: 1 };
+  return { text: `${MEASURE_WORDS[measure]}${unit}`, decimals };
+}
+
+/** Measures that are no lengths. */
+const FIGURES: {
+  readonly [Name in MeasureDeviation["measure"]]?: {
+    readonly unit: string;
+    readonly decimals: number;
+  };
+} = {
+  frontShare: { unit: "", decimals: 2 },
+  frontInclination: { unit: ", degrees", decimals: 1 },
+  browInclination: { unit: ", degrees", decimals: 1 },
+  area: { unit: ", mm²", decimals: 0 },
 };

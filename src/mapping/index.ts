@@ -27,6 +27,7 @@ export type { DotMove, DotPlacing, Move } from "./moves.js";
 export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
 export { planBrows, planOnPhoto, type PlanOptions } from "./plan-brows.js";
 export { planMarks } from "./plan-marks.js";
+export { planOverlap } from "./plan-overlap.js";
 export { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export type { ReasonCode } from "./reasons.js";
 export { weighChoices } from "./weigh-choices.js";

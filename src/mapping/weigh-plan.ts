@@ -1,13 +1,5 @@
-import { type Brow, type FaceMeasures, landmarkUncertainty, skinOf } from "../landmarks/index.js";
-import {
-  measureFace,
-  naturalMarks,
-  naturalOutline,
-  outline,
-  type Outline,
-  outlineBorders,
-  overlapOutlines,
-} from "../proportions/index.js";
+import { type FaceMeasures, landmarkUncertainty, skinOf } from "../landmarks/index.js";
+import { measureFace, naturalMarks, outline, outlineBorders } from "../proportions/index.js";
 import { compareSides, toleranceFor } from "../symmetry/index.js";
 import {
   decide,
@@ -19,12 +11,12 @@ import {
   mm,
   type Note,
   type Side,
-  type Sides,
   type ToleranceSet,
 } from "../units/index.js";
 import type { Choices } from "./choices.js";
 import { movesBetween } from "./moves.js";
 import type { MarkPlan } from "./plan.js";
+import { planOverlap } from "./plan-overlap.js";
 import { mapSideReadings } from "./plan-readings.js";
 import type { PlannableFace } from "./plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
@@ -35,7 +27,6 @@ import { weighingNote, type WeighingCode } from "./weighing-notes.js";
 export interface GrownBrows {
   readonly face: PlannableFace;
   readonly measures: FaceMeasures<number>;
-  readonly outlines: Sides<Outline<"mm">> | undefined;
 }
 
 /** How far a border that is read may stray from its curve. */
@@ -46,15 +37,7 @@ export function readGrown(face: PlannableFace): GrownBrows {
   const u = landmarkUncertainty(face, "brow");
   const marks = eachSide((side) => naturalMarks(face[side].brow, { u }).marks);
   const hair = eachSide((side) => face[side].brow);
-  const bordered = (brow: Brow<"mm">): brow is Required<Brow<"mm">> => brow.lower !== undefined;
-  return {
-    face,
-    measures: measureFace(marks, face, skinOf(face), hair),
-    outlines:
-      bordered(hair.right) && bordered(hair.left)
-        ? { right: naturalOutline(hair.right), left: naturalOutline(hair.left) }
-        : undefined,
-  };
+  return { face, measures: measureFace(marks, face, skinOf(face), hair) };
 }
 
 /** What one plan does to a face, in the row of its choices. */
@@ -74,7 +57,7 @@ export function weighPlan(
     choices,
     marks,
     ...movesOf(plan),
-    ...areasOf(outlines, grown.outlines),
+    ...areasOf(plan),
     comparison,
     lidRoom: openingOf(grown.measures, measures),
     frontShare: eachSide((side) =>
@@ -108,14 +91,9 @@ function movesOf({ natural, marks }: MarkPlan): Pick<Weighed, "greatestMove" | "
   };
 }
 
-function areasOf(
-  planned: Sides<Outline<"mm">>,
-  grown: Sides<Outline<"mm">> | undefined,
-): Pick<Weighed, "areas"> {
-  if (grown === undefined) return {};
-  const { right, left } = eachSide((side) =>
-    overlapOutlines(planned[side], grown[side], READING_ERROR),
-  );
+function areasOf(plan: MarkPlan): Pick<Weighed, "areas"> {
+  const { right, left } = planOverlap(plan);
+  if (right === undefined || left === undefined) return {};
   return {
     areas: {
       hairToRemove: right.hairOutside + left.hairOutside,

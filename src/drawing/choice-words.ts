@@ -1,0 +1,59 @@
+import { type Choices, MEASURE_WORDS, type PlannedChoice } from "../mapping/index.js";
+import { type Decision, eachSide, type Side } from "../units/index.js";
+import { CONVENTION_WORDS, DOT_WORDS, inMillimetres, signedMillimetres } from "./words.js";
+
+/** What was chosen, in the order in which it is decided; what was left open is not said. */
+export function choiceTitle(choices: Choices): string {
+  const { lead, carry, levels, start, arch, tailHeight, thickness, pins = [] } = choices;
+  const parts = [
+    lead === undefined || lead === "middle" ? "both meet half-way" : `${lead} leads`,
+    ...(carry === "measure" ? ["carried by measure"] : []),
+    ...(levels === undefined ? [] : [`levels: ${levels}`]),
+    ...(start === undefined ? [] : [`start ${CONVENTION_WORDS[start]}`]),
+    ...(arch === undefined ? [] : [`arch ${CONVENTION_WORDS[arch]}`]),
+    ...(tailHeight === undefined ? [] : [`tail ${TAIL_WORDS[tailHeight]}`]),
+    ...(thickness === undefined
+      ? []
+      : [`${thickness.start}, ${thickness.body} and ${thickness.arch} mm thick`]),
+    ...(pins.length === 0 ? [] : [`${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`]),
+  ];
+  return parts.join("; ");
+}
+
+const TAIL_WORDS: Readonly<Record<NonNullable<Choices["tailHeight"]>, string>> = {
+  natural: "as high as it grows",
+  "level-with-lower-start": "level with the lower start",
+  "level-with-upper-start": "level with the upper start",
+};
+
+/** What a choice would do, a line for each thing weighed. */
+export function choiceFigures(row: PlannedChoice): readonly (readonly [string, string])[] {
+  const { greatestMove: most, meanMove, areas, frontShare, lidRoom } = row;
+  const areaOf = (area: number | undefined): string =>
+    area === undefined ? "not known" : `${area.toFixed(0)} mm²`;
+  return [
+    ["mean move", inMillimetres(meanMove)],
+    ["greatest move", `${inMillimetres(most.by)}, ${most.side} ${DOT_WORDS[most.dot]}`],
+    ["hair to remove", areaOf(areas?.hairToRemove)],
+    ["skin to fill", areaOf(areas?.skinToFill)],
+    ["sides apart above tolerance", apart(row)],
+    ["room over the lid", bothSides((side) => signedMillimetres(lidRoom[side]))],
+    ["front share", bothSides((side) => shareWords(frontShare[side]))],
+  ];
+}
+
+function apart({ comparison }: PlannedChoice): string {
+  const measures = comparison.differences
+    .filter(({ decision }) => decision?.outcome === "outside")
+    .map(({ measure }) => MEASURE_WORDS[measure]);
+  return measures.length === 0 ? "in nothing" : measures.join(", ");
+}
+
+function shareWords({ value, decision }: { value: number; decision?: Decision }): string {
+  return decision === undefined ? value.toFixed(2) : `${value.toFixed(2)} ${decision.outcome}`;
+}
+
+function bothSides(words: (side: Side) => string): string {
+  const { right, left } = eachSide(words);
+  return right === left ? `${right}, both sides` : `right ${right}, left ${left}`;
+}
