@@ -266,6 +266,9 @@ export {
   type UpperDots,
 } from "./proportions/index.js";
 export {
+  BROW_PROMINENCE,
+  type Camera,
+  type CameraOptions,
   type BorderComparison,
   type BorderDifference,
   type CaptureComparison,
@@ -312,6 +315,7 @@ export {
   type OtherMidline,
   PROFILE_LEAN,
   type Registration,
+  type RegistrationNoteCode,
   type SideComparison,
   type SideDifference,
   STABLE_LANDMARKS,
@@ -334,7 +338,6 @@ export {
 } from "./symmetry/index.js";
 export {
   combineScales,
-  correctPerspective,
   fitRuler,
   fromReadings,
   IRIS_WIDTH,

@@ -1,9 +1,7 @@
 import {
+  BROW_PROMINENCE,
   correctIrises,
-  correctPerspective,
   deepen,
-  deepPoint,
-  depthAt,
   type Face,
   faceFrame,
   fitMidline,
@@ -17,6 +15,7 @@ import {
   measured,
   type MeasuredPoint,
   measuredPoint,
+  type Midline,
   mm,
   type Point,
   type Propagated,
@@ -30,7 +29,7 @@ import {
   toFace,
 } from "brow-geometry";
 import { type LengthName, type Lengths, lengthsOn } from "./lengths.js";
-import { type Photo, PROMINENCE, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
+import { type Photo, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
 
 /** Where the millimetres come from. */
 export type ScaleKind = "ruler" | "iris";
@@ -59,7 +58,7 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Sc
   const known = {
     irisWidth: beliefs.irisWidth,
     ringFactor: beliefs.ringFactor ?? face.source?.ringFactor ?? measured(1, 0),
-    prominence: PROMINENCE,
+    prominence: BROW_PROMINENCE,
     cameraDistance,
     depth: measured(1, beliefs.skin === "flat" ? 0 : skinU(face)),
     from: measuredPoint(flat(ruler[0]), RULER_PLACEMENT),
@@ -74,7 +73,7 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Sc
       const midline = fitMidline(seen);
       const lengths = (kind: ScaleKind): Lengths => {
         const scale = kind === "ruler" ? rulerScale(values) : irisScale(seen, values);
-        return lengthsIn(toFace(seen, faceFrame(seen, scale, { midline })), beliefs, values);
+        return lengthsIn(seen, midline, scale, beliefs, values);
       };
       return {
         ...named("ruler", lengths("ruler")),
@@ -120,16 +119,22 @@ function exactly(value: Length<"mm">): Measured<Length<"mm">> {
 }
 
 function lengthsIn(
-  face: Face<"mm">,
+  seen: Face<"px">,
+  midline: Midline<"px">,
+  { cameraDistance: _distance, ...far }: Scale,
   { skin: kind, perspective }: Beliefs,
   { prominence, cameraDistance, depth }: KnownValues,
 ): Lengths {
-  const skin = deepen(skinOf(face, kind), depth);
-  if (perspective === "ignored") return lengthsOn(face, skin);
-  const lifted = mapFace<"mm", "mm">(face, (point, landmark) =>
-    deepPoint(point[0], point[1], landmark === "brow" ? prominence + depthAt(point, skin) : 0),
+  const scale =
+    perspective === "ignored" ? far : { ...far, cameraDistance: exactly(cameraDistance) };
+  const frame = faceFrame(seen, scale, { midline, prominence });
+  const { camera } = frame;
+  const skin = deepen(skinOf(toFace(seen, frame), kind), depth);
+  const face = toFace(
+    seen,
+    camera === undefined ? frame : { ...frame, camera: { ...camera, skin } },
   );
-  return lengthsOn(correctPerspective(lifted, cameraDistance), skin);
+  return lengthsOn(face, skin);
 }
 
 /** The relative uncertainty of the modelled skin does not depend on the face's size. */

@@ -1,4 +1,6 @@
 import {
+  type Brow,
+  BROW_PROMINENCE,
   deepen,
   depthAt,
   type Face,
@@ -17,9 +19,6 @@ import {
 } from "brow-geometry";
 import type { Deviations } from "../../src/units/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
-
-/** How much nearer to the camera than the eye corners a brow starts: 15.6 on the canonical mesh; u ours. */
-export const PROMINENCE: Measured<Length<"mm">> = measured(mm(15), mm(2));
 
 /** From a phone at arm's length to where portraits count as free of distortion, evenly. */
 const CAMERA = { nearest: 400, farthest: 1500 };
@@ -62,7 +61,7 @@ export function drawPerson({ normal, rectangular }: Deviations): Person {
   return {
     face,
     skin: deepen(modelled, 1 + skinUncertainty(modelled) * normal()),
-    prominence: PROMINENCE.value + PROMINENCE.u * normal(),
+    prominence: BROW_PROMINENCE.value + BROW_PROMINENCE.u * normal(),
     cameraDistance:
       (CAMERA.nearest + CAMERA.farthest) / 2 +
       ((CAMERA.farthest - CAMERA.nearest) / Math.sqrt(12)) * rectangular(),
@@ -74,10 +73,28 @@ function usedLandmarks(): Face<"mm"> {
   const { right, left, midline } = syntheticFace();
   return {
     right: pointsOf(right),
-    left: { ...pointsOf(left), brow: left.brow },
+    left: { ...pointsOf(left), brow: BROW },
     midline: { sellion: midline.sellion, subnasale: midline.subnasale, stomion: midline.stomion },
   };
 }
+
+/** The left brow of everybody, before she is scaled: five points a border, as a face mesh has (invented). */
+const BROW: Brow<"mm"> = {
+  upper: mm([
+    [14.5, 20],
+    [25, 23.3],
+    [36, 25.6],
+    [47, 24.3],
+    [58, 17.6],
+  ]),
+  lower: mm([
+    [14.5, 12.5],
+    [25, 16.7],
+    [36, 19.5],
+    [47, 20],
+    [58, 17.2],
+  ]),
+};
 
 function pointsOf(side: FaceSide<"mm">): FaceSide<"mm"> {
   const { brow: _brow, upperLid: _upper, lowerLid: _lower, ...points } = side;

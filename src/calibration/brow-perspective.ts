@@ -1,6 +1,6 @@
-import type { Face } from "../landmarks/index.js";
 import {
   type Length,
+  measured,
   type Measured,
   type Note,
   note,
@@ -30,32 +30,35 @@ const FARTHEST_CAMERA = 1500;
 /** Of a distance spread evenly between the two, the root mean square of 1/distance is 1/√(a b). */
 const USUAL_CAMERA = Math.sqrt(NEAREST_CAMERA * FARTHEST_CAMERA);
 
-/** What perspective adds to the relative uncertainty of a length on a brow scaled by the irises. */
+/**
+ * What perspective adds to the relative uncertainty of a length on a brow scaled by the irises: nothing
+ * where the camera's distance is known, since the face space is then free of it.
+ */
 export function browPerspective(
   where: string,
-  face: Face<"px">,
   cameraDistance: Measured<Length<"mm">> | undefined,
 ): { readonly u: number; readonly note: Note<ScaleNoteCode> } {
-  const away = cameraDistance?.value ?? NEAREST_CAMERA;
-  requirePositive(where, "cameraDistance", away);
-  if (face.notes?.some(({ code }) => code === "perspective-corrected") === true) {
+  if (cameraDistance !== undefined) {
+    const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
+    requirePositive(where, "cameraDistance", distance);
     return {
       u: 0,
       note: note(
         "perspective-corrected",
-        "Perspective was taken out of the points by their depth before they were scaled.",
+        "The camera was {distance:0} mm away: on the way into the face space its perspective is taken out, of points with depth by their own, of brows without as their skin is modelled.",
+        { distance },
       ),
     };
   }
   return {
-    u: DEPTH_SPREAD / (cameraDistance?.value ?? USUAL_CAMERA),
+    u: DEPTH_SPREAD / USUAL_CAMERA,
     note: note(
       "perspective-unknown",
       "A brow's start is nearer to the camera than the iris and its tail end farther: from {distance:0} mm they read {start:1} % large and {tail:1} % small.",
       {
-        distance: away,
-        start: 100 * (1 / (1 - NEARER_AT_START / away) - 1),
-        tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / away)),
+        distance: NEAREST_CAMERA,
+        start: 100 * (1 / (1 - NEARER_AT_START / NEAREST_CAMERA) - 1),
+        tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / NEAREST_CAMERA)),
       },
     ),
   };

@@ -1,5 +1,4 @@
 export { combineScales } from "./combine-scales.js";
-export { correctPerspective } from "./correct-perspective.js";
 export {
   fitRuler,
   type RulerFit,

@@ -10,7 +10,10 @@ import {
   type ScaleNoteCode,
 } from "../units/index.js";
 
-/** How far a reference lies from the plane that is to be measured, and how far the camera does. */
+/**
+ * How far a reference lies from the plane that is to be measured, and how far the camera does. For a
+ * face that is the plane of the inner eye corners: frames take out how far a brow lies from it.
+ */
 export interface ReferenceDepth {
   /** How much nearer to the camera the reference lies; negative where it lies farther. */
   readonly nearer: Measured<Length<"mm">>;

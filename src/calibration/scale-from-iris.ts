@@ -39,9 +39,9 @@ export interface IrisOptions {
 /**
  * The scale of a photo from the width of the irises, for want of a ruler: good to about 4 %.
  *
- * It holds in the plane of the irises. Unless the camera's distance is known and the face's points
- * carry depth, its u holds what perspective may do to a brow, whose start lies nearer to the camera
- * and whose tail lies farther.
+ * It holds in the plane of the irises. Where the camera's distance is known, `faceFrame` and
+ * `turnToFront` take perspective out; else u holds what perspective may do to a brow, whose start
+ * lies nearer to the camera and whose tail lies farther.
  *
  * @throws GeometryError `missing-landmark` where no side has both edges of its iris, `not-finite`,
  * `out-of-range`, `ill-conditioned` where an iris is hardly wider than its uncertainty
@@ -68,7 +68,7 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
   requirePositive(where, "ringFactor", measured(ringFactor.value, ringFactor.u).value);
   const { seen, notes } = seenWidth(where, face, placementOf(face, width, options));
   const factor = (width.value * ringFactor.value) / seen.value;
-  const perspective = browPerspective(where, face, options.cameraDistance);
+  const perspective = browPerspective(where, options.cameraDistance);
   const relative = Math.hypot(
     width.u / width.value,
     ringFactor.u / ringFactor.value,

@@ -99,8 +99,7 @@ export type FaceNoteCode =
   | "point-missing"
   | "stand-in"
   | "irises-narrowed"
-  | "repeated-points"
-  | "perspective-corrected";
+  | "repeated-points";
 
 /**
  * Landmarks of one face in one space. Right and left are always the client's own.

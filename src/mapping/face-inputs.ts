@@ -1,5 +1,13 @@
 import { type Face, type LandmarkName, landmarkUncertainty, mapFace } from "../landmarks/index.js";
-import { flatPoint, length, type MeasuredPoint, type Point, type Unit } from "../units/index.js";
+import {
+  deepPoint,
+  flatPoint,
+  hasDepth,
+  length,
+  type MeasuredPoint,
+  type Point,
+  type Unit,
+} from "../units/index.js";
 
 /** Names under which a face's points go into an uncertainty calculation. */
 export type PointName = `p${number}`;
@@ -35,8 +43,8 @@ export const READ_ON_PHOTO: readonly LandmarkName[] = [
 ];
 
 /**
- * Takes a face apart into named points, each with the uncertainty of its landmark. Depth is left
- * out: a plan reads it through the skin alone, whose uncertainty is an input of its own.
+ * Takes a face apart into named points, each with the uncertainty of its landmark. Depth stays as it
+ * is: a plan reads it through the skin alone, whose uncertainty is an input of its own.
  *
  * @param read the landmarks that are uncertain; the others stay where they are
  * @param unitsPerMillimetre what a millimetre of landmark uncertainty is in the face's unit
@@ -61,7 +69,11 @@ export function faceInputs<U extends Unit>(
     points,
     faceWith: (values) => {
       let next = 0;
-      return mapFace<U, U>(labelled, (point) => values[`p${next++}`] ?? point);
+      return mapFace<U, U>(labelled, (point) => {
+        const moved = values[`p${next++}`];
+        if (moved === undefined) return point;
+        return hasDepth(point) ? deepPoint<U>(moved[0], moved[1], point[2]) : moved;
+      });
     },
   };
 }

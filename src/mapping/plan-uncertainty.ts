@@ -7,6 +7,8 @@ import {
   skinUncertainty,
 } from "../landmarks/index.js";
 import {
+  BROW_PROMINENCE,
+  type Camera,
   faceFrame,
   type FaceFrame,
   fitMidline,
@@ -21,7 +23,9 @@ import {
   hasDepth,
   type Measured,
   measured,
+  mm,
   propagate,
+  type Scale,
   toRadians,
 } from "../units/index.js";
 import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
@@ -39,21 +43,22 @@ export interface SpaceUncertainty {
   readonly tilt: number;
   /** Standard uncertainty of the midline's place at the level of the inner eye corners, in mm. */
   readonly shift: number;
+  /** Relative standard uncertainty of size for each millimetre of depth: that of the camera's distance. */
+  readonly perspective: number;
 }
+
+const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, perspective: 0 };
 
 /**
  * Standard uncertainty of everything read on a plan, from its landmarks, its skin and how well the
  * face space is known; the midline is taken as given.
  */
-export function uncertaintyOnFace(
-  plan: MarkPlan,
-  space: SpaceUncertainty = { size: 0, tilt: 0, shift: 0 },
-): ReadingsRow {
+export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERTAIN): ReadingsRow {
   const { points, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1);
   return propagate(
-    ({ skinDepth, times, yaw, tilt, shift, ...values }) => {
+    ({ skinDepth, times, yaw, tilt, shift, perspective, ...values }) => {
       const turned = { turning: space.turning, yaw, depth: skinDepth - 1 };
-      const truth = { times, turned, tilt, shift };
+      const truth = { times, turned, tilt, shift, perspective };
       const face = seenAs(requirePlannable(faceWith(values)), truth, plan.skin);
       return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
     },
@@ -64,6 +69,7 @@ export function uncertaintyOnFace(
       yaw: measured(0, space.turning?.yawU ?? 0),
       tilt: measured(0, space.tilt),
       shift: measured(0, space.shift),
+      perspective: measured(0, space.perspective),
     },
     { linearity: "assumed" },
   ).u;
@@ -73,7 +79,7 @@ export function uncertaintyOnFace(
 export function uncertaintyOnPhoto(
   plan: MarkPlan,
   photo: PlannableFace<"px">,
-  { scale, midline, turning }: FaceFrame,
+  { scale, midline, turning, camera }: FaceFrame,
 ): ReadingsRow {
   const { method } = midline;
   if (turning !== undefined || method === "given" || method === "plane") {
@@ -81,22 +87,31 @@ export function uncertaintyOnPhoto(
       size: scale.u / scale.factor,
       tilt: midline.tiltU,
       shift: midline.throughU * scale.factor,
+      perspective: camera === undefined ? 0 : distanceU(scale) / camera.distance ** 2,
       ...(turning === undefined ? {} : { turning }),
     });
   }
+  const { cameraDistance: _distance, ...farScale } = scale;
   const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
   return propagate(
-    ({ skinDepth, factor, ...values }) => {
+    ({ skinDepth, factor, distance, prominence, ...values }) => {
       const moved = faceWith(values);
-      const frame = faceFrame(
+      const fromAfar = faceFrame(
         moved,
-        { ...scale, factor },
+        { ...farScale, factor },
         { midline: fitMidline(moved, { method }) },
       );
+      const frame = seenBy(camera, fromAfar, { distance, prominence, skinDepth });
       const skin = skinAs(plan.skin, skinDepth, factor / scale.factor);
       return rowOf(readPlan(requirePlannable(toFace(moved, frame)), skin, plan.choices));
     },
-    { ...points, skinDepth: depthFactor(plan.skin), factor: measured(scale.factor, scale.u) },
+    {
+      ...points,
+      skinDepth: depthFactor(plan.skin),
+      factor: measured(scale.factor, scale.u),
+      distance: measured(camera?.distance ?? 0, distanceU(scale)),
+      prominence: measured(camera?.prominence ?? 0, prominenceU(camera)),
+    },
     { linearity: "assumed" },
   ).u;
 }
@@ -110,6 +125,35 @@ function skinAs(skin: Skin, depth: number, times: number): Skin {
   return enlargeSkin(deepen(skin, depth), times);
 }
 
+/** What may be otherwise of a camera and of the skin before it. */
+interface TrueCamera {
+  readonly distance: number;
+  readonly prominence: number;
+  readonly skinDepth: number;
+}
+
+function seenBy(
+  camera: Camera | undefined,
+  frame: FaceFrame,
+  { distance, prominence, skinDepth }: TrueCamera,
+): FaceFrame {
+  if (camera === undefined) return frame;
+  const skin = deepen(camera.skin, skinDepth);
+  return {
+    ...frame,
+    camera: { ...camera, distance: mm(distance), prominence: mm(prominence), skin },
+  };
+}
+
+function distanceU({ cameraDistance }: Scale): number {
+  return cameraDistance?.u ?? 0;
+}
+
+/** How near the brows lie is the average's where no depth says it. */
+function prominenceU(camera: Camera | undefined): number {
+  return camera === undefined || camera.skin.kind === "fitted" ? 0 : BROW_PROMINENCE.u;
+}
+
 /** How the face space may truly be, beside what it is taken to be. */
 interface TrueSpace {
   readonly times: number;
@@ -117,16 +161,18 @@ interface TrueSpace {
   readonly turned: TurningError & { readonly turning: Turning | undefined };
   readonly tilt: number;
   readonly shift: number;
+  readonly perspective: number;
 }
 
 /** A face in a space a little larger, turned, tilted and shifted: depth moves sideways. */
 function seenAs(
   face: PlannableFace,
-  { times, turned, tilt, shift }: TrueSpace,
+  { times, turned, tilt, shift, perspective }: TrueSpace,
   skin: Skin,
 ): PlannableFace {
   const { turning } = turned;
-  if (times === 1 && tilt === 0 && shift === 0 && turning === undefined) return face;
+  const asTaken = times === 1 && tilt === 0 && shift === 0 && perspective === 0;
+  if (asTaken && turning === undefined) return face;
   const lean = toRadians(tilt);
   return requirePlannable(
     mapFace<"mm", "mm">(face, (point) => {
@@ -134,7 +180,8 @@ function seenAs(
       const depth = hasDepth(point) ? point[2] : depthAt(point, skin);
       const aside =
         turning === undefined ? 0 : turningShift(deepPoint(x, y, depth), turning, turned);
-      return flatPoint(times * (x + shift + aside + y * lean), times * (y - x * lean));
+      const larger = times * (1 + perspective * depth);
+      return flatPoint(larger * (x + shift + aside + y * lean), larger * (y - x * lean));
     }),
   );
 }

@@ -63,7 +63,6 @@ const noteCodes: Words<FaceNoteCode> = {
   "stand-in": true,
   "irises-narrowed": true,
   "repeated-points": true,
-  "perspective-corrected": true,
 };
 
 const landmark = word<LandmarkName>(landmarkNames);

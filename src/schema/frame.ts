@@ -1,4 +1,5 @@
 import type {
+  Camera,
   FaceFrame,
   Midline,
   MidlineMethod,
@@ -8,7 +9,7 @@ import type {
 } from "../symmetry/index.js";
 import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
 import { midlineLandmarks, sideLandmarks } from "./face.js";
-import { length, line, measuredLength, notes, point, size, spread } from "./quantity.js";
+import { flatPoint, length, line, measuredLength, notes, point, size, spread } from "./quantity.js";
 import { skin } from "./skin.js";
 import {
   each,
@@ -100,8 +101,13 @@ const turning = record<Turning>(
   { pitch: angle },
 );
 
+const camera = record<Camera>(
+  { distance: length<"mm">(), axis: flatPoint<"mm">(), skin, prominence: length<"mm">() },
+  {},
+);
+
 /** The conversion between a photo and the face on it. */
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(
   { midline, scale, origin: point<"px">() },
-  { turning },
+  { turning, camera },
 );

@@ -15,3 +15,4 @@ export { parseReadingSheet, readingSheetSchema } from "./reading-sheet.js";
 export { parseRecord, recordJsonSchema, recordSchema } from "./record.js";
 export { parseRubric, rubricSchema } from "./rubric.js";
 export type { Schema } from "./schema.js";
+export { parseToleranceSet, toleranceSetSchema } from "./tolerance-set.js";

@@ -1,7 +1,8 @@
 import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index.js";
 import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
-import { decision, toleranceSet } from "./decision.js";
+import { decision } from "./decision.js";
+import { toleranceSetSchema } from "./tolerance-set.js";
 import { measured } from "./quantity.js";
 import { each, list, record, type Schema, word, type Words } from "./schema.js";
 
@@ -50,6 +51,9 @@ const difference = record<SideDifference>(
 
 /** How two sides differ. */
 export const sideComparison: Schema<SideComparison> = record<SideComparison>(
-  { differences: list(difference, Object.keys(measureNames).length), tolerances: toleranceSet },
+  {
+    differences: list(difference, Object.keys(measureNames).length),
+    tolerances: toleranceSetSchema,
+  },
   {},
 );

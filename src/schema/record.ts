@@ -12,7 +12,8 @@ import type {
 } from "../mapping/index.js";
 import { GeometryError, type Outcome } from "../units/index.js";
 import { choicesSchema, dot, dots, side } from "./choices.js";
-import { decision, toleranceSet } from "./decision.js";
+import { decision } from "./decision.js";
+import { toleranceSetSchema } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { measureNames, sideComparison } from "./measures.js";
@@ -72,7 +73,7 @@ const check = record<DrawnCheck>(
     dots: list(dotDeviation, MOST_DOTS),
     measures: list(measureDeviation, MOST_MEASURES),
     comparison: sideComparison,
-    tolerances: toleranceSet,
+    tolerances: toleranceSetSchema,
   },
   {},
 );

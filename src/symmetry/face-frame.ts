@@ -8,6 +8,8 @@ import {
   requirePositive,
   type Scale,
 } from "../units/index.js";
+import type { Camera } from "./camera.js";
+import { cameraOf, type CameraOptions } from "./camera-of.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
@@ -25,10 +27,12 @@ export interface FaceFrame {
   readonly origin: Point<"px">;
   /** Present where a turned head is looked at from its own front: see {@link turnToFront}. */
   readonly turning?: Turning;
+  /** Present where the scale knows how far away the camera was: its perspective is taken out. */
+  readonly camera?: Camera;
 }
 
 /** How {@link faceFrame} works. */
-export interface FaceFrameOptions {
+export interface FaceFrameOptions extends CameraOptions {
   /** Default: {@link fitMidline} of the face. */
   readonly midline?: Midline<"px">;
 }
@@ -36,7 +40,10 @@ export interface FaceFrameOptions {
 /**
  * The frame of a face on a photo: its midline and its scale.
  *
- * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners.
+ * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners. Where the
+ * scale knows the camera's distance, its perspective is taken out of what is read in the face space:
+ * of points with depth by their own, of brows without depth as their skin is modelled. Then `toPhoto`
+ * puts it back.
  *
  * @throws GeometryError `sides-swapped` for a mirrored photo, or y that points up; `out-of-range` for
  * a scale that is not more than 0; and what {@link fitMidline} throws
@@ -62,18 +69,17 @@ export function faceFrame(
   const midline = options.midline ?? fitMidline(face);
   requireUnmirrored("faceFrame", face, midline);
   const [x, y] = midline.line.through;
-  const depth = depthOfEyes(face);
-  return {
-    midline,
-    scale,
-    origin: depth === undefined ? midline.line.through : deepPoint(x, y, depth),
-  };
+  const eyes = middleOfEyes(face) ?? midline.line.through;
+  const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
+  const frame = { midline, scale, origin };
+  const camera = cameraOf(face, frame, eyes, options);
+  return camera === undefined ? frame : { ...frame, camera };
 }
 
-function depthOfEyes({ right, left }: Face<"px">): number | undefined {
-  if (right.endocanthion === undefined || left.endocanthion === undefined) return undefined;
-  const middle = midpoint(right.endocanthion, left.endocanthion);
-  return hasDepth(middle) ? middle[2] : undefined;
+function middleOfEyes({ right, left }: Face<"px">): Point<"px"> | undefined {
+  return right.endocanthion === undefined || left.endocanthion === undefined
+    ? undefined
+    : midpoint(right.endocanthion, left.endocanthion);
 }
 
 /** Refuses a photo in which the client's left is not where an unmirrored one, y down, has it. */

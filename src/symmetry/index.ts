@@ -1,3 +1,5 @@
+export { BROW_PROMINENCE, type Camera } from "./camera.js";
+export type { CameraOptions } from "./camera-of.js";
 export { type CarriedBrow, carryBrow, type CarryOptions, type LeadingBrow } from "./carry-brow.js";
 export { type BorderComparison, type BorderDifference, compareBorders } from "./compare-borders.js";
 export {
@@ -31,7 +33,7 @@ export type { GivenPoints } from "./midline-methods.js";
 export { FACE_MIDLINE, mirror } from "./mirror.js";
 export { type DeviationOptions, type NoseDeviation, noseDeviation } from "./nose-deviation.js";
 export { type ObjectSymmetry, objectSymmetry } from "./object-symmetry.js";
-export type { Registration, StablePoint } from "./register-captures.js";
+export type { Registration, RegistrationNoteCode, StablePoint } from "./register-captures.js";
 export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";
 export { PROFILE_LEAN } from "./pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";

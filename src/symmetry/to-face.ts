@@ -1,16 +1,9 @@
 import type { Brow, BrowMarks, CompleteMarks, Face } from "../landmarks/index.js";
-import {
-  type DeepPoint,
-  deepPoint,
-  type FlatPoint,
-  flatPoint,
-  hasDepth,
-  type Point,
-  type Polyline,
-} from "../units/index.js";
+import type { DeepPoint, FlatPoint, Point, Polyline } from "../units/index.js";
 import type { FaceFrame } from "./face-frame.js";
 import { mapShape, type Shape } from "./shape.js";
-import { turnForward } from "./turning.js";
+import { fromPicture } from "./sight.js";
+import { upright } from "./upright.js";
 
 /**
  * A point, a polyline, a brow, its marks or a whole face of a photo in the face space: millimetres,
@@ -43,24 +36,7 @@ export function toFace(of: Brow<"px">, frame: FaceFrame): Brow<"mm">;
 export function toFace(of: CompleteMarks<"px">, frame: FaceFrame): CompleteMarks<"mm">;
 export function toFace(of: BrowMarks<"px">, frame: FaceFrame): BrowMarks<"mm">;
 export function toFace(of: Shape<"px">, frame: FaceFrame): Shape<"mm"> {
-  return mapShape<"px", "mm">(of, (point) => pointToFace(point, frame));
-}
-
-function pointToFace(point: Point<"px">, frame: FaceFrame): Point<"mm"> {
-  const seen = uprightInMillimetres(point, frame);
-  return frame.turning === undefined ? seen : turnForward(seen, frame.turning);
-}
-
-function uprightInMillimetres(
-  point: Point<"px">,
-  { midline, scale, origin }: FaceFrame,
-): Point<"mm"> {
-  const [upX, upY] = midline.line.direction;
-  const right = point[0] - origin[0];
-  const down = point[1] - origin[1];
-  const x = scale.factor * (down * upX - right * upY);
-  const y = scale.factor * (right * upX + down * upY);
-  if (!hasDepth(point)) return flatPoint(x, y);
-  const zero = hasDepth(origin) ? origin[2] : 0;
-  return deepPoint(x, y, scale.factor * (point[2] - zero));
+  return mapShape<"px", "mm">(of, (point, landmark) =>
+    fromPicture(upright(point, frame), frame, landmark),
+  );
 }

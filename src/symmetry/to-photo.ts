@@ -10,7 +10,7 @@ import {
 } from "../units/index.js";
 import type { FaceFrame } from "./face-frame.js";
 import { mapShape, type Shape } from "./shape.js";
-import { turnAside } from "./turning.js";
+import { intoPicture } from "./sight.js";
 
 /**
  * A point, a polyline, a brow, its marks or a whole face of the face space on the photo of a frame:
@@ -40,15 +40,12 @@ export function toPhoto(of: Brow<"mm">, frame: FaceFrame): Brow<"px">;
 export function toPhoto(of: CompleteMarks<"mm">, frame: FaceFrame): CompleteMarks<"px">;
 export function toPhoto(of: BrowMarks<"mm">, frame: FaceFrame): BrowMarks<"px">;
 export function toPhoto(of: Shape<"mm">, frame: FaceFrame): Shape<"px"> {
-  return mapShape<"mm", "px">(of, (point) => pointToPhoto(point, frame));
+  return mapShape<"mm", "px">(of, (point, landmark) =>
+    inPixels(intoPicture(point, frame, landmark), frame),
+  );
 }
 
-function pointToPhoto(point: Point<"mm">, frame: FaceFrame): Point<"px"> {
-  const seen = frame.turning === undefined ? point : turnAside(point, frame.turning);
-  return onPicture(seen, frame);
-}
-
-function onPicture(point: Point<"mm">, { midline, scale, origin }: FaceFrame): Point<"px"> {
+function inPixels(point: Point<"mm">, { midline, scale, origin }: FaceFrame): Point<"px"> {
   const [upX, upY] = midline.line.direction;
   const left = point[0] / scale.factor;
   const up = point[1] / scale.factor;

@@ -14,14 +14,16 @@ import {
   toRadians,
   type Unit,
 } from "../units/index.js";
+import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { type FaceFrame, requireUnmirrored } from "./face-frame.js";
 import { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
 import type { Midline } from "./midline.js";
 import { pitchOf } from "./pitch.js";
 import { offsetsFrom, othersThan } from "./placed-line.js";
 import { senseOf } from "./sense-of-face.js";
+import { fromPicture } from "./sight.js";
 import { toFace } from "./to-face.js";
-import { turnForward, type Turning } from "./turning.js";
+import type { Turning } from "./turning.js";
 
 /** A head in millimetres that was turned to its own front, and from where. */
 export interface TurnedFace {
@@ -33,7 +35,7 @@ export interface TurnedFace {
 }
 
 /** How {@link turnToFront} turns. */
-export interface TurningOptions {
+export interface TurningOptions extends CameraOptions {
   /**
    * Degrees of yaw beyond which a head is refused; default 10, ours: the far brow is then seen too
    * much from the side to be measured. More will do for a picture that nobody measures.
@@ -47,7 +49,7 @@ const MOST_YAW = 10;
  * A head with depth as seen from its own front: yaw and roll taken out before anything is compared.
  *
  * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
- * photo is taken as seen from far away. A head in millimetres comes back turned. Pitch is reported
+ * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in millimetres comes back turned. Pitch is reported
  * and stays. What the yaw and an unsure scale of depth leave behind is said by
  * {@link turningUncertainty}.
  *
@@ -93,18 +95,22 @@ export function turnToFront(
     : turnScan(face as Face<"mm">, scaleOrOptions);
 }
 
-function turnPhoto(photo: Face<"px">, scale: Scale, options?: TurningOptions): FaceFrame {
+function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}): FaceFrame {
   requirePositive("turnToFront", "scale.factor", scale.factor);
-  const plane = planeWithinReach(photo, options);
-  const origin = originOn(plane, photo);
-  const frame = { midline: edgeOn(plane, origin, photo), scale, origin };
-  requireUnmirrored("turnToFront", photo, frame.midline);
-  return { ...frame, turning: turningOf(plane, photo, (point) => toFace(point, frame)) };
+  const eyes = middleOfEyes(photo);
+  const seen = fromAfar(photo, scale, eyes, options);
+  const plane = planeWithinReach(seen, options);
+  const origin = footOnPlane(middleOfEyes(seen), plane);
+  const frame = { midline: edgeOn(plane, origin, seen), scale, origin };
+  requireUnmirrored("turnToFront", seen, frame.midline);
+  const turning = turningOf(plane, seen, (point) => toFace(point, frame));
+  const camera = cameraOf(photo, { ...frame, turning }, eyes, options);
+  return camera === undefined ? { ...frame, turning } : { ...frame, turning, camera };
 }
 
 function turnScan(scan: Face<"mm">, options: TurningOptions): TurnedFace {
   const plane = planeWithinReach(scan, options);
-  const origin = originOn(plane, scan);
+  const origin = footOnPlane(middleOfEyes(scan), plane);
   const [leftX, leftY] = leftwardsOf(plane);
   const upright = (point: Point<"mm">): Point<"mm"> => {
     const [x, y] = [point[0] - origin[0], point[1] - origin[1]];
@@ -112,7 +118,7 @@ function turnScan(scan: Face<"mm">, options: TurningOptions): TurnedFace {
     return hasDepth(point) ? deepPoint(left, up, point[2] - origin[2]) : flatPoint(left, up);
   };
   const turning = turningOf(plane, scan, upright);
-  const face = mapFace(scan, (point: Point<"mm">) => turnForward(upright(point), turning));
+  const face = mapFace(scan, (point: Point<"mm">) => fromPicture(upright(point), { turning }));
   return { face, turning, tilt: plane.tilt };
 }
 
@@ -131,15 +137,12 @@ function planeWithinReach<U extends Unit>(
   });
 }
 
-/** The middle between the inner eye corners, moved onto the plane: the origin of the face space. */
-function originOn<U extends Unit>(
-  plane: FaceMirrorPlane<U>,
-  { right, left }: Face<U>,
-): DeepPoint<U> {
+/** The middle between the inner eye corners: moved onto the plane, the origin of the face space. */
+function middleOfEyes<U extends Unit>({ right, left }: Face<U>): DeepPoint<U> {
   const { endocanthion: one } = right;
   const { endocanthion: other } = left;
   const middle = one === undefined || other === undefined ? undefined : midpoint(one, other);
-  if (middle !== undefined && hasDepth(middle)) return footOnPlane(middle, plane);
+  if (middle !== undefined && hasDepth(middle)) return middle;
   throw new GeometryError("missing-landmark", {
     where: "turnToFront",
     field: "endocanthion",
@@ -207,7 +210,7 @@ function turningOf<U extends Unit>(
     pivot: mm(0),
     skin: { kind: "flat" },
   };
-  const forward = (point: Point<U>): Point<"mm"> => turnForward(upright(point), flat);
+  const forward = (point: Point<U>): Point<"mm"> => fromPicture(upright(point), { turning: flat });
   const front = mapFace(face, forward);
   const pivot = forward(plane.through);
   const skin = skinOf(front);

@@ -1,9 +1,7 @@
-import { rootBetween } from "../geometry/index.js";
 import { depthAt, type Skin } from "../landmarks/index.js";
 import {
+  type DeepPoint,
   deepPoint,
-  flatPoint,
-  GeometryError,
   hasDepth,
   type Length,
   length,
@@ -36,38 +34,17 @@ export interface Turning {
   readonly skin: Skin;
 }
 
-/** A point of the face as the photo shows it, in millimetres, as it is seen from the front. */
-export function turnForward(point: Point<"mm">, turning: Turning): Point<"mm"> {
+/** A point of the face as the picture shows it, in millimetres, as it is seen from the front. */
+export function turnForward([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
   const { cosine, sine } = turnOf(turning);
-  if (hasDepth(point)) {
-    const [x, y, depth] = point;
-    return deepPoint(x * cosine - depth * sine, y, x * sine + depth * cosine);
-  }
-  const [seen, y] = point;
-  const miss = (x: number): number => x * cosine + depthOver(x, y, turning) * sine - seen;
-  const x = rootBetween(seen - REACH, seen + REACH, miss);
-  if (x === undefined) {
-    throw new GeometryError("no-solution", {
-      where: "toFace",
-      field: "point",
-      value: [seen, y],
-      need: "a place on the skin of the face, or depth of its own",
-    });
-  }
-  return flatPoint(x, y);
+  return deepPoint(x * cosine - depth * sine, y, x * sine + depth * cosine);
 }
 
-/** The way back: a point without depth is lifted onto the skin first. */
-export function turnAside(point: Point<"mm">, turning: Turning): Point<"mm"> {
+/** The way back. */
+export function turnAside([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
   const { cosine, sine } = turnOf(turning);
-  const [x, y] = point;
-  if (!hasDepth(point)) return flatPoint(x * cosine + depthOver(x, y, turning) * sine, y);
-  const depth = point[2];
   return deepPoint(x * cosine + depth * sine, y, depth * cosine - x * sine);
 }
-
-/** Millimetres by which turning a face by a few degrees moves no point of its skin sideways. */
-const REACH = 25;
 
 /**
  * Standard uncertainty of the place of a point, sideways, that comes from having turned the head:
@@ -123,10 +100,6 @@ export function turningShift(
   const aheadAsSeen = ahead * cosine - at[0] * sine;
   const perDepth = aheadAsSeen * sine + ahead * toRadians(turning.yawPerDepth);
   return length(0 - ahead * toRadians(yaw) - perDepth * depth);
-}
-
-function depthOver(x: number, y: number, { skin }: Turning): number {
-  return depthAt(flatPoint<"mm">(x, y), skin);
 }
 
 function turnOf({ yaw }: Turning): { readonly cosine: number; readonly sine: number } {

@@ -31,7 +31,10 @@ export interface Scale {
   readonly u: number;
   readonly source: ScaleSource;
   readonly notes: readonly Note<ScaleNoteCode>[];
-  /** From the camera to the plane in which the scale holds, where it is known. */
+  /**
+   * From the camera to the plane in which the scale holds, where it is known: frames then take
+   * perspective out.
+   */
   readonly cameraDistance?: Measured<Length<"mm">>;
 }
 

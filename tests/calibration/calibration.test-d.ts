@@ -1,6 +1,5 @@
 import {
   combineScales,
-  correctPerspective,
   type Face,
   type FaceMeasures,
   fromReadings,
@@ -54,15 +53,6 @@ describe("scales", () => {
     const options = { depth: { nearer, cameraDistance: measured(px(400), px(1)) } };
     // @ts-expect-error: pixels for millimetres
     scaleFromReference(px([0, 0]), px([9, 9]), mm(10), options);
-  });
-});
-
-describe("correctPerspective", () => {
-  it("keeps the space of the face, and takes the distance in its unit", () => {
-    expectTypeOf(correctPerspective(photo, px(4000))).toEqualTypeOf<Face<"px">>();
-    expectTypeOf(correctPerspective(face, mm(400))).toEqualTypeOf<Face<"mm">>();
-    // @ts-expect-error: millimetres for a face in pixels
-    correctPerspective(photo, mm(400));
   });
 });
 

@@ -1,10 +1,8 @@
 import {
-  correctPerspective,
   type Face,
   type FaceSide,
   IRIS_WIDTH,
   type LandmarkSource,
-  mapFace,
   measured,
   mm,
   px,
@@ -117,29 +115,15 @@ describe("scaleFromIris", () => {
       expectClose(values, { distance: 400, start: 3.9, tail: 2.4 }, 0.05);
     });
 
-    it("shrinks with a known distance", () => {
+    it("is left to the face space where the distance is known", () => {
       const known = { width: measured(mm(11.71), mm(0)), placement: px(0) };
-      const cameraDistance = measured(mm(1500), mm(50));
-      const far = scaleFromIris(faceWith(60, 60), { ...known, cameraDistance });
-      expectClose(far.u / far.factor, Math.sqrt(4375 / 75) / 1500, 1e-12);
-    });
-
-    it("is out of the scale once it was taken out of the points, and not before", () => {
-      const known = { width: measured(mm(11.71), mm(0)), placement: px(0) };
-      const lift = ([x, y]: readonly [number, number, ...number[]]) => px([x, y, 0]);
-      const flat = faceWith(60, 60);
-      const eye = { endocanthion: px([440, 500, 0]) };
-      const deep: Face<"px"> = {
-        ...mapFace<"px", "px">({ ...flat, notes: [] }, (point) => lift(point)),
-        source: { ...mesh, ringFactor: measured(1, 0) },
-      };
-      const face = { ...deep, right: { ...deep.right, ...eye }, left: { ...deep.left, ...eye } };
-      expect(codes(face, { cameraDistance: measured(mm(400), mm(20)) })).toContain(
-        "perspective-unknown",
-      );
-      const corrected = correctPerspective(face, px(2000));
-      expect(codes(corrected)).toContain("perspective-corrected");
-      expectClose(scaleFromIris(corrected, known).u, 0, 1e-12);
+      const cameraDistance = measured(mm(400), mm(20));
+      const scale = scaleFromIris(faceWith(60, 60), { ...known, cameraDistance });
+      expectClose([scale.factor, scale.u], [11.71 / 60, 0], 1e-12);
+      expect(scale.cameraDistance).toEqual(cameraDistance);
+      const codesOf = scale.notes.map(({ code }) => code);
+      expect(codesOf).toContain("perspective-corrected");
+      expect(codesOf).not.toContain("perspective-unknown");
     });
   });
 
