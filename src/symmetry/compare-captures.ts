@@ -68,7 +68,7 @@ export interface CaptureComparison {
  *
  * The later capture is laid over the earlier one by landmarks that do not move, never mirrored; then
  * the dots are compared in the axes of the earlier face. Where the stable landmarks disagree more
- * than their uncertainties explain, `registration.consistent` is false and every uncertainty grows.
+ * than their uncertainties explain, `registration.note` says so and every uncertainty grows.
  *
  * @throws GeometryError `missing-landmark` where the captures share fewer than two stable points, and
  * what `fitSimilarity` throws

@@ -3,6 +3,8 @@ import {
   type Length,
   length,
   chiSquareQuantile,
+  type Note,
+  note,
   type Point,
   type Side,
   toDegrees,
@@ -17,6 +19,9 @@ export interface StablePoint {
   readonly apart: Length<"mm">;
 }
 
+/** Codes of the notes that a {@link Registration} may make. */
+export type RegistrationNoteCode = "stable-points-disagree";
+
 /** How one capture was laid over another, by what does not move. */
 export interface Registration {
   /** Brings the later capture onto the earlier one. */
@@ -29,6 +34,8 @@ export interface Registration {
   readonly disagreement?: number;
   /** False where chance explains so much in one of twenty cases only: something else has changed. */
   readonly consistent: boolean;
+  /** Present where it is not consistent. */
+  readonly note?: Note<RegistrationNoteCode>;
   /** Standard uncertainty of a shift of the whole in each axis. */
   readonly shiftU: Length<"mm">;
   /** Standard uncertainty of its turn about the stable points' centroid, in degrees. */
@@ -59,19 +66,37 @@ export function registerCaptures(
   const consistent = spare <= 0 || squares <= chiSquareQuantile(CONFIDENCE, spare);
   const widened = consistent ? 1 : (disagreement ?? 1);
   const turn = widened / Math.sqrt(spreadAbout(similarity.to, pairs));
+  const stable = pairs.map(({ landmark, side }, index) => ({
+    landmark,
+    ...(side === undefined ? {} : { side }),
+    apart: residuals[index] as Length<"mm">,
+  }));
   return {
     similarity,
-    stable: pairs.map(({ landmark, side }, index) => ({
-      landmark,
-      ...(side === undefined ? {} : { side }),
-      apart: residuals[index] as Length<"mm">,
-    })),
+    stable,
     ...(disagreement === undefined ? {} : { disagreement }),
     consistent,
+    ...(consistent ? {} : { note: disagreementNote(stable, widened) }),
     shiftU: length(widened / Math.sqrt(weights.reduce((sum, weight) => sum + weight, 0))),
     turnU: toDegrees(turn),
     stretchU: scale === "free" ? turn : 0,
   };
+}
+
+function disagreementNote(
+  stable: readonly StablePoint[],
+  times: number,
+): Note<RegistrationNoteCode> {
+  const worst = stable.reduce((most, point) => (point.apart > most.apart ? point : most));
+  return note(
+    "stable-points-disagree",
+    "Landmarks that should not move lie {times:1} times as far apart as their uncertainties explain, the {landmark} most: {apart:1} mm. Something else has changed, such as the expression or the camera's distance.",
+    {
+      times,
+      landmark: worst.side === undefined ? worst.landmark : `${worst.side} ${worst.landmark}`,
+      apart: worst.apart,
+    },
+  );
 }
 
 /** Standard uncertainty of a place, across and up, that comes from the registration. */

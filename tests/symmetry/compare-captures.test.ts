@@ -154,6 +154,11 @@ describe("compareCaptures", () => {
     expect(calm.registration.consistent).toBe(true);
     expect(changed.registration.consistent).toBe(false);
     expect(changed.registration.disagreement).toBeGreaterThan(2);
+    expect(calm.registration).not.toHaveProperty("note");
+    expect(changed.registration.note?.values.landmark).toBe("left exocanthion");
+    expect(changed.registration.note?.text).toMatch(
+      /the left exocanthion most: [1-4]\.\d mm\. Something else has changed/,
+    );
     const uOf = ({ displacements }: typeof calm): number => displacements.left.tailEnd?.up.u ?? 0;
     expect(uOf(changed)).toBeGreaterThan(uOf(calm));
     const apart = changed.registration.stable.find(
