@@ -1,4 +1,4 @@
-import { type Cubic, flatten, mapPath, pathData as curveData } from "../geometry/index.js";
+import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../geometry/index.js";
 import {
   type Brow,
   type BrowMarks,
@@ -7,7 +7,7 @@ import {
   DOTS,
 } from "../landmarks/index.js";
 import { outline, type OutlineOptions, outlinePath } from "../proportions/index.js";
-import { type Point, px, type Side } from "../units/index.js";
+import { type FlatPoint, type Point, px, type Side } from "../units/index.js";
 import type { Spot } from "./box.js";
 import { boxOfDot, type Brush, markerAt, pathData, strokeGroup, stretches } from "./brush.js";
 import type { Layer } from "./layer.js";
@@ -80,12 +80,16 @@ export function plannedSpots(
 const LOOSE = 0.2;
 const CLOSE = 0.02;
 
+/** How far an outline in a picture may stray from the true one, in steps: no eye sees that. */
+const SEEN = 0.001;
+
 function plannedPath(
   marks: CompleteMarks<"mm">,
   shape: OutlineOptions,
   { view }: Brush,
 ): readonly Cubic<"px">[] {
-  return mapPath(outlinePath(outline(marks, shape)), (point) => px(view.place(point)));
+  const place = (point: FlatPoint<"mm">): FlatPoint<"px"> => px(view.place(point));
+  return mapPathWithin(outlinePath(outline(marks, shape)), place, px(SEEN * view.size));
 }
 
 function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush): readonly Spot[] {

@@ -7,7 +7,7 @@ import { rootBetween } from "./root-between.js";
  * @example
  * ```ts
  * import { hermiteZeros, pchip } from "brow-geometry/geometry";
- * hermiteZeros(pchip([[0, -1], [2, 1], [6, -1]])); // → [1.0, 4.0]
+ * hermiteZeros(pchip([[0, -1], [2, 1]])); // → [1.0]
  * ```
  */
 export function hermiteZeros(curve: HermiteCurve): readonly number[] {

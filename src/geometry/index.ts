@@ -33,6 +33,7 @@ export {
   lineThrough,
   pointOnLine,
 } from "./line.js";
+export { mapPathWithin } from "./map-path-within.js";
 export { midpoint } from "./midpoint.js";
 export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
 export { pathArea } from "./path-area.js";

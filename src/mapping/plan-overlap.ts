@@ -25,8 +25,8 @@ import type { MarkPlan } from "./plan.js";
  * });
  * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
  * const { left } = planOverlap(planMarks(face));
- * left?.hairOutside; // → 3.0
- * left?.skinInside; // → 42.6
+ * left?.hairOutside; // → 24.5
+ * left?.skinInside; // → 36.5
  * ```
  */
 export function planOverlap({

@@ -1,6 +1,13 @@
-import { type Cubic, flatten, mapPath, pathArea, reversePath } from "../geometry/index.js";
+import { type Cubic, flatten, mapPathWithin, pathArea, reversePath } from "../geometry/index.js";
 import type { Brow } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, type Length, type Point, type Unit } from "../units/index.js";
+import {
+  type FlatPoint,
+  flatPoint,
+  type Length,
+  length,
+  type Point,
+  type Unit,
+} from "../units/index.js";
 import type { Outline } from "./outline.js";
 
 /**
@@ -58,8 +65,11 @@ export function outlineBorders<U extends Unit>(
 }
 
 /**
- * An outline with every point mapped, from the face to the photo for example: exact where the map
- * keeps straight lines straight and even, as that of a frame that is not turned does.
+ * An outline under a map, from the face to the photo for example: exact but for rounding where the map
+ * keeps straight lines straight and even. Where it bends them, as the frame of a turned head does, the
+ * curves stray from the true image by no more than `error`, 0.01 px or mm where nothing else is said.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
  *
  * @example
  * ```ts
@@ -73,15 +83,18 @@ export function outlineBorders<U extends Unit>(
 export function mapOutline<From extends Unit, To extends Unit>(
   outline: Outline<From>,
   map: (point: FlatPoint<From>) => Point<To>,
+  error: Length<To> = length(0.01),
 ): Outline<To> {
   const flat = (point: FlatPoint<From>): FlatPoint<To> => {
     const [x, y] = map(point);
     return flatPoint(x, y);
   };
+  const mapped = (path: readonly Cubic<From>[]): readonly Cubic<To>[] =>
+    mapPathWithin(path, flat, error);
   return {
-    upper: mapPath(outline.upper, flat),
-    tail: mapPath(outline.tail, flat),
-    lower: mapPath(outline.lower, flat),
-    front: mapPath(outline.front, flat),
+    upper: mapped(outline.upper),
+    tail: mapped(outline.tail),
+    lower: mapped(outline.lower),
+    front: mapped(outline.front),
   };
 }

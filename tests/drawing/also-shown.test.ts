@@ -2,7 +2,6 @@ import { test } from "@fast-check/vitest";
 import {
   type BrowPlan,
   checkDrawn,
-  type CompleteMarks,
   type DrawnCheck,
   drawPlan,
   drawSheet,

@@ -2,6 +2,7 @@ import { test } from "@fast-check/vitest";
 import {
   completeMarks,
   faceFrame,
+  flatPoint,
   mapOutline,
   mm,
   outline,
@@ -12,13 +13,15 @@ import {
   scaleFromReference,
   px,
   toPhoto,
+  turnToFront,
 } from "brow-geometry";
-import { flatten, pathArea } from "brow-geometry/geometry";
+import { flatten, mapPath, pathArea, pointOnCubic } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticHead, turnedHead } from "../support/synthetic-head.js";
 
 const marks = completeMarks({
   upperStart: mm([15, 20]),
@@ -73,6 +76,44 @@ describe("mapOutline", () => {
       expect(nearest).toBeLessThan(0.02 / pose.factor);
     }
     expectClose(outlineArea(onPhoto) * pose.factor ** 2, outlineArea(drawn), 1e-3);
+  });
+});
+
+describe("mapOutline onto the photo of a turned head", () => {
+  const photo = photograph(turnedHead(syntheticHead(), 9), {
+    factor: 0.1,
+    tilt: 8,
+    at: [1000, 900],
+  });
+  const frame = turnToFront(photo, scaleFromReference(px([0, 0]), px([500, 0]), mm(50)));
+
+  it.each([0.5, 0.01, 0.0001])("strays by no more than %s px", (error) => {
+    const onPhoto = mapOutline(drawn, (point) => toPhoto(point, frame), px(error));
+    const fine = outlinePath(onPhoto).flatMap((cubic) => flatten([cubic], px(error / 50)));
+    for (const cubic of outlinePath(drawn)) {
+      for (let part = 0; part <= 40; part += 1) {
+        const [x, y] = toPhoto(pointOnCubic(cubic, part / 40), frame);
+        const nearest = Math.min(
+          ...fine.map((other, index) => fromSegment([x, y], fine.at(index - 1) ?? other, other)),
+        );
+        expect(nearest).toBeLessThan(1.1 * error);
+      }
+    }
+  });
+
+  it("needs more than the images of the control points", () => {
+    const byControls = mapPath(outlinePath(drawn), (point) => {
+      const [x, y] = toPhoto(point, frame);
+      return flatPoint<"px">(x, y);
+    });
+    const fine = byControls.flatMap((cubic) => flatten([cubic], px(0.001)));
+    const strays = outlinePath(drawn).map((cubic) => {
+      const [x, y] = toPhoto(pointOnCubic(cubic, 0.5), frame);
+      return Math.min(
+        ...fine.map((other, index) => fromSegment([x, y], fine.at(index - 1) ?? other, other)),
+      );
+    });
+    expect(Math.max(...strays)).toBeGreaterThan(0.05);
   });
 });
 
