@@ -53,10 +53,10 @@ export interface Person {
 }
 
 /** Draws a person from the priors that the library states; her size varies by 4 % (invented). */
-export function drawPerson({ normal, rectangular }: Deviations): Person {
+export function drawPerson({ normal, rectangular }: Deviations, brow = BROW): Person {
   const size = 1 + 0.04 * normal();
   const iris = IRIS_WIDTH.value + IRIS_WIDTH.u * normal();
-  const face = withIris(scaled(usedLandmarks(), size), iris);
+  const face = withIris(scaled(usedLandmarks(brow), size), iris);
   const modelled = skinOf(face, "modelled");
   return {
     face,
@@ -69,11 +69,11 @@ export function drawPerson({ normal, rectangular }: Deviations): Person {
 }
 
 /** The landmarks that the lengths of the study read; the rest would only take time. */
-function usedLandmarks(): Face<"mm"> {
+function usedLandmarks(brow: Brow<"mm">): Face<"mm"> {
   const { right, left, midline } = syntheticFace();
   return {
     right: pointsOf(right),
-    left: { ...pointsOf(left), brow: BROW },
+    left: { ...pointsOf(left), brow },
     midline: { sellion: midline.sellion, subnasale: midline.subnasale, stomion: midline.stomion },
   };
 }

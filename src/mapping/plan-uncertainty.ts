@@ -71,7 +71,7 @@ export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERT
       shift: measured(0, space.shift),
       perspective: measured(0, space.perspective),
     },
-    { linearity: "assumed" },
+    { linearity: "averaged" },
   ).u;
 }
 
@@ -112,7 +112,7 @@ export function uncertaintyOnPhoto(
       distance: measured(camera?.distance ?? 0, distanceU(scale)),
       prominence: measured(camera?.prominence ?? 0, prominenceU(camera)),
     },
-    { linearity: "assumed" },
+    { linearity: "averaged" },
   ).u;
 }
 
