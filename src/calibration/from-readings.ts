@@ -128,13 +128,14 @@ function shareOf(side: Side, front: Measured, tail: Measured): Measured {
 function requireReadable(
   side: Side,
   name: string,
-  reading: Reading | undefined,
+  reading: unknown,
 ): asserts name is ReadableMeasure {
-  if (Object.hasOwn(READABLE, name) && reading !== undefined) return;
+  // A form sends null for a field that nobody filled in.
+  if (Object.hasOwn(READABLE, name) && reading !== undefined && reading !== null) return;
   throw new GeometryError("out-of-range", {
     where: "fromReadings",
     field: `${side}.${name}`,
     value: reading,
-    need: `a reading of ${Object.keys(READABLE).join(", ")}`,
+    need: `a reading of ${Object.keys(READABLE).join(", ")}, or to be left out`,
   });
 }

@@ -1,10 +1,11 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
-import { fitMidline } from "../symmetry/index.js";
+import { faceFrame } from "../symmetry/index.js";
 import {
   GeometryError,
   mm,
   requireFinitePoint,
+  requireObject,
   requirePositive,
   type Scale,
   WORKING_TOLERANCES,
@@ -69,6 +70,7 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
 }
 
 function settle(face: Face<"px">, options: CaptureOptions): Capture {
+  requireObject(HERE, "options", options, "an object with a purpose");
   const { purpose, scale, tolerance = USUAL_TOLERANCE, limits = {}, ...told } = options;
   requireFiniteFace("face", face);
   requirePositive(HERE, "tolerance", tolerance);
@@ -78,6 +80,7 @@ function settle(face: Face<"px">, options: CaptureOptions): Capture {
     requirePositive(HERE, "cameraDistance", told.cameraDistance.value);
   }
   if (told.baseline !== undefined) requireBaseline(told.baseline);
+  requireLimits(limits);
   return {
     ...told,
     face,
@@ -102,7 +105,27 @@ function limitsOf(purpose: CapturePurpose): CaptureLimits {
   });
 }
 
+/** A limit under a name that nobody looks up would be passed over without a word. */
+function requireLimits(limits: Partial<CaptureLimits>): void {
+  for (const [name, limit] of Object.entries(limits)) {
+    if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {
+      throw new GeometryError("out-of-range", {
+        where: HERE,
+        field: `limits.${name}`,
+        value: limit,
+        need: `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`,
+      });
+    }
+    requireObject(HERE, `limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
+    requireObject(HERE, `limits.${name}.limits`, limit.limits, "lower, upper, or both");
+  }
+}
+
 function requireFiniteFace(name: string, face: Face<"px">): void {
+  requireObject(HERE, name, face, "a face with right, left and midline");
+  for (const part of ["right", "left", "midline"] as const) {
+    requireObject(HERE, `${name}.${part}`, face[part], "an object with landmarks, or {}");
+  }
   mapFace(face, (point, landmark) => {
     requireFinitePoint(HERE, `${name}, ${landmark ?? "relief"}`, point);
     return point;
@@ -127,11 +150,14 @@ function scaleOfIrises(face: Face<"px">): Scale | undefined {
   return "answer" in scale ? scale.answer : undefined;
 }
 
+/** Which side is which does not depend on the scale. */
+const ANY_SCALE: Scale = { from: "px", to: "mm", factor: 1, u: 0, source: "given", notes: [] };
+
 function sidesFindings(face: Face<"px">): readonly Finding[] {
-  const midline = attempt(() => fitMidline(face), ["sides-swapped", ...NO_MIDLINE]);
-  if ("answer" in midline) return [];
-  if (midline.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
-  if (midline.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake")];
+  const frame = attempt(() => faceFrame(face, ANY_SCALE), ["sides-swapped", ...NO_MIDLINE]);
+  if ("answer" in frame) return [];
+  if (frame.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
+  if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake")];
   const need = "both inner eye corners and a landmark of nose, mouth or chin";
   return [unchecked("sides", "Whether right and left are the client's own", need)];
 }

@@ -6,6 +6,11 @@ const FACTS = {
   relaxed: "the client's face was relaxed",
 } as const;
 
+const CONTRARY = {
+  upright: "the client did not sit upright",
+  relaxed: "the client's face was not relaxed",
+} as const;
+
 /**
  * What was declared of the client's posture, and what was not. A brow that stands elsewhere than in
  * the baseline speaks against either: lying down moves brows, and so does a tense forehead.
@@ -19,6 +24,9 @@ export function declaredFindings(
     .sort((one, other) => offOf(other) - offOf(one))[0];
   return (["upright", "relaxed"] as const).map((check) => {
     const fact = FACTS[check];
+    if (declared?.[check] === false) {
+      return finding(check, "declared-contrary", "retake", { fact: CONTRARY[check] });
+    }
     if (declared?.[check] !== true) return finding(check, "not-declared", "unchecked", { fact });
     if (moved === undefined) return finding(check, "declared", "declared", { fact });
     return finding(check, "declaration-questioned", "caution", {

@@ -44,6 +44,7 @@ export const FOUND = {
   "not-checked": "{what}: not checked.",
   declared: "Declared, not seen: {fact}.",
   "not-declared": "Nobody declared that {fact}, and a picture cannot show it.",
+  "declared-contrary": "It was declared that {fact}: brows stand elsewhere then.",
   "declaration-questioned":
     "It was declared that {fact}, but the {side} brow stands {size:1} mm {where} than in the baseline.",
 } as const;
@@ -78,5 +79,7 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "not-checked": "It takes {need}.",
   declared: "Check every distance again upright.",
   "not-declared": "Seat the client upright with a relaxed face, and declare it.",
+  "declared-contrary":
+    "Seat the client upright, let the forehead rest, and take the picture again.",
   "declaration-questioned": "Ask again, and measure both brows by ruler, upright.",
 };

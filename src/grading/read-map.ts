@@ -7,7 +7,7 @@ import {
   type MeasureDeviation,
 } from "../mapping/index.js";
 import { compareSides, type SideDifference } from "../symmetry/index.js";
-import { GeometryError, type Measured, type Side } from "../units/index.js";
+import { GeometryError, type Measured, requireObject, type Side } from "../units/index.js";
 import type { GradingReference } from "./grade.js";
 
 /** A map as far as it can be read: against its reference, and one side against the other. */
@@ -23,6 +23,8 @@ export function readMap(
   reference: GradingReference,
   options: DrawnOptions,
 ): ReadMap {
+  requireMap(where, drawn);
+  requireReference(where, reference);
   const { readings = { right: {}, left: {} } } = drawn;
   if (reference.kind === "plan" && (hasDots(drawn) || hasReadings(readings))) {
     const { measures, comparison } = checkDrawn(reference.plan, drawn, options);
@@ -41,6 +43,54 @@ export function readMap(
       reference.kind === "readings" ? checkReadings(reference.readings, readings, options) : [],
     differences: compareSides(readings, options).differences,
   };
+}
+
+/** A sheet that was passed for a map would read as an empty one. */
+function requireMap(where: string, drawn: DrawnMap): void {
+  requireObject(where, "drawn", drawn, "an object with marks, readings, or both");
+  if ("right" in drawn || "left" in drawn) {
+    throw new GeometryError("not-parsed", {
+      where,
+      field: "drawn",
+      value: drawn,
+      need: "a sheet of readings as { readings: … }",
+    });
+  }
+  if (drawn.readings !== undefined) requireSheet(where, "drawn.readings", drawn.readings);
+}
+
+function requireReference(where: string, reference: GradingReference): void {
+  requireObject(where, "reference", reference, 'an object with kind "plan", "readings" or "none"');
+  const { kind } = reference;
+  switch (kind) {
+    case "plan":
+      requireObject(where, "reference.plan", reference.plan, "a plan");
+      return;
+    case "readings":
+      requireSheet(where, "reference.readings", reference.readings);
+      return;
+    case "none":
+      return;
+    default:
+      throw new GeometryError("out-of-range", {
+        where,
+        field: "reference.kind",
+        value: kind,
+        need: '"plan", "readings" or "none"',
+      });
+  }
+}
+
+/** Readings as `fromReadings` answers them. */
+function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured>): void {
+  requireObject(where, field, sheet, "what fromReadings answers");
+  for (const side of SIDES) {
+    requireObject(where, `${field}.${side}`, sheet[side], "what fromReadings answers");
+    for (const [name, reading] of Object.entries(sheet[side])) {
+      const need = "a value with its u, as fromReadings answers it";
+      requireObject(where, `${field}.${side}.${name}`, reading, need);
+    }
+  }
 }
 
 const SIDES: readonly Side[] = ["right", "left"];

@@ -1,5 +1,6 @@
 import type { MeasureName } from "../landmarks/index.js";
-import { GeometryError, requirePositive } from "../units/index.js";
+import { MEASURE_NAMES } from "../symmetry/index.js";
+import { GeometryError, requireObject, requirePositive } from "../units/index.js";
 
 /**
  * One thing that earns points.
@@ -61,15 +62,26 @@ function rulerSheetRubric(): Rubric {
   };
 }
 
+const KINDS: readonly string[] = ["reference", "evenness"];
+
+/** What is read on the sides, and between them: only a reference has the latter, too. */
+const WITH_BETWEEN: readonly string[] = [...MEASURE_NAMES, "startToStart"];
+
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
 export function requireRubric(where: string, { items }: Rubric): void {
   const need = (value: unknown, what: string, field: string): GeometryError =>
     new GeometryError("out-of-range", { where, field, value, need: what });
+  requireObject(where, "rubric.items", items, "a list of items");
   if (items.length === 0) throw need(items, "at least one item", "rubric.items");
   const seen = new Set<string>();
   items.forEach(({ kind, measure, points }, index) => {
     const field = `rubric.items[${index}]`;
     requirePositive(where, `${field}.points`, points);
+    if (!KINDS.includes(kind)) throw need(kind, '"reference" or "evenness"', `${field}.kind`);
+    const named: readonly string[] = kind === "reference" ? WITH_BETWEEN : MEASURE_NAMES;
+    if (!named.includes(measure)) {
+      throw need(measure, `one of ${named.join(", ")}`, `${field}.measure`);
+    }
     if (seen.has(`${kind} ${measure}`)) {
       throw need(measure, `each measure once for ${kind}`, `${field}.measure`);
     }

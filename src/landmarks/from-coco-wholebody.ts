@@ -1,7 +1,7 @@
 import { GeometryError } from "../units/index.js";
 import type { Face } from "./face.js";
 import type { MarkupOptions } from "./markup-options.js";
-import type { MarkupPoint, MarkupPoints } from "./markup-points.js";
+import { lengthOf, type MarkupPoint, type MarkupPoints } from "./markup-points.js";
 import { COCO_FACE, type NostrilAlare } from "./points68-markup.js";
 import { faceFromMarkup } from "./read-markup.js";
 
@@ -30,12 +30,13 @@ export function fromCocoWholeBody(
   options: MarkupOptions<NostrilAlare>,
 ): Face<"px"> {
   const { size } = COCO_FACE;
-  const first = keypoints.length === 3 * WHOLE_BODY.size ? WHOLE_BODY.face : 0;
-  if (first === 0 && keypoints.length !== 3 * size) {
+  const count = lengthOf(keypoints);
+  const first = count === 3 * WHOLE_BODY.size ? WHOLE_BODY.face : 0;
+  if (first === 0 && count !== 3 * size) {
     throw new GeometryError("wrong-count", {
       where: "fromCocoWholeBody",
-      field: "keypoints.length",
-      value: keypoints.length,
+      field: count === undefined ? "keypoints" : "keypoints.length",
+      value: count,
       need: `${3 * size} or ${3 * WHOLE_BODY.size} numbers`,
     });
   }

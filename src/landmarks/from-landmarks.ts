@@ -1,4 +1,4 @@
-import { eachSide, GeometryError, type Sides } from "../units/index.js";
+import { eachSide, GeometryError, requireObject, type Sides } from "../units/index.js";
 import type { Face, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
 import { MIDLINE_LANDMARKS, SIDE_PARTS } from "./landmark-names.js";
 import { BY_HAND } from "./landmark-uncertainty.js";
@@ -61,6 +61,11 @@ export function fromLandmarks(
   names: LandmarkNames,
   options: SourceOptions,
 ): Face<"px"> {
+  requireObject(HERE, "points", points, "points by their names, or a list of points");
+  requireObject(HERE, "names", names, "an object with the names of right and left");
+  eachSide((side) =>
+    requireObject(HERE, `names.${side}`, names[side], "an object with names of points, or {}"),
+  );
   const labels: string[] = [];
   const indexOf = (name: PointName, field: string): number => {
     const label = String(name);
@@ -68,7 +73,7 @@ export function fromLandmarks(
     if (known >= 0) return known;
     if (!Object.hasOwn(points, label)) {
       const need = "the name of a point; where a point is missing, give null for it";
-      throw new GeometryError("out-of-range", { where: "fromLandmarks", field, value: name, need });
+      throw new GeometryError("out-of-range", { where: HERE, field, value: name, need });
     }
     return labels.push(label) - 1;
   };
@@ -90,8 +95,10 @@ export function fromLandmarks(
     depth: "measured",
   };
   const ordered = labels.map((label) => (points as Record<string, MarkupPoint | null>)[label]);
-  return faceFromMarkup("fromLandmarks", markup, ordered, options);
+  return faceFromMarkup(HERE, markup, ordered, options);
 }
+
+const HERE = "fromLandmarks";
 
 type IndexOf = (name: PointName, field: string) => number;
 
@@ -121,7 +128,7 @@ function placesOf(
     if (!known.includes(landmark)) {
       const need = `to be left out, or one of ${known.join(", ")} instead`;
       throw new GeometryError("out-of-range", {
-        where: "fromLandmarks",
+        where: HERE,
         field: path,
         value: name,
         need,

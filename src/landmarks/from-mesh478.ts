@@ -1,6 +1,6 @@
 import type { Face } from "./face.js";
 import type { MarkupOptions } from "./markup-options.js";
-import type { MarkupPoints } from "./markup-points.js";
+import { lengthOf, type MarkupPoints } from "./markup-points.js";
 import { MESH_468, MESH_478, type MeshAlare } from "./mesh-markup.js";
 import { faceFromMarkup } from "./read-markup.js";
 
@@ -25,6 +25,6 @@ export function fromMesh478(
   landmarks: MarkupPoints,
   options: MarkupOptions<MeshAlare>,
 ): Face<"px"> {
-  const markup = landmarks.length === MESH_468.size ? MESH_468 : MESH_478;
+  const markup = lengthOf(landmarks) === MESH_468.size ? MESH_468 : MESH_478;
   return faceFromMarkup("fromMesh478", markup, landmarks, options);
 }

@@ -6,6 +6,7 @@ import {
   hasDepth,
   type Point,
   requireFinitePoint,
+  requireObject,
   type Sides,
 } from "../units/index.js";
 import type { Face, LandmarkSource, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
@@ -76,12 +77,19 @@ export interface MillimetreOptions {
  * ```
  */
 export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions): Face<"mm"> {
-  const turn = turner(options.axes);
+  requireObject(HERE, "face", face, "an object with right, left and midline");
+  requireObject(HERE, "options", options, "an object with axes");
+  const { axes } = options;
+  requireObject(HERE, "options.axes", axes, "the directions left and up, and viewer");
+  for (const part of ["right", "left", "midline"] as const) {
+    requireObject(HERE, part, face[part], "an object with landmarks, or {}");
+  }
+  const turn = turner(axes);
   const turned = mapFace(face as unknown as Face<"mm">, turn);
   const { right, left } = turned;
   if (right.endocanthion === undefined || left.endocanthion === undefined) {
     throw new GeometryError("missing-landmark", {
-      where: "faceFromMillimetres",
+      where: HERE,
       field: right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion",
       value: undefined,
       need: "a point: the middle of both becomes the origin",
@@ -94,7 +102,7 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
     if (!hasDepth(point)) return flatPoint(x, y);
     return deepPoint(x, y, hasDepth(origin) ? point[2] - origin[2] : point[2]);
   });
-  requireSideOrder("faceFromMillimetres", moved, "up");
+  requireSideOrder(HERE, moved, "up");
   const notes = standInNotes(moved);
   return {
     ...moved,
@@ -103,26 +111,37 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
   };
 }
 
+const HERE = "faceFromMillimetres";
+
+const AXIS: Readonly<Record<AxisDirection, 0 | 1 | 2>> = {
+  x: 0,
+  "-x": 0,
+  y: 1,
+  "-y": 1,
+  z: 2,
+  "-z": 2,
+};
+
 /** A map from the axes declared to left, up and towards the viewer. */
 function turner({ left, up, viewer }: MillimetreAxes): (point: Point<"mm">) => Point<"mm"> {
   const declared = [left, up, ...(viewer === undefined ? [] : [viewer])];
-  const axes = declared.map((direction) => "xyz".indexOf(direction.replace("-", "")));
-  if (new Set(axes).size < declared.length || axes.includes(-1)) {
+  const known = declared.every((direction) => Object.hasOwn(AXIS, direction));
+  if (!known || new Set(declared.map((direction) => AXIS[direction])).size < declared.length) {
     throw new GeometryError("out-of-range", {
-      where: "faceFromMillimetres",
+      where: HERE,
       field: "axes",
       value: declared,
       need: 'different axes, each "x", "y" or "z", or one of these with a minus before it',
     });
   }
   return (point) => {
-    requireFinitePoint("faceFromMillimetres", "face", point);
+    requireFinitePoint(HERE, "face", point);
     const along = (direction: AxisDirection, field: string): number => {
-      const value = point["xyz".indexOf(direction.replace("-", ""))];
+      const value = (point as readonly number[])[AXIS[direction]];
       if (value === undefined) {
         const need = `an axis that every point has, not ${direction} where a point is flat`;
         throw new GeometryError("out-of-range", {
-          where: "faceFromMillimetres",
+          where: HERE,
           field: `axes.${field}`,
           value: point,
           need,
@@ -135,7 +154,7 @@ function turner({ left, up, viewer }: MillimetreAxes): (point: Point<"mm">) => P
     if (!hasDepth(point)) return flatPoint(x, y);
     if (viewer !== undefined) return deepPoint(x, y, along(viewer, "viewer"));
     throw new GeometryError("out-of-range", {
-      where: "faceFromMillimetres",
+      where: HERE,
       field: "axes.viewer",
       value: undefined,
       need: "the direction towards the viewer, since points carry depth",

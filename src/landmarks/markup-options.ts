@@ -1,6 +1,11 @@
-import { GeometryError, requirePositive } from "../units/index.js";
+import {
+  GeometryError,
+  type Measured,
+  requireObject,
+  requirePositive,
+  requireUncertainty,
+} from "../units/index.js";
 import type { LandmarkUncertainty } from "./face.js";
-import type { Measured } from "../units/index.js";
 
 /** Size of a picture in pixels. */
 export interface ImageSize {
@@ -44,10 +49,41 @@ export type MarkupPicture =
   | { readonly coordinates: "pixels"; readonly image?: ImageSize }
   | { readonly coordinates: "normalised"; readonly image: ImageSize };
 
+/** Refuses options that say nothing, or something that has no meaning, instead of passing it over. */
+export function requireOptions(
+  where: string,
+  options: MarkupOptions<string>,
+  points: number,
+): void {
+  requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
+  const { mirrored = "no", missing = [], uncertainty = {} } = options;
+  const refuse = (field: string, value: unknown, need: string): never => {
+    throw new GeometryError("out-of-range", { where, field, value, need });
+  };
+  if (!MIRRORINGS.includes(mirrored)) {
+    refuse("mirrored", mirrored, MIRRORINGS.map((known) => `"${known}"`).join(" or "));
+  }
+  const isPoint = (index: number): boolean =>
+    Number.isInteger(index) && index >= 0 && index < points;
+  if (!Array.isArray(missing) || !missing.every(isPoint)) {
+    refuse("missing", missing, `a list of numbers of points, from 0 to ${points - 1}`);
+  }
+  requireObject(where, "uncertainty", uncertainty, "an object with default, landmarks, or both");
+  if (uncertainty.default !== undefined) {
+    requireUncertainty(where, "uncertainty.default", uncertainty.default);
+  }
+  for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
+    requireUncertainty(where, `uncertainty.landmarks.${name}`, u);
+  }
+}
+
+const MIRRORINGS: readonly Mirroring[] = ["no", "frame", "coordinates"];
+
 /** The size of the image, where the options give one that makes sense. */
 export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
   const image = options.image;
   if (image === undefined) return undefined;
+  requireObject(where, "image", image, "the width and height of the picture");
   requirePositive(where, "image.width", image.width);
   requirePositive(where, "image.height", image.height);
   return image;

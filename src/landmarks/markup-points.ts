@@ -1,6 +1,18 @@
-import { deepPoint, flatPoint, GeometryError, type Point, requireFinite } from "../units/index.js";
+import {
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  type Point,
+  requireFinite,
+  requireObject,
+} from "../units/index.js";
 import type { Markup, Place } from "./markup.js";
-import { imageSize, type MarkupOptions, requireImageSize } from "./markup-options.js";
+import {
+  imageSize,
+  type MarkupOptions,
+  requireImageSize,
+  requireOptions,
+} from "./markup-options.js";
 
 /** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
 export type MarkupPoint =
@@ -38,6 +50,7 @@ export function readPoints(
   options: MarkupOptions<string>,
 ): PicturePoints {
   requireSize(where, landmarks, markup.size);
+  requireOptions(where, options, markup.size);
   const missing = new Set(options.missing);
   const raw = landmarks.map((point, index) =>
     missing.has(index) || isMissing(point)
@@ -73,11 +86,13 @@ type RawPoints = readonly (RawPoint | undefined)[];
 
 function isMissing(point: MarkupPoint | null | undefined): point is null | undefined {
   if (point === null || point === undefined) return true;
+  if (typeof point !== "object") return false;
   // Points that a detector did not find come as zeros with visibility 0.
   return "visibility" in point && point.visibility === 0 && point.x === 0 && point.y === 0;
 }
 
 function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
+  requireObject(where, field, point, "[x, y], [x, y, z], an object with x and y, or null");
   const [x, y, z] = "x" in point ? [point.x, point.y, point.z] : point;
   requireFinite(where, `${field}.x`, x);
   requireFinite(where, `${field}.y`, y);
@@ -91,12 +106,18 @@ function fieldOf({ labels }: Markup, index: number): string {
 
 function requireSize(where: string, landmarks: MarkupPoints, size: number): void {
   if (Array.isArray(landmarks) && landmarks.length === size) return;
+  const known = lengthOf(landmarks);
   throw new GeometryError("wrong-count", {
     where,
-    field: "landmarks.length",
-    value: landmarks.length,
+    field: known === undefined ? "landmarks" : "landmarks.length",
+    value: known,
     need: `${size} points`,
   });
+}
+
+/** Where a detector found no face, there is no list. */
+export function lengthOf(list: readonly unknown[] | null | undefined): number | undefined {
+  return list?.length;
 }
 
 /** How many pixels one unit of x and one of y are. */

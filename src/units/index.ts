@@ -54,6 +54,7 @@ export {
   type Unit,
 } from "./quantity.js";
 export { readCaliper, type ReadingOptions, readRuler } from "./read-ruler.js";
+export { requireObject } from "./require-object.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./result-components.js";
 export {
   type Scale,

@@ -58,6 +58,7 @@ describe("fromReadings", () => {
     ["a name of every object", { right: { constructor: mm(30) } as never }, "out-of-range"],
     ["what no ruler reads", { left: { area: mm(30) } as never }, "out-of-range"],
     ["a negative reading", { left: { tail: mm(-1) } }, "out-of-range"],
+    ["an empty field of a form", { left: { tail: null as never } }, "out-of-range"],
     ["NaN", { left: { tail: mm(Number.NaN) } }, "not-finite"],
     ["front and tail of nothing", { left: { front: mm(0), tail: mm(0) } }, "out-of-range"],
   ])("refuses %s", (_, wrong, code) => {

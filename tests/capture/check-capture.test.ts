@@ -307,6 +307,15 @@ describe("checkCapture", () => {
         ["not-declared", "upright", "unchecked"],
         ["not-declared", "relaxed", "unchecked"],
       ]);
+      const lying = checkCapture(
+        pictured(deepFace()),
+        told({ declared: { upright: false, relaxed: true } }),
+      );
+      expect(lying.map(({ code, check, severity }) => [code, check, severity])).toEqual([
+        ["declared-contrary", "upright", "retake"],
+        ["declared", "relaxed", "declared"],
+      ]);
+      expect(lying[0]?.text).toContain("declared that the client did not sit upright");
       const half = checkCapture(pictured(deepFace()), told({ declared: { relaxed: true } }));
       expect(half.map(({ code }) => code)).toEqual(["not-declared", "declared"]);
     });
@@ -456,6 +465,20 @@ describe("checkCapture", () => {
       "cameraDistance is 0",
     ],
     [
+      "a limit that nobody looks up",
+      told({ limits: { rol: CAPTURE_LIMITS.map.roll } as never }),
+      {},
+      "needs another name: one of canthalIndex",
+    ],
+    [
+      "a limit that is a number",
+      told({ limits: { roll: 5 } as never }),
+      {},
+      "limits.roll is 5; needs an object such as CAPTURE_LIMITS has",
+    ],
+    ["no options", undefined as never, {}, "options is missing; needs an object with a purpose"],
+    ["half a face", told(), { right: undefined as never }, "face.right is missing; needs an"],
+    [
       "a mirrored baseline",
       told({ baseline: mapFace(pictured(deepFace()), (point) => mirroredAt(0, point)) }),
       {},
@@ -464,6 +487,12 @@ describe("checkCapture", () => {
   ])("refuses %s", (_, options, part, message) => {
     const face: Face<"px"> = { ...pictured(deepFace()), ...part };
     expect(refusal(() => checkCapture(face, options)).message).toContain(message);
+  });
+
+  it("refuses no face at all", () => {
+    expect(refusal(() => checkCapture(null as never, told())).message).toContain(
+      "checkCapture: face is null; needs a face with right, left and midline",
+    );
   });
 });
 

@@ -354,6 +354,43 @@ describe("gradeMap refuses", () => {
     );
   });
 
+  it.each([
+    ["a kind", { kind: "beauty", measure: "front" }, 'items[0].kind is "beauty"; needs'],
+    ["a measure", { kind: "reference", measure: "colour" }, 'measure is "colour"; needs one of'],
+    [
+      "evenness of what has no sides",
+      { kind: "evenness", measure: "startToStart" },
+      'measure is "startToStart"; needs one of front, tail',
+    ],
+  ])("%s that it does not know", (_, item, message) => {
+    const options = only([{ ...item, points: 1 } as never]);
+    expect(refusal(() => gradeMap({}, none, options)).message).toContain(message);
+  });
+
+  // What JavaScript lets pass: each would read as an empty sheet, or fail somewhere inside.
+  it.each([
+    ["no map", undefined, none, "drawn is missing; needs an object with marks"],
+    ["a sheet for a map", trainee, none, "needs a sheet of readings as { readings: … }"],
+    ["no reference", {}, undefined, 'reference is missing; needs an object with kind "plan"'],
+    ["a sheet for a reference", {}, teacher, 'reference.kind is missing; needs "plan"'],
+    ["no plan", {}, { kind: "plan" }, "reference.plan is missing; needs a plan"],
+    [
+      "readings as they were written",
+      { readings: { right: { front: "30 mm" }, left: {} } },
+      none,
+      'drawn.readings.right.front is "30 mm"; needs a value with its u, as fromReadings',
+    ],
+    [
+      "a sheet of one side",
+      { readings: { right: {} } },
+      none,
+      "drawn.readings.left is missing; needs what fromReadings answers",
+    ],
+  ])("%s", (_, drawn, reference, message) => {
+    const error = refusal(() => gradeMap(drawn as never, reference as never));
+    expect(error.message).toContain(message);
+  });
+
   it("dots without a plan on whose face they could be read", () => {
     const { marks } = planBrows(syntheticFace());
     for (const reference of [asked, none]) {

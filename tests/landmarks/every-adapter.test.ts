@@ -213,6 +213,21 @@ describe.each(cases)("$name", ({ points, brow, cheilion, pairs, read, readMissin
     expect(landmarkUncertainty(better, "cheilion")).toBe(0.4);
   });
 
+  it.each([
+    ["a word on mirroring that has no meaning", { mirrored: true }, "mirrored is true; needs"],
+    ["a point that the markup does not have", { missing: [999] }, "missing is [999]; needs"],
+    ["missing points that are no list", { missing: 5 }, "missing is 5; needs a list"],
+    ["a negative uncertainty", { uncertainty: { default: -1 } }, "uncertainty.default is -1"],
+    [
+      "a negative uncertainty of a landmark",
+      { uncertainty: { landmarks: { pupil: -1 } } },
+      "uncertainty.landmarks.pupil is -1; needs 0 or more",
+    ],
+    ["a picture without size", { image: null }, "image is null; needs the width and height"],
+  ])("refuses %s", (_, options, message) => {
+    expect(refusal(() => read(points, options)).message).toContain(message);
+  });
+
   it("notes every stand-in that it holds", () => {
     const noted = face.notes?.filter(({ code }) => code === "stand-in") ?? [];
     expect(noted.map(({ values }) => values)).toEqual(face.standIns);
@@ -237,6 +252,57 @@ describe("alare by name", () => {
     expect(without.standIns?.map(({ landmark }) => landmark)).not.toContain("alare");
     const error = refusal(() => one.read(one.points, { alare: "toString" }));
     expect(error.message).toContain(`alare is "toString"; needs "`);
+  });
+});
+
+// What JavaScript lets pass: a detector that found no face, or options that were forgotten.
+describe("nothing to read", () => {
+  it.each([
+    ["fromMesh478", fromMesh478, "landmarks is missing; needs 478 points"],
+    ["fromPoints68", fromPoints68, "landmarks is missing; needs 68 points"],
+    ["fromPoints98", fromPoints98, "landmarks is missing; needs 98 points"],
+    ["fromCocoWholeBody", fromCocoWholeBody, "keypoints is missing; needs 204 or 399 numbers"],
+  ] as const)("is refused by %s", (_, read, message) => {
+    expect(refusal(() => read(undefined as never, pixels)).message).toContain(message);
+  });
+
+  it("is refused where points are none", () => {
+    const numbers = (count: number): never => Array.from({ length: count }, () => 5) as never;
+    for (const [read, count] of [
+      [fromMesh478, 478],
+      [fromPoints68, 68],
+      [fromPoints98, 98],
+    ] as const) {
+      const { code, message } = refusal(() => read(numbers(count), pixels));
+      expect(code).toBe("not-parsed");
+      expect(message).toContain("landmarks[0] is 5; needs [x, y], [x, y, z]");
+    }
+    const { message } = refusal(() => fromCocoWholeBody(["5", ...numbers(203)] as never, pixels));
+    expect(message).toContain('landmarks[0].x is "5"; needs a finite number');
+  });
+
+  it("is refused without options", () => {
+    const forgotten = undefined as never;
+    for (const work of [
+      () => fromMesh478(frontalMesh.landmarks, forgotten),
+      () => fromPoints68(frontalPoints68.landmarks, forgotten),
+      () => fromPoints98(points98OfMesh(frontalMesh), forgotten),
+      () => fromCocoWholeBody(triples(frontalPoints68.landmarks), forgotten),
+      () => fromLandmarks(frontalPoints68.landmarks, names, forgotten),
+    ]) {
+      expect(refusal(work).message).toContain(
+        "options is missing; needs an object with coordinates",
+      );
+    }
+    expect(refusal(() => fromLandmarks([], forgotten, pixels)).message).toContain(
+      "names is missing",
+    );
+    expect(refusal(() => fromLandmarks([], {} as never, pixels)).message).toContain(
+      "names.right is missing",
+    );
+    expect(refusal(() => fromLandmarks(forgotten, names, pixels)).message).toContain(
+      "points is missing",
+    );
   });
 });
 

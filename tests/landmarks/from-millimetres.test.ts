@@ -31,6 +31,18 @@ describe("a face from millimetres", () => {
     expect(faceFromMillimetres(scan, { axes, source }).source).toBe(source);
   });
 
+  it.each([
+    ["no face", undefined, { axes: { left: "x", up: "y" } }, "face is missing"],
+    ["half a face", { right: {}, left: {} }, { axes: {} }, "midline is missing"],
+    ["no options", scan, undefined, "options is missing; needs an object with axes"],
+    ["no axes", scan, {}, "options.axes is missing"],
+    ["half the axes", scan, { axes: { left: "x" } }, "axes is"],
+  ])("is refused from %s", (_, face, options, message) => {
+    expect(refusal(() => faceFromMillimetres(face as never, options as never)).message).toContain(
+      message,
+    );
+  });
+
   it("keeps its stand-ins, and notes those that it holds", () => {
     const axes = { left: "x", up: "-y", viewer: "z" } as const;
     const standIns = [
