@@ -1,4 +1,5 @@
 import {
+  type BrowPlan,
   carryBrow,
   type CompleteMarks,
   DOTS,
@@ -36,7 +37,7 @@ export function carryFigure(): string {
       const pins = [...pinsAt(leading.marks, "left"), ...pinsAt(carried.marks, "right")];
       return {
         caption,
-        drawing: drawPlan(planBrows(face, { pins }), { title: caption }),
+        drawing: drawPlan(withoutPins(planBrows(face, { pins })), { title: caption }),
       };
     }),
   );
@@ -49,6 +50,12 @@ function crookedFace(): PlannableFace {
   ) as SyntheticFace;
   const brow = mapBrow(wider.right.brow, ([x, y]) => flatPoint<"mm">(x - 2.5, y - 2));
   return { ...wider, right: { ...wider.right, brow } };
+}
+
+/** The dots stand where they were carried to: no artist has pinned them. */
+function withoutPins(plan: BrowPlan): BrowPlan {
+  const reasons = plan.reasons.filter(({ code }) => code !== "pinned");
+  return { ...plan, reasons, choices: { ...plan.choices, pins: [] } };
 }
 
 function pinsAt(marks: CompleteMarks<"mm">, side: Side): readonly Pin[] {
