@@ -361,6 +361,8 @@ export {
 export {
   type BrowPlan,
   type Carry,
+  type CaptureFindingCode,
+  captureFindings,
   type CautionCode,
   checkDrawn,
   checkReadings,

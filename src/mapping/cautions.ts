@@ -26,6 +26,8 @@ const SENTENCES = {
   "size-implausible":
     "The outer eye corners lie {distance:0} mm apart; those of adults lie {least} to {most} mm apart. Check the scale and its unit before anything else.",
   "capture-finding": "{text}",
+  "expression-differs": "Expression differs between captures. {text}",
+  "pose-differs": "The head was held differently in another capture. {text}",
   "posture-not-kept":
     "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
   "posture-not-declared":
@@ -35,6 +37,23 @@ const SENTENCES = {
 function caution(code: CautionCode, values: NoteValues = {}): Note<CautionCode> {
   return note(code, SENTENCES[code], values);
 }
+
+/** The caution that carries a finding: one of its own where captures contradict each other. */
+function cautionOf(finding: string): (typeof CARRIED)[number] {
+  if (EXPRESSION.includes(finding)) return "expression-differs";
+  return finding === "stable-points-disagree" ? "pose-differs" : "capture-finding";
+}
+
+/** Cautions that carry a finding, with its code and its words among their values. */
+export const CARRIED = ["capture-finding", "expression-differs", "pose-differs"] as const;
+
+/** Findings, of a comparison or of a check against a baseline, that brows stand elsewhere. */
+const EXPRESSION: readonly string[] = [
+  "expression-differs",
+  "brow-raised",
+  "brow-lowered",
+  "declaration-questioned",
+];
 
 /** What whoever uses a plan must know before pigment goes into skin. */
 export function cautionsFor(
@@ -52,7 +71,7 @@ export function cautionsFor(
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : []),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
-    ...findings.map(({ code, text }) => caution("capture-finding", { finding: code, text })),
+    ...findings.map(({ code, text }) => caution(cautionOf(code), { finding: code, text })),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
     ),

@@ -1,3 +1,4 @@
+export { type CaptureFindingCode, captureFindings } from "./capture-findings.js";
 export type { CautionCode } from "./cautions.js";
 export { checkDrawn } from "./check-drawn.js";
 export { checkReadings } from "./check-readings.js";

@@ -1,5 +1,6 @@
 import type { FaceFrame } from "../symmetry/index.js";
 import { GeometryError, type Note } from "../units/index.js";
+import { CARRIED } from "./cautions.js";
 import type { Choices } from "./choices.js";
 import type { DrawnCheck } from "./drawn-check.js";
 import type { BrowPlan } from "./plan.js";
@@ -107,8 +108,12 @@ export function replay(record: MapRecord): BrowPlan {
 /** What the plan was told of the capture: it is kept among the cautions alone. */
 function findingsAmong(cautions: BrowPlan["cautions"]): readonly Note[] {
   return cautions
-    .filter(({ code }) => code === "capture-finding")
-    .map(({ text, values }) => ({ code: String(values.finding), text, values: {} }));
+    .filter(({ code }) => CARRIED.some((carried) => carried === code))
+    .map(({ values: { finding, text } }) => ({
+      code: String(finding),
+      text: String(text),
+      values: {},
+    }));
 }
 
 function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {

@@ -23,7 +23,10 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 
 /** What a plan is told beside the artist's choices. */
 export interface PlanOptions {
-  /** What a check of the capture found, such as `checkCapture`: carried among the cautions. */
+  /**
+   * What speaks against the capture, as `checkCapture` finds it or {@link captureFindings} against
+   * another one: carried among the cautions.
+   */
   readonly findings?: readonly Note[];
 }
 

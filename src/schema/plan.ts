@@ -154,6 +154,8 @@ const cautions = notes<CautionCode>({
   "eyes-slant": true,
   "size-implausible": true,
   "capture-finding": true,
+  "expression-differs": true,
+  "pose-differs": true,
   "posture-not-kept": true,
   "posture-not-declared": true,
 });

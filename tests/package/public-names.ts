@@ -32,6 +32,8 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "CaptureCheck",
     "CaptureComparison",
     "CaptureComparisonOptions",
+    "CaptureFindingCode",
+    "captureFindings",
     "CaptureLimit",
     "CaptureLimits",
     "CaptureOptions",
@@ -854,6 +856,8 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
   ],
   "brow-geometry/mapping": [
     "BrowPlan",
+    "CaptureFindingCode",
+    "captureFindings",
     "Carry",
     "CautionCode",
     "checkDrawn",
