@@ -65,7 +65,9 @@ export function fromReadings(
   return {
     right: sideMeasures("right", sheet.right ?? {}, options),
     left: sideMeasures("left", sheet.left ?? {}, options),
-    ...(startToStart === undefined ? {} : { startToStart: readingOf(startToStart, options) }),
+    ...(startToStart === undefined
+      ? {}
+      : { startToStart: readingOf("startToStart", startToStart, options) }),
   };
 }
 
@@ -96,7 +98,7 @@ function sideMeasures(
   const measures: { [Name in MeasureName]?: Measured } = {};
   for (const [name, reading] of Object.entries(readings)) {
     requireReadable(side, name, reading);
-    measures[name] = readingOf(reading, options);
+    measures[name] = readingOf(`${side}.${name}`, reading, options);
   }
   const { front, tail } = measures;
   return front === undefined || tail === undefined
@@ -104,7 +106,21 @@ function sideMeasures(
     : { ...measures, frontShare: shareOf(side, front, tail) };
 }
 
-function readingOf(reading: Reading, options: SheetOptions): Measured {
+/** A reading; what is wrong with it is said of its field on the sheet. */
+function readingOf(field: string, reading: Reading, options: SheetOptions): Measured {
+  try {
+    return readByHand(reading, options);
+  } catch (error) {
+    if (!(error instanceof GeometryError) || OF_INSTRUMENT.includes(error.detail.field))
+      throw error;
+    throw new GeometryError(error.code, { ...error.detail, where: "fromReadings", field });
+  }
+}
+
+/** What is wrong with these is wrong with every field. */
+const OF_INSTRUMENT: readonly string[] = ["zero", "graduation", "pencil"];
+
+function readByHand(reading: Reading, options: SheetOptions): Measured {
   if (typeof reading === "object") return measured(reading.value, reading.u);
   const length = typeof reading === "string" ? parseLength(reading) : reading;
   return options.instrument === "caliper"

@@ -39,13 +39,16 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
   if (header === undefined) return [];
   const fault: Fault = (index, column, value, need) => {
     const line = 1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
-    const name = header.cells[column]?.trim() ?? "";
+    const name = (header.cells[column]?.trim() ?? "").slice(0, LONGEST_NAME);
     return notParsed("readCsv", { line, column: column + 1 }, value, need, name);
   };
   const layout = readHeader(header.cells, header.index, idColumn, fault);
   const [first] = records;
   if (layout.places.length === 0 && first !== undefined) {
-    throw fault(header.index, 0, header.cells.join(delimiter), "columns x_0, y_0 … or x0, y0 …");
+    const other = DELIMITERS.find((one) => one !== delimiter && header.cells[0]?.includes(one));
+    const hint = other === undefined ? "" : `; is the delimiter ${JSON.stringify(other)}?`;
+    const need = `columns x_0, y_0 … or x0, y0 …${hint}`;
+    throw fault(header.index, 0, header.cells.join(delimiter), need);
   }
   return records.map(({ cells, index }, rank) => {
     if (cells.length !== header.cells.length) {
@@ -57,6 +60,11 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
     );
   });
 }
+
+const DELIMITERS = [",", ";", "\t"] as const;
+
+/** A name in an error; a header whose cells nobody told apart is one long name. */
+const LONGEST_NAME = 30;
 
 type Fault = (row: number, column: number, value: unknown, need: string) => GeometryError;
 

@@ -53,6 +53,21 @@ describe("fromReadings", () => {
   });
 
   it.each([
+    [{ left: { front: "30" } }, 'left.front is "30"; needs a number with its unit'],
+    [{ right: { tail: mm(-1) } }, "right.tail is -1; needs"],
+    [{ startToStart: "x" }, 'startToStart is "x"; needs a number with its unit'],
+  ] as const)("says in which field of %j something is wrong", (wrong, message) => {
+    expect(refusal(() => fromReadings(wrong)).message).toContain(`fromReadings: ${message}`);
+  });
+
+  it("says of its ruler what is wrong with the ruler", () => {
+    const { detail } = refusal(() =>
+      fromReadings({ left: { front: mm(30) } }, { graduation: mm(0) }),
+    );
+    expect(detail).toMatchObject({ where: "readRuler", field: "graduation" });
+  });
+
+  it.each([
     ["a bare number in words", { right: { front: "30" } }, "not-parsed"],
     ["a slip of the pen", { right: { fronts: mm(30) } as never }, "out-of-range"],
     ["a name of every object", { right: { constructor: mm(30) } as never }, "out-of-range"],

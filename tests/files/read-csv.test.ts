@@ -67,6 +67,13 @@ describe("a CSV file of landmarks", () => {
 
   it.each([
     ["no coordinates", "id,name\na,b\n", "line 1, column 1 (id)", "columns x_0, y_0"],
+    [
+      "another delimiter",
+      "id;x_0;y_0\na;1;2\n",
+      "line 1, column 1 (id;x_0;y_0)",
+      'is the delimiter ";"?',
+    ],
+    ["tabs", "id\tx_0\ty_0\na\t1\t2\n", "line 1, column 1", 'is the delimiter "\\t"?'],
     ["an axis too short", "x_0,x_1,y_0\n1,2,3\n", "line 1, column 1 (x_0)", "a column y_1 as well"],
     ["a number left out", "x_0,x_2,y_0,y_2\n1,2,3,4\n", "line 1", "a column x_1 as well"],
     ["depth for some points", "x_0,x_1,y_0,y_1,z_0\n1,2,3,4,5\n", "line 1", "a column z_1 as well"],
