@@ -53,7 +53,7 @@ export interface Person {
 }
 
 /** Draws a person from the priors that the library states; her size varies by 4 % (invented). */
-export function drawPerson({ normal, rectangular }: Deviations, brow = BROW): Person {
+export function drawPerson({ normal, rectangular }: Deviations, brow: Brow<"mm"> = BROW): Person {
   const size = 1 + 0.04 * normal();
   const iris = IRIS_WIDTH.value + IRIS_WIDTH.u * normal();
   const face = withIris(scaled(usedLandmarks(brow), size), iris);

@@ -1,3 +1,4 @@
+import type { Direction } from "../geometry/index.js";
 import {
   deepen,
   depthAt,
@@ -54,7 +55,7 @@ const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, perspective: 0 }
  * face space is known; the midline is taken as given.
  */
 export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERTAIN): ReadingsRow {
-  const { points, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1);
+  const { moves, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1, UPRIGHT);
   return propagate(
     ({ skinDepth, times, yaw, tilt, shift, perspective, ...values }) => {
       const turned = { turning: space.turning, yaw, depth: skinDepth - 1 };
@@ -63,7 +64,7 @@ export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERT
       return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
     },
     {
-      ...points,
+      ...moves,
       skinDepth: depthFactor(plan.skin),
       times: measured(1, space.size),
       yaw: measured(0, space.turning?.yawU ?? 0),
@@ -92,7 +93,12 @@ export function uncertaintyOnPhoto(
     });
   }
   const { cameraDistance: _distance, ...farScale } = scale;
-  const { points, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor);
+  const { moves, faceWith } = faceInputs(
+    photo,
+    READ_ON_PHOTO,
+    1 / scale.factor,
+    midline.line.direction,
+  );
   return propagate(
     ({ skinDepth, factor, distance, prominence, ...values }) => {
       const moved = faceWith(values);
@@ -106,7 +112,7 @@ export function uncertaintyOnPhoto(
       return rowOf(readPlan(requirePlannable(toFace(moved, frame)), skin, plan.choices));
     },
     {
-      ...points,
+      ...moves,
       skinDepth: depthFactor(plan.skin),
       factor: measured(scale.factor, scale.u),
       distance: measured(camera?.distance ?? 0, distanceU(scale)),
@@ -115,6 +121,9 @@ export function uncertaintyOnPhoto(
     { linearity: "averaged" },
   ).u;
 }
+
+/** The midline of the face space. */
+const UPRIGHT: Direction = [0, 1];
 
 /** How many times as far the skin falls back as it is taken to: 1, give or take. */
 function depthFactor(skin: Skin): Measured {
