@@ -66,7 +66,7 @@ function pathsOf(value: Json, path: Path = []): readonly Path[] {
   return [
     path,
     ...Object.entries(value).flatMap(([key, inner]) =>
-      pathsOf(inner as Json, [...path, Array.isArray(value) ? Number(key) : key]),
+      pathsOf(inner, [...path, Array.isArray(value) ? Number(key) : key]),
     ),
   ];
 }
@@ -74,9 +74,8 @@ function pathsOf(value: Json, path: Path = []): readonly Path[] {
 /** A value with another one, or nothing, at a place within it. */
 function changed(value: Json, [key, ...rest]: Path, put: Json | undefined): Json {
   if (key === undefined) return put ?? null;
-  if (Array.isArray(value)) {
-    const items = value as readonly Json[];
-    return items.flatMap((item, index): readonly Json[] => {
+  if (isList(value)) {
+    return value.flatMap((item, index): readonly Json[] => {
       if (index !== key) return [item];
       return rest.length === 0 && put === undefined ? [] : [changed(item, rest, put)];
     });
@@ -162,6 +161,11 @@ function at(value: Json, path: Path): Json {
 }
 
 function addTo(value: Json): Json {
-  const isObject = typeof value === "object" && value !== null && !Array.isArray(value);
+  const isObject = typeof value === "object" && value !== null && !isList(value);
   return isObject ? { ...value, surprise: 1 } : value;
+}
+
+/** What `Array.isArray` does not tell of a list that nobody may write to. */
+function isList(value: Json): value is readonly Json[] {
+  return Array.isArray(value);
 }
