@@ -1,4 +1,4 @@
-import { vec2, vec3 } from "gl-matrix";
+import { vec2 } from "gl-matrix";
 import { hasDepth, type Length, length, type Point, type Unit } from "../units/index.js";
 
 /**
@@ -24,5 +24,7 @@ export function distance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U
  * ```
  */
 export function spaceDistance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U> {
-  return hasDepth(from) && hasDepth(to) ? length(vec3.distance(from, to)) : distance(from, to);
+  if (!hasDepth(from) || !hasDepth(to)) return distance(from, to);
+  // Not by gl-matrix: its space vectors would be in the bundle of every plan for this one sum.
+  return length(Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]));
 }
