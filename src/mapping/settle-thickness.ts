@@ -1,13 +1,12 @@
-import { intersectPolyline, lineAlong } from "../geometry/index.js";
+import { heightOver } from "../geometry/index.js";
 import type { Brow, Skin } from "../landmarks/index.js";
 import {
   archAtShare,
   type NaturalMarks,
   STATION_THICKNESS,
   type StationThickness,
-  thickness,
 } from "../proportions/index.js";
-import { flatPoint, type Length, length, type Point, type Sides } from "../units/index.js";
+import { type Length, length, type Sides } from "../units/index.js";
 import type { Lead } from "./choices.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "./lead.js";
@@ -61,13 +60,17 @@ function stationsOf(
   const { upperStart, tailEnd } = marks;
   const archDot =
     arch.kind === "flat" ? archAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
-  const bodyX = (upperStart[0] + archDot[0]) / 2;
-  const [body] = intersectPolyline(lineAlong(flatPoint<"mm">(bodyX, 0), [0, 1]), upper);
-  const at = (dot: Point<"mm"> | undefined): Length<"mm"> | undefined => {
-    const reading = dot && thickness(dot, { upper, lower });
-    return reading !== undefined && reading.value >= LEAST ? reading.value : undefined;
+  const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
+  const under = (x: number, from: number | undefined): Length<"mm"> | undefined => {
+    const to = heightOver(length<"mm">(x), lower);
+    if (from === undefined || to === undefined || from - to < LEAST) return undefined;
+    return length(from - to);
   };
-  return { start: at(upperStart), body: at(body?.at), arch: at(archDot) };
+  return {
+    start: under(upperStart[0], upperStart[1]),
+    body: under(bodyX, heightOver(bodyX, upper)),
+    arch: under(archDot[0], archDot[1]),
+  };
 }
 
 /** The mean of the sides that lead; unknown where one of them is. */

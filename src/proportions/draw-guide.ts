@@ -16,8 +16,11 @@ export function drawGuide<Convention extends GuideConvention>(
   const from: readonly SideLandmark[] = GUIDE_LANDMARKS[guide.convention];
   requireLandmarksOn(`${guide.mark}Guide`, face, [guide.side], guide.convention);
   const [first, second = first] = from.map((name) => face[guide.side][name]);
+  const { mark, convention, side } = guide;
   return {
-    ...guide,
+    mark,
+    convention,
+    side,
     line: lineOf(first as Point<"mm">, second as Point<"mm">),
     from,
     standIns: (face.standIns ?? []).filter(({ landmark }) =>

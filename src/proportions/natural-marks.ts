@@ -80,17 +80,19 @@ export function naturalMarks(brow: Brow<"mm">, options: NaturalMarksOptions = {}
     lowerBody: lower && upperBody && onVertical(lower, upperBody.at[0]),
     lowerArch: lower && upperArch && onVertical(lower, upperArch.at[0]),
   };
-  const dots = DOTS.flatMap((dot) => {
+  const marks: { [Name in Dot]?: Point<"mm"> } = {};
+  const extended: Dot[] = [];
+  for (const dot of DOTS) {
     const place = found[dot];
-    return place === undefined ? [] : [{ dot, ...place }];
-  });
+    if (place === undefined) continue;
+    marks[dot] = place.at;
+    if (place.extended) extended.push(dot);
+  }
   return {
-    marks: Object.fromEntries(
-      dots.map(({ dot, at }) => [dot, at]),
-    ) as unknown as NaturalMarks["marks"],
+    marks: marks as NaturalMarks["marks"],
     startLine: lineAlong(moreMedial(upperStart, lowerStart, tailEnd).at, UPWARDS),
     arch,
-    extended: dots.flatMap(({ dot, extended }) => (extended ? [dot] : [])),
+    extended,
   };
 }
 
