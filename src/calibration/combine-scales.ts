@@ -2,6 +2,7 @@ import {
   chiSquareQuantile,
   averageOf,
   GeometryError,
+  length,
   measured,
   type Measured,
   type Note,
@@ -75,13 +76,16 @@ function scatterOf(factors: readonly Measured[], mean: number): number {
   return Math.hypot(...factors.map(({ value }) => value - mean)) / Math.sqrt(factors.length);
 }
 
-/** The distance of the camera, where all scales that know it say the same. */
+/**
+ * The distance of the camera, where any scale knows it: one photo has one camera. No narrower than
+ * the best of them, since several often come from one tape; wider where they differ.
+ */
 function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance"> {
   const known = scales.flatMap(({ cameraDistance }) => cameraDistance ?? []);
-  const [first] = known;
-  return first !== undefined && known.every(({ value }) => value === first.value)
-    ? { cameraDistance: first }
-    : {};
+  if (known.length === 0) return {};
+  const { value } = averageOf(known);
+  const least = Math.min(...known.map(({ u }) => u));
+  return { cameraDistance: measured(value, length(Math.hypot(least, scatterOf(known, value)))) };
 }
 
 function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {

@@ -1,5 +1,13 @@
 import { fc, test } from "@fast-check/vitest";
-import { combineScales, type Face, px, type Scale, scaleFromIris } from "brow-geometry";
+import {
+  combineScales,
+  type Face,
+  measured,
+  mm,
+  px,
+  type Scale,
+  scaleFromIris,
+} from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
@@ -42,6 +50,24 @@ describe("combineScales", () => {
   it("lets a scale without uncertainty outweigh the others", () => {
     const scale = combineScales([scaleOf(0.125, 0), scaleOf(0.126, 0.001)]);
     expectClose([scale.factor, scale.u], [0.125, 0], 0);
+  });
+
+  it("keeps the camera's distance, which one photo has once, no surer than the best that is said", () => {
+    const from = (value: number, u: number): Scale => ({
+      ...scaleOf(0.125, 0.001),
+      cameraDistance: measured(mm(value), mm(u)),
+    });
+    const distanceOf = (...scales: readonly Scale[]): unknown =>
+      combineScales(scales).cameraDistance;
+    expect(distanceOf(scaleOf(0.125, 0.001), scaleOf(0.125, 0.001))).toBeUndefined();
+    expectClose(distanceOf(from(400, 20), scaleOf(0.125, 0.001)), { value: 400, u: 20 }, 1e-9);
+    expectClose(distanceOf(from(400, 20), from(400, 20)), { value: 400, u: 20 }, 1e-9);
+    // Each lies 5 mm from the mean.
+    expectClose(
+      distanceOf(from(400, 12), from(410, 12)),
+      { value: 405, u: Math.hypot(12, 5) },
+      1e-9,
+    );
   });
 
   it("gives a single scale back", () => {
