@@ -32,8 +32,9 @@ export interface EyeCant {
  * others recognise.
  *
  * Read through the pupils, as the limit is stated; through the outer eye corners where a pupil is not
- * known. The midline is fitted to the eyes too and turns a little with them: where the slant itself is
- * the question, give a midline that the artist marked.
+ * known. A midline that is fitted turns with the eyes: where all of them slant by up to 3° it takes up
+ * a fifth to a third of it (measured by us on an even face), which the u does not hold. Where the
+ * slant itself is the question, give a midline that the artist marked.
  *
  * Source of the limit: 160 raters, J Oral Maxillofac Surg 2015;73:1606–1614.
  *

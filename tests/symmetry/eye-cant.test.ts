@@ -1,5 +1,5 @@
 import { test } from "@fast-check/vitest";
-import { eyeCant, FACE_MIDLINE, flatPoint, mirror, mm } from "brow-geometry";
+import { eyeCant, FACE_MIDLINE, flatPoint, mapFace, mirror, mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
@@ -54,6 +54,27 @@ describe("eyeCant", () => {
     expect(between).toBe("exocanthion");
     expectClose(angle.value, (Math.atan(4 / 87.8) * 180) / Math.PI, 1e-12);
     expect(eyeCant(syntheticFace()).between).toBe("pupil");
+  });
+
+  // Measured by us on the synthetic face, all of its eyes turned about the middle between them.
+  it.each([
+    [1, 0.69],
+    [2, 1.44],
+    [3, 2.4],
+    [4, 3.7],
+  ])("of eyes that slant by %s° reads %s° where the midline follows them", (slant, seen) => {
+    const [cosine, sine] = [
+      Math.cos((slant * Math.PI) / 180),
+      Math.sin((slant * Math.PI) / 180),
+    ] as const;
+    const even = syntheticFace();
+    const slanted = mapFace<"mm", "mm">(even, ([x, y], landmark) =>
+      landmark === "endocanthion" || landmark === "exocanthion" || landmark === "pupil"
+        ? mm([x * cosine - y * sine, x * sine + y * cosine])
+        : mm([x, y]),
+    ) as SyntheticFace;
+    expectClose(eyeCant(slanted).angle.value, seen, 0.01);
+    expectClose(eyeCant(slanted, { midline: sure }).angle.value, slant, 1e-9);
   });
 
   test.prop([anyFace(), anyPose()])("does not care how the photo was taken", (face, pose) => {
