@@ -2,6 +2,7 @@ import { type Face, mapFace, type Skin, skinOf } from "../landmarks/index.js";
 import {
   deepPoint,
   flatPoint,
+  GeometryError,
   hasDepth,
   type Length,
   mm,
@@ -9,7 +10,7 @@ import {
   requirePositive,
   type Scale,
 } from "../units/index.js";
-import { BROW_PROMINENCE, type Camera, enlargement } from "./camera.js";
+import { type Camera, enlargement, prominenceOf } from "./camera.js";
 import type { FaceFrame } from "./face-frame.js";
 import { toFace } from "./to-face.js";
 import { upright } from "./upright.js";
@@ -44,15 +45,26 @@ export function cameraOf(
   const skin =
     frame.turning?.skin ??
     // By their own depth, so that the skin is the face's and not its picture's.
-    skinOf(toFace(face, { ...frame, camera: { ...camera, skin: FLAT } }));
-  const prominence = options.prominence ?? BROW_PROMINENCE.value;
+    skinBefore(toFace(face, { ...frame, camera: { ...camera, skin: FLAT } }));
+  const prominence = options.prominence ?? prominenceOf(skin);
   return { ...camera, skin, prominence: skin.kind === "fitted" ? mm(0) : prominence };
 }
 
 const FLAT: Skin = { kind: "flat" };
 
+/** A head without features tells of no skin: its marks lie in the plane in which the scale holds. */
+function skinBefore(face: Face<"mm">): Skin {
+  try {
+    return skinOf(face);
+  } catch (error) {
+    if (error instanceof GeometryError && error.code === "missing-landmark") return FLAT;
+    throw error;
+  }
+}
+
 /** A face with depth as a camera infinitely far away would show it. */
 export function fromAfar(
+  where: string,
   face: Face<"px">,
   scale: Scale,
   eyes: Point<"px">,
@@ -61,7 +73,7 @@ export function fromAfar(
   const { cameraDistance } = scale;
   if (cameraDistance === undefined) return face;
   const distance = cameraDistance.value;
-  requirePositive("turnToFront", "scale.cameraDistance", distance);
+  requirePositive(where, "scale.cameraDistance", distance);
   const [axisX, axisY] = cameraAxis;
   const zero = hasDepth(eyes) ? eyes[2] : 0;
   return mapFace<"px", "px">(face, (point) => {

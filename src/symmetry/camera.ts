@@ -26,6 +26,11 @@ export interface Camera {
  */
 export const BROW_PROMINENCE: Measured<Length<"mm">> = measured(mm(15), mm(2));
 
+/** The same of a skin: a fitted one knows by itself where it lies, a flat one lies in their plane. */
+export function prominenceOf(skin: Skin): Length<"mm"> {
+  return skin.kind === "modelled" ? BROW_PROMINENCE.value : mm(0);
+}
+
 /**
  * How many times too large a length reads that lies `nearer` to the camera than the inner eye corners:
  * 1/(1 − nearer/distance), by pinhole.

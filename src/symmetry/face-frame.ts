@@ -9,7 +9,7 @@ import {
   type Scale,
 } from "../units/index.js";
 import type { Camera } from "./camera.js";
-import { cameraOf, type CameraOptions } from "./camera-of.js";
+import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
@@ -42,8 +42,8 @@ export interface FaceFrameOptions extends CameraOptions {
  *
  * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners. Where the
  * scale knows the camera's distance, its perspective is taken out of what is read in the face space:
- * of points with depth by their own, of brows without depth as their skin is modelled. Then `toPhoto`
- * puts it back.
+ * of points with depth by their own, of brows without depth as their skin is modelled; on a head
+ * without outer eye corners and depth they lie in the plane of the scale. Then `toPhoto` puts it back.
  *
  * @throws GeometryError `sides-swapped` for a mirrored photo, or y that points up; `out-of-range` for
  * a scale that is not more than 0; and what {@link fitMidline} throws
@@ -66,14 +66,25 @@ export function faceFrame(
   options: FaceFrameOptions = {},
 ): FaceFrame {
   requirePositive("faceFrame", "scale.factor", scale.factor);
-  const midline = options.midline ?? fitMidline(face);
+  const between = middleOfEyes(face);
+  const midline = options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
   requireUnmirrored("faceFrame", face, midline);
   const [x, y] = midline.line.through;
-  const eyes = middleOfEyes(face) ?? midline.line.through;
+  const eyes = between ?? midline.line.through;
   const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
   const frame = { midline, scale, origin };
   const camera = cameraOf(face, frame, eyes, options);
   return camera === undefined ? frame : { ...frame, camera };
+}
+
+/** What a midline is fitted to: a camera that did not point at the face shows near points aside. */
+function withoutPerspective(
+  face: Face<"px">,
+  scale: Scale,
+  eyes: Point<"px"> | undefined,
+  options: CameraOptions,
+): Face<"px"> {
+  return eyes === undefined ? face : fromAfar("faceFrame", face, scale, eyes, options);
 }
 
 function middleOfEyes({ right, left }: Face<"px">): Point<"px"> | undefined {

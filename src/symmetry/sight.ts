@@ -8,7 +8,7 @@ import {
   hasDepth,
   type Point,
 } from "../units/index.js";
-import { type Camera, enlargement } from "./camera.js";
+import { type Camera, enlargement, prominenceOf } from "./camera.js";
 import { turnAside, turnForward, type Turning } from "./turning.js";
 
 /** What lies between a face, seen from its own front and from far away, and its picture. */
@@ -105,5 +105,6 @@ function scaledAbout(
 function onSkinOf({ turning, camera }: Sight, x: number, y: number): DeepPoint<"mm"> {
   const skin = turning?.skin ?? camera?.skin;
   const behind = skin === undefined ? 0 : depthAt(flatPoint<"mm">(x, y), skin);
-  return deepPoint(x, y, behind + (camera?.prominence ?? 0));
+  const prominence = camera?.prominence ?? (skin === undefined ? 0 : prominenceOf(skin));
+  return deepPoint(x, y, behind + prominence);
 }

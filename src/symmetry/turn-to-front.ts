@@ -49,12 +49,13 @@ const MOST_YAW = 10;
  * A head with depth as seen from its own front: yaw and roll taken out before anything is compared.
  *
  * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
- * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in millimetres comes back turned. Pitch is reported
- * and stays. What the yaw and an unsure scale of depth leave behind is said by
- * {@link turningUncertainty}.
+ * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in
+ * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin,
+ * {@link BROW_PROMINENCE} before the inner eye corners in the middle. Pitch is reported and stays.
+ * What the yaw and an unsure scale of depth leave behind is said by {@link turningUncertainty}.
  *
- * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed; `missing-landmark` without depth at the
- * inner eye corners; and what {@link fitMirrorPlane} and {@link skinOf} throw
+ * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed; `missing-landmark`
+ * without depth at the inner eye corners; and what {@link fitMirrorPlane} and {@link skinOf} throw
  *
  * @example
  * ```ts
@@ -98,7 +99,7 @@ export function turnToFront(
 function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}): FaceFrame {
   requirePositive("turnToFront", "scale.factor", scale.factor);
   const eyes = middleOfEyes(photo);
-  const seen = fromAfar(photo, scale, eyes, options);
+  const seen = fromAfar("turnToFront", photo, scale, eyes, options);
   const plane = planeWithinReach(seen, options);
   const origin = footOnPlane(middleOfEyes(seen), plane);
   const frame = { midline: edgeOn(plane, origin, seen), scale, origin };

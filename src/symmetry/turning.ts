@@ -8,6 +8,7 @@ import {
   type Point,
   toRadians,
 } from "../units/index.js";
+import { prominenceOf } from "./camera.js";
 
 /** A head's yaw that is taken out of what is read: the head is looked at from its own front. */
 export interface Turning {
@@ -56,7 +57,7 @@ export function turnAside([x, y, depth]: DeepPoint<"mm">, turning: Turning): Dee
  * import { mm, turningUncertainty } from "brow-geometry";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
- * turningUncertainty(mm([55, 18]), turning); // → 0.17
+ * turningUncertainty(mm([55, 18, -21.6]), turning); // → 0.17
  * ```
  */
 export function turningUncertainty(at: Point<"mm">, turning: Turning): Length<"mm"> {
@@ -96,7 +97,8 @@ export function turningShift(
   { yaw, depth }: TurningError,
 ): Length<"mm"> {
   const { cosine, sine } = turnOf(turning);
-  const ahead = (hasDepth(at) ? at[2] : depthAt(at, turning.skin)) - turning.pivot;
+  const { skin, pivot } = turning;
+  const ahead = (hasDepth(at) ? at[2] : depthAt(at, skin) + prominenceOf(skin)) - pivot;
   const aheadAsSeen = ahead * cosine - at[0] * sine;
   const perDepth = aheadAsSeen * sine + ahead * toRadians(turning.yawPerDepth);
   return length(0 - ahead * toRadians(yaw) - perDepth * depth);

@@ -4,6 +4,7 @@ import {
   depthAt,
   type Face,
   faceFrame,
+  fitMidline,
   flatPoint,
   mapFace,
   type Measured,
@@ -119,6 +120,31 @@ describe("a frame that knows how far the camera was", () => {
     const frame = faceFrame(photo, scaleAt(500), { cameraAxis: px([1050, 1000]) });
     expectClose(frame.camera?.axis, [10, -40], 1e-9);
     expectClose(toFace(photo, frame).left.alare, [20, -35, 20], 1e-9);
+  });
+
+  it("finds the middle of a face at which the camera did not point", () => {
+    const head = syntheticHead();
+    const axis = [60, -30] as const;
+    const shown = mapFace<"mm", "px">(head, ([x, y, depth = 0]) =>
+      px([...pinhole([x, y, depth], 500, axis), depth / MILLIMETRES_A_PIXEL] as [
+        number,
+        number,
+        number,
+      ]),
+    );
+    const frame = faceFrame(shown, scaleAt(500), { cameraAxis: px([1300, 950]) });
+    expectClose(frame.midline.tilt, 0, 1e-9);
+    expectClose(toFace(shown, frame).left, head.left, 1e-9);
+    expectClose(toPhoto(toFace(shown, frame), frame).left, shown.left, 1e-9);
+  });
+
+  it("takes the marks of a head without features to lie where the scale holds", () => {
+    const bare: Face<"px"> = { right: {}, left: {}, midline: {} };
+    const midline = fitMidline(bare, { given: [px([1000, 400]), px([1000, 1200])] });
+    const frame = faceFrame(bare, scaleAt(400), { midline });
+    expectClose(toFace(px([1250, 800]), frame), [50, 0], 1e-9);
+    const nearer = faceFrame(bare, scaleAt(400), { midline, prominence: mm(20) });
+    expectClose(toFace(px([1250, 800]), nearer), [47.5, 0], 1e-9);
   });
 
   test.prop([

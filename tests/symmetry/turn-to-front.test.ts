@@ -12,6 +12,7 @@ import {
   mm,
   onSkin,
   type Point,
+  type Polyline,
   polylineLength,
   requireLandmarks,
   type Scale,
@@ -58,6 +59,12 @@ function headWithMeshBrow(): Face<"mm"> {
 /** How much longer the left brow's upper border is than the right one's, as the front view shows it. */
 function browDifference(face: Face<"mm">): number {
   return polylineLength(face.left.brow?.upper ?? []) - polylineLength(face.right.brow?.upper ?? []);
+}
+
+function withoutDepth({ brow }: Face<"mm">["left"]): unknown {
+  const flat = (border: Polyline<"mm"> = []): Polyline<"mm"> =>
+    border.map(([x, y]) => flatPoint(x, y));
+  return { upper: flat(brow?.upper), lower: flat(brow?.lower) };
 }
 
 function withDepthTimes(factor: number, face: Face<"mm">): Face<"mm"> {
@@ -115,6 +122,37 @@ describe("turnToFront", () => {
     expectClose(lifted, [x, y], 1e-9);
     const [flatX, flatY] = toPhoto(mm([50, 20, 0]), frame);
     expect(Math.hypot(lifted[0] - flatX, lifted[1] - flatY) * POSE.factor).toBeGreaterThan(1.5);
+  });
+
+  it.each([-8, 5])("reads brows without depth on a head turned by %s°", (yaw) => {
+    const flat = syntheticHead();
+    const skin = skinOf(flat, "modelled");
+    const head = mapFace(flat, (point: Point<"mm">, landmark) =>
+      landmark === "brow"
+        ? deepPoint(point[0], point[1], 15 - Math.abs(point[0]) ** 3 / (0.987 * 87.8) ** 2)
+        : point,
+    );
+    const photo = mapFace(photograph(turnedHead(head, yaw), POSE), (point, landmark) =>
+      landmark === "brow" ? flatPoint<"px">(point[0], point[1]) : point,
+    );
+    const frame = turnToFront(photo, scaleOf(POSE));
+    expectClose(frame.turning?.skin, skin, 1e-6);
+    const front = toFace(photo, frame);
+    expectClose(
+      [front.right.brow, front.left.brow],
+      [withoutDepth(head.right), withoutDepth(head.left)],
+      1e-6,
+    );
+    expectClose(toPhoto(front, frame).left.brow, photo.left.brow, 1e-6);
+    // What an error of the yaw does to them is what it does to points that know how deep they lie.
+    const { turning } = frame;
+    const deep = head.left.brow?.upper[3];
+    if (turning === undefined || deep === undefined) throw new Error("nothing turned");
+    expectClose(
+      turningUncertainty(flatPoint(deep[0], deep[1]), turning),
+      turningUncertainty(deep, turning),
+      1e-6,
+    );
   });
 
   // Measured by us with a face mesh: 3° of yaw fake 2.8 mm of brow-length difference in the plane
