@@ -1,7 +1,19 @@
-/** One token and the blanks before it; strings and numbers as RFC 8259 has them. */
-const TOKEN =
-  // eslint-disable-next-line no-control-regex -- JSON forbids exactly these in a text
-  /[ \t\r\n]*(?:(?<string>"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(?<scalar>-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:]))/y;
+/** A number, a word or a mark, as RFC 8259 has them. */
+const SCALAR_OR_MARK =
+  /(?<scalar>-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
+const BLANKS = /[ \t\r\n]*/y;
+// eslint-disable-next-line no-control-regex -- JSON forbids exactly these in a text
+const PLAIN_SIGNS = /[^"\\\u0000-\u001f]*/y;
+const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+
+/** One token and where it begins. */
+interface Token {
+  readonly start: number;
+  readonly word: string;
+  readonly string?: string;
+  readonly scalar?: string;
+  readonly mark?: string;
+}
 
 /** What may stand next: a value, the name of an entry, or one of the marks. */
 type Expected = "value" | "value ]" | "name" | "name }" | ":" | ", ]" | ", }" | "end";
@@ -23,38 +35,68 @@ export function walkJson(
   text: string,
   visit: (path: string, offset: number) => void = () => undefined,
 ): number | undefined {
-  const token = new RegExp(TOKEN);
   const levels: Level[] = [];
   let expected: Expected = "value";
   let at = 0;
   for (;;) {
-    token.lastIndex = at;
-    const groups = token.exec(text)?.groups;
-    if (groups === undefined) {
-      const rest = at + blanksFrom(text, at);
+    const token = tokenFrom(text, at);
+    if (token === undefined) {
+      const rest = endOf(BLANKS, text, at);
       return expected === "end" && rest === text.length ? undefined : rest;
     }
-    const { string, scalar, mark } = groups;
-    const word = string ?? scalar ?? mark ?? "";
-    const start = token.lastIndex - word.length;
-    const next = follow(expected, levels, string, scalar, mark);
+    const { start, word, mark } = token;
+    const next = follow(expected, levels, token);
     if (next === undefined) return start;
     if (mark === "{" || mark === "[" || (mark === undefined && !expected.startsWith("name"))) {
       const depth = mark === undefined ? levels.length : levels.length - 1;
       if (depth <= DEEPEST_PATH) visit(pathOf(levels.slice(0, depth)), start);
     }
     expected = next;
-    at = token.lastIndex;
+    at = start + word.length;
   }
+}
+
+function tokenFrom(text: string, at: number): Token | undefined {
+  const start = endOf(BLANKS, text, at);
+  if (text[start] === '"') {
+    const string = stringFrom(text, start);
+    return string === undefined ? undefined : { start, word: string, string };
+  }
+  SCALAR_OR_MARK.lastIndex = start;
+  const found = SCALAR_OR_MARK.exec(text);
+  if (found === null) return undefined;
+  const { scalar, mark } = found.groups ?? {};
+  return {
+    start,
+    word: found[0],
+    ...(scalar === undefined ? {} : { scalar }),
+    ...(mark === undefined ? {} : { mark }),
+  };
+}
+
+/** Run by run: one pattern for all of it would run out of stack on a text of some megabytes. */
+function stringFrom(text: string, start: number): string | undefined {
+  let end = start + 1;
+  for (;;) {
+    end = endOf(PLAIN_SIGNS, text, end);
+    if (text[end] === '"') return text.slice(start, end + 1);
+    const after = endOf(ESCAPE, text, end);
+    if (after === end) return undefined;
+    end = after;
+  }
+}
+
+/** Where a match that begins at a place ends; there where there is none. */
+function endOf(pattern: RegExp, text: string, at: number): number {
+  pattern.lastIndex = at;
+  return pattern.test(text) ? pattern.lastIndex : at;
 }
 
 /** What may come after a token; nothing where the token itself may not come. */
 function follow(
   expected: Expected,
   levels: Level[],
-  string: string | undefined,
-  scalar: string | undefined,
-  mark: string | undefined,
+  { string, scalar, mark }: Token,
 ): Expected | undefined {
   const level = levels[levels.length - 1];
   if (expected.startsWith("value")) {
@@ -92,10 +134,4 @@ function pathOf(levels: readonly Level[]): string {
     .map(({ list, step }) => (list ? `[${step}]` : `.${step}`))
     .join("")
     .replace(/^\./, "");
-}
-
-function blanksFrom(text: string, at: number): number {
-  const blanks = /[ \t\r\n]*/y;
-  blanks.lastIndex = at;
-  return blanks.exec(text)?.[0].length ?? 0;
 }

@@ -78,7 +78,7 @@ function readList(
         ? undefined
         : pictures.get(requireName(json, `${place}.image_id`, imageId));
     return {
-      id: requireName(json, `${place}.${name}`, id ?? imageId),
+      id: requireName(json, `${place}.${name}`, annotation[name]),
       points: readPoints(json, place, annotation, part),
       ...(image === undefined ? {} : { image }),
     };

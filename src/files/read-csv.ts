@@ -17,9 +17,11 @@ export interface CsvOptions extends ReadLimits {
  * Reads a CSV file with one face a row and a header that names the coordinates: `x_0 … x_67, y_0 …
  * y_67`, or `x0, y0, x1, y1, …`, counted from 0 or 1, with `z_0 …` where points are deep, in any
  * order; blanks about a name are harmless. Columns `image` and `scale` are kept, others passed over.
- * A point is missing where all of its cells are empty.
+ * A point is missing where all of its cells are empty; rows at the end with nothing but empty cells,
+ * which spreadsheets leave there, are no faces.
  *
- * In the error a column is that of the table, with its name.
+ * In the error a column is that of the table, with its name; where quotes are at fault, that of the
+ * line.
  *
  * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too long
  *
@@ -34,7 +36,10 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
   const { idColumn = "id", delimiter = "," } = options;
   const content = textWithin("readCsv", text, options);
   const rows = readRows(content, delimiter);
-  const filled = rows.flatMap((cells, index) => (isBlank(cells) ? [] : [{ cells, index }]));
+  const last = rows.reduce((place, cells, index) => (isEmpty(cells) ? place : index), -1);
+  const filled = rows
+    .slice(0, last + 1)
+    .flatMap((cells, index) => (isBlank(cells) ? [] : [{ cells, index }]));
   const [header, ...records] = filled;
   if (header === undefined) return [];
   const fault: Fault = (index, column, value, need) => {
@@ -90,12 +95,16 @@ function readRows(text: string, delimiter: string): readonly (readonly string[])
   return newline === "\n" ? data.map(withoutReturn) : data;
 }
 
-/** The line end of the first line. */
+/** The line end of the first line, or a line feed where some line between cells ends with that alone. */
 function newlineOf(text: string): "\r\n" | "\n" | "\r" {
   const first = text.search(/[\r\n]/);
   if (first < 0 || text[first] === "\n") return "\n";
-  return text[first + 1] === "\n" ? "\r\n" : "\r";
+  if (text[first + 1] !== "\n") return "\r";
+  const mixed = text.split('"').some((part, index) => index % 2 === 0 && LONE_FEED.test(part));
+  return mixed ? "\n" : "\r\n";
 }
+
+const LONE_FEED = /(?<!\r)\n/;
 
 function withoutReturn(cells: readonly string[]): readonly string[] {
   const last = cells[cells.length - 1];
@@ -103,7 +112,11 @@ function withoutReturn(cells: readonly string[]): readonly string[] {
 }
 
 function isBlank(cells: readonly string[]): boolean {
-  return cells.length === 1 && cells[0]?.trim() === "";
+  return cells.length === 1 && isEmpty(cells);
+}
+
+function isEmpty(cells: readonly string[]): boolean {
+  return cells.every((cell) => cell.trim() === "");
 }
 
 /** How many lines of the text a row takes. */
@@ -161,16 +174,16 @@ function readRecord(
     if (value === undefined) throw fault(column, "a decimal number");
     return value;
   };
-  const isEmpty = (column: number): boolean => (cells[column] ?? "").trim() === "";
+  const isMissing = (column: number): boolean => (cells[column] ?? "").trim() === "";
   const points = places.map((columns) =>
-    columns.every(isEmpty) ? null : (columns.map(number) as unknown as FilePoint),
+    columns.every(isMissing) ? null : (columns.map(number) as unknown as FilePoint),
   );
   const imageName = image === undefined ? "" : unguarded(cells[image] ?? "");
   const set: PointSet = { id: id === undefined ? rank : unguarded(cells[id] ?? ""), points };
   return {
     ...set,
     ...(imageName === "" ? {} : { image: imageName }),
-    ...(scale === undefined || isEmpty(scale) ? {} : { scale: positive(number(scale), scale) }),
+    ...(scale === undefined || isMissing(scale) ? {} : { scale: positive(number(scale), scale) }),
   };
 
   function positive(value: number, column: number): number {

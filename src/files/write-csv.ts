@@ -8,7 +8,8 @@ import { type Cell, writeTable } from "./write-table.js";
  * set has them, then `x_0` …, `y_0` …, and `z_0` … where points are deep; one set a row.
  *
  * @throws GeometryError `wrong-count` where sets have different numbers of points, `out-of-range`
- * where only some are deep or a scale is not above 0, `not-finite`
+ * where only some are deep, a scale is not above 0, or the last set has neither a name nor anything
+ * else, `not-finite`
  *
  * @example
  * ```ts
@@ -33,6 +34,11 @@ export function writeCsv(sets: readonly PointSet[]): string {
     ...extras.map((key) => set[key]),
     ...axes.flatMap((_, axis) => set.points.map((point) => point?.[axis])),
   ]);
+  const last = rows[rows.length - 1];
+  if (last?.every((cell) => cell === undefined || String(cell).trim() === "") === true) {
+    const need = "an id, or a point: a last row of empty cells is none when it is read back";
+    throw refusal("out-of-range", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
+  }
   return writeTable(columns, rows);
 }
 

@@ -25,6 +25,11 @@ describe("a CSV file of landmarks", () => {
       "\uFEFFid,x_0,x_1,y_0,y_1\r\nanna,12.5,14,30,31\r\n\r\n \r\n",
     ],
     ["line ends of two kinds", "id,x_0,x_1,y_0,y_1\nanna,12.5,14,30,31\r\n"],
+    ["line ends of two kinds, the longer first", '"id",x_0,x_1,y_0,y_1\r\n"anna",12.5,14,30,31\n'],
+    [
+      "rows of empty cells at the end",
+      "id,x_0,x_1,y_0,y_1\r\nanna,12.5,14,30,31\r\n,,,,\r\n, ,,,\r\n",
+    ],
     ["the line ends of old Macs", "id,x_0,x_1,y_0,y_1\ranna,12.5,14,30,31"],
     ["blanks about numbers", "id,x_0,x_1,y_0,y_1\nanna, 12.5 ,14,30, 31\n"],
     ["quoted cells", '"id","x_0","x_1","y_0","y_1"\n"anna","12.5","14","30","31"\n'],
@@ -58,6 +63,19 @@ describe("a CSV file of landmarks", () => {
         ],
       },
     ]);
+  });
+
+  it("keeps a face of which no point is known, and its place among the others", () => {
+    const [none, ...others] = readCsv("x0,y0\n,\n1,2\n");
+    expect(none).toEqual({ id: "1", points: [null] });
+    expect(others).toEqual([{ id: "2", points: [[1, 2]] }]);
+    expect(readCsv("id,x0,y0\nanna,,\n")).toEqual([{ id: "anna", points: [null] }]);
+  });
+
+  it("keeps line breaks within cells as they are", () => {
+    const text = 'id,x0,y0\r\n"a\nb",1,2\r\n';
+    expect(readCsv(text)).toEqual([{ id: "a\nb", points: [[1, 2]] }]);
+    expect(readCsv(`${text}"c\r\nd",1,2\n`)[1]?.id).toBe("c\r\nd");
   });
 
   it("takes nothing for no faces", () => {
