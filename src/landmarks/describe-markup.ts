@@ -1,6 +1,6 @@
 import { GeometryError, type Measured } from "../units/index.js";
 import type { LandmarkName, LandmarkUncertainty, StandIn } from "./face.js";
-import { MIDLINE_LANDMARKS, SIDE_PARTS } from "./landmark-names.js";
+import { everyLandmark } from "./landmark-names.js";
 import type { Markup, MarkupName } from "./markup.js";
 import { MESH_468, MESH_478 } from "./mesh-markup.js";
 import { COCO_FACE, POINTS_68 } from "./points68-markup.js";
@@ -86,10 +86,6 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
     ringFactor,
     depth,
   };
-}
-
-function everyLandmark(): readonly LandmarkName[] {
-  return [...SIDE_PARTS, ...MIDLINE_LANDMARKS];
 }
 
 type Need = BeyondMarkup["lacks"][number];

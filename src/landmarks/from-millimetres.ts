@@ -10,7 +10,8 @@ import {
   type Sides,
 } from "../units/index.js";
 import type { Face, LandmarkSource, MidlineLandmark, SideLandmark, StandIn } from "./face.js";
-import { mapFace } from "./map-face.js";
+import { MIDLINE_LANDMARKS, SIDE_PARTS } from "./landmark-names.js";
+import { mapFace, type PointMap } from "./map-face.js";
 import { standInNotes } from "./markup-notes.js";
 import { requireSideOrder } from "./side-order.js";
 
@@ -62,7 +63,8 @@ export interface MillimetreOptions {
  * zero at their mean, and where one of them has none, points are left where they are in depth.
  *
  * @throws GeometryError `missing-landmark`, `not-finite`, `out-of-range` where two directions lie along
- * one axis or a depth has no `viewer` direction, `sides-swapped` where the axes do not fit the face
+ * one axis, a depth has no `viewer` direction, or a name is of no landmark; `not-parsed` for what is no
+ * face, `sides-swapped` where the axes do not fit the face
  *
  * @example
  * ```ts
@@ -81,9 +83,9 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
   requireObject(HERE, "options", options, "an object with axes");
   const { axes } = options;
   requireObject(HERE, "options.axes", axes, "the directions left and up, and viewer");
-  for (const part of ["right", "left", "midline"] as const) {
-    requireObject(HERE, part, face[part], "an object with landmarks, or {}");
-  }
+  requirePart("right", face.right, SIDE_PARTS);
+  requirePart("left", face.left, SIDE_PARTS);
+  requirePart("midline", face.midline, MIDLINE_LANDMARKS);
   const turn = turner(axes);
   const turned = mapFace(face as unknown as Face<"mm">, turn);
   const { right, left } = turned;
@@ -113,6 +115,26 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
 
 const HERE = "faceFromMillimetres";
 
+/** A landmark under a name that nobody looks up would be passed over without a word. */
+function requirePart(part: keyof Face<"mm">, landmarks: object, known: readonly string[]): void {
+  requireObject(HERE, part, landmarks, "an object with landmarks, or {}");
+  for (const [name, value] of Object.entries<unknown>({ ...landmarks })) {
+    const field = `${part}.${name}`;
+    if (!known.includes(name)) {
+      const need = `another name: one of ${known.join(", ")}`;
+      throw new GeometryError("out-of-range", { where: HERE, field, value, need });
+    }
+    if (value === undefined) continue;
+    if (name !== "brow") {
+      requireObject(HERE, field, value, "[x, y], [x, y, z], or a list of them for a lid");
+      continue;
+    }
+    requireObject(HERE, field, value, "an object with upper, or with upper and lower");
+    const { upper } = value as { readonly upper?: unknown };
+    requireObject(HERE, `${field}.upper`, upper, "a list of points");
+  }
+}
+
 const AXIS: Readonly<Record<AxisDirection, 0 | 1 | 2>> = {
   x: 0,
   "-x": 0,
@@ -123,7 +145,7 @@ const AXIS: Readonly<Record<AxisDirection, 0 | 1 | 2>> = {
 };
 
 /** A map from the axes declared to left, up and towards the viewer. */
-function turner({ left, up, viewer }: MillimetreAxes): (point: Point<"mm">) => Point<"mm"> {
+function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
   const declared = [left, up, ...(viewer === undefined ? [] : [viewer])];
   const known = declared.every((direction) => Object.hasOwn(AXIS, direction));
   if (!known || new Set(declared.map((direction) => AXIS[direction])).size < declared.length) {
@@ -134,8 +156,8 @@ function turner({ left, up, viewer }: MillimetreAxes): (point: Point<"mm">) => P
       need: 'different axes, each "x", "y" or "z", or one of these with a minus before it',
     });
   }
-  return (point) => {
-    requireFinitePoint(HERE, "face", point);
+  return (point, landmark) => {
+    requireFinitePoint(HERE, landmark ?? "face", point);
     const along = (direction: AxisDirection, field: string): number => {
       const value = (point as readonly number[])[AXIS[direction]];
       if (value === undefined) {

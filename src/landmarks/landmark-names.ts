@@ -1,4 +1,4 @@
-import type { FaceSide, MidlineLandmark } from "./face.js";
+import type { FaceSide, LandmarkName, MidlineLandmark } from "./face.js";
 
 /** Everything that one side of a face may hold, in the order of `FaceSide`. */
 export const SIDE_PARTS: readonly (keyof FaceSide<"mm">)[] = [
@@ -26,3 +26,8 @@ export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = [
   "stomionInferius",
   "menton",
 ];
+
+/** Every landmark of a face, the sides' first. */
+export function everyLandmark(): readonly LandmarkName[] {
+  return [...SIDE_PARTS, ...MIDLINE_LANDMARKS];
+}

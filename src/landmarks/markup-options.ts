@@ -6,6 +6,7 @@ import {
   requireUncertainty,
 } from "../units/index.js";
 import type { LandmarkUncertainty } from "./face.js";
+import { everyLandmark } from "./landmark-names.js";
 
 /** Size of a picture in pixels. */
 export interface ImageSize {
@@ -72,7 +73,11 @@ export function requireOptions(
   if (uncertainty.default !== undefined) {
     requireUncertainty(where, "uncertainty.default", uncertainty.default);
   }
+  const landmarks: readonly string[] = everyLandmark();
   for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
+    if (!landmarks.includes(name)) {
+      refuse(`uncertainty.landmarks.${name}`, u, `another name: one of ${landmarks.join(", ")}`);
+    }
     requireUncertainty(where, `uncertainty.landmarks.${name}`, u);
   }
 }

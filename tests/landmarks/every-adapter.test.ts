@@ -223,6 +223,11 @@ describe.each(cases)("$name", ({ points, brow, cheilion, pairs, read, readMissin
       { uncertainty: { landmarks: { pupil: -1 } } },
       "uncertainty.landmarks.pupil is -1; needs 0 or more",
     ],
+    [
+      "an uncertainty of no landmark",
+      { uncertainty: { landmarks: { canthus: 1 } } },
+      "uncertainty.landmarks.canthus is 1; needs another name: one of endocanthion",
+    ],
     ["a picture without size", { image: null }, "image is null; needs the width and height"],
   ])("refuses %s", (_, options, message) => {
     expect(refusal(() => read(points, options)).message).toContain(message);

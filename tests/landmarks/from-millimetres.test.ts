@@ -137,11 +137,39 @@ describe("a face from millimetres", () => {
       "check right and left, and the axes",
     ],
     [
+      "a landmark under another name",
+      { ...scan, left: { ...scan.left, canthus: [150, 60, 30] } },
+      { left: "x", up: "-y", viewer: "z" },
+      "out-of-range",
+      "left.canthus is [150, 60, 30]; needs another name: one of endocanthion",
+    ],
+    [
+      "a landmark of a side on the midline",
+      { ...scan, midline: { pupil: [118, 101, 47] } },
+      { left: "x", up: "-y", viewer: "z" },
+      "out-of-range",
+      "midline.pupil is [118, 101, 47]; needs another name: one of glabella",
+    ],
+    [
+      "a landmark that is nothing",
+      { ...scan, midline: { menton: null } },
+      { left: "x", up: "-y", viewer: "z" },
+      "not-parsed",
+      "midline.menton is null; needs [x, y], [x, y, z]",
+    ],
+    [
+      "a brow without its upper border",
+      { ...scan, left: { ...scan.left, brow: {} } },
+      { left: "x", up: "-y", viewer: "z" },
+      "not-parsed",
+      "left.brow.upper is missing; needs a list of points",
+    ],
+    [
       "a coordinate that is no number",
       { ...scan, midline: { subnasale: [1, Number.NaN, 2] } },
       { left: "x", up: "-y", viewer: "z" },
       "not-finite",
-      "face is [1, NaN, 2]",
+      "subnasale is [1, NaN, 2]",
     ],
   ])("refuses %s", (_, face, axes, code, message) => {
     const error = refusal(() => faceFromMillimetres(face as never, { axes: axes as never }));
