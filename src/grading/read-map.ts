@@ -57,6 +57,11 @@ function requireMap(where: string, drawn: DrawnMap): void {
     });
   }
   if (drawn.readings !== undefined) requireSheet(where, "drawn.readings", drawn.readings);
+  if (drawn.marks === undefined) return;
+  requireObject(where, "drawn.marks", drawn.marks, "the dots of both sides");
+  for (const side of SIDES) {
+    requireObject(where, `drawn.marks.${side}`, drawn.marks[side], "an object with dots, or {}");
+  }
 }
 
 function requireReference(where: string, reference: GradingReference): void {
@@ -84,13 +89,19 @@ function requireReference(where: string, reference: GradingReference): void {
 /** Readings as `fromReadings` answers them. */
 function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured>): void {
   requireObject(where, field, sheet, "what fromReadings answers");
+  const requireReading = (path: string, reading: unknown): void =>
+    requireObject(
+      where,
+      `${field}.${path}`,
+      reading,
+      "a value with its u, as fromReadings answers it",
+    );
   for (const side of SIDES) {
     requireObject(where, `${field}.${side}`, sheet[side], "what fromReadings answers");
-    for (const [name, reading] of Object.entries(sheet[side])) {
-      const need = "a value with its u, as fromReadings answers it";
-      requireObject(where, `${field}.${side}.${name}`, reading, need);
-    }
+    for (const [name, reading] of Object.entries(sheet[side]))
+      requireReading(`${side}.${name}`, reading);
   }
+  if (sheet.startToStart !== undefined) requireReading("startToStart", sheet.startToStart);
 }
 
 const SIDES: readonly Side[] = ["right", "left"];

@@ -68,14 +68,18 @@ const KINDS: readonly string[] = ["reference", "evenness"];
 const WITH_BETWEEN: readonly string[] = [...MEASURE_NAMES, "startToStart"];
 
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
-export function requireRubric(where: string, { items }: Rubric): void {
+export function requireRubric(where: string, rubric: Rubric): void {
+  requireObject(where, "rubric", rubric, "an object with a name, a source and items");
+  const { items } = rubric;
   const need = (value: unknown, what: string, field: string): GeometryError =>
     new GeometryError("out-of-range", { where, field, value, need: what });
-  requireObject(where, "rubric.items", items, "a list of items");
+  if (!Array.isArray(items)) throw need(items, "a list of items", "rubric.items");
   if (items.length === 0) throw need(items, "at least one item", "rubric.items");
   const seen = new Set<string>();
-  items.forEach(({ kind, measure, points }, index) => {
+  rubric.items.forEach((item, index) => {
     const field = `rubric.items[${index}]`;
+    requireObject(where, field, item, "an object with kind, measure and points");
+    const { kind, measure, points } = item;
     requirePositive(where, `${field}.points`, points);
     if (!KINDS.includes(kind)) throw need(kind, '"reference" or "evenness"', `${field}.kind`);
     const named: readonly string[] = kind === "reference" ? WITH_BETWEEN : MEASURE_NAMES;

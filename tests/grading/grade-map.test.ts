@@ -330,6 +330,9 @@ describe("gradeMap refuses", () => {
   const front = { kind: "evenness", measure: "front" } as const;
 
   it.each([
+    ["no rubric", { rubric: null as never }, "rubric is null; needs an object with a name"],
+    ["items that are no list", only({} as never), "rubric.items is {}; needs a list of items"],
+    ["an item that is none", only([null as never]), "rubric.items[0] is null; needs an object"],
     ["a rubric without items", only([]), "rubric.items is []; needs at least one item"],
     ["an item without points", only([{ ...front, points: 0 }]), "rubric.items[0].points is 0"],
     ["points that are no number", only([{ ...front, points: Number.NaN }]), "points is NaN"],
@@ -385,6 +388,19 @@ describe("gradeMap refuses", () => {
       { readings: { right: {} } },
       none,
       "drawn.readings.left is missing; needs what fromReadings answers",
+    ],
+    [
+      "a distance between the sides as it was written",
+      { readings: { right: {}, left: {}, startToStart: "31 mm" } },
+      none,
+      'drawn.readings.startToStart is "31 mm"; needs a value with its u, as fromReadings',
+    ],
+    ["dots that are none", { marks: 7 }, none, "drawn.marks is 7; needs the dots of both sides"],
+    [
+      "dots of one side",
+      { marks: { right: {} } },
+      none,
+      "drawn.marks.left is missing; needs an object with dots, or {}",
     ],
   ])("%s", (_, drawn, reference, message) => {
     const error = refusal(() => gradeMap(drawn as never, reference as never));
