@@ -1,14 +1,15 @@
 const columns = 5;
-const picture = 360;
+/** Side of a picture on the sheet, in pixels. */
+export const picture = 360;
 const gap = 16;
 const lineHeight = 20;
-const linesOfText = 4;
+const linesOfText = 6;
 /** What fits under a picture, in the widest letters that captions use. */
 const lettersOfLine = 50;
 
 /**
  * @typedef {object} SheetCell
- * @property {Buffer} png  A square picture.
+ * @property {Buffer} png  A square, as large as it is shown: twenty of full size choke the browser.
  * @property {string} title
  * @property {readonly string[]} lines
  */

@@ -19,13 +19,13 @@ const switches = [
   "--disable-sync",
 ];
 
-/** A photo is read in seconds; a page that says nothing for this long will not. */
+/** A photo is read in seconds; a page that says nothing for this long, on a busy machine too, will not. */
 const patience = 180_000;
 
 /**
  * @typedef {object} Detector
  * @property {(photo: Buffer) => Promise<ReadPhoto>} read
- * @property {(svg: string, width: number, height: number) => Promise<Buffer>} rasterise  An SVG as PNG.
+ * @property {(svg: string, width: number, height: number) => Promise<Buffer>} rasterise  An SVG as PNG of that size.
  * @property {() => Promise<void>} close
  *
  * @typedef {object} ReadPhoto
@@ -59,8 +59,8 @@ export async function openDetector(browserPath) {
       (address) => address.origin !== server.origin && address.protocol !== "data:",
       (route) => route.abort(),
     );
+    context.setDefaultTimeout(patience);
     const reader = await context.newPage();
-    reader.setDefaultTimeout(patience);
     const crashed = new Promise((_, reject) => {
       reader.once("pageerror", (error) =>
         reject(new Error(`the detector stopped: ${firstLine(error)}`)),
@@ -95,7 +95,7 @@ export async function openDetector(browserPath) {
         try {
           await sheet.setViewportSize({ width, height });
           await sheet.setContent(
-            `<!doctype html><style>body{margin:0}svg{display:block}</style>${svg}`,
+            `<!doctype html><style>body{margin:0}svg{display:block;width:100vw;height:100vh}</style>${svg}`,
           );
           return await sheet.screenshot({ type: "png" });
         } finally {

@@ -4,7 +4,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { basename, join, relative, resolve } from "node:path";
 import process from "node:process";
 import { parseArgs } from "node:util";
-import { contactSheet } from "./contact-sheet.js";
+import { contactSheet, picture } from "./contact-sheet.js";
 import { openDetector } from "./detector.js";
 import { landmarkFile } from "./landmark-file.js";
 import { namePhotos, readPhotoFile, samplePhotos } from "./photos.js";
@@ -91,13 +91,16 @@ async function mapPhoto(file, detector, { overlay, windowAround }, out) {
     const href = await photo.cutOut(window, pictureSide);
     const { svg, lines, mapped } = overlay(face, photo, { window, side: pictureSide, href });
     if (mapped) maps += 1;
-    const png = await detector.rasterise(svg, pictureSide, pictureSide);
     await writeFile(join(out, `${name}.svg`), svg);
-    await writeFile(join(out, `${name}.png`), png);
+    await writeFile(
+      join(out, `${name}.png`),
+      await detector.rasterise(svg, pictureSide, pictureSide),
+    );
     await writeFile(
       join(out, `${name}.json`),
       landmarkFile(face, photo, { file: basename(file.path), sha256, face: index + 1 }),
     );
+    const png = await detector.rasterise(svg, picture, picture);
     cells.push({ png, title: name, lines });
   }
   return { cells, maps, summary: count(photo.faces.length) };
