@@ -19,12 +19,12 @@ import {
   turningShift,
 } from "../symmetry/index.js";
 import {
-  deepPoint,
   flatPoint,
   hasDepth,
   type Measured,
   measured,
   mm,
+  type Point,
   propagate,
   type Scale,
   toRadians,
@@ -44,11 +44,12 @@ export interface SpaceUncertainty {
   readonly tilt: number;
   /** Standard uncertainty of the midline's place at the level of the inner eye corners, in mm. */
   readonly shift: number;
-  /** Relative standard uncertainty of size for each millimetre of depth: that of the camera's distance. */
-  readonly perspective: number;
+  /** The camera whose perspective was taken out, where one was, and how well its distance is known. */
+  readonly camera?: Camera;
+  readonly distance: number;
 }
 
-const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, perspective: 0 };
+const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, distance: 0 };
 
 /**
  * Standard uncertainty of everything read on a plan, from its landmarks, its skin and how well the
@@ -57,9 +58,10 @@ const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, perspective: 0 }
 export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERTAIN): ReadingsRow {
   const { moves, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1, UPRIGHT);
   return propagate(
-    ({ skinDepth, times, yaw, tilt, shift, perspective, ...values }) => {
+    ({ skinDepth, times, yaw, tilt, shift, distance, nearer, ...values }) => {
       const turned = { turning: space.turning, yaw, depth: skinDepth - 1 };
-      const truth = { times, turned, tilt, shift, perspective };
+      const seen = { camera: space.camera, distance, nearer };
+      const truth = { times, turned, tilt, shift, seen };
       const face = seenAs(requirePlannable(faceWith(values)), truth, plan.skin);
       return rowOf(readPlan(face, skinAs(plan.skin, skinDepth, times), plan.choices));
     },
@@ -70,7 +72,8 @@ export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERT
       yaw: measured(0, space.turning?.yawU ?? 0),
       tilt: measured(0, space.tilt),
       shift: measured(0, space.shift),
-      perspective: measured(0, space.perspective),
+      distance: measured(0, space.distance),
+      nearer: measured(0, prominenceU(space.camera)),
     },
     { linearity: "averaged" },
   ).u;
@@ -88,8 +91,9 @@ export function uncertaintyOnPhoto(
       size: scale.u / scale.factor,
       tilt: midline.tiltU,
       shift: midline.throughU * scale.factor,
-      perspective: camera === undefined ? 0 : distanceU(scale) / camera.distance ** 2,
+      distance: distanceU(scale),
       ...(turning === undefined ? {} : { turning }),
+      ...(camera === undefined ? {} : { camera }),
     });
   }
   const { cameraDistance: _distance, ...farScale } = scale;
@@ -170,27 +174,47 @@ interface TrueSpace {
   readonly turned: TurningError & { readonly turning: Turning | undefined };
   readonly tilt: number;
   readonly shift: number;
-  readonly perspective: number;
+  readonly seen: CameraError;
+}
+
+/** Millimetres by which a camera truly is farther, and a skin without depth nearer to it. */
+interface CameraError {
+  readonly camera: Camera | undefined;
+  readonly distance: number;
+  readonly nearer: number;
 }
 
 /** A face in a space a little larger, turned, tilted and shifted: depth moves sideways. */
 function seenAs(
   face: PlannableFace,
-  { times, turned, tilt, shift, perspective }: TrueSpace,
+  { times, turned, tilt, shift, seen }: TrueSpace,
   skin: Skin,
 ): PlannableFace {
   const { turning } = turned;
-  const asTaken = times === 1 && tilt === 0 && shift === 0 && perspective === 0;
-  if (asTaken && turning === undefined) return face;
+  const { camera } = seen;
+  const asTaken = times === 1 && tilt === 0 && shift === 0;
+  if (asTaken && turning === undefined && camera === undefined) return face;
   const lean = toRadians(tilt);
   return requirePlannable(
-    mapFace<"mm", "mm">(face, (point) => {
+    mapFace<"mm", "mm">(face, (point, landmark) => {
       const [x, y] = point;
-      const depth = hasDepth(point) ? point[2] : depthAt(point, skin);
-      const aside =
-        turning === undefined ? 0 : turningShift(deepPoint(x, y, depth), turning, turned);
-      const larger = times * (1 + perspective * depth);
+      const aside = turning === undefined ? 0 : turningShift(point, turning, turned);
+      const onSkin = landmark === "brow" && !hasDepth(point);
+      const larger = times * (1 + stretchBy(seen, onSkin ? skin : undefined, point));
       return flatPoint(larger * (x + shift + aside + y * lean), larger * (y - x * lean));
     }),
   );
+}
+
+/** Share by which a place truly lies farther out, seen by a camera that is not quite where it is taken to be. */
+function stretchBy(
+  { camera, distance, nearer }: CameraError,
+  skin: Skin | undefined,
+  point: Point<"mm">,
+): number {
+  if (camera === undefined) return 0;
+  const modelled = skin === undefined ? 0 : camera.prominence + depthAt(point, skin);
+  const depth = hasDepth(point) ? point[2] : modelled;
+  const closer = skin === undefined ? 0 : nearer;
+  return (depth * distance) / camera.distance ** 2 - closer / camera.distance;
 }

@@ -1,9 +1,12 @@
 import {
   deepPoint,
   type Face,
+  faceFrame,
   hasDepth,
+  type Length,
   mapFace,
   type Measured,
+  measured,
   mm,
   planOnPhoto,
   type Point,
@@ -16,6 +19,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { photograph } from "../support/photograph.js";
+import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticHead, turnedHead } from "../support/synthetic-head.js";
 
 const SCALE: Scale = { from: "px", to: "mm", factor: 0.2, u: 0, source: "given", notes: [] };
@@ -95,6 +99,34 @@ describe("what is read on a turned head", () => {
     const { tail } = readDepthWrong(yaw, wrong);
     expectClose(tail.u, moved, 0.15 * moved + 0.003);
   });
+});
+
+describe("what is read on brows without depth before a camera 400 mm away", () => {
+  const photo = requirePlannable(photograph({ ...syntheticFace(), source: EXACT }, POSE));
+  const startHeight = (method: "mirror" | "given", away: Measured<Length<"mm">>): Measured => {
+    const frame = faceFrame(photo, { ...SCALE, cameraDistance: away });
+    const midline = { ...frame.midline, method, tiltU: 0, throughU: px(0) };
+    const read = planOnPhoto(photo, { ...frame, midline }).naturalMeasures.left.startHeight;
+    if (read === undefined) throw new Error("no start");
+    return read;
+  };
+
+  it.each(["mirror", "given"] as const)(
+    "is unsure of how near the brows lie, 2 mm in 400 (midline: %s)",
+    (method) => {
+      const { value, u } = startHeight(method, measured(mm(400), mm(0)));
+      expectClose(u, (value * 2) / 400, 0.05 * u);
+    },
+  );
+
+  it.each(["mirror", "given"] as const)(
+    "is unsure of how far the camera was (midline: %s)",
+    (method) => {
+      const { value, u } = startHeight(method, measured(mm(400), mm(40)));
+      const nearer = 15 - 14.5 ** 3 / (0.987 * 87.8) ** 2;
+      expectClose(u, value * Math.hypot(2 / 400, (nearer * 40) / 400 ** 2), 0.05 * u);
+    },
+  );
 });
 
 /** A head whose scale of depth alone is uncertain: its skin says so. */
