@@ -12,6 +12,7 @@ export {
 export { distance, spaceDistance } from "./distance.js";
 export { flatten } from "./flatten.js";
 export { type EllipseFit, fitEllipse } from "./ellipse-fit.js";
+export { graphOf } from "./graph-of.js";
 export { heightOver } from "./height-over.js";
 export {
   type HermiteCurve,

@@ -61,7 +61,7 @@ export type { MeshAlare } from "./mesh-markup.js";
 export type { NostrilAlare } from "./points68-markup.js";
 export type { NoseBaseAlare } from "./points98-markup.js";
 export { requireLandmarks } from "./require-landmarks.js";
-export { lengthBetween, lengthOf, type LengthOptions } from "./skin-length.js";
+export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin-length.js";
 export { skinOf } from "./skin-of.js";
 export { deepen, skinUncertainty } from "./skin-uncertainty.js";
 export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin.js";

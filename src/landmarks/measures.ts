@@ -11,9 +11,9 @@ export interface SideMeasures<Value> {
   readonly front?: Value;
   /** Arch dot to tail end, by ruler on the skin. */
   readonly tail?: Value;
-  /** The front by tape, along the skin. */
+  /** The front by tape: along the upper border, on the skin. */
   readonly frontAlong?: Value;
-  /** The tail by tape, along the skin. */
+  /** The tail by tape: along the upper border, on the skin. */
   readonly tailAlong?: Value;
   /** The front straight, as a frontal photo shows it. */
   readonly frontOnPhoto?: Value;

@@ -1,4 +1,12 @@
-import { distance, lengthAlongSurface, polylineLength, spaceDistance } from "../geometry/index.js";
+import {
+  type Cubic,
+  distance,
+  lengthAlongSurface,
+  pathLength,
+  polylineLength,
+  spaceDistance,
+  type Surface,
+} from "../geometry/index.js";
 import {
   flatPoint,
   type Length,
@@ -73,6 +81,21 @@ export function lengthOf(
   return length(sum);
 }
 
+/**
+ * Length of exact curves that are drawn on the skin, by tape.
+ *
+ * @example
+ * ```ts
+ * import { lengthOfPath, mm } from "brow-geometry";
+ * import { straightCubic } from "brow-geometry/geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * lengthOfPath([straightCubic(mm([44, 26]), mm([58, 18]))], skin); // → 21.591
+ * ```
+ */
+export function lengthOfPath(path: readonly Cubic<"mm">[], skin: Skin): Length<"mm"> {
+  return skin.kind === "flat" ? pathLength(path) : pathLength(path, surfaceOf(skin));
+}
+
 function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
   if (Math.sign(from[0]) * Math.sign(to[0]) < 0) {
     // The sides of a face curve differently: each stretch stays on one of them.
@@ -80,8 +103,12 @@ function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length
     const onMidline = flatPoint<"mm">(0, from[1] + share * (to[1] - from[1]));
     return length(lengthAlongSkin(from, onMidline, skin) + lengthAlongSkin(onMidline, to, skin));
   }
-  return lengthAlongSurface(from, to, {
+  return lengthAlongSurface(from, to, surfaceOf(skin));
+}
+
+function surfaceOf(skin: Skin): Surface {
+  return {
     depth: (x) => skinDepth(x, skin),
     rise: (x, _y, stepX) => stepX * skinSlope(x, skin),
-  });
+  };
 }

@@ -1,5 +1,11 @@
-import { type BrowMarks, type Dot, DOTS, type FaceMeasures } from "../landmarks/index.js";
-import { measureFace } from "../proportions/index.js";
+import {
+  type BrowMarks,
+  type Dot,
+  DOTS,
+  type FaceMeasures,
+  type SideMeasures,
+} from "../landmarks/index.js";
+import { measureFace, type OutlineMarks } from "../proportions/index.js";
 import {
   eachSide,
   flatPoint,
@@ -11,6 +17,7 @@ import {
   type Side,
   type Sides,
 } from "../units/index.js";
+import { outlineIfAny } from "./outline-if-any.js";
 import type { BrowPlan } from "./plan.js";
 import { mapSideReadings, type SideReadings, withDifferences } from "./plan-readings.js";
 
@@ -24,10 +31,20 @@ type DotInput = `${Side} ${Dot}`;
 export function readDrawn(
   marks: Sides<BrowMarks<"mm">>,
   u: Length<"mm">,
-  { face, skin }: BrowPlan,
+  { face, skin, choices }: BrowPlan,
 ): SideReadings<Measured> {
-  const read = (of: Sides<BrowMarks<"mm">>): SideReadings<number> =>
-    withDifferences(measureFace(of, face, skin));
+  const read = (of: Sides<BrowMarks<"mm">>): SideReadings<number> => {
+    const drawn = eachSide((side) =>
+      isWhole(of[side]) ? outlineIfAny(of[side], choices.shape) : undefined,
+    );
+    const measures = measureFace(of, face, skin, drawn);
+    return withDifferences({
+      ...measures,
+      ...eachSide((side) =>
+        drawn[side] === undefined ? withoutOutline(measures[side]) : measures[side],
+      ),
+    });
+  };
   const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
   for (const side of ["right", "left"] as const) {
     for (const dot of DOTS) {
@@ -42,6 +59,17 @@ export function readDrawn(
     { linearity: "assumed" },
   );
   return mapSideReadings(read(marks), (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
+}
+
+/** Whether every dot is known that an outline needs. */
+function isWhole(marks: BrowMarks<"mm">): marks is OutlineMarks {
+  return DOTS.every((dot) => dot === "upperBody" || marks[dot] !== undefined);
+}
+
+/** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
+function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
+  const { frontAlong, tailAlong, lidToBrow, area, ...onDots } = measures;
+  return onDots;
 }
 
 function dotsOf(

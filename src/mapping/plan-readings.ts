@@ -7,6 +7,7 @@ import {
 } from "../landmarks/index.js";
 import { measureFace, naturalMarks } from "../proportions/index.js";
 import { eachSide, type Measured } from "../units/index.js";
+import { outlineIfAny } from "./outline-if-any.js";
 import type { SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { solveMarks } from "./solve-marks.js";
@@ -34,9 +35,10 @@ export function readPlan(
   const { marks } = solveMarks(face, natural, skin, choices);
   const grown = eachSide((side) => natural[side].marks);
   const hair = eachSide((side) => face[side].brow);
+  const drawn = eachSide((side) => outlineIfAny(marks[side], choices.shape));
   return {
     natural: withDifferences(measureFace(grown, face, skin, hair)),
-    planned: withDifferences(measureFace(marks, face, skin)),
+    planned: withDifferences(measureFace(marks, face, skin, drawn)),
   };
 }
 

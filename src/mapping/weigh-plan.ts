@@ -1,5 +1,5 @@
 import { type FaceMeasures, landmarkUncertainty, skinOf } from "../landmarks/index.js";
-import { measureFace, naturalMarks, outline, outlineBorders } from "../proportions/index.js";
+import { measureFace, naturalMarks, outline } from "../proportions/index.js";
 import { compareSides, toleranceFor } from "../symmetry/index.js";
 import {
   decide,
@@ -8,7 +8,6 @@ import {
   length,
   type Measured,
   measured,
-  mm,
   type Note,
   type Side,
   type ToleranceSet,
@@ -29,9 +28,6 @@ export interface GrownBrows {
   readonly measures: FaceMeasures<number>;
 }
 
-/** How far a border that is read may stray from its curve. */
-const READING_ERROR = mm(0.01);
-
 /** Reads the brows of a face as they grow. */
 export function readGrown(face: PlannableFace): GrownBrows {
   const u = landmarkUncertainty(face, "brow");
@@ -50,8 +46,7 @@ export function weighPlan(
 ): PlannedChoice {
   const { marks, face, skin } = plan;
   const outlines = eachSide((side) => outline(marks[side], plan.choices.shape));
-  const borders = eachSide((side) => outlineBorders(outlines[side], READING_ERROR));
-  const measures = measureFace(marks, face, skin, borders);
+  const measures = measureFace(marks, face, skin, outlines);
   const comparison = compareSides(exactly(measures), { tolerances, rule: "simple" });
   const row: Weighed = {
     choices,

@@ -1,5 +1,6 @@
 export { archAtShare } from "./arch-at-share.js";
 export { ARCH_EYE_WIDTH_SHARE, archGuide, type ArchGuideOptions } from "./arch-guide.js";
+export type { BrowBorders } from "./brow-edge.js";
 export { completeMarks, STATION_THICKNESS, type StationThickness } from "./complete-marks.js";
 export { frontShare } from "./front-share.js";
 export {

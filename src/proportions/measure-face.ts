@@ -1,5 +1,4 @@
 import {
-  type Brow,
   type BrowMarks,
   type Face,
   type FaceMeasures,
@@ -7,13 +6,14 @@ import {
   type Skin,
 } from "../landmarks/index.js";
 import { eachSide, type Sides } from "../units/index.js";
+import type { BrowBorders } from "./brow-edge.js";
 import { measureSide } from "./measure-side.js";
 
 /**
  * Everything that is read on both brows and between them, as {@link measureSide}.
  *
- * `borders` is the hair to which thickness, lid distance and area are read; without it they are read
- * to the joined dots.
+ * `borders` are the hair or the outlines on which tape, thickness, lid distance and area are read;
+ * without them they are read on the joined dots, and the area is left out.
  *
  * @example
  * ```ts
@@ -32,7 +32,7 @@ export function measureFace(
   marks: Sides<BrowMarks<"mm">>,
   face: Face<"mm">,
   skin: Skin,
-  borders?: Sides<Brow<"mm"> | undefined>,
+  borders?: Sides<BrowBorders | undefined>,
 ): FaceMeasures<number> {
   const sides = eachSide((side) => {
     const hair = borders?.[side];

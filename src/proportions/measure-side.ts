@@ -1,24 +1,16 @@
-import { heightOver, polygonArea, spaceDistance } from "../geometry/index.js";
+import { heightOver, spaceDistance } from "../geometry/index.js";
 import {
   atEyeCorner,
-  type Brow,
   type BrowMarks,
   type FaceSide,
   lengthBetween,
-  lengthOf,
   type MeasureName,
   onSkin,
   type SideMeasures,
   type Skin,
 } from "../landmarks/index.js";
-import {
-  type Length,
-  length,
-  type Point,
-  type Polyline,
-  type Side,
-  toDegrees,
-} from "../units/index.js";
+import { type Length, length, type Point, type Side, toDegrees } from "../units/index.js";
+import { type BrowBorders, type BrowEdge, browEdge } from "./brow-edge.js";
 import { frontShare } from "./front-share.js";
 
 /** What a brow's dots are read against. */
@@ -27,15 +19,19 @@ export interface SideContext {
   /** Eye corner, pupil and upper lid are read, each where it is known. */
   readonly landmarks: FaceSide<"mm">;
   readonly skin: Skin;
-  /** The hair to which thickness, lid distance and area are read; without it, to the joined dots. */
-  readonly borders?: Brow<"mm">;
+  /**
+   * The hair, or the outline, on which tape, thickness, lid distance and area are read; without them,
+   * on the joined dots.
+   */
+  readonly borders?: BrowBorders;
 }
 
 /**
  * Everything that is read on one brow, as far as its dots and the face's landmarks go: an entry is
  * left out where something it needs is missing.
  *
- * Lengths are millimetres on the skin, by ruler where nothing else is said; by tape from dot to dot.
+ * Lengths are millimetres on the skin, by ruler where nothing else is said; by tape along the upper
+ * border, or from dot to dot where no borders are given.
  * Distances from the midline, heights, thickness (vertical), lid to brow and area are those of the
  * frontal view. A lower border that ends too early is extended along its end's tangent.
  *
@@ -57,21 +53,24 @@ export function measureSide(
 ): SideMeasures<number> {
   const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = marks;
   const outwards = side === "left" ? 1 : -1;
-  const lower = borders === undefined ? lowerDots(marks) : borders.lower;
+  const edge = browEdge(marks, borders, skin);
   const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
     from && to && lengthBetween(from, to, skin);
   const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
     from && to && lengthBetween(from, to, skin, { on: "photo" });
   const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>
     from && to && toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
-  const thickness = (dot?: Point<"mm">): number | undefined => dot && above(dot, lower);
+  const thickness = (dot?: Point<"mm">): number | undefined => {
+    const y = dot && edge.lowerAt(dot[0]);
+    return dot && y !== undefined ? dot[1] - y : undefined;
+  };
   const front = ruler(start, arch);
   const tailLength = ruler(arch, tail);
   return whatIsKnown({
     front,
     tail: tailLength,
-    frontAlong: start && arch && lengthOf(body ? [start, body, arch] : [start, arch], skin),
-    tailAlong: arch && tail && lengthOf([arch, tail], skin),
+    frontAlong: start && arch && edge.along(start, arch),
+    tailAlong: arch && tail && edge.along(arch, tail),
     frontOnPhoto: sight(start, arch),
     tailOnPhoto: sight(arch, tail),
     frontShare:
@@ -89,37 +88,18 @@ export function measureSide(
       landmarks.exocanthion &&
       tail &&
       spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
-    lidToBrow: lidToBrow(landmarks, lower),
+    lidToBrow: lidToBrow(landmarks, edge),
     frontInclination: inclination(start, arch),
     browInclination: inclination(start, tail),
-    area: borders?.lower && areaWithin(borders.upper, borders.lower),
+    area: edge.area,
   });
 }
 
-/** The lower border as the dots show it, joined straight up to the tail end. */
-function lowerDots(marks: BrowMarks<"mm">): Polyline<"mm"> {
-  const { lowerStart, lowerBody, lowerArch, tailEnd } = marks;
-  return [lowerStart, lowerBody, lowerArch, tailEnd].filter((dot) => dot !== undefined);
-}
-
-/** How far a point lies above a border, vertically. */
-function above(point: Point<"mm">, border: Polyline<"mm"> | undefined): number | undefined {
-  const y = border && heightOver(length(point[0]), border);
-  return y === undefined ? undefined : point[1] - y;
-}
-
-function lidToBrow(
-  { pupil, upperLid }: FaceSide<"mm">,
-  lower: Polyline<"mm"> | undefined,
-): number | undefined {
-  if (pupil === undefined) return undefined;
-  const brow = above(pupil, lower);
-  const lid = above(pupil, upperLid);
-  return brow === undefined || lid === undefined ? undefined : lid - brow;
-}
-
-function areaWithin(upper: Polyline<"mm">, lower: Polyline<"mm">): number {
-  return Math.abs(polygonArea([...upper, ...lower.slice().reverse()]));
+function lidToBrow({ pupil, upperLid }: FaceSide<"mm">, edge: BrowEdge): number | undefined {
+  if (pupil === undefined || upperLid === undefined) return undefined;
+  const brow = edge.lowerAt(pupil[0]);
+  const lid = heightOver(length(pupil[0]), upperLid);
+  return brow === undefined || lid === undefined ? undefined : brow - lid;
 }
 
 function whatIsKnown(values: {

@@ -175,7 +175,6 @@ describe("checkDrawn", () => {
   it.each<[DrawnMap, string]>([
     [{}, "drawn is {}"],
     [{ marks: eachSide(() => ({})) }, "drawn is {"],
-    [{ readings: { right: { front: measured(30, 0.2), area: measured(1, 0) }, left: {} } }, ""],
     [{ marks: plan.marks, u: mm(-1) }, "drawn.u is -1"],
     [
       { marks: { ...plan.marks, left: { tailEnd: mm([Number.NaN, 1]) } } },
@@ -187,11 +186,33 @@ describe("checkDrawn", () => {
     ],
     [{ readings: { right: { tail: { value: 9, u: -1 } }, left: {} } }, "readings.right.tail.u"],
   ])("refuses what says nothing, by its name: %j", (drawn, message) => {
-    if (message === "") {
-      // The plan has no area: what it does not have is left alone.
-      expect(checkDrawn(plan, drawn).measures.map(({ measure }) => measure)).toEqual(["front"]);
-    } else {
-      expect(refusal(() => checkDrawn(plan, drawn)).message).toContain(message);
+    expect(refusal(() => checkDrawn(plan, drawn)).message).toContain(message);
+  });
+
+  it("leaves alone what the plan does not have", () => {
+    const face = syntheticFace();
+    const { pupil: _, ...blind } = face.right;
+    const without = planBrows({ ...face, right: blind });
+    const read = { front: measured(30, 0.2), lidToBrow: measured(12, 0.2) };
+    const { measures } = checkDrawn(without, { readings: { right: read, left: {} } });
+    expect(measures.map(({ measure }) => measure)).toEqual(["front"]);
+  });
+
+  it("reads tape, lid distance and area on the outline through the dots, where all are known", () => {
+    const names = (marks: Sides<BrowMarks<"mm">>): readonly string[] =>
+      checkDrawn(plan, { marks }).measures.map(({ measure }) => measure);
+    const { right, left } = eachSide((side) => {
+      const { upperBody: _, ...drawn } = plan.marks[side];
+      return drawn;
+    });
+    const onOutline = ["frontAlong", "tailAlong", "lidToBrow", "area"];
+    expect(names({ right, left })).toEqual(expect.arrayContaining(onOutline));
+    for (const { difference } of checkDrawn(plan, { marks: { right, left } }).measures) {
+      expect(difference.value).toBeCloseTo(0, 9);
     }
+    const { lowerBody: __, ...some } = left;
+    const { measures } = checkDrawn(plan, { marks: { right: {}, left: some } });
+    expect(measures.filter(({ measure }) => onOutline.includes(measure))).toEqual([]);
+    expect(measures.map(({ measure }) => measure)).toContain("front");
   });
 });

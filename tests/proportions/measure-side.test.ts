@@ -1,13 +1,21 @@
+import { test } from "@fast-check/vitest";
 import {
   type Brow,
+  type BrowBorders,
+  completeMarks,
   DOTS,
   type Face,
   measureSide,
   mm,
   naturalMarks,
+  naturalOutline,
+  outline,
+  outlineArea,
+  outlineBorders,
   type Skin,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
+import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -176,5 +184,71 @@ describe("eye to tail", () => {
     );
     expect(eyeToTail).toBeCloseTo(20.66, 0);
     expect(Math.abs((eyeToTail ?? 0) - 20.66)).toBeLessThan(0.2);
+  });
+});
+
+describe("measureSide on borders", () => {
+  it("lays the tape along the outline, along hair, or from dot to dot", () => {
+    // y = 26 − 6 ((45 − x) / 30)²: with a = 6/900 and u = 30, u/2 √(1 + 4a²u²) + asinh(2au) / 4a.
+    const dots = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+    const round = { angularity: 0 };
+    const complete = completeMarks(dots, undefined, round);
+    const drawn = outline(complete, round);
+    const context = { side: "left", landmarks: {}, skin: flat } as const;
+    const parabola = (a: number, u: number): number =>
+      (u / 2) * Math.sqrt(1 + 4 * a * a * u * u) + Math.asinh(2 * a * u) / (4 * a);
+    const onOutline = measureSide(complete, { ...context, borders: drawn });
+    expectClose(onOutline.frontAlong, parabola(6 / 900, 30), 1e-9);
+    expectClose(onOutline.tailAlong, parabola(8 / 225, 15), 1e-9);
+    expectClose(onOutline.area, outlineArea(drawn), 1e-12);
+
+    const hair = {
+      upper: mm([
+        [15, 20],
+        [30, 28],
+        [45, 26],
+        [52, 25],
+        [60, 18],
+      ]),
+    };
+    const onHair = measureSide(dots, { ...context, borders: hair });
+    expectClose(onHair.frontAlong, Math.hypot(15, 8) + Math.hypot(15, 2), 1e-12);
+    expectClose(onHair.tailAlong, Math.hypot(7, 1) + Math.hypot(8, 7), 1e-12);
+    expectClose(measureSide(dots, context).tailAlong, 17, 1e-12);
+  });
+
+  test.prop([anyDrawnBrow(), anyOutlineShape()])(
+    "reads an outline as its borders are read, on the skin",
+    ({ upper, stations }, anyShape) => {
+      // As polylines, borders know no bulge before the start line.
+      const shape = { ...anyShape, frontRoundness: 0 };
+      const complete = completeMarks(upper, stations, shape);
+      const drawn = outline(complete, shape);
+      const skin: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
+      const landmarks = { ...face.left, pupil: mm([upper.upperStart[0] + 9, 0]) };
+      const read = (borders: BrowBorders): ReturnType<typeof measureSide> =>
+        measureSide(complete, { side: "left", landmarks, skin, borders });
+      expectClose(read(drawn), read(outlineBorders(drawn, mm(0.0005))), 0.02);
+    },
+  );
+
+  it("reads an outline that turns back, too", () => {
+    const brow = {
+      upper: mm([
+        [15, 20],
+        [60, 20],
+      ]),
+      lower: mm([
+        [15, 12],
+        [40, 16],
+        [38, 18],
+        [60, 20],
+      ]),
+    };
+    const read = measureSide(
+      { upperStart: mm([15, 20]) },
+      { side: "left", landmarks: {}, skin: flat, borders: naturalOutline(brow) },
+    );
+    expectClose(read.startThickness, 8, 1e-12);
   });
 });
