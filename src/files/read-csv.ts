@@ -152,7 +152,8 @@ function readHeader(cells: readonly string[], row: number, idColumn: string, fau
     used.map((axis) => {
       const column = axes[axis].get(first + rank);
       if (column !== undefined) return column;
-      throw fault(row, 0, cells.length, `a column ${axis}_${first + rank} as well`);
+      const beside = used.map((other) => axes[other].get(first + rank)).find(Number.isInteger) ?? 0;
+      throw fault(row, beside, cells[beside], `a column ${axis}_${first + rank} as well`);
     }),
   );
   return {

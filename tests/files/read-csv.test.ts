@@ -92,7 +92,12 @@ describe("a CSV file of landmarks", () => {
       'is the delimiter ";"?',
     ],
     ["tabs", "id\tx_0\ty_0\na\t1\t2\n", "line 1, column 1", 'is the delimiter "\\t"?'],
-    ["an axis too short", "x_0,x_1,y_0\n1,2,3\n", "line 1, column 1 (x_0)", "a column y_1 as well"],
+    [
+      "an axis too short",
+      "x_0,x_1,y_0\n1,2,3\n",
+      'line 1, column 2 (x_1) is "x_1"',
+      "a column y_1 as well",
+    ],
     ["a number left out", "x_0,x_2,y_0,y_2\n1,2,3,4\n", "line 1", "a column x_1 as well"],
     ["depth for some points", "x_0,x_1,y_0,y_1,z_0\n1,2,3,4,5\n", "line 1", "a column z_1 as well"],
     ["one name twice", "x_0,y_0,x0\n1,2,3\n", "line 1, column 3 (x0)", "no other column"],
