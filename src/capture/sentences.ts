@@ -28,7 +28,7 @@ export const FOUND = {
   "camera-too-near":
     "The camera was about {value:0} mm away, which draws a brow's start {percent:1} % larger than its tail end; from {limit:0} mm on it will do.",
   "eyes-narrow-for-irises":
-    "The outer eye corners lie {value:1} irises apart; {limit:1} or more are usual. The camera was very near, the head is turned, or landmarks are misplaced.",
+    "The outer eye corners lie {value:1} irises apart; {limit:1} or more are usual. Landmarks are misplaced, the head is turned, or the camera was very near.",
   "eyes-wide-for-irises":
     "The outer eye corners lie {value:1} irises apart; {limit:1} or fewer are usual. The eyes are half closed, or landmarks are misplaced.",
   "irises-differ":
