@@ -1,5 +1,12 @@
-import { describeMarkup, type LandmarkName, MARKUP_NAMES } from "brow-geometry";
+import {
+  describeMarkup,
+  fromCocoWholeBody,
+  fromPoints98,
+  type LandmarkName,
+  MARKUP_NAMES,
+} from "brow-geometry";
 import { describe, expect, it } from "vitest";
+import { points98OfMesh } from "../support/points98-of-mesh.js";
 import { refusal } from "../support/refusal.js";
 import {
   faceOfMesh,
@@ -13,6 +20,14 @@ describe("the description of a markup", () => {
     ["mesh-478", faceOfMesh(frontalMesh)],
     ["mesh-468", faceOfMesh({ ...frontalMesh, landmarks: frontalMesh.landmarks.slice(0, 468) })],
     ["points-68", faceOfPoints68(frontalPoints68)],
+    [
+      "coco-wholebody-face",
+      fromCocoWholeBody(
+        frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
+        { coordinates: "pixels" },
+      ),
+    ],
+    ["points-98", fromPoints98(points98OfMesh(frontalMesh), { coordinates: "pixels" })],
   ] as const)(
     "lists exactly what a face read from %s holds",
     (name, { right, midline, ...face }) => {
