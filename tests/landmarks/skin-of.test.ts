@@ -77,6 +77,26 @@ describe("the skin of the canonical face mesh", () => {
     expectClose(error(arch, tailEnd), tail, 0.5);
   });
 
+  it("lies over the photo, segment by segment, as on 244 portraits: 1.02, 1.11, 1.21, 1.43", () => {
+    const skin = skinOf(canonical, "fitted");
+    const ratios = upper.slice(1).map((to, index) => {
+      const from = upper[index] ?? to;
+      return lengthBetween(from, to, skin) / lengthBetween(from, to, skin, { on: "photo" });
+    });
+    expectClose(ratios, [1.02, 1.11, 1.21, 1.43], 0.04);
+  });
+
+  it("makes 33.7 and 14.0 by ruler of a front of 31.2 and a tail of 10.6 on the photo, as on 244 portraits", () => {
+    const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+    // Places are ours, the lengths on the photo theirs: start over the inner eye corner, arch and tail
+    // end where their guides pass.
+    const [from, arch, end] = [mm([17, 20]), mm([47, 28.57]), mm([55.9, 22.81])] as const;
+    expectClose(lengthBetween(from, arch, skin, { on: "photo" }), 31.2, 0.01);
+    expectClose(lengthBetween(arch, end, skin, { on: "photo" }), 10.6, 0.01);
+    expectClose(lengthBetween(from, arch, skin), 33.7, 0.36);
+    expectClose(lengthBetween(arch, end, skin), 14.0, 0.68);
+  });
+
   it("is not led astray by one bad point, even at the tail end that no other point checks", () => {
     const clean = skinOf(canonical);
     const arch = upper[2] ?? start;

@@ -1,0 +1,106 @@
+import {
+  type Brow,
+  type DeepPoint,
+  deepPoint,
+  type Face,
+  type FaceSide,
+  hasDepth,
+  mapFace,
+  type PairedPoints,
+  type Point,
+  type Polyline,
+  scaleFromIris,
+  toFace,
+  turnToFront,
+} from "brow-geometry";
+import { faceOfMesh, meshSamples } from "./sample-faces.js";
+
+/**
+ * Real heads made exactly symmetric, in millimetres: those of the sample photos that are turned by at
+ * most 10°, seen from their front and averaged with their mirror image. Whatever they then compare as
+ * uneven is not theirs.
+ */
+export function symmetricMeshes(): readonly Face<"mm">[] {
+  return meshSamples.flatMap((sample) => {
+    const face = faceOfMesh(sample);
+    try {
+      return [withItsMirrorImage(toFace(face, turnToFront(face, scaleFromIris(face))))];
+    } catch {
+      return [];
+    }
+  });
+}
+
+/** A head as it shows when it is turned towards the client's left, by a depth that is scaled wrongly. */
+export function turnedAndScaled(head: Face<"mm">, yaw: number, depthTimes = 1): Face<"mm"> {
+  const angle = (yaw * Math.PI) / 180;
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  return mapFace(head, (point: Point<"mm">) => {
+    const [x, y, depth] = deep(point);
+    return deepPoint(x * cosine + depth * sine, y, depthTimes * (depth * cosine - x * sine));
+  });
+}
+
+type Space = DeepPoint<"mm">;
+
+function withItsMirrorImage({ right, left, midline, relief, ...rest }: Face<"mm">): Face<"mm"> {
+  const half: Record<string, Space | Brow<"mm">> = {};
+  for (const [name, own] of Object.entries(left) as [keyof FaceSide<"mm">, unknown][]) {
+    const other = right[name];
+    if (name === "brow" && left.brow !== undefined && right.brow !== undefined) {
+      half[name] = meanBrow(left.brow, right.brow);
+    } else if (isPoint(own) && isPoint(other)) {
+      half[name] = mean(own, other);
+    }
+  }
+  const side = half as FaceSide<"mm">;
+  return {
+    ...rest,
+    left: side,
+    right: mapFace({ right: side, left: {}, midline: {} }, flipped).right,
+    midline: mapFace({ right: {}, left: {}, midline }, onMidline).midline,
+    ...(relief === undefined ? {} : { relief: meanRelief(relief) }),
+  };
+}
+
+function meanRelief({ pairs, middle }: PairedPoints<"mm">): PairedPoints<"mm"> {
+  return {
+    pairs: pairs.map(({ right, left }) => {
+      const own = mean(left, right);
+      return { left: own, right: flipped(own) };
+    }),
+    middle: middle.map(onMidline),
+  };
+}
+
+function meanBrow(own: Brow<"mm">, other: Brow<"mm">): Brow<"mm"> {
+  const line = (one: Polyline<"mm">, two: Polyline<"mm">): Polyline<"mm"> =>
+    one.map((point, index) => mean(point, two[index] ?? point));
+  return { upper: line(own.upper, other.upper), lower: line(own.lower ?? [], other.lower ?? []) };
+}
+
+/** The middle between a point of the left and its partner's mirror image. */
+function mean(own: Point<"mm">, other: Point<"mm">): Space {
+  const [x, y, depth] = deep(own);
+  const [otherX, otherY, otherDepth] = deep(other);
+  return deepPoint((x - otherX) / 2, (y + otherY) / 2, (depth + otherDepth) / 2);
+}
+
+function flipped(point: Point<"mm">): Space {
+  const [x, y, depth] = deep(point);
+  return deepPoint(-x, y, depth);
+}
+
+function onMidline(point: Point<"mm">): Space {
+  const [, y, depth] = deep(point);
+  return deepPoint(0, y, depth);
+}
+
+function deep(point: Point<"mm">): Space {
+  if (hasDepth(point)) return point;
+  throw new Error("a point of the mesh has depth");
+}
+
+function isPoint(value: unknown): value is Point<"mm"> {
+  return Array.isArray(value) && typeof value[0] === "number";
+}
