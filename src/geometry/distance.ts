@@ -26,5 +26,6 @@ export function distance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U
 export function spaceDistance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U> {
   if (!hasDepth(from) || !hasDepth(to)) return distance(from, to);
   // Not by gl-matrix: its space vectors would be in the bundle of every plan for this one sum.
-  return length(Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]));
+  const [x, y, z] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+  return length(Math.sqrt(x * x + y * y + z * z));
 }

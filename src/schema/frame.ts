@@ -9,7 +9,17 @@ import type {
 } from "../symmetry/index.js";
 import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
 import { midlineLandmarks, sideLandmarks } from "./face.js";
-import { flatPoint, length, line, measuredLength, notes, point, size, spread } from "./quantity.js";
+import {
+  flatPoint,
+  length,
+  line,
+  measuredLength,
+  notes,
+  point,
+  positiveLength,
+  size,
+  spread,
+} from "./quantity.js";
 import { skin } from "./skin.js";
 import {
   each,
@@ -102,7 +112,7 @@ const turning = record<Turning>(
 );
 
 const camera = record<Camera>(
-  { distance: length<"mm">(), axis: flatPoint<"mm">(), skin, prominence: length<"mm">() },
+  { distance: positiveLength<"mm">(), axis: flatPoint<"mm">(), skin, prominence: length<"mm">() },
   {},
 );
 

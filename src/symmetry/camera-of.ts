@@ -79,7 +79,7 @@ export function fromAfar(
   return mapFace<"px", "px">(face, (point) => {
     if (!hasDepth(point)) return point;
     const [x, y, depth] = point;
-    const share = 1 / enlargement(scale.factor * (depth - zero), { distance });
+    const share = 1 / enlargement(where, scale.factor * (depth - zero), { distance });
     return deepPoint(axisX + share * (x - axisX), axisY + share * (y - axisY), depth);
   });
 }

@@ -37,11 +37,15 @@ export function prominenceOf(skin: Skin): Length<"mm"> {
  *
  * @throws GeometryError `out-of-range` for what lies in the camera, or behind it
  */
-export function enlargement(nearer: number, { distance }: Pick<Camera, "distance">): number {
+export function enlargement(
+  where: string,
+  nearer: number,
+  { distance }: Pick<Camera, "distance">,
+): number {
   const share = 1 - nearer / distance;
   if (share > 0) return 1 / share;
   throw new GeometryError("out-of-range", {
-    where: "toFace",
+    where,
     field: "scale.cameraDistance",
     value: distance,
     need: `more than the depth of every point, ${nearer}`,

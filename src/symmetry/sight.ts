@@ -86,12 +86,16 @@ function xOnSkin([seenX, seenY]: Point<"mm">, sight: Sight): number {
 
 function pictured(front: DeepPoint<"mm">, { turning, camera }: Sight): DeepPoint<"mm"> {
   const aside = turning === undefined ? front : turnAside(front, turning);
-  return camera === undefined ? aside : scaledAbout(camera, aside, enlargement(aside[2], camera));
+  return camera === undefined
+    ? aside
+    : scaledAbout(camera, aside, enlargement("toPhoto", aside[2], camera));
 }
 
 /** A place of the picture as a camera infinitely far away would show it, at a depth. */
 function farAway(seen: DeepPoint<"mm">, depth: number, { camera }: Sight): DeepPoint<"mm"> {
-  return camera === undefined ? seen : scaledAbout(camera, seen, 1 / enlargement(depth, camera));
+  return camera === undefined
+    ? seen
+    : scaledAbout(camera, seen, 1 / enlargement("toFace", depth, camera));
 }
 
 function scaledAbout(
