@@ -36,6 +36,11 @@ export interface CaptureComparisonOptions extends DecisionOptions {
   readonly stable?: readonly StableLandmark[];
   /** `"free"` (default): the captures may differ in scale; `"fixed"`: both scales are trusted. */
   readonly scale?: "free" | "fixed";
+  /**
+   * Relative standard uncertainty of one fixed scale over the other; default 0. Two scales by iris of
+   * the same client share her iris, two by ruler share nothing.
+   */
+  readonly scaleU?: number;
   /** Whose `position` limits each displacement. Default {@link WORKING_TOLERANCES}: 1 mm. */
   readonly tolerances?: ToleranceSet;
 }
@@ -97,7 +102,8 @@ export function compareCaptures(
   options: CaptureComparisonOptions = {},
 ): CaptureComparison {
   const { stable = STABLE_LANDMARKS, scale = "free", tolerances = WORKING_TOLERANCES } = options;
-  const registration = registerCaptures(stablePairs(before.face, after.face, stable), scale);
+  const pairs = stablePairs(before.face, after.face, stable);
+  const registration = registerCaptures(pairs, scale, options.scaleU);
   const placementU = Math.hypot(
     landmarkUncertainty(before.face, "brow"),
     landmarkUncertainty(after.face, "brow"),

@@ -6,6 +6,7 @@ import {
   type Note,
   note,
   type Point,
+  requireUncertainty,
   type Side,
   toDegrees,
   toRadians,
@@ -40,7 +41,7 @@ export interface Registration {
   readonly shiftU: Length<"mm">;
   /** Standard uncertainty of its turn about the stable points' centroid, in degrees. */
   readonly turnU: number;
-  /** Relative standard uncertainty of its scale; 0 where that is fixed. */
+  /** Relative standard uncertainty of its scale; where that is fixed, what was said of it. */
   readonly stretchU: number;
 }
 
@@ -54,7 +55,9 @@ const CONFIDENCE = 0.95;
 export function registerCaptures(
   pairs: readonly StablePair[],
   scale: "free" | "fixed",
+  scaleU = 0,
 ): Registration {
+  requireUncertainty("compareCaptures", "scaleU", scaleU);
   const weights = pairs.map(({ variance }) => 1 / variance);
   const { similarity, residuals, squares } = fitSimilarity(
     pairs.map(({ after }) => after),
@@ -79,7 +82,7 @@ export function registerCaptures(
     ...(consistent ? {} : { note: disagreementNote(stable, widened) }),
     shiftU: length(widened / Math.sqrt(weights.reduce((sum, weight) => sum + weight, 0))),
     turnU: toDegrees(turn),
-    stretchU: scale === "free" ? turn : 0,
+    stretchU: scale === "free" ? turn : scaleU,
   };
 }
 

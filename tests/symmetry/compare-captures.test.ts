@@ -75,12 +75,12 @@ const anyMove = fc.tuple(
 
 function everyDot(
   displacements: { readonly [Name in Dot]?: Displacement },
-  check: (displacement: Displacement) => void,
+  check: (displacement: Displacement, dot: Dot) => void,
 ): void {
   for (const dot of DOTS) {
     const displacement = displacements[dot];
     if (displacement === undefined) throw new Error(`${dot} is missing`);
-    check(displacement);
+    check(displacement, dot);
   }
 }
 
@@ -142,6 +142,32 @@ describe("compareCaptures", () => {
     expect(fixed.registration.stretchU).toBe(0);
     expectClose(fixed.displacements.left.tailEnd?.outward.value, 5.7, 1e-9);
   });
+
+  it("is unsure of fixed scales by what is said of them, the more the farther out", () => {
+    const read = (scaleU: number): Displacement | undefined =>
+      compareCaptures(BEFORE, BEFORE, { scale: "fixed", scaleU }).displacements.left.tailEnd;
+    const [exact, loose] = [read(0), read(0.04)];
+    const added = Math.sqrt((loose?.outward.u ?? 0) ** 2 - (exact?.outward.u ?? 0) ** 2);
+    expectClose(added, 0.04 * (BEFORE.marks.left.tailEnd?.[0] ?? Number.NaN), 1e-9);
+    expect(refusal(() => compareCaptures(BEFORE, BEFORE, { scaleU: -1 })).message).toContain(
+      "scaleU",
+    );
+  });
+
+  test.prop([anyMove, anyMove])(
+    "finds the opposite where before and after are exchanged",
+    (right, left) => {
+      const after = moved(moved(BEFORE, "right", right), "left", left);
+      const there = compareCaptures(BEFORE, after).displacements;
+      const back = compareCaptures(after, BEFORE).displacements;
+      for (const side of ["right", "left"] as const) {
+        everyDot(there[side], ({ outward, up }, dot) => {
+          const other = back[side][dot];
+          expectClose([other?.outward.value, other?.up.value], [-outward.value, -up.value], 1e-9);
+        });
+      }
+    },
+  );
 
   it("says when the stable points themselves disagree, and is less sure then", () => {
     const { face } = BEFORE;
