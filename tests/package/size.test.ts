@@ -20,17 +20,17 @@ describe("a user's bundle", () => {
     expect(size).toBeLessThanOrEqual(2500);
   });
 
-  it("of the way from a detector's landmarks to a plan is at most 35 kB", async () => {
+  it("of the way from a detector's landmarks to a plan is at most 40 kB", async () => {
     const { size } = await bundle(
       `import { faceFrame, fromMesh478, planOnPhoto, requirePlannable, scaleFromIris } from "brow-geometry";
       console.log(faceFrame, fromMesh478, planOnPhoto, requirePlannable, scaleFromIris);`,
     );
-    expect(size).toBeLessThanOrEqual(35_000);
+    expect(size).toBeLessThanOrEqual(40_000);
   });
 
-  it("of the whole root, pictures and sentences included, is at most 80 kB", async () => {
+  it("of the whole root, pictures and sentences included, is at most 95 kB", async () => {
     const { size } = await bundle('import * as all from "brow-geometry"; console.log(all);');
-    expect(size).toBeLessThanOrEqual(80_000);
+    expect(size).toBeLessThanOrEqual(95_000);
   });
 
   it("of every way to parse is at most 15 kB with zod", async () => {
