@@ -41,7 +41,6 @@ export function correctIrises<U extends Unit>(
 ): Face<U> {
   const { value, u } = measured(ringFactor.value, ringFactor.u);
   requirePositive("correctIrises", "ringFactor", value);
-  if (value === 1) return face;
   const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
   const { source, notes = [] } = face;
   const changed = right !== face.right || left !== face.left;
@@ -66,7 +65,7 @@ function irisesNarrowed(factor: number, u: number): Note<FaceNoteCode> {
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {
   const { limbusMedial, limbusLateral } = side;
-  if (limbusMedial === undefined || limbusLateral === undefined) return side;
+  if (times === 1 || limbusMedial === undefined || limbusLateral === undefined) return side;
   const middle = midpoint(limbusMedial, limbusLateral);
   return {
     ...side,

@@ -64,6 +64,17 @@ describe("correctIrises", () => {
     expect(correctIrises(bare, measured(2, 0)).right).toEqual(bare.right);
   });
 
+  it("believes a ring to be honest that it is told is", () => {
+    const { source, notes, right } = correctIrises(photo, measured(1, 0.01));
+    expect(source?.ringFactor).toEqual({ value: 1, u: 0.01 });
+    expect(right).toEqual(photo.right);
+    expect(notes).toBeUndefined();
+  });
+
+  it("says on the face what it did", () => {
+    expect(correctIrises(photo).notes?.map(({ code }) => code)).toEqual(["irises-narrowed"]);
+  });
+
   it("refuses a factor of 0", () => {
     expect(refusal(() => correctIrises(photo, measured(0, 0))).code).toBe("out-of-range");
   });
