@@ -228,7 +228,7 @@ describe("measureSide on borders", () => {
       const landmarks = { ...face.left, pupil: mm([upper.upperStart[0] + 9, 0]) };
       const read = (borders: BrowBorders): ReturnType<typeof measureSide> =>
         measureSide(complete, { side: "left", landmarks, skin, borders });
-      expectClose(read(drawn), read(outlineBorders(drawn, mm(0.0005))), 0.02);
+      expectClose(read(drawn), read(outlineBorders(drawn, mm(0.0002))), 0.02);
     },
   );
 
