@@ -7,7 +7,7 @@ export interface CaptureOptions {
   readonly purpose: CapturePurpose;
   /** Default: from the width of the irises, where the face has them. */
   readonly scale?: Scale;
-  /** From the camera to the eyes, where it was measured. */
+  /** From the camera to the eyes, where it was measured; default that of the scale, where it knows. */
   readonly cameraDistance?: Measured<Length<"mm">>;
   /** The camera's focal length in pixels of this picture: with a scale it tells the distance. */
   readonly focalLength?: Length<"px">;

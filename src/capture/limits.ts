@@ -64,38 +64,40 @@ const PORTRAIT_POSE = {
 const LENIENT = { rule: "simple", severity: "caution" } as const;
 const STRICT = { rule: "simple", severity: "retake" } as const;
 const PROVEN = { rule: "guarded", severity: "retake" } as const;
+/** Said of what reads implausible, with a word of doubt where that is not proven. */
+const DOUBTED = { rule: "guarded", severity: "caution" } as const;
 
 /** Beyond these the scale, the landmarks or the camera's distance is to be doubted, not the client. */
 const plausible = {
   // (31.4 − 3·2.5)/88.39 to (38.5 + 3·3.2)/88.39.
   canthalIndex: {
     limits: { lower: 0.27, upper: 0.55 },
-    ...LENIENT,
+    ...DOUBTED,
     status: "derived",
     source:
       "three standard deviations about the narrowest and the widest group mean of Plast Reconstr Surg Glob Open, PMC9029890, over the outer distance of BioMed Res Int 2013:821428",
   },
-  irisDifference: { limits: around(0.15), ...LENIENT, ...OURS },
+  irisDifference: { limits: around(0.15), ...DOUBTED, ...OURS },
   // A pinhole 300 mm away draws corners of the eyes that lie 10 mm behind the irises 3 % too narrow, less
   // than people differ: only a camera far nearer than that shows here.
   // (88.39 ± 3.74)/11.71 in women and (93.00 ± 5.56)/11.71 in men, each with the iris's 3.6 %: 7.5 ±
   // 0.4 and 7.9 ± 0.6. Three standard deviations.
   irisesAcross: {
     limits: { lower: 6.3, upper: 9.6 },
-    ...LENIENT,
+    ...DOUBTED,
     status: "derived",
     source:
       "three standard deviations about Hong Kong periocular norms, BioMed Res Int 2013:821428, over Rüfer et al., Cornea 2005;24:259–261",
   },
   irisWidth: {
     limits: { lower: 10.3, upper: 13.3 },
-    ...LENIENT,
+    ...DOUBTED,
     status: "derived",
     source: "three standard deviations, Hashemi et al., J Curr Ophthalmol 2015;27:21–24",
   },
   pupilDistance: {
     limits: { lower: 45, upper: 80 },
-    ...LENIENT,
+    ...DOUBTED,
     status: "published",
     source: "nearly all adults, Dodgson, Proc SPIE 5291:36–46, 2004",
   },

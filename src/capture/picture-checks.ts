@@ -8,7 +8,7 @@ import {
   toMillimetres,
 } from "../units/index.js";
 import type { Capture } from "./capture.js";
-import { type Finding, judged, unchecked } from "./finding.js";
+import { type Finding, finding, judged, unchecked } from "./finding.js";
 
 const SCALE_NEEDED = "a scale, or the edges of an iris";
 
@@ -36,16 +36,9 @@ function resolutionFindings({ scale, tolerance, limits }: Capture): readonly Fin
 
 function distanceFindings(capture: Capture): readonly Finding[] {
   const away = cameraDistance(capture);
-  if (away === undefined) {
-    return [
-      unchecked(
-        "cameraDistance",
-        "How near the camera was",
-        "its distance, or its focal length in pixels and a scale",
-      ),
-    ];
-  }
-  const depth = browDepth(capture.face, capture.scale) ?? USUAL_BROW_DEPTH;
+  const known = browDepth(capture.face, capture.scale);
+  const depth = known ?? USUAL_BROW_DEPTH;
+  if (away === undefined) return [distanceUnknown(capture, depth, known !== undefined)];
   return judged(
     "cameraDistance",
     {
@@ -58,9 +51,27 @@ function distanceFindings(capture: Capture): readonly Finding[] {
   );
 }
 
+/**
+ * Landmarks do not tell how near the camera was, not even with depth: perspective draws both halves
+ * of a face alike, and people differ by more. Depth tells what perspective would do to the brows.
+ */
+function distanceUnknown({ limits }: Capture, depth: number, known: boolean): Finding {
+  const { lower } = limits.cameraDistance.limits;
+  const need = "its distance, or its focal length in pixels and a scale";
+  if (lower === undefined) return unchecked("cameraDistance", "How near the camera was", need);
+  return finding("cameraDistance", "camera-distance-unknown", "unchecked", {
+    limit: lower,
+    percent: (100 * depth) / lower,
+    depth,
+    from: known ? "as its landmarks say" : "as is usual",
+    need,
+  });
+}
+
 /** A pinhole draws a millimetre `focalLength / distance` pixels wide. */
 function cameraDistance({ cameraDistance, focalLength, scale }: Capture): Measured | undefined {
-  if (cameraDistance !== undefined) return cameraDistance;
+  const known = cameraDistance ?? scale?.cameraDistance;
+  if (known !== undefined) return known;
   if (focalLength === undefined || scale === undefined) return undefined;
   return measured<number>(focalLength * scale.factor, focalLength * scale.u);
 }

@@ -6,11 +6,11 @@ import {
   landmarkUncertainty,
   type SideLandmark,
 } from "../landmarks/index.js";
-import { measured, type Measured, type NoteValues } from "../units/index.js";
+import { type Limits, measured, type Measured, type NoteValues } from "../units/index.js";
 import type { Capture } from "./capture.js";
 import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
-import { type Finding, judged, unchecked } from "./finding.js";
-import type { LimitedCheck } from "./limits.js";
+import { type Finding, judged, type Reading, unchecked } from "./finding.js";
+import type { CaptureLimits, LimitedCheck } from "./limits.js";
 import type { FindingCode } from "./sentences.js";
 
 /** Whether eyes and irises have the proportions that people have: if not, something went wrong. */
@@ -38,7 +38,7 @@ function irisDifferenceFindings({ face, limits }: Capture): readonly Finding[] {
     percent: Math.abs(100 * difference),
     wide: difference > 0 ? "left" : "right",
   };
-  return judged(
+  return doubted(
     "irisDifference",
     {
       measured: measured(difference, u),
@@ -59,15 +59,25 @@ function irisesAcrossFindings({ face, limits }: Capture): readonly Finding[] {
   }
   const across = width / irises.mean;
   const u = across * Math.hypot(irises.relativeU, pairU(face, "exocanthion") / USUAL_WIDTH);
-  return judged(
+  return doubted(
     "irisesAcross",
     {
       measured: measured(across, u),
       tooLow: "eyes-narrow-for-irises",
       tooHigh: "eyes-wide-for-irises",
+      values: nearEnough(across, limits.irisesAcross.limits),
     },
     limits,
   );
+}
+
+/** How far the outer eye corners lie behind the irises, in millimetres; ours. */
+const EYE_DEPTH = 10;
+
+/** From how near a pinhole draws eyes so narrow that are neither narrow nor wide themselves. */
+function nearEnough(across: number, { lower, upper = lower }: Limits): NoteValues {
+  if (lower === undefined || upper === undefined || across >= lower) return {};
+  return { away: EYE_DEPTH / (1 - (2 * across) / (lower + upper)) };
 }
 
 function irisWidthFindings(capture: Capture): readonly Finding[] {
@@ -116,7 +126,17 @@ function implausible(
 ): readonly Finding[] {
   const { lower = -Infinity, upper = Infinity } = limits[check].limits;
   const values: NoteValues = { lower, upper };
-  return judged(check, { measured: value, tooLow: code, tooHigh: code, values }, limits);
+  return doubted(check, { measured: value, tooLow: code, tooHigh: code, values }, limits);
+}
+
+/**
+ * Only what lies beyond what people have is worth a word, and where its own uncertainty could account
+ * for that the word says so. What lies within needs no proof.
+ */
+function doubted(check: LimitedCheck, reading: Reading, limits: CaptureLimits): readonly Finding[] {
+  const { value } = reading.measured;
+  const { lower = -Infinity, upper = Infinity } = limits[check].limits;
+  return value >= lower && value <= upper ? [] : judged(check, reading, limits);
 }
 
 /** Widths of the irises in pixels, with what their source draws too wide taken out. */

@@ -27,8 +27,10 @@ export const FOUND = {
     "A pixel is {pixel:2} mm wide: the tolerance of {tolerance} mm spans {value:1} of them; it takes {limit:0}.",
   "camera-too-near":
     "The camera was about {value:0} mm away, which draws a brow's start {percent:1} % larger than its tail end; from {limit:0} mm on it will do.",
+  "camera-distance-unknown":
+    "How near the camera was: not checked, since near and far faces look much alike. A brow {depth:0} mm deep, {from}, is drawn {percent:1} % larger at its start than at its tail end from {limit:0} mm, the least that will do.",
   "eyes-narrow-for-irises":
-    "The outer eye corners lie {value:1} irises apart; {limit:1} or more are usual. Landmarks are misplaced, the head is turned, or the camera was very near.",
+    "The outer eye corners lie {value:1} irises apart; {limit:1} or more are usual. Landmarks are misplaced, the head is turned, or the camera was too near: eyes of middling width look so from {away:0} mm.",
   "eyes-wide-for-irises":
     "The outer eye corners lie {value:1} irises apart; {limit:1} or fewer are usual. The eyes are half closed, or landmarks are misplaced.",
   "irises-differ":
@@ -67,6 +69,7 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "too-few-pixels":
     "Fill the picture with the face: zoom in rather than come nearer, or use a better camera.",
   "camera-too-near": "Step back and zoom in.",
+  "camera-distance-unknown": "It takes {need}.",
   "eyes-narrow-for-irises": "Step back and zoom in; check eye corners and edges of the irises.",
   "eyes-wide-for-irises":
     "Check that the eyes are open; check eye corners and edges of the irises.",

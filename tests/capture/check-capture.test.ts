@@ -141,6 +141,33 @@ describe("checkCapture", () => {
       expectClose(given?.values["percent"], ((58 ** 3 - 14.5 ** 3) / 87.8 ** 2 / 300) * 100, 1e-9);
     });
 
+    it("what perspective would do to the brows where nobody says how near the camera was", () => {
+      const { cameraDistance: _, ...unknown } = told();
+      const [deep, shallow] = [pictured(deepFace()), flat(pictured(deepFace()))].map((face) =>
+        only(checkCapture(face, unknown), "camera-distance-unknown"),
+      );
+      // A brow's depth over 500 mm (pinhole): by its own landmarks, else 25 mm.
+      const depth = (58 ** 3 - 14.5 ** 3) / 87.8 ** 2;
+      expectClose(deep?.values["percent"], depth / 5, 1e-9);
+      expectClose(shallow?.values["percent"], 5, 1e-9);
+      expect(deep?.text).toMatch(/A brow 25 mm deep, as its landmarks say, is drawn 5.0 % larger/);
+      expect(shallow?.text).toMatch(
+        /25 mm deep, as is usual, is drawn 5.0 % larger .* from 500 mm/,
+      );
+      expect([deep?.severity, deep?.check]).toEqual(["unchecked", "cameraDistance"]);
+      const far = { ...CAPTURE_LIMITS.map.cameraDistance, limits: { upper: 3000 } };
+      const limits = { cameraDistance: far };
+      const plain = checkCapture(pictured(deepFace()), { ...unknown, limits });
+      expect(plain.map(({ code }) => code)).toContain("not-checked");
+    });
+
+    it("a camera too near for a scale that knows its distance", () => {
+      const { cameraDistance, ...unknown } = told({ cameraDistance: measured(mm(300), mm(5)) });
+      const knowing: Scale = { ...scale, ...(cameraDistance && { cameraDistance }) };
+      const findings = checkCapture(pictured(deepFace()), { ...unknown, scale: knowing });
+      expect(only(findings, "camera-too-near").measured).toEqual(cameraDistance);
+    });
+
     it("lengths that no adult has, and so a scale that is wrong", () => {
       const wrong = told({ scale: { ...scale, factor: 0.08 } });
       const findings = checkCapture(pictured(deepFace()), wrong);
@@ -187,6 +214,38 @@ describe("checkCapture", () => {
         "right",
       );
       expect(codes(checkCapture(pictured(narrow), told()))).toContain("eyes-wide-for-irises");
+    });
+
+    /** Irises so wide that the outer eye corners, 87.8 mm apart, lie so many of them apart. */
+    const irisesAcross = (ratio: number): Face<"mm"> => {
+      const by = 87.8 / ratio - 11.71;
+      const left = moved(deepFace(), ["limbusLateral"], [by, 0], "left");
+      return moved(left, ["limbusLateral"], [-by, 0], "right");
+    };
+
+    it("from how near a camera would draw eyes so narrow", () => {
+      const { values } = only(
+        checkCapture(pictured(irisesAcross(5)), told()),
+        "eyes-narrow-for-irises",
+      );
+      // Corners 10 mm behind: (6.3 + 9.6)/2 irises read 5 from d where 1 − 10/d = 5/7.95.
+      expectClose(values["away"], 10 / (1 - 5 / 7.95), 1e-6);
+    });
+
+    it("a doubt where uncertainty could account for eyes and irises that do not fit", () => {
+      const source = {
+        markup: "invented",
+        uncertainty: { default: mm(1.3), landmarks: { limbusLateral: mm(0.5) } },
+        ringFactor: { value: 1, u: 0 },
+        depth: "none",
+      } as const;
+      const outcomeAt = (ratio: number): unknown =>
+        checkCapture({ ...flat(pictured(irisesAcross(ratio))), source }, told()).find(
+          ({ check }) => check === "irisesAcross",
+        )?.outcome;
+      // u = ratio · √((0.5/11.71)² + (√2·1.3/90)²) = 0.0473 · ratio: 0.28 at 6, and 6.3 − 1.645 u is 5.8.
+      expect([6.5, 6, 5.5].map(outcomeAt)).toEqual([undefined, "undecided", "outside"]);
+      expect([9.4, 10, 10.6].map(outcomeAt)).toEqual([undefined, "undecided", "outside"]);
     });
 
     it("landmarks that suit no face, and goes on with what can be told", () => {
