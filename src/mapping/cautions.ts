@@ -55,12 +55,15 @@ const EXPRESSION: readonly string[] = [
   "declaration-questioned",
 ];
 
+/** Severities of `checkCapture` that warn of nothing: its own answer keeps them. */
+const NO_WARNING: readonly string[] = ["unchecked", "declared"];
+
 /** What whoever uses a plan must know before pigment goes into skin. */
 export function cautionsFor(
   face: PlannableFace,
   frame: FaceFrame | undefined,
   declared: Declared | undefined,
-  findings: readonly Note[],
+  findings: readonly (Note & { readonly severity?: string })[],
 ): readonly Note<CautionCode>[] {
   return [
     caution("planning-aid"),
@@ -71,7 +74,9 @@ export function cautionsFor(
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : []),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
-    ...findings.map(({ code, text }) => caution(cautionOf(code), { finding: code, text })),
+    ...findings
+      .filter(({ severity = "" }) => !NO_WARNING.includes(severity))
+      .map(({ code, text }) => caution(cautionOf(code), { finding: code, text })),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       caution("stand-in", { landmark, instead }),
     ),

@@ -25,9 +25,9 @@ import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 export interface PlanOptions {
   /**
    * What speaks against the capture, as `checkCapture` finds it or {@link captureFindings} against
-   * another one: carried among the cautions.
+   * another one: carried among the cautions, save what was only `"unchecked"` or `"declared"`.
    */
-  readonly findings?: readonly Note[];
+  readonly findings?: readonly (Note & { readonly severity?: string })[];
 }
 
 /**
