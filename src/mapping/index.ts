@@ -40,11 +40,5 @@ export type {
   WeighOptions,
 } from "./weighed-choice.js";
 export type { WeighingCode } from "./weighing-notes.js";
-export {
-  type RulerCheck,
-  type WorkDirection,
-  type WorkOptions,
-  type WorkStage,
-  type WorkStep,
-  workSteps,
-} from "./work-steps.js";
+export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./work-step.js";
+export { type WorkOptions, workSteps } from "./work-steps.js";

@@ -1,6 +1,6 @@
 import { landmarkUncertainty, skinOf } from "../landmarks/index.js";
 import { naturalMarks } from "../proportions/index.js";
-import { eachSide, type Note, type Side } from "../units/index.js";
+import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../units/index.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "./choices.js";
 import { requireDotsInOrder } from "./dots-in-order.js";
@@ -60,7 +60,7 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
       ...carryReasons(marks, settled.value),
       ...eventReasons(events),
       ...heldLevels(marks, settled.value),
-      ...pinBreaks(marks, skin, settled.value),
+      ...pinBreaks(marks, skin, settled.value, choices.tolerances ?? WORKING_TOLERANCES),
     ],
     natural,
     guides,

@@ -1,41 +1,21 @@
-import type { Skin, StandIn } from "../landmarks/index.js";
+import type { Dot, Skin, StandIn } from "../landmarks/index.js";
 import {
-  ARCH_CONVENTIONS,
   ARCH_EYE_WIDTH_SHARE,
   type ArchConvention,
   type NaturalArch,
   type NaturalMarks,
-  START_CONVENTIONS,
   type StartConvention,
 } from "../proportions/index.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../symmetry/index.js";
-import {
-  eachSide,
-  GeometryError,
-  type Length,
-  type Note,
-  type NoteValues,
-  requireFinite,
-  requirePositive,
-  type Side,
-  type Sides,
-} from "../units/index.js";
+import { eachSide, type Note, type NoteValues, type Side, type Sides } from "../units/index.js";
 import { archLimits } from "./arch-limits.js";
-import {
-  type Carry,
-  type Choices,
-  type Lead,
-  LEADS,
-  TAIL_HEIGHTS,
-  type TailHeight,
-} from "./choices.js";
+import type { Carry, Choices, Lead, TailHeight } from "./choices.js";
 import { DOT_NAMES } from "./dot-names.js";
-import { requireUsablePins } from "./pins.js";
 import { ledSides } from "./lead.js";
 import type { SettledChoices } from "./plan.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./reasons.js";
-import { requireWord } from "./require-word.js";
+import { requireChoices } from "./require-choices.js";
 import { settleThickness } from "./settle-thickness.js";
 import type { Settled } from "./settled.js";
 
@@ -57,7 +37,7 @@ export function settleChoices(
   choices: Choices,
   midlineU: number,
 ): Settled<SettledChoices> {
-  requireUsableChoices(choices);
+  requireChoices("planBrows", choices);
   const lead = choices.lead ?? "middle";
   const levels = settleLevels(natural, choices.levels ?? lead);
   const start = settleStart(face, choices, midlineU);
@@ -66,10 +46,17 @@ export function settleChoices(
   const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
+  const carry = choices.carry ?? "mirror";
+  // A pinned dot, and the one that mirrors it, lies where it does for the pin's reason alone; a brow
+  // carried by measure begins at its own start.
+  const unlessPinned = <Said>(dot: Dot, reasons: readonly Said[]): readonly Said[] =>
+    pins.some((pin) => pin.dot === dot) && (carry === "mirror" || dot !== "upperStart")
+      ? []
+      : reasons;
   return {
     value: {
       lead,
-      carry: choices.carry ?? "mirror",
+      carry,
       levels,
       ...(choices.levelLimit === undefined ? {} : { levelLimit: choices.levelLimit }),
       start: start.value,
@@ -82,12 +69,13 @@ export function settleChoices(
       pins,
     },
     reasons: [
-      leadReason(lead, choices.carry),
+      leadReason(lead, carry),
       levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
-      ...start.reasons,
-      // A pinned arch lies where it does for the pin's reason alone.
-      ...(pins.some(({ dot }) => dot === "upperArch") ? [] : arch.reasons),
-      reason("tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
+      ...unlessPinned("upperStart", start.reasons),
+      ...unlessPinned("upperArch", arch.reasons),
+      ...unlessPinned("tailEnd", [
+        reason("tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
+      ]),
       ...thickness.reasons,
       ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
         reason("pinned", {
@@ -102,7 +90,7 @@ export function settleChoices(
   };
 }
 
-function leadReason(lead: Lead, carry: Carry | undefined): Note<ReasonCode> {
+function leadReason(lead: Lead, carry: Carry): Note<ReasonCode> {
   if (lead === "middle") return reason("lead-middle");
   return reason(carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
 }
@@ -112,55 +100,6 @@ const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
   "level-with-lower-start": "level with the lower start dot",
   "level-with-upper-start": "level with the upper start dot",
 };
-
-function requireUsableChoices(choices: Choices): void {
-  const { levelLimit, frontShare, eyeWidthShare, thickness, pins = [] } = choices;
-  requireWord("planBrows", "lead", choices.lead, LEADS);
-  requireWord("planBrows", "levels", choices.levels, [...LEADS, "higher"]);
-  requireWord("planBrows", "start", choices.start, START_CONVENTIONS);
-  requireWord("planBrows", "arch", choices.arch, ARCH_CONVENTIONS);
-  requireWord("planBrows", "tailHeight", choices.tailHeight, TAIL_HEIGHTS);
-  if (choices.carry === "measure" && (choices.lead ?? "middle") === "middle") {
-    throw new GeometryError("inconsistent", {
-      where: "planBrows",
-      field: "lead",
-      value: choices.lead,
-      need: "right or left: a brow is carried by measure from the one that leads",
-    });
-  }
-  if (levelLimit !== undefined) requireLevelLimit(levelLimit, choices.carry);
-  if (frontShare !== undefined) requireShare("frontShare", frontShare, 0.4, 0.9);
-  if (eyeWidthShare !== undefined) requireShare("eyeWidthShare", eyeWidthShare, 0.4, 1.4);
-  if (thickness !== undefined) {
-    requirePositive("planBrows", "thickness.start", thickness.start);
-    requirePositive("planBrows", "thickness.body", thickness.body);
-    requirePositive("planBrows", "thickness.arch", thickness.arch);
-  }
-  requireUsablePins("planBrows", pins);
-}
-
-function requireLevelLimit(limit: Length<"mm">, carry: Carry | undefined): void {
-  requirePositive("planBrows", "levelLimit", limit);
-  if (carry !== "measure") return;
-  throw new GeometryError("inconsistent", {
-    where: "planBrows",
-    field: "levelLimit",
-    value: limit,
-    need: "a brow that is mirrored: one carried by measure takes the leading heights",
-  });
-}
-
-function requireShare(field: string, value: number, least: number, most: number): void {
-  requireFinite("planBrows", field, value);
-  if (value < least || value > most) {
-    throw new GeometryError("out-of-range", {
-      where: "planBrows",
-      field,
-      value,
-      need: `a share from ${least} to ${most}`,
-    });
-  }
-}
 
 function settleLevels(natural: Sides<NaturalMarks>, levels: Lead | "higher"): Lead {
   if (levels !== "higher") return levels;

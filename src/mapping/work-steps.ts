@@ -13,43 +13,7 @@ import { DOT_NAMES } from "./dot-names.js";
 import { inHalves } from "./half-millimetres.js";
 import type { DotMove } from "./moves.js";
 import type { BrowPlan } from "./plan.js";
-
-/** The stages in which an artist draws a map, in their order. */
-export type WorkStage =
-  | "levels"
-  | "starts"
-  | "arches"
-  | "tail-ends"
-  | "upper-borders"
-  | "thickness"
-  | "lower-borders"
-  | "check-upright";
-
-/** Which way a dot goes; `"none"` where it stays or where nothing is moved. */
-export type WorkDirection = "up" | "down" | "outward" | "inward" | "none";
-
-/** How a ruler checks what was drawn: laid from one point to another, it must read so much. */
-export interface RulerCheck {
-  readonly from: string;
-  readonly to: string;
-  /** What the ruler shows at `to`, its zero's offset included. */
-  readonly reading: Length<"mm">;
-  /** Standard uncertainty of the planned length itself. */
-  readonly u: Length<"mm">;
-}
-
-/** One thing to do, in the order of work. */
-export interface WorkStep {
-  readonly stage: WorkStage;
-  readonly side: Side;
-  /** How far; 0 with `"none"`. */
-  readonly amount: Length<"mm">;
-  readonly direction: WorkDirection;
-  /** In English. */
-  readonly text: string;
-  readonly why: string;
-  readonly check?: RulerCheck;
-}
+import type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./work-step.js";
 
 /** How {@link workSteps} counts. */
 export interface WorkOptions {
@@ -137,14 +101,28 @@ const STAGES: readonly StageSteps[] = [
     ),
     across("tail-ends", plan, side, "tailEnd", check(plan, side, "tail", "arch", "tail end")),
   ],
-  (_, side) => [join("upper-borders", side, "upper border: join start, arch and tail end")],
+  (plan, side) => [
+    still(
+      "upper-borders",
+      side,
+      `${side} upper border: join start, arch and tail end`,
+      WHY.joined,
+      check(plan, side, "frontAlong", "start, with a tape along the border", "arch"),
+    ),
+  ],
   (plan, side) => [
     thick(plan, side, "startThickness", "lowerStart", "start"),
     thick(plan, side, "bodyThickness", "lowerBody", "body"),
     thick(plan, side, "archThickness", "lowerArch", "arch"),
   ],
-  (_, side) => [
-    join("lower-borders", side, "lower border: join lower start, body, arch and tail end"),
+  (plan, side) => [
+    still(
+      "lower-borders",
+      side,
+      `${side} lower border: join lower start, body, arch and tail end`,
+      WHY.joined,
+      check(plan, side, "lidToBrow", "edge of the upper lid above the pupil", "lower border"),
+    ),
   ],
   (plan, side) =>
     FINAL_READINGS.flatMap(([measure, from, to]) => {
@@ -225,10 +203,6 @@ function thick(
   return still("thickness", side, text, whyOf(plan, side, lower, "thickness"), read);
 }
 
-function join(stage: WorkStage, side: Side, what: string): WorkStep {
-  return still(stage, side, `${side} ${what}`, WHY.joined, undefined);
-}
-
 function still(
   stage: WorkStage,
   side: Side,
@@ -265,11 +239,15 @@ function readingBetween(
   return planned && { from, to, reading: length(planned.value), u: length(planned.u) };
 }
 
-/** Why a dot is where it is: its pin where it has one, else the plan's reason for the stage. */
+/** Why a dot is where it is: its pin, or the one that it follows, else the plan's reason for the stage. */
 function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: WorkStage): string {
-  const pinned = plan.reasons.find(
-    ({ code, values }) => code === "pinned" && values.side === side && values.dot === dot,
+  const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
+  const pins = [side, follows].map((of) =>
+    plan.reasons.find(
+      ({ code, values }) => code === "pinned" && values.side === of && values.dot === dot,
+    ),
   );
+  const [pinned] = pins.filter((pin) => pin !== undefined);
   return pinned?.text ?? reasonOf(plan, REASON_OF[stage] ?? "lead-");
 }
 

@@ -11,14 +11,15 @@ import {
   straightCubic,
 } from "../geometry/index.js";
 import type { BrowMarks, CompleteMarks } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
-import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
 import {
-  outwardsOf,
-  requireOutwards,
+  type FlatPoint,
+  flatPoint,
+  GeometryError,
   requireWithin,
-  type UpperBorderShape,
-} from "./upper-border.js";
+  type Unit,
+} from "../units/index.js";
+import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
+import { outwardsOf, requireOutwards, type UpperBorderShape } from "./upper-border.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {
@@ -72,7 +73,7 @@ export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody"> &
  */
 export function outline(marks: OutlineMarks, options: OutlineOptions = {}): Outline<"mm"> {
   const { frontRoundness = 0 } = options;
-  requireWithin("outline", "frontRoundness", frontRoundness, 1);
+  requireWithin("outline", "options.frontRoundness", frontRoundness, 0, 1);
   requireOutwards("outline", marks, [...LOWER_DOTS, "tailEnd"]);
   const upper = borderThroughBody("outline", marks, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, marks));

@@ -1,6 +1,6 @@
 import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/index.js";
 import type { BrowMarks, CompleteMarks, Dot } from "../landmarks/index.js";
-import { GeometryError, requireFinite, requireFinitePoint } from "../units/index.js";
+import { GeometryError, requireFinitePoint, requireWithin } from "../units/index.js";
 
 /** How the upper border of a drawn brow is shaped between its dots. */
 export interface UpperBorderShape {
@@ -30,10 +30,10 @@ export type UpperDots = Required<Pick<BrowMarks<"mm">, "upperStart" | "upperArch
  */
 export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderShape): HermiteCurve {
   const { angularity = ANGULARITY } = shape;
-  requireWithin(where, "angularity", angularity, 1);
+  requireWithin(where, "options.angularity", angularity, 0, 1);
   requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
-  requireWithin(where, "startSlope", shape.startSlope ?? 0, STEEPEST);
-  requireWithin(where, "tailSlope", shape.tailSlope ?? 0, STEEPEST);
+  requireWithin(where, "options.startSlope", shape.startSlope ?? 0, 0, STEEPEST);
+  requireWithin(where, "options.tailSlope", shape.tailSlope ?? 0, 0, STEEPEST);
   const [start, arch, tailEnd] = pchip(
     [dots.upperStart, dots.upperArch, dots.tailEnd].map(([x, y]) => [outwardsOf(dots) * x, y]),
   ) as [HermiteKnot, HermiteKnot, HermiteKnot];
@@ -79,15 +79,6 @@ export function requireOutwards<Name extends Dot>(
       });
     }
   });
-}
-
-export function requireWithin(where: string, option: string, value: number, most: number): void {
-  const field = `options.${option}`;
-  requireFinite(where, field, value);
-  if (value < 0 || value > most) {
-    const need = `a number from 0 to ${most}`;
-    throw new GeometryError("out-of-range", { where, field, value, need });
-  }
 }
 
 function endSlope(chord: number, atArch: number, chosen: number | undefined): number {

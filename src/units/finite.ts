@@ -37,6 +37,31 @@ export function requirePositive(where: string, field: string, value: number): vo
 }
 
 /**
+ * Refuses a number that is not finite, or less than the least or more than the most that is allowed.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { requireWithin } from "brow-geometry/units";
+ * requireWithin("planBrows", "frontShare", 66, 0.4, 0.9); // throws GeometryError: frontShare is 66; needs a number from 0.4 to 0.9
+ * ```
+ */
+export function requireWithin(
+  where: string,
+  field: string,
+  value: number,
+  least: number,
+  most: number,
+): void {
+  requireFinite(where, field, value);
+  if (value < least || value > most) {
+    const need = `a number from ${least} to ${most}`;
+    throw new GeometryError("out-of-range", { where, field, value, need });
+  }
+}
+
+/**
  * Refuses a point with a coordinate that is missing, NaN or infinite.
  *
  * @throws GeometryError `not-finite`

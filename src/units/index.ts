@@ -11,7 +11,7 @@ export {
   type Limits,
   type Outcome,
 } from "./decide.js";
-export { requireFinite, requireFinitePoint, requirePolyline, requirePositive } from "./finite.js";
+export { requireFinite, requireFinitePoint, requirePolyline, requirePositive, requireWithin } from "./finite.js";
 export { formatLength } from "./format-length.js";
 export {
   GeometryError,

@@ -1,4 +1,13 @@
-import { type Choices, type Dot, flatPoint, type Pin, planMarks, type Side } from "brow-geometry";
+import {
+  type Choices,
+  type Dot,
+  flatPoint,
+  NOTICED_BY_OTHERS,
+  type Pin,
+  planMarks,
+  type Side,
+  WORKING_TOLERANCES,
+} from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -62,6 +71,19 @@ describe("a plan with pins says what they break", () => {
     ],
   ])("%s moved by (%d, %d) on one side alone", (dot, outward, up, expected) => {
     expect(breaks(bothSides(dot, outward, up))).toEqual(expected);
+  });
+
+  it("under the tolerances that were chosen", () => {
+    const pins = bothSides("upperStart", 0, 2.5);
+    expect(breaks(pins)).toHaveLength(1);
+    // Others notice 3.5 mm.
+    expect(breaks(pins, { tolerances: NOTICED_BY_OTHERS })).toEqual([]);
+    const oneWay = { ...WORKING_TOLERANCES.tolerances.position, limits: { lower: -2 } };
+    const tolerances = { name: "one way", tolerances: { position: oneWay } };
+    expect(breaks(pins, { tolerances })).toEqual([]);
+    expect(breaks(bothSides("upperStart", 0, -2.5), { tolerances })).toEqual([
+      "Pins break the levels: the start dots lie 2.5 mm unequally high, more than 2 mm; the right one is higher.",
+    ]);
   });
 
   it("the front share, where one was asked for", () => {

@@ -85,6 +85,22 @@ describe("a nose that is measured as bent", () => {
   });
 });
 
+describe("a dot that an artist fixed", () => {
+  it.each<[Pin["dot"], RegExp]>([
+    ["upperStart", /^Start (above|on)/],
+    ["upperArch", /^(Arch|Where) /],
+    ["tailEnd", /^Tail end on/],
+  ])("has the reason of the pin alone: %s", (dot, guide) => {
+    const texts = (pins: readonly Pin[]) =>
+      planMarks(syntheticFace(), { pins }).reasons.map(({ text }) => text);
+    const [x, y] = planMarks(syntheticFace()).marks.left[dot];
+    const pin: Pin = { side: "left", dot, at: mm([x + 0.5, y - 0.5]) };
+    expect(texts([]).filter((text) => guide.test(text))).not.toEqual([]);
+    expect(texts([pin]).filter((text) => guide.test(text))).toEqual([]);
+    expect(texts([pin]).filter((text) => text.includes("stays where"))).toHaveLength(1);
+  });
+});
+
 describe("a brow carried by measure", () => {
   const byMeasure = (lead: Side): Choices => ({ lead, carry: "measure" });
 

@@ -53,6 +53,8 @@ const READ: Readonly<Record<string, MeasureName>> = {
   "upper start → lower start": "startThickness",
   "upper body → lower body": "bodyThickness",
   "upper arch → lower arch": "archThickness",
+  "start, with a tape along the border → arch": "frontAlong",
+  "edge of the upper lid above the pupil → lower border": "lidToBrow",
 };
 
 function plannedReading(plan: BrowPlan, { side, check }: WorkStep): number | undefined {
@@ -129,8 +131,9 @@ describe("workSteps", () => {
         const plan = planBrows(face);
         const steps = workSteps(plan, { rulerZero: mm(zero) });
         const checked = steps.filter(({ check }) => check !== undefined);
-        // Two levels, start, arch, two of the tail end, three thicknesses, three again: per side.
-        expect(checked).toHaveLength(24);
+        // Two levels, start, arch, two of the tail end, three thicknesses, both borders, three again: per side.
+        expect(checked).toHaveLength(28);
+        expect(steps).toHaveLength(28);
         for (const step of checked) {
           const planned = plannedReading(plan, step);
           expect(planned).toBeDefined();
@@ -171,9 +174,25 @@ describe("workSteps", () => {
     expect(why("arches", "left", "arch")).toBe(
       "The arch of the left brow stays where M. fixed it: scar.",
     );
-    expect(why("arches", "right", "arch")).not.toContain("scar");
+    // The right arch mirrors the pinned one: nothing else says why it is there.
+    expect(why("arches", "right", "arch")).toBe(why("arches", "left", "arch"));
+    expect(why("levels", "right", "arch")).toBe(why("arches", "left", "arch"));
+    expect(why("tail-ends", "right", "tail")).toContain("Tail end on the line");
+    expect(workSteps(plan).filter((step) => step.why === "")).toEqual([]);
     expect(why("thickness", "left", "body")).toContain("mole");
     expect(why("thickness", "left", "arch")).not.toContain("mole");
+  });
+
+  it("give a brow that is carried by measure the reason of its own start", () => {
+    const face = syntheticFace();
+    const [x, y] = planBrows(face).marks.left.upperStart;
+    const pins: Pin[] = [{ side: "left", dot: "upperStart", at: mm([x + 1, y]), reason: "scar" }];
+    const why = (carry: NonNullable<Choices["carry"]>) =>
+      workSteps(planBrows(face, { lead: "left", carry, pins })).find(
+        ({ stage, side }) => stage === "starts" && side === "right",
+      )?.why;
+    expect(why("mirror")).toBe("The start of the left brow stays where the artist fixed it: scar.");
+    expect(why("measure")).toMatch(/^Start above the nose wing/);
   });
 
   it("place what does not grow: height with the levels, distance with the arches", () => {

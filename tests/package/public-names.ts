@@ -519,6 +519,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "requirePolyline",
     "requirePositive",
     "requireUncertainty",
+    "requireWithin",
     "ResultPart",
     "Scale",
     "ScaleNoteCode",

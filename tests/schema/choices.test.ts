@@ -1,4 +1,4 @@
-import { type Choices, mm, planMarks } from "brow-geometry";
+import { type Choices, mm, planBrows, planMarks } from "brow-geometry";
 import { parseChoices } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -64,6 +64,42 @@ describe("parseChoices", () => {
   });
 });
 
+/** Choices that no plan can keep, as programs without types may make them, and the field to blame. */
+const BAD_CHOICES: readonly (readonly [choices: object, field: string])[] = [
+  [{ lead: "top" }, "lead"],
+  [{ lead: "left", carry: "copy" }, "carry"],
+  [{ levels: "lower" }, "levels"],
+  [{ levelLimit: -1 }, "levelLimit"],
+  [{ start: "nose" }, "start"],
+  [{ arch: "peak" }, "arch"],
+  [{ tailHeight: "low" }, "tailHeight"],
+  [{ rule: "kind" }, "rule"],
+  [{ frontShare: 0.39 }, "frontShare"],
+  [{ frontShare: 0.91 }, "frontShare"],
+  [{ eyeWidthShare: 1.41 }, "eyeWidthShare"],
+  [{ thickness: { start: -8, body: 7, arch: 6 } }, "thickness.start"],
+  [{ thickness: { start: 8, body: 0, arch: 6 } }, "thickness.body"],
+  [{ thickness: { start: 8, body: 7 } }, "thickness.arch"],
+  [{ shape: { angularity: 1.1 } }, "shape.angularity"],
+  [{ shape: { startSlope: 3.1 } }, "shape.startSlope"],
+  [{ shape: { tailSlope: -0.1 } }, "shape.tailSlope"],
+  [{ shape: { frontRoundness: 2 } }, "shape.frontRoundness"],
+  [{ pins: [{ side: "top", dot: "tailEnd", at: [1, 2] }] }, "pins[0].side"],
+  [{ pins: [{ side: "left", dot: "peak", at: [1, 2] }] }, "pins[0].dot"],
+  [{ pins: [{ side: "left", dot: "tailEnd", at: [1, null] }] }, "pins[0].at"],
+];
+
+describe.each(BAD_CHOICES)("%j", (choices, field) => {
+  it("is refused by name, by the schema and by the plan", () => {
+    const face = syntheticFace();
+    // Points are named as a whole by the plan, to the number by the schema.
+    const { field: atTheDoor } = refusal(() => parseChoices(choices)).detail;
+    expect(atTheDoor.startsWith(field)).toBe(true);
+    expect(refusal(() => planMarks(face, choices)).detail.field).toBe(field);
+    expect(refusal(() => planBrows(face, choices)).detail.field).toBe(field);
+  });
+});
+
 describe("ranges of choices", () => {
   const face = syntheticFace();
 
@@ -81,6 +117,8 @@ describe("ranges of choices", () => {
     const choices: fc.Arbitrary<Choices> = fc.oneof(
       share.map((frontShare) => ({ frontShare })),
       share.map((eyeWidthShare) => ({ eyeWidthShare })),
+      share.map((angularity) => ({ shape: { angularity } })),
+      share.map((times) => ({ shape: { startSlope: 2.2 * times } })),
       fc
         .constantFrom(-1, 0, 1e-3, 7)
         .map((body) => ({ thickness: { start: mm(8), body: mm(body), arch: mm(6) } })),

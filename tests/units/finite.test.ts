@@ -5,6 +5,7 @@ import {
   requireFinitePoint,
   requirePolyline,
   requirePositive,
+  requireWithin,
 } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -27,6 +28,20 @@ describe("requireFinite and requirePositive", () => {
 
   it.each([0, -0, -1])("ask for more than %d", (value) => {
     expect(refusal(() => requirePositive("f", "x", value)).code).toBe("out-of-range");
+  });
+});
+
+describe("requireWithin", () => {
+  it.each([0.4, 0.6, 0.9])("lets %d pass", (value) => {
+    expect(() => requireWithin("f", "x", value, 0.4, 0.9)).not.toThrow();
+  });
+
+  it.each([
+    [0.39, "out-of-range"],
+    [0.91, "out-of-range"],
+    [Number.NaN, "not-finite"],
+  ])("refuses %d", (value, code) => {
+    expect(refusal(() => requireWithin("f", "x", value, 0.4, 0.9)).code).toBe(code);
   });
 });
 
