@@ -9,7 +9,14 @@ import { POINTS_98 } from "./points98-markup.js";
 /** Something that cannot be told from a markup, and what it would take. */
 export interface BeyondMarkup {
   readonly what: string;
-  readonly lacks: readonly (LandmarkName | "lower border of the brow" | "depth")[];
+  /** A landmark `"of its own"` is one for which nothing stands in. */
+  readonly lacks: readonly (
+    | LandmarkName
+    | `${LandmarkName} of its own`
+    | "lower border of the brow"
+    | "depth"
+    | "measured depth"
+  )[];
 }
 
 /** What a markup gives and what it does not. */
@@ -60,28 +67,28 @@ export const MARKUP_NAMES: readonly MarkupName[] = [
 export function describeMarkup(name: MarkupName): MarkupDescription {
   const { title, size, standIns, uncertainty, ringFactor, depth, ...markup } = markupNamed(name);
   const landmarks = landmarksOf(markup);
-  const has = (part: Need): boolean => {
-    if (part === "depth") return depth !== "none";
-    if (part === "lower border of the brow") return markup.right.browLower !== undefined;
-    return landmarks.includes(part);
-  };
   const alare = Object.entries(markup.alare).map(([choice, { instead }]) => ({
     name: choice,
     instead,
   }));
   const usual = alare.slice(0, 1).map(({ instead }) => ({ landmark: "alare", instead }) as const);
+  const approximated = [...usual, ...standIns];
+  const given = givenBy(markup, landmarks, approximated, depth);
+  const atStandIns = {
+    what: "what lies at the landmark itself, where a stand-in is read",
+    needs: approximated.map(({ landmark }) => `${landmark} of its own` as const),
+  };
   return {
     name,
     title,
     size,
     landmarks,
-    standIns: [...usual, ...standIns],
+    standIns: approximated,
     alare,
     missing: everyLandmark().filter((landmark) => !landmarks.includes(landmark)),
-    beyond: NEEDS.map(({ what, needs }) => ({
-      what,
-      lacks: needs.filter((need) => !has(need)),
-    })).filter(({ lacks }) => lacks.length > 0),
+    beyond: [...NEEDS, atStandIns]
+      .map(({ what, needs }) => ({ what, lacks: needs.filter((need) => !given.has(need)) }))
+      .filter(({ lacks }) => lacks.length > 0),
     uncertainty,
     ringFactor,
     depth,
@@ -90,9 +97,11 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
 
 type Need = BeyondMarkup["lacks"][number];
 
+const LIMBUS = ["limbusMedial", "limbusLateral"] as const;
+
 /** What takes more than the corners of the eyes and the upper border of the brow. */
 const NEEDS: readonly { readonly what: string; readonly needs: readonly Need[] }[] = [
-  { what: "scale from the width of the iris", needs: ["limbusMedial", "limbusLateral"] },
+  { what: "scale from the width of the iris", needs: LIMBUS },
   { what: "arch on the vertical through the lateral limbus", needs: ["limbusLateral"] },
   {
     what: "arch on the line from alare through the lateral limbus",
@@ -110,7 +119,32 @@ const NEEDS: readonly { readonly what: string; readonly needs: readonly Need[] }
     needs: ["upperLid", "pupil", "lower border of the brow"],
   },
   { what: "skin fitted to the face, and turning a head to the front", needs: ["depth"] },
+  { what: "skin as it is, and not as it is modelled", needs: ["measured depth"] },
+  // What a check of the capture looks at.
+  { what: "whether the eyes look ahead", needs: ["pupil of its own"] },
+  { what: "distance of the pupils", needs: ["pupil"] },
+  { what: "whether the irises are equal, and as wide as people's", needs: LIMBUS },
+  { what: "whether the head is turned or the face uneven", needs: ["depth"] },
+  { what: "whether the chin is raised or lowered", needs: ["depth"] },
 ];
+
+function givenBy(
+  { right }: Pick<Markup, "right">,
+  landmarks: readonly LandmarkName[],
+  standIns: readonly StandIn[],
+  depth: MarkupDescription["depth"],
+): ReadonlySet<Need> {
+  const themselves = landmarks.filter(
+    (name) => !standIns.some(({ landmark }) => landmark === name),
+  );
+  return new Set<Need>([
+    ...landmarks,
+    ...themselves.map((landmark) => `${landmark} of its own` as const),
+    ...(right.browLower === undefined ? [] : (["lower border of the brow"] as const)),
+    ...(depth === "none" ? [] : (["depth"] as const)),
+    ...(depth === "measured" ? (["measured depth"] as const) : []),
+  ]);
+}
 
 function markupNamed(name: MarkupName): Markup {
   switch (name) {

@@ -42,6 +42,9 @@ const outro = `## What no markup gives
 Hairline, zygion, gonion and the bony nasion: the library makes no claim about them. Glabella stands
 near the most prominent point between the brows, not at a bony landmark.
 
+How near the camera was, whether the brows are raised, and whether the client sat upright with a relaxed face:
+[captures](captures.md) says what these take.
+
 Alare, the most lateral point of the nose wing, is a stand-in in every markup. On the face mesh the
 choice of its points changes the width of the nose by up to 27 % (measured by us), and the usual ones
 lie about 4 mm lateral of the inner eye corners.
@@ -102,13 +105,11 @@ function section(markup: MarkupDescription): string {
     missing.length === 0
       ? "Nothing that the library reads is missing."
       : `Missing: ${missing.join(", ")}.`,
-    beyond.length === 0
-      ? "Everything can be computed from it."
-      : [
-          "What cannot be computed from it:",
-          "",
-          ...beyond.map(({ what, lacks: needs }) => `- ${what} (no ${needs.join(", no ")})`),
-        ].join("\n"),
+    [
+      "What cannot be computed from it:",
+      "",
+      ...beyond.map(({ what, lacks: needs }) => `- ${what} (no ${needs.join(", no ")})`),
+    ].join("\n"),
     ringSentence(markup),
   ]
     .filter((part) => part !== "")

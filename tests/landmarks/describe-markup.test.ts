@@ -1,9 +1,15 @@
 import {
+  type CaptureCheck,
+  checkCapture,
   describeMarkup,
+  type Face,
   fromCocoWholeBody,
   fromPoints98,
   type LandmarkName,
   MARKUP_NAMES,
+  measured,
+  mm,
+  type Scale,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { points98OfMesh } from "../support/points98-of-mesh.js";
@@ -15,20 +21,22 @@ import {
   frontalPoints68,
 } from "../support/sample-faces.js";
 
+const faces = [
+  ["mesh-478", faceOfMesh(frontalMesh)],
+  ["mesh-468", faceOfMesh({ ...frontalMesh, landmarks: frontalMesh.landmarks.slice(0, 468) })],
+  ["points-68", faceOfPoints68(frontalPoints68)],
+  [
+    "coco-wholebody-face",
+    fromCocoWholeBody(
+      frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
+      { coordinates: "pixels" },
+    ),
+  ],
+  ["points-98", fromPoints98(points98OfMesh(frontalMesh), { coordinates: "pixels" })],
+] as const;
+
 describe("the description of a markup", () => {
-  it.each([
-    ["mesh-478", faceOfMesh(frontalMesh)],
-    ["mesh-468", faceOfMesh({ ...frontalMesh, landmarks: frontalMesh.landmarks.slice(0, 468) })],
-    ["points-68", faceOfPoints68(frontalPoints68)],
-    [
-      "coco-wholebody-face",
-      fromCocoWholeBody(
-        frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
-        { coordinates: "pixels" },
-      ),
-    ],
-    ["points-98", fromPoints98(points98OfMesh(frontalMesh), { coordinates: "pixels" })],
-  ] as const)(
+  it.each(faces)(
     "lists exactly what a face read from %s holds",
     (name, { right, midline, ...face }) => {
       const { landmarks, standIns, uncertainty } = describeMarkup(name);
@@ -50,7 +58,13 @@ describe("the description of a markup", () => {
   it("says what cannot be computed, and for want of what", () => {
     const beyond = (name: (typeof MARKUP_NAMES)[number]): readonly string[] =>
       describeMarkup(name).beyond.map(({ what }) => what);
-    expect(beyond("mesh-478")).toEqual([]);
+    expect(describeMarkup("mesh-478").beyond).toEqual([
+      { what: "skin as it is, and not as it is modelled", lacks: ["measured depth"] },
+      {
+        what: "what lies at the landmark itself, where a stand-in is read",
+        lacks: ["alare", "subnasale", "menton", "brow"].map((name) => `${name} of its own`),
+      },
+    ]);
     expect(describeMarkup("mesh-468").beyond).toContainEqual({
       what: "arch on the line from alare through the pupil",
       lacks: ["pupil"],
@@ -62,6 +76,43 @@ describe("the description of a markup", () => {
       lacks: ["depth"],
     });
   });
+
+  /** What is said to be beyond a markup where a check of its faces cannot look. */
+  const said: { readonly [Check in CaptureCheck]?: string } = {
+    gazeAcross: "whether the eyes look ahead",
+    gazeUp: "whether the eyes look ahead",
+    pupilDistance: "distance of the pupils",
+    irisDifference: "whether the irises are equal, and as wide as people's",
+    irisesAcross: "whether the irises are equal, and as wide as people's",
+    irisWidth: "whether the irises are equal, and as wide as people's",
+    pitch: "whether the chin is raised or lowered",
+  };
+
+  it.each(faces)(
+    "says of %s what a check of its faces cannot look at",
+    (name, face: Face<"px">) => {
+      const scale: Scale = {
+        from: "px",
+        to: "mm",
+        factor: 0.6,
+        u: 0.01,
+        source: "given",
+        notes: [],
+      };
+      const unchecked = checkCapture(face, {
+        purpose: "map",
+        scale,
+        baseline: face,
+        cameraDistance: measured(mm(2000), mm(50)),
+        declared: { upright: true, relaxed: true },
+      })
+        .filter(({ severity }) => severity === "unchecked")
+        .map(({ check }) => said[check] ?? `nothing of ${check}`);
+      const possible = new Set(Object.values(said));
+      const beyond = describeMarkup(name).beyond.filter(({ what }) => possible.has(what));
+      expect(new Set(beyond.map(({ what }) => what))).toEqual(new Set(unchecked));
+    },
+  );
 
   it("is refused for an unknown name", () => {
     expect(refusal(() => describeMarkup("points-5" as never)).message).toContain(
