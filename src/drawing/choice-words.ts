@@ -5,20 +5,35 @@ import { CONVENTION_WORDS, DOT_WORDS, inMillimetres, signedMillimetres } from ".
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {
   const { lead, carry, levels, start, arch, tailHeight, thickness, pins = [] } = choices;
+  const { levelLimit, noseBent, eyeWidthShare, frontShare, shape = {} } = choices;
   const parts = [
     lead === undefined || lead === "middle" ? "both meet half-way" : `${lead} leads`,
-    ...(carry === "measure" ? ["carried by measure"] : []),
-    ...(levels === undefined ? [] : [`levels: ${levels}`]),
-    ...(start === undefined ? [] : [`start ${CONVENTION_WORDS[start]}`]),
-    ...(arch === undefined ? [] : [`arch ${CONVENTION_WORDS[arch]}`]),
-    ...(tailHeight === undefined ? [] : [`tail ${TAIL_WORDS[tailHeight]}`]),
-    ...(thickness === undefined
-      ? []
-      : [`${thickness.start}, ${thickness.body} and ${thickness.arch} mm thick`]),
-    ...(pins.length === 0 ? [] : [`${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`]),
+    carry === "measure" && "carried by measure",
+    levels && `levels: ${levels}`,
+    levelLimit && `heights at most ${inMillimetres(levelLimit)} off the hair`,
+    noseBent !== undefined && `nose taken as ${noseBent ? "bent" : "straight"}`,
+    start && `start ${CONVENTION_WORDS[start]}`,
+    arch && `arch ${CONVENTION_WORDS[arch]}`,
+    eyeWidthShare && `share of the eye’s width ${eyeWidthShare.toFixed(2)}`,
+    frontShare && `front share ${frontShare.toFixed(2)}`,
+    tailHeight && `tail ${TAIL_WORDS[tailHeight]}`,
+    thickness && `${STATIONS.map((at) => thickness[at].toFixed(1)).join(", ")} mm thick`,
+    ...SHAPES.map(
+      ([name, words]) => shape[name] !== undefined && `${words} ${shape[name].toFixed(2)}`,
+    ),
+    pins.length > 0 && `${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`,
   ];
-  return parts.join("; ");
+  return parts.filter(Boolean).join("; ");
 }
+
+const STATIONS = ["start", "body", "arch"] as const;
+
+const SHAPES = [
+  ["angularity", "angularity"],
+  ["startSlope", "slope at the start"],
+  ["tailSlope", "slope at the tail end"],
+  ["frontRoundness", "roundness of the front"],
+] as const;
 
 const TAIL_WORDS: Readonly<Record<NonNullable<Choices["tailHeight"]>, string>> = {
   natural: "as high as it grows",

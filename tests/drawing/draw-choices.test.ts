@@ -101,6 +101,47 @@ describe("drawChoices", () => {
     expect(none).toContain("✕ Cannot be planned on this face");
   });
 
+  it("names every choice that a plan follows from, so that no two rows are called alike", () => {
+    const varied: readonly Choices[] = [
+      {},
+      { lead: "left" },
+      { lead: "left", carry: "measure" },
+      { levels: "higher" },
+      { levelLimit: mm(2) },
+      { noseBent: true },
+      { noseBent: false },
+      { start: "endocanthion-vertical" },
+      { arch: "eye-width-share" },
+      { arch: "eye-width-share", eyeWidthShare: 0.8 },
+      { arch: "brow-length-share" },
+      { arch: "brow-length-share", frontShare: 0.6 },
+      { tailHeight: "level-with-upper-start" },
+      { thickness: { start: mm(7), body: mm(6), arch: mm(5) } },
+      { shape: { angularity: 0 } },
+      { shape: { angularity: 0.8 } },
+      { shape: { startSlope: 0 } },
+      { shape: { tailSlope: 2 } },
+      { shape: { frontRoundness: 0.5 } },
+    ];
+    const words = wordsOf(pagesOf(face, weighChoices(face, varied)));
+    const titles = varied.map((_, row) => {
+      const [, after = ""] = words.split(` ${row + 1}. `);
+      return after.split(/ (?:mean move|✕)/)[0] ?? "";
+    });
+    expect(new Set(titles).size).toBe(varied.length);
+    for (const part of [
+      "heights at most 2.0 mm off the hair",
+      "share of the eye’s width 0.80",
+      "front share 0.60",
+      "7.0, 6.0, 5.0 mm thick",
+      "angularity 0.00",
+      "slope at the start 0.00",
+      "nose taken as straight",
+    ]) {
+      expect(titles.join(" | ")).toContain(part);
+    }
+  });
+
   it("refuses nothing, and a title without end", () => {
     expect(() => drawChoices(face, { rows: [], notes: [] })).toThrow(/weighed.rows/);
     const title = "word ".repeat(900);
