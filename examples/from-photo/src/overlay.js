@@ -19,6 +19,7 @@ import {
  * @typedef {import("brow-geometry").BrowPlan} BrowPlan
  * @typedef {import("brow-geometry").FaceFrame} FaceFrame
  * @typedef {import("brow-geometry").Finding} Finding
+ * @typedef {import("brow-geometry").PlannableFace<"px">} PlannableFace
  * @typedef {import("./page/reader.js").FoundFace} FoundFace
  * @typedef {import("./page/reader.js").PhotoWindow} PhotoWindow
  */
@@ -68,10 +69,12 @@ export function windowAround({ landmarks }, photo) {
 export function overlay(face, photo, picture) {
   const { href, side } = picture;
   try {
-    const onPhoto = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
-    const findings = checkCapture(onPhoto, { purpose: "map" });
+    const landmarks = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
+    const onPhoto = requirePlannable(landmarks);
+    const covered = areIrisesCovered(onPhoto);
+    const findings = checkCapture(onPhoto, { purpose: "map", scale: scaleOf(onPhoto, covered) });
     const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
-    const frame = turnToFront(inPicture, scaleOf(inPicture, findings), { mostYaw });
+    const frame = turnToFront(inPicture, scaleOf(inPicture, covered), { mostYaw });
     const plan = planOnPhoto(inPicture, frame, {}, { findings });
     const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
     return { svg, lines: [...reading(frame, plan), ...warnings(findings)], mapped: true };
@@ -90,13 +93,20 @@ export function overlay(face, photo, picture) {
 const eyeCorners = { apart: mm(90), u: mm(5) };
 
 /**
- * The irises tell the scale, unless the lids cover them: a detector then guesses where they are.
- * @param {import("brow-geometry").PlannableFace<"px">} face @param {readonly Finding[]} findings
+ * Whether lids cover the irises: a detector then guesses where they are.
+ * @param {PlannableFace} face
  */
-function scaleOf(face, findings) {
-  const covered = findings.some(
+function areIrisesCovered(face) {
+  return checkCapture(face, { purpose: "map" }).some(
     ({ code }) => code === "eye-closed" || code === "eyes-wide-for-irises",
   );
+}
+
+/**
+ * The irises tell the scale, where they are seen.
+ * @param {PlannableFace} face @param {boolean} covered
+ */
+function scaleOf(face, covered) {
   return covered
     ? scaleFromReference(face.right.exocanthion, face.left.exocanthion, eyeCorners.apart, {
         u: eyeCorners.u,
