@@ -9,6 +9,8 @@ import {
   readCaliper,
   type ReadingOptions,
   readRuler,
+  requireObject,
+  requireWord,
   type Side,
 } from "../units/index.js";
 
@@ -42,8 +44,8 @@ export interface SheetOptions extends ReadingOptions {
  * Readings by hand as the same measures that photos give, each with its uncertainty; the front share
  * follows where front and tail were read.
  *
- * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for a name
- * that nobody can read, and as {@link readRuler}
+ * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for a side
+ * that is none, a name that nobody can read or another instrument, and as {@link readRuler}
  *
  * @example
  * ```ts
@@ -61,6 +63,7 @@ export function fromReadings(
   sheet: ReadingSheet,
   options: SheetOptions = {},
 ): FaceMeasures<Measured> {
+  requireSheet(sheet, options);
   const startToStart = sheet.startToStart;
   return {
     right: sideMeasures("right", sheet.right ?? {}, options),
@@ -89,6 +92,26 @@ const READABLE: Readonly<Record<ReadableMeasure, true>> = {
   eyeToTail: true,
   lidToBrow: true,
 };
+
+const PLACES = ["right", "left", "startToStart"] as const;
+
+/** A side under another name would be passed over without a word. */
+function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
+  const where = "fromReadings";
+  requireObject(where, "sheet", sheet, "an object with readings, or {}");
+  for (const [name, part] of Object.entries(sheet)) {
+    if (!PLACES.some((place) => place === name)) {
+      const need = `another name: one of ${PLACES.join(", ")}`;
+      throw new GeometryError("out-of-range", { where, field: name, value: part, need });
+    }
+  }
+  for (const side of ["right", "left"] as const) {
+    if (sheet[side] !== undefined) {
+      requireObject(where, side, sheet[side], "an object with readings, or to be left out");
+    }
+  }
+  requireWord(where, "instrument", instrument, ["ruler", "caliper"]);
+}
 
 function sideMeasures(
   side: Side,

@@ -4,9 +4,11 @@ import { faceFrame } from "../symmetry/index.js";
 import {
   GeometryError,
   mm,
+  requireFinite,
   requireFinitePoint,
   requireObject,
   requirePositive,
+  requireWord,
   type Scale,
   WORKING_TOLERANCES,
 } from "../units/index.js";
@@ -16,7 +18,12 @@ import type { Capture, CaptureOptions } from "./capture.js";
 import { declaredFindings } from "./declared-checks.js";
 import { eyeFindings } from "./eye-checks.js";
 import { type Finding, finding, gravestFirst, unchecked } from "./finding.js";
-import { CAPTURE_LIMITS, type CaptureLimits, type CapturePurpose } from "./limits.js";
+import {
+  CAPTURE_LIMITS,
+  type CaptureLimit,
+  type CaptureLimits,
+  type CapturePurpose,
+} from "./limits.js";
 import { mouthFindings } from "./mouth-checks.js";
 import { pictureFindings } from "./picture-checks.js";
 import { plausibilityFindings } from "./plausibility-checks.js";
@@ -94,15 +101,8 @@ const HERE = "checkCapture";
 const USUAL_TOLERANCE = mm(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
 
 function limitsOf(purpose: CapturePurpose): CaptureLimits {
-  if (Object.hasOwn(CAPTURE_LIMITS, purpose)) return CAPTURE_LIMITS[purpose];
-  throw new GeometryError("out-of-range", {
-    where: HERE,
-    field: "purpose",
-    value: purpose,
-    need: Object.keys(CAPTURE_LIMITS)
-      .map((known) => `"${known}"`)
-      .join(" or "),
-  });
+  requireWord(HERE, "purpose", purpose, Object.keys(CAPTURE_LIMITS));
+  return CAPTURE_LIMITS[purpose];
 }
 
 /** A limit under a name that nobody looks up would be passed over without a word. */
@@ -117,9 +117,24 @@ function requireLimits(limits: Partial<CaptureLimits>): void {
       });
     }
     requireObject(HERE, `limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
-    requireObject(HERE, `limits.${name}.limits`, limit.limits, "lower, upper, or both");
+    requireLimit(`limits.${name}`, limit);
   }
 }
+
+function requireLimit(field: string, { limits, rule, severity }: CaptureLimit): void {
+  requireObject(HERE, `${field}.limits`, limits, BOUNDS);
+  const { lower, upper } = limits;
+  if (lower !== undefined) requireFinite(HERE, `${field}.limits.lower`, lower);
+  if (upper !== undefined) requireFinite(HERE, `${field}.limits.upper`, upper);
+  if ((lower ?? upper) === undefined || (lower ?? -Infinity) > (upper ?? Infinity)) {
+    const detail = { where: HERE, field: `${field}.limits`, value: limits, need: BOUNDS };
+    throw new GeometryError("out-of-range", detail);
+  }
+  requireWord(HERE, `${field}.rule`, rule, ["guarded", "simple"]);
+  requireWord(HERE, `${field}.severity`, severity, ["retake", "caution"]);
+}
+
+const BOUNDS = "lower, upper, or both, the lower one first";
 
 function requireFiniteFace(name: string, face: Face<"px">): void {
   requireObject(HERE, name, face, "a face with right, left and midline");

@@ -7,7 +7,6 @@ import {
   requireFinitePoint,
 } from "../units/index.js";
 import type { Face } from "./face.js";
-import { requireLandmarks } from "./require-landmarks.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
 /**
@@ -73,8 +72,16 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
 }
 
 function modelledSkin(face: Face<"mm">): Skin {
-  const { exocanthion: right } = requireLandmarks(face.right, "exocanthion");
-  const { exocanthion: left } = requireLandmarks(face.left, "exocanthion");
+  const [right, left] = [face.right.exocanthion, face.left.exocanthion];
+  if (right === undefined || left === undefined) {
+    const sides = (["right", "left"] as const).filter((side) => !face[side].exocanthion);
+    throw new GeometryError("missing-landmark", {
+      where: "skinOf",
+      field: sides.map((side) => `${side}.exocanthion`).join(", "),
+      value: undefined,
+      need: "a point: skin falls back by the width of the face",
+    });
+  }
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
   // Depth falls with the square of the width.
   return { kind: "modelled", width, relativeU: 2 * MODEL.relativeU };

@@ -1,7 +1,14 @@
 import type { FaceMeasures, MeasureName } from "../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../symmetry/index.js";
-import { type Measured, measured, otherSide, type Outcome, type Side } from "../units/index.js";
-import type { Lead } from "./choices.js";
+import {
+  type Measured,
+  measured,
+  otherSide,
+  type Outcome,
+  type Side,
+  requireWord,
+} from "../units/index.js";
+import { type Lead, LEADS } from "./choices.js";
 import { measureCorrection } from "./correction.js";
 import { MEASURE_WORDS } from "./measure-words.js";
 
@@ -23,7 +30,7 @@ export interface ReadingMove {
  * side that does not lead takes what the other reads, or both meet half-way. One entry for each
  * measure that both sides have and that a tolerance speaks of.
  *
- * @throws GeometryError as {@link compareSides}
+ * @throws GeometryError `out-of-range` for another lead, as {@link compareSides}
  *
  * @example
  * ```ts
@@ -41,6 +48,7 @@ export function evenReadings(
   lead: Lead,
   options: ComparisonOptions = {},
 ): readonly ReadingMove[] {
+  requireWord("evenReadings", "lead", lead, LEADS);
   const followers: readonly Side[] = lead === "middle" ? ["right", "left"] : [otherSide(lead)];
   return compareSides(readings, options).differences.flatMap((difference) =>
     followers.flatMap((side) => moveOf(difference, side, lead)),

@@ -1,7 +1,6 @@
 import { DOTS } from "../landmarks/index.js";
-import { GeometryError, requireFinitePoint } from "../units/index.js";
+import { GeometryError, requireFinitePoint, requireWord } from "../units/index.js";
 import type { Pin } from "./choices.js";
-import { requireWord } from "./require-word.js";
 
 /**
  * Refuses pins that no plan can keep: two for one dot, or one on the wrong side of the midline.

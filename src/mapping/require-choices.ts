@@ -1,8 +1,7 @@
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../proportions/index.js";
-import { GeometryError, requirePositive, requireWithin } from "../units/index.js";
+import { GeometryError, requirePositive, requireWithin, requireWord } from "../units/index.js";
 import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
 import { requireUsablePins } from "./pins.js";
-import { requireWord } from "./require-word.js";
 
 /** Refuses choices out of their range, or that contradict each other, by name: as their schema does. */
 export function requireChoices(where: string, choices: Choices): void {

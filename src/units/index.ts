@@ -11,7 +11,13 @@ export {
   type Limits,
   type Outcome,
 } from "./decide.js";
-export { requireFinite, requireFinitePoint, requirePolyline, requirePositive, requireWithin } from "./finite.js";
+export {
+  requireFinite,
+  requireFinitePoint,
+  requirePolyline,
+  requirePositive,
+  requireWithin,
+} from "./finite.js";
 export { formatLength } from "./format-length.js";
 export {
   GeometryError,
@@ -55,6 +61,7 @@ export {
 } from "./quantity.js";
 export { readCaliper, type ReadingOptions, readRuler } from "./read-ruler.js";
 export { requireObject } from "./require-object.js";
+export { requireWord } from "./require-word.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./result-components.js";
 export {
   type Scale,

@@ -56,8 +56,21 @@ describe("fromReadings", () => {
     [{ left: { front: "30" } }, 'left.front is "30"; needs a number with its unit'],
     [{ right: { tail: mm(-1) } }, "right.tail is -1; needs"],
     [{ startToStart: "x" }, 'startToStart is "x"; needs a number with its unit'],
+    [
+      { lefft: { front: "30 mm" } } as never,
+      'lefft is {"front":"30 mm"}; needs another name: one of right, left, startToStart',
+    ],
+    [{ right: null as never }, "right is null; needs an object with readings"],
+    [null as never, "sheet is null; needs an object with readings"],
   ] as const)("says in which field of %j something is wrong", (wrong, message) => {
     expect(refusal(() => fromReadings(wrong)).message).toContain(`fromReadings: ${message}`);
+  });
+
+  it("knows no other instruments", () => {
+    const wrong = { instrument: "tape" as never };
+    expect(refusal(() => fromReadings({}, wrong)).message).toBe(
+      'fromReadings: instrument is "tape"; needs one of ruler, caliper',
+    );
   });
 
   it("says of its ruler what is wrong with the ruler", () => {

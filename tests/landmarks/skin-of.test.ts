@@ -252,7 +252,10 @@ describe("any skin", () => {
 
   it("cannot be modelled without the outer eye corners", () => {
     const error = refusal(() => skinOf({ right: {}, left: {}, midline: {} }));
-    expect(error).toMatchObject({ code: "missing-landmark", detail: { field: "exocanthion" } });
+    expect(error.code).toBe("missing-landmark");
+    expect(error.detail.field).toBe("right.exocanthion, left.exocanthion");
+    const half = { right: {}, left: { exocanthion: mm([44, 0]) }, midline: {} };
+    expect(refusal(() => skinOf(half)).detail.field).toBe("right.exocanthion");
   });
 
   it("refuses depths that are no numbers", () => {

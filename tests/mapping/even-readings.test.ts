@@ -8,6 +8,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../support/arbitraries.js";
+import { refusal } from "../support/refusal.js";
 
 /** An invented sheet: the left brow arches 2 mm higher. */
 const sheet = fromReadings({
@@ -48,6 +49,12 @@ describe("evenReadings", () => {
     expect(textsOf(unsure, "right")).toEqual([
       "left height of the arch: not yet known whether it is even; read it again",
     ]);
+  });
+
+  it("refuses a lead that is none", () => {
+    expect(refusal(() => evenReadings(sheet, "top" as never)).message).toBe(
+      'evenReadings: lead is "top"; needs one of right, left, middle',
+    );
   });
 
   it("aims at what the leading side reads, whatever the numbers", () => {

@@ -520,6 +520,7 @@ export const publicNames: Readonly<Record<string, readonly string[]>> = {
     "requirePositive",
     "requireUncertainty",
     "requireWithin",
+    "requireWord",
     "ResultPart",
     "Scale",
     "ScaleNoteCode",

@@ -1,0 +1,24 @@
+import { GeometryError } from "./geometry-error.js";
+
+/**
+ * Refuses a word that is none of those there are, and names these: programs without types ask too.
+ * What was left out passes.
+ *
+ * @throws GeometryError `out-of-range`
+ *
+ * @example
+ * ```ts
+ * import { requireWord } from "brow-geometry/units";
+ * requireWord("planBrows", "lead", "top", ["right", "left"]); // throws GeometryError: planBrows: lead is "top"; needs one of right, left
+ * ```
+ */
+export function requireWord(
+  where: string,
+  field: string,
+  value: string | undefined,
+  words: readonly string[],
+): void {
+  if (value === undefined || words.includes(value)) return;
+  const need = `one of ${words.join(", ")}`;
+  throw new GeometryError("out-of-range", { where, field, value, need });
+}
