@@ -6,6 +6,8 @@ export interface Block {
   readonly drawnAt: (left: number, top: number) => readonly SvgElement[];
   /** Whether it belongs on the page of what follows, as a heading does. */
   readonly leads?: boolean;
+  /** What is drawn once more above it where it begins a page: the head of its table. */
+  readonly head?: Block;
 }
 
 /** Empty room of a height. */
@@ -28,8 +30,10 @@ export function paginated(blocks: readonly Block[], height: number): readonly (r
     const needed = heightOf(part);
     const page = pages[pages.length - 1] as Block[];
     if (page.length > 0 && used + needed > height) {
-      pages.push([...part]);
-      used = needed;
+      const head = part[0]?.head;
+      const whole = head === undefined ? [...part] : [head, ...part];
+      pages.push(whole);
+      used = heightOf(whole);
     } else {
       page.push(...part);
       used += needed;

@@ -3,8 +3,14 @@ import { placeOnSide } from "../symmetry/index.js";
 import { measured } from "../units/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "./brush.js";
-import { type Column, tableRow } from "./text-blocks.js";
-import { changeWithUncertainty, DOT_WORDS, figureWords, withUncertainty } from "./words.js";
+import { type Column, table } from "./text-blocks.js";
+import {
+  changeWithUncertainty,
+  decimal,
+  DOT_WORDS,
+  figureWords,
+  withUncertainty,
+} from "./words.js";
 
 /** Name; planned; drawn; difference; decision. */
 const COLUMNS: readonly Column[] = [70, 26, 32, 32, 28].map((share, index) => ({
@@ -24,10 +30,7 @@ export function checkTable(
     ...dots.flatMap((deviation) => dotRows(marks, deviation)),
     ...measures.map(measureRow),
   ];
-  return [
-    tableRow(head, COLUMNS, width, brush, true),
-    ...rows.map((row) => tableRow(row, COLUMNS, width, brush)),
-  ];
+  return table(head, rows, COLUMNS, width, brush);
 }
 
 function dotRows(
@@ -40,7 +43,7 @@ function dotRows(
     { of: "height", planned: height, deviation: up },
   ].map(({ of, planned, deviation: { difference, decision } }) => [
     `${side} ${DOT_WORDS[dot]}, ${of}`,
-    planned.toFixed(1),
+    decimal(planned, 1),
     withUncertainty(measured<number>(planned + difference.value, difference.u), 1),
     changeWithUncertainty(difference),
     decision?.outcome ?? "–",
@@ -52,7 +55,7 @@ function measureRow(deviation: MeasureDeviation): readonly string[] {
   const { text, decimals } = figureWords(measure);
   return [
     side === undefined ? text : `${side} ${text}`,
-    planned.toFixed(decimals),
+    decimal(planned, decimals),
     withUncertainty(drawn, decimals),
     changeWithUncertainty(difference, decimals),
     decision?.outcome ?? "–",

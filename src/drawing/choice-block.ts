@@ -12,7 +12,7 @@ import { textAt } from "./label-layer.js";
 import type { Layer } from "./layer.js";
 import { PALETTES } from "./palette.js";
 import type { SvgElement } from "./svg.js";
-import { heading, lineOf, listItem, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
+import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
 import { SIDES, type View } from "./view.js";
 
 /** How the room of a row is divided: two pictures, then the figures. */
@@ -30,9 +30,13 @@ export function choiceBlocks(
   brush: Brush,
 ): readonly Block[] {
   const named = heading(`${number}. ${choiceTitle(row.choices)}`, width, brush);
-  const verdict = row.reasons
-    .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-    .flatMap(({ text }) => listItem({ mark: "✕", text }, width, brush));
+  const verdict = list(
+    row.reasons
+      .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
+      .map(({ text }) => ({ mark: "✕", text })),
+    width,
+    brush,
+  );
   const foot: Block = {
     height: 1.5,
     drawnAt: (left, top) => [rule(left, top + 1, width, brush)],

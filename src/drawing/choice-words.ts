@@ -1,6 +1,6 @@
 import { type Choices, MEASURE_WORDS, type PlannedChoice } from "../mapping/index.js";
 import { type Decision, eachSide, type Side } from "../units/index.js";
-import { CONVENTION_WORDS, DOT_WORDS, inMillimetres, signedMillimetres } from "./words.js";
+import { CONVENTION_WORDS, decimal, DOT_WORDS, inMillimetres, signedMillimetres } from "./words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {
@@ -45,7 +45,7 @@ const TAIL_WORDS: Readonly<Record<NonNullable<Choices["tailHeight"]>, string>> =
 export function choiceFigures(row: PlannedChoice): readonly (readonly [string, string])[] {
   const { greatestMove: most, meanMove, areas, frontShare, lidRoom } = row;
   const areaOf = (area: number | undefined): string =>
-    area === undefined ? "not known" : `${area.toFixed(0)} mm²`;
+    area === undefined ? "not known" : `${decimal(area, 0)} mm²`;
   return [
     ["mean move", inMillimetres(meanMove)],
     ["greatest move", `${inMillimetres(most.by)}, ${most.side} ${DOT_WORDS[most.dot]}`],

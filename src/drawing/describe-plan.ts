@@ -3,7 +3,7 @@ import type { Side } from "../units/index.js";
 import { correctionEntries } from "./check-layer.js";
 import { pinEntries } from "./pins-layer.js";
 import type { AlsoShown } from "./plan-layers.js";
-import { inMillimetres } from "./words.js";
+import { decimal, inMillimetres } from "./words.js";
 
 /** A plan in sentences, for readers who do not see its picture. */
 export function describePlan(
@@ -31,7 +31,7 @@ function describeOverlap(plan: BrowPlan): readonly string[] {
     if (overlap === undefined) return [];
     const { hairOutside, skinInside } = overlap;
     return [
-      `On the ${side}, ${hairOutside.toFixed(0)} mm² of hair lie outside the plan and ${skinInside.toFixed(0)} mm² of skin inside it.`,
+      `On the ${side}, ${decimal(hairOutside, 0)} mm² of hair lie outside the plan and ${decimal(skinInside, 0)} mm² of skin inside it.`,
     ];
   });
 }

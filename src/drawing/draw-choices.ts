@@ -9,7 +9,7 @@ import type { Look } from "./look.js";
 import { pageSource } from "./page.js";
 import { PALETTES } from "./palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
-import { lineOf, listItem, PAPER_TYPE, title } from "./text-blocks.js";
+import { lineOf, list, PAPER_TYPE, title } from "./text-blocks.js";
 import { uprightView } from "./view.js";
 
 /** How {@link drawChoices} draws. */
@@ -65,7 +65,11 @@ export function drawChoices(
   const blocks: readonly Block[] = [
     named,
     gap(1),
-    ...notes.flatMap(({ text }) => listItem({ mark: "•", text }, width, brush)),
+    ...list(
+      notes.map(({ text }) => ({ mark: "•", text })),
+      width,
+      brush,
+    ),
     legendBlock(width, brush),
     ...rows.flatMap((row, index) =>
       together(choiceBlocks(weighing, row, index + 1, width, brush), room),

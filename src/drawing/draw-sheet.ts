@@ -21,7 +21,7 @@ import type { SvgElement } from "./svg.js";
 import {
   fieldsRow,
   heading,
-  listItem,
+  list,
   type ListItem,
   listRow,
   PAPER_TYPE,
@@ -57,8 +57,9 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
 
 /**
  * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
- * then pinned dots and the check of what was drawn where there are any, the cautions, the work step by step with the ruler's readings that check it, the reasons, and
- * everything that is read on the brows with decisions.
+ * then pinned dots where there are any, the cautions, the work step by step with the ruler's readings
+ * that check it, the reasons, the check of what was drawn where it is given, and everything that is read
+ * on the brows with decisions.
  *
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
  * front. Rulers are printed on it so that a printer that stretches gives itself away.
@@ -95,7 +96,11 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   requireShort("title", [named], options.title);
   requireShort("fields", fields, options.fields);
   const bullets = (notes: readonly Note[]): readonly Block[] =>
-    notes.flatMap(({ text }) => listItem({ mark: "•", text }, width, brush));
+    list(
+      notes.map(({ text }) => ({ mark: "•", text })),
+      width,
+      brush,
+    );
   const blocks: readonly Block[] = [
     named,
     gap(1),
@@ -109,22 +114,23 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       ? []
       : [
           heading("Pinned dots, ringed in the picture", width, brush),
-          ...pinEntries(plan).flatMap(({ key, text }) =>
-            listItem({ mark: key, text }, width, brush),
+          ...list(
+            pinEntries(plan).map(({ key, text }) => ({ mark: key, text })),
+            width,
+            brush,
           ),
         ]),
-    ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
     heading("Cautions", width, brush),
     ...bullets(plan.cautions),
     heading("Step by step", width, brush),
     ...together(stepsTable(plan, options.rulerZero ?? mm(0), width, brush), room),
     heading("Why", width, brush),
     ...bullets(plan.reasons),
+    ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
     heading("Readings", width, brush),
-    ...together(
-      [paragraph(READINGS, width, brush), gap(1), ...readingsTable(plan, width, brush)],
-      room,
-    ),
+    { ...paragraph(READINGS, width, brush), leads: true },
+    { ...gap(1), leads: true },
+    ...readingsTable(plan, width, brush),
   ];
   const pages = paginated(blocks, room);
   return pages.map((page, index) =>
@@ -178,7 +184,7 @@ function checkBlocks(
       room,
     ),
     gap(2),
-    ...together(checkTable(plan, check, width, brush), room),
+    ...checkTable(plan, check, width, brush),
   ];
 }
 

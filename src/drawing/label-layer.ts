@@ -9,6 +9,8 @@ export function labelElements(
   labels: readonly PlacedLabel<ColouredLabel>[],
   brush: Brush,
 ): readonly SvgElement[] {
+  // Over hatching and strokes, too, letters are read by an edge of paper.
+  const edged = { ...brush, onPhoto: true };
   return labels.flatMap(({ label, box, leader }) => {
     const line =
       leader === undefined
@@ -25,7 +27,7 @@ export function labelElements(
             }),
           ];
     const anchor = anchorOf(label.at[0], box.x, box.x + box.width);
-    return [...line, textAt(label.text, anchor, box.y, label, brush)];
+    return [...line, textAt(label.text, anchor, box.y, label, edged)];
   });
 }
 

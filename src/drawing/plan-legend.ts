@@ -5,7 +5,7 @@ import type { LegendEntry } from "./legend.js";
 import { MARKERS } from "./palette.js";
 import { pinEntries } from "./pins-layer.js";
 import type { AlsoShown } from "./plan-layers.js";
-import { CONVENTION_WORDS } from "./words.js";
+import { CONVENTION_WORDS, decimal } from "./words.js";
 
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */
 export function planLegend(
@@ -39,7 +39,7 @@ function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
         const overlap = areas[side];
         return overlap === undefined
           ? `${side} not known, without a lower border`
-          : `${side} ${of(overlap).toFixed(0)}`;
+          : `${side} ${decimal(of(overlap), 0)}`;
       })
       .join(", ");
   return [

@@ -2,7 +2,7 @@ import type { BrowPlan } from "../mapping/index.js";
 import { MEASURE_NAMES } from "../symmetry/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "./brush.js";
-import { type Column, tableRow } from "./text-blocks.js";
+import { type Column, table } from "./text-blocks.js";
 import { figureWords, withUncertainty } from "./words.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
@@ -43,8 +43,5 @@ export function readingsTable(plan: BrowPlan, width: number, brush: Brush): read
     "left − right",
     "decision",
   ];
-  return [
-    tableRow(head, COLUMNS, width, brush, true),
-    ...rows.map((row) => tableRow(row, COLUMNS, width, brush)),
-  ];
+  return table(head, rows, COLUMNS, width, brush);
 }

@@ -54,12 +54,22 @@ export interface ListItem {
 
 const MARK_WIDTH = 6;
 
-/** An item over the whole width, line by line, so that a long one may run on to the next page. */
-export function listItem({ mark, text }: ListItem, width: number, brush: Brush): readonly Block[] {
-  const broken = wrapped(text, PAPER_TYPE.body, width - MARK_WIDTH);
-  return broken.map((line, index) =>
-    listRow([{ mark: index === 0 ? mark : "", text: line }], 1, width, brush),
-  );
+/** Lines of an item that are not torn apart: only a longer one may run on to the next page. */
+const MOST_TOGETHER = 6;
+
+/** Items over the whole width; neither the last of them nor a line of one goes to a page alone. */
+export function list(items: readonly ListItem[], width: number, brush: Brush): readonly Block[] {
+  return items.flatMap(({ mark, text }, item) => {
+    const broken = wrapped(text, PAPER_TYPE.body, width - MARK_WIDTH);
+    const last = broken.length - 1;
+    return broken.map((line, index) => ({
+      ...listRow([{ mark: index === 0 ? mark : "", text: line }], 1, width, brush),
+      leads:
+        index === last
+          ? item === items.length - 2
+          : last < MOST_TOGETHER || index === 0 || index === last - 1,
+    }));
+  });
 }
 
 /** A row of list items side by side. */
@@ -177,6 +187,21 @@ export interface Column {
   readonly share: number;
   /** The edge from which it is set. */
   readonly from: "left" | "right";
+}
+
+/** A table whose head stays with its first row, and is there again on every page it runs on to. */
+export function table(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  columns: readonly Column[],
+  width: number,
+  brush: Brush,
+): readonly Block[] {
+  const named = tableRow(head, columns, width, brush, true);
+  return [
+    named,
+    ...rows.map((row): Block => ({ ...tableRow(row, columns, width, brush), head: named })),
+  ];
 }
 
 /** A row of a table; a head row is bold and stays with the next. */

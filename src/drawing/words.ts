@@ -53,7 +53,7 @@ export function changeWithUncertainty({ value, u }: Measured, decimals = 1): str
 }
 
 /** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */
-function decimal(value: number, decimals: number): string {
+export function decimal(value: number, decimals: number): string {
   const printed = Math.abs(value).toFixed(decimals);
   return value < 0 && Number(printed) !== 0 ? `−${printed}` : printed;
 }

@@ -180,6 +180,29 @@ describe("the check of what was drawn in a picture", () => {
   });
 });
 
+it("has the head of the check's table on every page that it runs on to", () => {
+  const check = drawn(plan);
+  const pages = drawSheet(plan, { check }).map(pictureOf);
+  const row = (measure: string): RegExp => new RegExp(`(right|left) ${measure}`);
+  const shown = pages
+    .map((page) => wordsOf([page]))
+    .filter((words) => row("front share").test(words));
+  expect(shown.length).toBeGreaterThan(0);
+  for (const words of shown) expect(words).toContain("drawn − planned");
+  // Tables that were kept in one piece left half of a page white, and took five.
+  expect(pages.length).toBeLessThanOrEqual(4);
+});
+
+it("writes figures below zero with a true minus", () => {
+  const falling = planBrows(syntheticFace(), { tailHeight: "level-with-lower-start" });
+  expect(falling.measures.left.browInclination?.value).toBeLessThan(0);
+  const figures = drawSheet(falling, { check: drawn(falling), overlap: true })
+    .flatMap((page) => pictureOf(page).texts)
+    .filter(({ text }) => /^[-−]\d/.test(text));
+  expect(figures.length).toBeGreaterThan(5);
+  for (const { text } of figures) expect(text).toMatch(/^−/);
+});
+
 describe("pins in a picture", () => {
   const { upperBody } = planMarks(syntheticFace()).marks.left;
   const pinsOf = (by: string, reason: string): readonly Pin[] => [

@@ -33,6 +33,28 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, make) => {
     }
   });
 
+  it.each(["A4", "letter"] as const)(
+    "begins no page of %s in the middle of a list item",
+    (paper) => {
+      for (const { texts } of drawSheet(plan, { paper }).map(pictureOf)) {
+        const rows = texts.map(({ text }) => text);
+        if (rows[0] !== "•") continue;
+        // The rest of a list: not its last item alone.
+        expect(rows.filter((text) => text === "•").length).toBeGreaterThan(1);
+      }
+      const items = new Set([...plan.cautions, ...plan.reasons].map(({ text }) => text));
+      const inOnePiece = drawSheet(plan, { paper })
+        .map(pictureOf)
+        .map((page) => wordsOf([page]));
+      for (const item of items) {
+        expect(
+          inOnePiece.some((words) => words.includes(item)),
+          item,
+        ).toBe(true);
+      }
+    },
+  );
+
   it("says every move, in order, and every caution", () => {
     const written = wordsOf(pages);
     let from = 0;
