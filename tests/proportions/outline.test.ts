@@ -14,6 +14,7 @@ import {
   type OutlineMarks,
   type OutlineOptions,
   outlinePath,
+  type Point,
   thickness,
 } from "brow-geometry";
 import { flatten, pathArea, pathLength } from "brow-geometry/geometry";
@@ -204,6 +205,28 @@ describe("outline", () => {
         flatten([cubic], mm(0.01)),
       );
       expect(Math.max(...others.map(([, y]) => y))).toBeLessThanOrEqual(marks.upperArch[1] + 1e-9);
+    },
+  );
+
+  test.prop([anyOutline])(
+    "has end slopes that run along their chord, at most three times as steep",
+    ({ marks, shape }) => {
+      const drawn = drawnOrRefused(marks, shape);
+      const [front, tail] = drawn?.upper ?? [];
+      if (front === undefined || tail === undefined) return;
+      const slope = ([x, y]: Point<"mm">, [toX, toY]: Point<"mm">): number => (toY - y) / (toX - x);
+      for (const [end, chord] of [
+        [slope(front[0], front[1]), slope(front[0], front[3])],
+        [slope(tail[2], tail[3]), slope(tail[0], tail[3])],
+      ] as const) {
+        expect(end * chord).toBeGreaterThanOrEqual(-1e-9);
+        expect(Math.abs(end)).toBeLessThanOrEqual(3 * Math.abs(chord) + 1e-9);
+      }
+      // At the arch no steeper than three times its flanks either; soft to angular where it is the top.
+      if (marks.upperArch[1] <= Math.max(marks.upperStart[1], marks.tailEnd[1])) return;
+      const before = slope(front[2], front[3]) / slope(front[0], front[3]);
+      const after = slope(tail[0], tail[1]) / slope(tail[0], tail[3]);
+      expectClose([before, after], [shape.angularity ?? 0.3, shape.angularity ?? 0.3], 1e-6);
     },
   );
 
