@@ -24,6 +24,7 @@ import {
   type CaptureLimits,
   type CapturePurpose,
 } from "./limits.js";
+import { landmarkFindings } from "./landmark-checks.js";
 import { mouthFindings } from "./mouth-checks.js";
 import { pictureFindings } from "./picture-checks.js";
 import { plausibilityFindings } from "./plausibility-checks.js";
@@ -32,7 +33,8 @@ import { poseFindings } from "./pose-checks.js";
 /**
  * What speaks against using a capture for a purpose, and what cannot be told from it, the gravest
  * first: how the head is held, eyes and mouth, brows against a baseline, pixels and the camera's
- * distance, exchanged sides, proportions that people do not have, and what was declared.
+ * distance, exchanged sides, proportions that people do not have, what was declared, and whether there
+ * are landmarks enough to say so much.
  *
  * What is not mentioned keeps its limit. Every limit is a parameter (`CAPTURE_LIMITS`). Where right
  * and left are exchanged nothing else is looked at.
@@ -64,7 +66,7 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
     return gravestFirst([...sides, ...declaredFindings(capture, [])]);
   }
   const brows = browFindings(capture);
-  return gravestFirst([
+  const findings = [
     ...sides,
     ...poseFindings(capture),
     ...eyeFindings(capture),
@@ -73,7 +75,8 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
     ...pictureFindings(capture),
     ...plausibilityFindings(capture),
     ...declaredFindings(capture, brows),
-  ]);
+  ];
+  return gravestFirst([...findings, ...landmarkFindings(findings)]);
 }
 
 function settle(face: Face<"px">, options: CaptureOptions): Capture {

@@ -10,8 +10,8 @@ import {
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
 import { ADVICE, FOUND, type FindingCode } from "./sentences.js";
 
-/** What is looked at: against a limit, or for a contradiction. */
-export type CaptureCheck = LimitedCheck | "sides" | "upright" | "relaxed";
+/** What is looked at: against a limit, for a contradiction, or whether there is enough to look at. */
+export type CaptureCheck = LimitedCheck | "sides" | "landmarks" | "upright" | "relaxed";
 
 /**
  * What a finding means, the gravest first: `"retake"`, take another picture; `"caution"`, use this

@@ -43,6 +43,8 @@ export const FOUND = {
     "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
   "sides-swapped": "Right and left are exchanged, or the picture is mirrored.",
   "sides-unlike": "The landmarks of the two sides do not mirror each other across any line.",
+  "few-landmarks":
+    "There are too few landmarks to say whether this capture will do: of {all} things that landmarks tell, {open} are not checked ({what}).",
   "not-checked": "{what}: not checked.",
   declared: "Declared, not seen: {fact}.",
   "not-declared": "Nobody declared that {fact}, and a picture cannot show it.",
@@ -79,6 +81,7 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "canthal-index-implausible": "Check the four eye corners.",
   "sides-swapped": "Say how the picture is mirrored, or exchange right and left.",
   "sides-unlike": "Check the landmarks: some lie far off, or belong to another name.",
+  "few-landmarks": "Give more landmarks, or look at the picture yourself.",
   "not-checked": "It takes {need}.",
   declared: "Check every distance again upright.",
   "not-declared": "Seat the client upright with a relaxed face, and declare it.",

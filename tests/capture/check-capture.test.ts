@@ -6,6 +6,7 @@ import {
   checkCapture,
   type Face,
   FACE_MIDLINE,
+  type FaceSide,
   type Finding,
   type FindingCode,
   mapFace,
@@ -66,11 +67,30 @@ describe("checkCapture", () => {
 
   it("looks at nothing that is not there, and says so of every check", () => {
     const findings = checkCapture({ right: {}, left: {}, midline: {} }, { purpose: "research" });
-    expect(new Set(findings.map(({ severity }) => severity))).toEqual(new Set(["unchecked"]));
-    const checks = new Set(findings.map(({ check }) => check));
+    const [first, ...others] = findings;
+    expect([first?.code, first?.severity]).toEqual(["few-landmarks", "caution"]);
+    expect(first?.values["what"]).toBe(
+      "sides, tilt, turn, chin, open eyes, gaze, lips, irises, eye corners",
+    );
+    expect(new Set(others.map(({ severity }) => severity))).toEqual(new Set(["unchecked"]));
+    const checks = new Set(others.map(({ check }) => check));
     expect(checks).toEqual(
       new Set([...Object.keys(CAPTURE_LIMITS.research), "sides", "upright", "relaxed"]),
     );
+  });
+
+  it("warns of a face of few landmarks, and of none that a markup gives", () => {
+    const { right, left } = pictured(deepFace());
+    const bare = ({ endocanthion, exocanthion, alare, brow }: FaceSide<"px">): FaceSide<"px"> =>
+      ({ endocanthion, exocanthion, alare, brow }) as FaceSide<"px">;
+    const few = checkCapture({ right: bare(right), left: bare(left), midline: {} }, told());
+    expect(only(few, "few-landmarks").text).toContain(
+      // Depth tells a turn, nose wings the sides and the tilt.
+      "of 9 things that landmarks tell, 5 are not checked (chin, open eyes, gaze, lips, irises)",
+    );
+    for (const face of [...points68Samples.map(faceOfPoints68), ...meshSamples.map(faceOfMesh)]) {
+      expect(codes(checkCapture(face, { purpose: "map" }))).not.toContain("few-landmarks");
+    }
   });
 
   describe("finds", () => {
