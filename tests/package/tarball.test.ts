@@ -34,10 +34,11 @@ describe("the packed library", () => {
     const papers = ["CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "README.md", "package.json"];
     // The README reads the sample face and links to the guides.
     const beside =
-      /^(?:dist\/.+\.(?:c?js|d\.c?ts)|docs\/[a-z-]+\.md|docs\/figures\/[a-z-]+\.svg|examples\/data\/sample-face\.json)$/;
+      /^(?:dist\/.+\.(?:c?js|d\.c?ts)|docs\/[a-z-]+\.md|docs\/figures\/[a-z-]+\.svg|examples\/data\/sample-(?:face\.json|cohort\.csv))$/;
     expect(packed.filter((path) => !beside.test(path)).sort()).toEqual(papers);
     expect(packed).toContain("docs/conventions.md");
     expect(packed).toContain("examples/data/sample-face.json");
+    expect(packed).toContain("examples/data/sample-cohort.csv");
   });
 
   it("shows the same names by import and by require, from every entry point", () => {
