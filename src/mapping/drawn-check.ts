@@ -13,7 +13,10 @@ import type {
 
 /** What was drawn, as far as anybody looked: dots, readings, or both. */
 export interface DrawnMap {
-  /** Dots of the map on the skin, in the face space. */
+  /**
+   * Dots of the map on the skin, in the face space: as they were placed, or as `naturalMarks` reads them
+   * off the borders of a brow that was drawn and found again by landmarks.
+   */
   readonly marks?: Sides<BrowMarks<"mm">>;
   /**
    * Standard uncertainty of a dot's place, in each axis. Default 0.26 mm: one rater on photographs

@@ -1,3 +1,4 @@
+import { fc, test } from "@fast-check/vitest";
 import { type BrowPlan, drawStrip, planBrows } from "brow-geometry";
 import { beforeAll, describe, expect, it } from "vitest";
 import { syntheticFace } from "../support/synthetic-face.js";
@@ -48,6 +49,17 @@ it("shows natural and planned brow side by side at the same height and scale", (
   expect(Math.abs((left[1]?.x ?? NaN) - (left[0]?.x ?? NaN) - column)).toBeLessThan(1);
   expect(Math.abs((right[1]?.y ?? NaN) - (right[0]?.y ?? NaN))).toBeLessThan(1);
 });
+
+const plain = pictureOf(drawStrip(planBrows(syntheticFace())));
+
+test.prop([fc.string({ unit: "binary", maxLength: 60 })], { numRuns: 20 })(
+  "never lets its title become markup",
+  (title) => {
+    const { elements } = pictureOf(drawStrip(planBrows(syntheticFace()), { title }));
+    expect(elements.map(({ name }) => name)).toEqual(plain.elements.map(({ name }) => name));
+  },
+  20_000,
+);
 
 it("escapes its title", () => {
   const title = `<b>"Ana" & Bo</b>`;

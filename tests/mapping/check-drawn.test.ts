@@ -5,19 +5,28 @@ import {
   type DrawnMap,
   type Dot,
   eachSide,
+  faceFrame,
   flatPoint,
   type Length,
   type Measured,
   measured,
   mm,
+  naturalMarks,
   NOTICED_BY_OTHERS,
+  outline,
+  outlineBorders,
   planBrows,
+  px,
+  requirePlannable,
+  scaleFromReference,
   type Side,
   type Sides,
+  toFace,
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyNumber } from "../support/arbitraries.js";
+import { photograph } from "../support/photograph.js";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -187,6 +196,31 @@ describe("checkDrawn", () => {
     [{ readings: { right: { tail: { value: 9, u: -1 } }, left: {} } }, "readings.right.tail.u"],
   ])("refuses what says nothing, by its name: %j", (drawn, message) => {
     expect(refusal(() => checkDrawn(plan, drawn)).message).toContain(message);
+  });
+
+  it("takes the landmarks of a drawn brow, photographed again in another pose", () => {
+    const drawn = eachSide((side) => outlineBorders(outline(plan.marks[side]), mm(0.01)));
+    const face = syntheticFace();
+    const upper = drawn.left.upper.map(([x, y]) => mm([x, y + 2]));
+    const lower = drawn.left.lower.map(([x, y]) => mm([x, y + 2]));
+    const sides = {
+      right: { ...face.right, brow: drawn.right },
+      left: { ...face.left, brow: { upper, lower } },
+    };
+    const photo = photograph({ ...face, ...sides }, { factor: 0.2, tilt: 9, at: [900, 700] });
+    const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
+    const seen = requirePlannable(toFace(photo, faceFrame(photo, scale)));
+    const marks = eachSide((side) => naturalMarks(seen[side].brow).marks);
+    const { dots } = checkDrawn(plan, { marks });
+    const up = (side: Side, dot: Dot): number =>
+      dots.find((one) => one.side === side && one.dot === dot)?.up.difference.value ?? Number.NaN;
+    for (const dot of ["upperStart", "tailEnd", "lowerStart"] as const) {
+      expect(up("right", dot)).toBeCloseTo(0, 6);
+      expect(up("left", dot)).toBeCloseTo(2, 6);
+    }
+    const corrections = dots.flatMap(({ correction }) => correction ?? []);
+    expect(corrections).toContain("left start: down 2 mm");
+    expect(corrections.filter((text) => text.startsWith("right"))).toEqual([]);
   });
 
   it("leaves alone what the plan does not have", () => {

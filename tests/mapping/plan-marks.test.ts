@@ -1,6 +1,7 @@
 import {
   type Choices,
   type CompleteMarks,
+  distance,
   DOTS,
   eachSide,
   FACE_MIDLINE,
@@ -8,11 +9,14 @@ import {
   GeometryError,
   heightOver,
   lengthBetween,
+  type MarkPlan,
   mirror,
   mm,
   otherSide,
   outline,
+  type Outline,
   outlineBorders,
+  outlinePath,
   type Pin,
   type PlannableFace,
   planMarks,
@@ -23,8 +27,11 @@ import {
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyFace } from "../support/arbitraries.js";
+import { flatten, pathArea } from "brow-geometry/geometry";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "brow-geometry/proportions";
+import { anyBetween, anyFace, anyNumber, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
+import { isSimplePolygon } from "../support/polygons.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
 const codes = (face: PlannableFace, choices: Choices = {}): readonly string[] =>
@@ -330,3 +337,111 @@ describe("planMarks", () => {
     expect(() => planMarks(face, { arch: "lateral-limbus-vertical" })).toThrow(/limbusLateral/);
   });
 });
+
+describe("every plan that choices allow", () => {
+  const optional = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> =>
+    fc.option(value, { nil: undefined });
+  const half = anyBetween(0.5, 4);
+  const anyPin: fc.Arbitrary<(free: CompleteMarks<"mm">) => Pin> = fc
+    .tuple(fc.constantFrom(...DOTS), anyNumber(2), anyNumber(2))
+    .map(([dot, right, up]) => (free) => {
+      const [x, y] = free[dot];
+      return { side: "left", dot, at: flatPoint(x + right, y + up) };
+    });
+  const anyChoices = fc.record({
+    lead: optional(fc.constantFrom<NonNullable<Choices["lead"]>>("right", "left", "middle")),
+    carry: optional(fc.constantFrom<NonNullable<Choices["carry"]>>("mirror", "measure")),
+    levels: optional(
+      fc.constantFrom<NonNullable<Choices["levels"]>>("right", "left", "middle", "higher"),
+    ),
+    levelLimit: optional(half.map((limit) => mm(limit))),
+    start: optional(fc.constantFrom(...START_CONVENTIONS)),
+    arch: optional(fc.constantFrom(...ARCH_CONVENTIONS)),
+    eyeWidthShare: optional(fc.double({ min: 0.4, max: 1.4, noNaN: true })),
+    frontShare: optional(fc.double({ min: 0.4, max: 0.9, noNaN: true })),
+    tailHeight: optional(
+      fc.constantFrom<NonNullable<Choices["tailHeight"]>>(
+        "natural",
+        "level-with-lower-start",
+        "level-with-upper-start",
+      ),
+    ),
+    thickness: optional(
+      fc.record({ start: anyBetween(1, 11), body: anyBetween(1, 11), arch: anyBetween(1, 11) }),
+    ),
+    shape: optional(anyOutlineShape()),
+    pins: fc.array(anyPin, { maxLength: 2 }),
+  });
+
+  it("is refused by name, or has outlines that are simple, closed and run one way, as thick as asked for", () => {
+    let planned = 0;
+    fc.assert(
+      fc.property(anyFace(1.5), anyChoices, (face, { pins, ...any }) => {
+        const chosen = Object.fromEntries(
+          Object.entries(any).filter(([, value]) => value !== undefined),
+        ) as Choices;
+        const plan = planOrRefusal(() => {
+          const free = planMarks(face, chosen).marks.left;
+          return planMarks(face, { ...chosen, pins: pins.map((at) => at(free)) });
+        });
+        if (plan === undefined) return;
+        planned += 1;
+        for (const side of ["right", "left"] as const) {
+          const marks = plan.marks[side];
+          const drawn = outline(marks, plan.choices.shape);
+          const path = outlinePath(drawn);
+          path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
+          expect(pathArea(path)).toBeGreaterThan(0);
+          // Where the tail thins out like a thorn, straight pieces of either border may touch.
+          const polygon = flatten(path, mm(2e-4)).filter(
+            (point) => distance(point, marks.tailEnd) > 0.5,
+          );
+          expect(isSimplePolygon(polygon)).toBe(true);
+          expectOneTop(drawn, marks);
+          const borders = outlineBorders(drawn, mm(0.001));
+          for (const [upper, lower] of THICK) {
+            const asked = marks[upper][1] - marks[lower][1];
+            if (marks[upper][0] !== marks[lower][0]) continue;
+            expectClose(thickness(marks[upper], borders)?.value, asked, 0.02);
+          }
+        }
+      }),
+      { numRuns: 100 },
+    );
+    expect(planned).toBeGreaterThan(20);
+  });
+});
+
+const THICK = [
+  ["upperStart", "lowerStart"],
+  ["upperBody", "lowerBody"],
+  ["upperArch", "lowerArch"],
+] as const;
+
+/** The marks, or nothing where they are refused: never for what is not a matter of their places. */
+function planOrRefusal(plan: () => MarkPlan): MarkPlan | undefined {
+  try {
+    return plan();
+  } catch (error) {
+    if (!(error instanceof GeometryError)) throw error;
+    expect(["no-solution", "contradicting-pins", "inconsistent"], error.message).toContain(
+      error.code,
+    );
+    expect(error.detail.field).not.toBe("");
+    return undefined;
+  }
+}
+
+/** Expects an outline to rise to its arch and to fall from there, where that is above both ends. */
+function expectOneTop(
+  { upper }: Outline<"mm">,
+  { upperStart, upperArch, tailEnd }: CompleteMarks<"mm">,
+): void {
+  if (upperArch[1] <= Math.max(upperStart[1], tailEnd[1]) + 1e-6) return;
+  const heights = flatten(upper, mm(0.001)).map(([, y]) => y);
+  const top = heights.indexOf(Math.max(...heights));
+  expectClose(heights[top], upperArch[1], 1e-9);
+  heights.slice(1).forEach((height, index) => {
+    expect((index < top ? 1 : -1) * (height - (heights[index] ?? NaN))).toBeGreaterThan(-1e-9);
+  });
+}
