@@ -42,6 +42,7 @@ const EXCESS: {
   readonly [Name in MeasureDeviation["measure"]]?: readonly [more: string, less: string];
 } = {
   frontShare: ["too much", "too little"],
+  startToStart: ["too wide", "too narrow"],
   startDistance: ["too far out", "too far in"],
   archDistance: ["too far out", "too far in"],
   tailDistance: ["too far out", "too far in"],

@@ -259,6 +259,17 @@ describe("gradeMap, a drawn map against a plan", () => {
     );
   });
 
+  it("calls brows that start too far apart too wide", () => {
+    const teacher = fromReadings({ startToStart: "31 mm" });
+    const textOf = (startToStart: string): string | undefined =>
+      gradeMap(
+        { readings: fromReadings({ startToStart }) },
+        { kind: "readings", readings: teacher },
+      ).items.find(({ measure }) => measure === "startToStart")?.text;
+    expect(textOf("33 mm")).toBe("start to start: 2 mm too wide");
+    expect(textOf("29 mm")).toBe("start to start: 2 mm too narrow");
+  });
+
   it("leaves nothing read, nothing lost", () => {
     expect(gradeMap({}, reference).points.all).toEqual({ total: 37, earned: 0, lost: 0, open: 37 });
   });

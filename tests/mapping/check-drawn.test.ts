@@ -142,7 +142,7 @@ describe("checkDrawn", () => {
       ["front", "outside", "left front: 1.5 mm too long"],
       ["tail", "undecided", ""],
       ["startHeight", "within", ""],
-      ["startToStart", "outside", "start to start: 2 mm too short"],
+      ["startToStart", "outside", "start to start: 2 mm too narrow"],
     ]);
   });
 
