@@ -19,7 +19,7 @@ export function planLegend(
     ...(overlap ? overlapEntries(plan) : []),
     { text: "midline", role: "midline" },
     { text: `start: ${CONVENTION_WORDS[choices.start]}`, role: "start" },
-    { text: `arch: ${CONVENTION_WORDS[choices.arch]}`, role: "arch" },
+    { text: `arch: ${archWords(choices)}`, role: "arch" },
     { text: `tail: ${CONVENTION_WORDS["alare-through-exocanthion"]}`, role: "tail" },
     { text: "front and tail, straight by ruler", role: "ruler" },
     { text: "landmark", role: "landmark", marker: MARKERS.landmark },
@@ -29,6 +29,14 @@ export function planLegend(
     ...pinEntries(plan),
     ...(check === undefined ? [] : checkEntries(check)),
   ];
+}
+
+/** A guide is drawn where it runs, wherever the dot was pinned; other arches are where their dot is. */
+function archWords({ arch, pins }: BrowPlan["choices"]): string {
+  const isAtDot = arch === "natural" || arch === "brow-length-share";
+  return isAtDot && pins.some(({ dot }) => dot === "upperArch")
+    ? "where it is pinned"
+    : CONVENTION_WORDS[arch];
 }
 
 function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {

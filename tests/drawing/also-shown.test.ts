@@ -2,6 +2,7 @@ import { test } from "@fast-check/vitest";
 import {
   type BrowPlan,
   checkDrawn,
+  type Choices,
   type DrawnCheck,
   drawPlan,
   drawSheet,
@@ -223,6 +224,18 @@ describe("pins in a picture", () => {
     expect(words).toContain("the artist fixed it.");
     const keys = picture.texts.filter(({ text }) => /^P\d$/.test(text));
     expect(keys.map(({ text }) => text).sort()).toEqual(["P1", "P1", "P2", "P2"]);
+  });
+
+  it("are what a legend says of an arch, unless a guide is drawn", () => {
+    const [x, y] = plan.marks.left.upperArch;
+    const pins: readonly Pin[] = [{ side: "left", dot: "upperArch", at: mm([x + 1, y]) }];
+    const archOf = (choices: Choices): string =>
+      pictureOf(drawPlan(planBrows(syntheticFace(), choices))).texts.find(({ text }) =>
+        text.startsWith("arch: "),
+      )?.text ?? "";
+    expect(archOf({})).toBe("arch: where it grows");
+    expect(archOf({ pins })).toBe("arch: where it is pinned");
+    expect(archOf({ pins, arch: "exocanthion-vertical" })).toContain("outer eye corner");
   });
 
   test.prop([fc.string({ unit: "binary", maxLength: 60 })], { numRuns: 20 })(
