@@ -1,6 +1,12 @@
 import { distance } from "../geometry/index.js";
 import type { Declared } from "../landmarks/index.js";
-import { eyeCant, FACE_MIDLINE, type FaceFrame, halfFaces } from "../symmetry/index.js";
+import {
+  eyeCant,
+  FACE_MIDLINE,
+  type FaceFrame,
+  halfFaces,
+  type Turning,
+} from "../symmetry/index.js";
 import { type Note, note, type NoteValues, type Scale } from "../units/index.js";
 import type { PlannableFace } from "./plannable-face.js";
 
@@ -21,6 +27,8 @@ const SENTENCES = {
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
     "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+  "head-was-turned":
+    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side}, which was taken out by depth: the brow that was farther away is seen less well. Check its lengths by ruler.",
   "eyes-slant":
     "The line of the eyes slants by {angle:1}° (±{u:1}°) against the face's horizontal, the {side} eye higher: others recognise more than {limit:2}°. Brows level with each other may look slanted beside such eyes; choose together with the client.",
   "size-implausible":
@@ -72,7 +80,7 @@ export function cautionsFor(
     ...sizeCautions(face),
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
-    ...(frame?.turning === undefined ? turningCautions(face) : []),
+    ...(frame?.turning === undefined ? turningCautions(face) : turnedCautions(frame.turning)),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
     ...findings
       .filter(({ severity = "" }) => !NO_WARNING.includes(severity))
@@ -128,6 +136,15 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
       angle: Math.abs(yaw.value),
     }),
   ];
+}
+
+/** Yaw beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */
+const FRONTAL = 5;
+
+function turnedCautions({ yaw, yawU }: Turning): readonly Note<CautionCode>[] {
+  if (Math.abs(yaw) <= FRONTAL) return [];
+  const side = yaw > 0 ? "left" : "right";
+  return [caution("head-was-turned", { yaw: Math.abs(yaw), u: yawU, side })];
 }
 
 /** Only where the slant is proven to be more than others recognise. */

@@ -1,5 +1,11 @@
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../proportions/index.js";
-import { GeometryError, requirePositive, requireWithin, requireWord } from "../units/index.js";
+import {
+  GeometryError,
+  requireObject,
+  requirePositive,
+  requireWithin,
+  requireWord,
+} from "../units/index.js";
 import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
 import { requireUsablePins } from "./pins.js";
 
@@ -26,6 +32,13 @@ export function requireChoices(where: string, choices: Choices): void {
       requirePositive(where, `thickness.${station}`, thickness[station]);
     }
   }
+  requireFlag(where, "noseBent", choices.noseBent);
+  requireFlag(where, "declared.upright", choices.declared?.upright);
+  requireFlag(where, "declared.relaxed", choices.declared?.relaxed);
+  if (choices.tolerances !== undefined) {
+    const named = choices.tolerances.tolerances;
+    requireObject(where, "tolerances.tolerances", named, "limits by name, as in a tolerance set");
+  }
   if (levelLimit !== undefined) requirePositive(where, "levelLimit", levelLimit);
   if (choices.carry === "measure") requireCarriable(where, choices);
   requireUsablePins(where, pins);
@@ -51,6 +64,11 @@ function requireShare(
   most: number,
 ): void {
   if (value !== undefined) requireWithin(where, field, value, least, most);
+}
+
+function requireFlag(where: string, field: string, value: unknown): void {
+  if (value === undefined || typeof value === "boolean") return;
+  throw new GeometryError("not-parsed", { where, field, value, need: "true or false" });
 }
 
 function requireCarriable(where: string, { lead, levelLimit }: Choices): void {

@@ -151,6 +151,7 @@ const cautions = notes<CautionCode>({
   "scale-from-population-average": true,
   "stand-in": true,
   "head-may-be-turned": true,
+  "head-was-turned": true,
   "eyes-slant": true,
   "size-implausible": true,
   "capture-finding": true,

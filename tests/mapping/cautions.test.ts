@@ -10,10 +10,13 @@ import {
   requirePlannable,
   scaleFromReference,
   mm,
+  px,
+  turnToFront,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticHead, turnedHead } from "../support/synthetic-head.js";
 
 /** 0.4 mm a pixel, so that a pixel is too wide for a tolerance of 1 mm; the lips are 5 mm apart. */
 const photo: Face<"px"> = photograph(
@@ -53,5 +56,22 @@ describe("cautions", () => {
       { findings: [own] },
     );
     expect(record.plan.cautions.map(({ text }) => text)).toContain("Glasses reflect the lamp.");
+  });
+
+  it.each([
+    [3, undefined],
+    [-7, { yaw: 7, side: "right" }],
+    [8, { yaw: 8, side: "left" }],
+  ])("say of a head turned by %d° and looked at from its front what that costs", (yaw, values) => {
+    const head = photograph(turnedHead(syntheticHead(), yaw), {
+      factor: 0.2,
+      tilt: 0,
+      at: [900, 700],
+    });
+    const frame = turnToFront(head, scaleFromReference(px([0, 0]), px([500, 0]), mm(100)));
+    const { cautions } = planOnPhoto(requirePlannable(head), frame);
+    const said = cautions.find(({ code }) => code === "head-was-turned")?.values;
+    expect(said?.side).toBe(values?.side);
+    if (values !== undefined) expect(said?.yaw).toBeCloseTo(values.yaw, 6);
   });
 });
