@@ -163,7 +163,7 @@ function widthNotes(
   return [
     note(
       "population-average",
-      "The iris is taken to be {width} ± {u} mm wide, as in the population: every millimetre is good to about {percent:0} %. Shares and angles do not depend on it.",
+      "The iris is taken to be {width} ± {u} mm wide, as in the population: that alone leaves every millimetre unsure by {percent:0} %. Shares and angles do not depend on it.",
       { width: width.value, u: width.u, percent: (100 * width.u) / width.value },
     ),
   ];

@@ -5,7 +5,7 @@ import type {
   StartConvention,
   StationThickness,
 } from "../proportions/index.js";
-import type { DecisionRule, FlatPoint, Length, Side, ToleranceSet } from "../units/index.js";
+import type { DecisionRule, Point, Length, Side, ToleranceSet } from "../units/index.js";
 
 /** Which brow the other follows; `"middle"`: both meet half-way. */
 export type Lead = Side | "middle";
@@ -37,8 +37,8 @@ export const TAIL_HEIGHTS: readonly TailHeight[] = [
 export interface Pin {
   readonly side: Side;
   readonly dot: Dot;
-  /** Where it stays, in the face space. */
-  readonly at: FlatPoint<"mm">;
+  /** Where it stays, in the face space; depth does not matter. */
+  readonly at: Point<"mm">;
   /** Who fixed it. */
   readonly by?: string;
   /** Why, in the artist's words. */

@@ -20,16 +20,17 @@ import { reason, type ReasonCode } from "./reasons.js";
 export function pinBreaks(
   marks: Sides<CompleteMarks<"mm">>,
   skin: Skin,
-  { arch, carry, frontShare: share, pins }: SettledChoices,
+  { arch, carry, frontShare: share, levelLimit, pins }: SettledChoices,
   { tolerances }: ToleranceSet,
 ): readonly Note<ReasonCode>[] {
   if (pins.length === 0) return [];
   const { frontShare: ofShare = WORKING_TOLERANCES.tolerances.frontShare } = tolerances;
   const [position, thickness] = [tolerances.position?.limits, tolerances.thickness?.limits];
   const pinned = (...dots: readonly Dot[]): boolean => pins.some(({ dot }) => dots.includes(dot));
+  // What a limit of levels holds back is said as such.
+  const heights = LEVEL_DOTS.filter(([, dot]) => levelLimit === undefined || pinned(dot));
   return [
-    ...LEVEL_DOTS.flatMap((dot) => unevenHeights("pins-break-levels", dot, marks, position)),
-    ...unevenHeights("pins-break-tail-heights", "tailEnd", marks, position),
+    ...heights.flatMap(([code, dot]) => unevenHeights(code, dot, marks, position)),
     // A brow carried by measure keeps its own distances from the midline.
     ...(carry === "measure"
       ? []
@@ -41,7 +42,11 @@ export function pinBreaks(
   ];
 }
 
-const LEVEL_DOTS = ["upperStart", "upperArch"] as const;
+const LEVEL_DOTS = [
+  ["pins-break-levels", "upperStart"],
+  ["pins-break-levels", "upperArch"],
+  ["pins-break-tail-heights", "tailEnd"],
+] as const;
 const ACROSS_DOTS = ["upperStart", "upperArch", "tailEnd"] as const;
 const STATIONS = [
   ["start", "upperStart", "lowerStart"],

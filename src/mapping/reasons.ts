@@ -10,7 +10,7 @@ const SENTENCES = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels} brow.",
   "levels-held-back":
-    "No {dot} dot leaves its hair by more than {limit:1} mm in height: the two stay {difference:1} mm unequally high; the {higher} one is higher.",
+    "To even the heights no {dot} dot was taken more than {limit:1} mm up or down from where its own hair has it: the two stay {difference:1} mm unequally high; the {higher} one is higher.",
   "start-at-alare":
     "Start above the nose wing: counted outward from the inner eye corner it lies at {right:1} mm (right) and {left:1} mm (left), neither beyond {limit} mm.",
   "start-at-endocanthion-nose-wide":

@@ -9,9 +9,9 @@ import type {
   StationThickness,
 } from "../proportions/index.js";
 import type { DecisionRule, Side } from "../units/index.js";
-import { toleranceSetSchema } from "./tolerance-set.js";
+import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
-import { flatPoint, positiveLength, words } from "./quantity.js";
+import { point, positiveLength, words } from "./quantity.js";
 import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
 
 /** Seven dots on each of two brows. */
@@ -85,7 +85,7 @@ export const shape: Schema<OutlineOptions> = record<OutlineOptions>(
 );
 
 export const pin: Schema<Pin> = record<Pin>(
-  { side, dot, at: flatPoint<"mm">() },
+  { side, dot, at: point<"mm">() },
   { by: words, reason: words },
 );
 
@@ -114,7 +114,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     noseBent: flag,
     pins,
     rule: word<DecisionRule>({ guarded: true, simple: true }),
-    tolerances: toleranceSetSchema,
+    tolerances: toleranceSet,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },
 );

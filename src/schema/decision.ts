@@ -1,6 +1,6 @@
 import type { AdviceCode, Decision, DecisionRule, Limits, Outcome } from "../units/index.js";
 import { note, spread } from "./quantity.js";
-import { finite, maybe, record, type Schema, within, word } from "./schema.js";
+import { finite, record, type Schema, within, word } from "./schema.js";
 
 /** What a value may be: from here, to there, or both. */
 export const limits: Schema<Limits> = record<Limits>({}, { lower: finite, upper: finite });
@@ -15,8 +15,10 @@ export const decision: Schema<Decision> = record<Decision>(
     u: spread,
     limits,
     probability: within(0, 1),
-    guardBand: maybe(finite),
-    acceptable: maybe(finite),
   },
-  { advice: note<AdviceCode>({ "repeat-placements": true, "measure-better": true }) },
+  {
+    guardBand: finite,
+    acceptable: finite,
+    advice: note<AdviceCode>({ "repeat-placements": true, "measure-better": true }),
+  },
 );

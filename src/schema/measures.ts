@@ -2,7 +2,7 @@ import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index
 import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
 import { decision } from "./decision.js";
-import { toleranceSetSchema } from "./tolerance-set.js";
+import { toleranceSet } from "./tolerance-set.js";
 import { measured } from "./quantity.js";
 import { each, list, record, type Schema, word, type Words } from "./schema.js";
 
@@ -53,7 +53,7 @@ const difference = record<SideDifference>(
 export const sideComparison: Schema<SideComparison> = record<SideComparison>(
   {
     differences: list(difference, Object.keys(measureNames).length),
-    tolerances: toleranceSetSchema,
+    tolerances: toleranceSet,
   },
   {},
 );

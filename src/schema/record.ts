@@ -13,7 +13,7 @@ import type {
 import { GeometryError, type Outcome } from "../units/index.js";
 import { choicesSchema, dot, dots, side } from "./choices.js";
 import { decision } from "./decision.js";
-import { toleranceSetSchema } from "./tolerance-set.js";
+import { toleranceSet } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { measureNames, sideComparison } from "./measures.js";
@@ -73,7 +73,7 @@ const check = record<DrawnCheck>(
     dots: list(dotDeviation, MOST_DOTS),
     measures: list(measureDeviation, MOST_MEASURES),
     comparison: sideComparison,
-    tolerances: toleranceSetSchema,
+    tolerances: toleranceSet,
   },
   {},
 );

@@ -113,8 +113,3 @@ export function kinds<Union extends { readonly kind: string }>(schemas: {
     error: `one of ${Object.keys(schemas).join(", ")}`,
   });
 }
-
-/** The value of a required key that says by `undefined` that it has none, which JSON leaves out. */
-export function maybe<Value>(value: Schema<Value>): Schema<Value | undefined> {
-  return z.optional(value);
-}

@@ -1,28 +1,49 @@
-import type { Tolerance, ToleranceName, ToleranceSet } from "../units/index.js";
+import * as z from "zod/mini";
+import type { Limits, Tolerance, ToleranceName, ToleranceSet } from "../units/index.js";
 import { limits } from "./decision.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
 import { each, record, type Schema, word } from "./schema.js";
 
-const tolerance = record<Tolerance>(
-  { limits, status: word<Tolerance["status"]>({ ours: true, published: true }), source: words },
-  {},
+/** A set as it stands in a record: whoever decides by it looks at its limits. */
+export const toleranceSet: Schema<ToleranceSet> = setWith(limits);
+
+/**
+ * Tolerances that belong together: what a studio, a study or a course decides by. Each has a limit at
+ * least to one side, and none that are crossed.
+ */
+export const toleranceSetSchema: Schema<ToleranceSet> = setWith(
+  limits.check(
+    z.refine(({ lower, upper }) => lower !== undefined || upper !== undefined, {
+      error: "a lower limit, an upper limit, or both",
+    }),
+    z.refine(({ lower = -Infinity, upper = Infinity }) => lower <= upper, {
+      error: "a lower limit that is not above the upper one",
+    }),
+  ),
 );
 
-/** Tolerances that belong together: what a studio, a study or a course decides by. */
-export const toleranceSetSchema: Schema<ToleranceSet> = record<ToleranceSet>(
-  {
-    name: words,
-    tolerances: record<ToleranceSet["tolerances"]>(
-      {},
-      each<ToleranceName, Tolerance>(
-        { position: true, thickness: true, frontShare: true, eyeCant: true, noseDeviation: true },
-        tolerance,
+function setWith(limits: Schema<Limits>): Schema<ToleranceSet> {
+  const status = word<Tolerance["status"]>({ ours: true, published: true });
+  const names = {
+    position: true,
+    thickness: true,
+    frontShare: true,
+    eyeCant: true,
+    noseDeviation: true,
+  } as const;
+  const tolerance = record<Tolerance>({ limits, status, source: words }, {});
+  return record<ToleranceSet>(
+    {
+      name: words,
+      tolerances: record<ToleranceSet["tolerances"]>(
+        {},
+        each<ToleranceName, Tolerance>(names, tolerance),
       ),
-    ),
-  },
-  {},
-);
+    },
+    {},
+  );
+}
 
 /**
  * Reads a tolerance set from outside, such as parsed JSON.

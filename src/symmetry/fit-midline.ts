@@ -61,6 +61,7 @@ export function fitMidline<U extends Unit>(
   options: MidlineOptions<U> = {},
 ): Midline<U> {
   const method = options.method ?? (options.given === undefined ? "mirror" : "given");
+  requireUse(method, options);
   const sense = senseOf(face);
   requireLandmarksInOrder(face, sense);
   const fitted = lineByMethod(face, method, options);
@@ -148,4 +149,16 @@ function requireFiniteLandmark<U extends Unit>(
   )
     return;
   requireFinitePoint("fitMidline", `${part}.${name}`, point);
+}
+
+/** Refuses given points that another method would pass over without a word. */
+function requireUse<U extends Unit>(method: MidlineMethod, { given }: MidlineOptions<U>): void {
+  if (given === undefined || method === "given") return;
+  const need = '"given", or to be left out: points are given';
+  throw new GeometryError("inconsistent", {
+    where: "fitMidline",
+    field: "method",
+    value: method,
+    need,
+  });
 }

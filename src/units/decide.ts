@@ -43,15 +43,15 @@ export interface Decision {
   /** Probability that the true value keeps the limits, for a normal measurement. */
   readonly probability: number;
   /**
-   * How far inside a limit a value has to lie to be accepted; 0 under the simple rule, undefined
-   * where no value can be accepted.
+   * How far inside a limit a value has to lie to be accepted; 0 under the simple rule, absent where no
+   * value can be accepted.
    */
-  readonly guardBand: number | undefined;
+  readonly guardBand?: number;
   /**
    * What this measurement could still accept: under two limits the greatest distance from their
-   * middle, under one limit the last value. Undefined where no value can be accepted.
+   * middle, under one limit the last value. Absent where no value can be accepted.
    */
-  readonly acceptable: number | undefined;
+  readonly acceptable?: number;
   /** What would settle an undecided result; absent where the value lies on a limit. */
   readonly advice?: Note<AdviceCode>;
 }
@@ -99,8 +99,9 @@ export function decide(
     u,
     limits,
     probability: conformance(room, u),
-    guardBand,
-    acceptable: acceptableWith(guardBand, limits),
+    ...(guardBand === undefined
+      ? {}
+      : { guardBand, acceptable: acceptableWith(guardBand, limits) }),
     ...(advice === undefined ? {} : { advice }),
   };
 }
@@ -140,8 +141,7 @@ function widthOf({ lower = -Infinity, upper = Infinity }: Limits): number {
   return upper - lower;
 }
 
-function acceptableWith(guardBand: number | undefined, limits: Limits): number | undefined {
-  if (guardBand === undefined) return undefined;
+function acceptableWith(guardBand: number, limits: Limits): number {
   const { lower, upper } = limits;
   if (upper === undefined) return (lower ?? 0) + guardBand;
   return lower === undefined ? upper - guardBand : (upper - lower) / 2 - guardBand;

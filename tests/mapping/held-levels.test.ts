@@ -37,7 +37,7 @@ describe("a plan whose levels are limited", () => {
     expectClose(marks.left.upperArch[1] - marks.right.upperArch[1], 1, 1e-9);
     expectClose(marks.left.lowerStart[1] - marks.right.lowerStart[1], 1, 1e-9);
     expect(heldBack({ levelLimit: mm(1) })[0]).toBe(
-      "No start dot leaves its hair by more than 1.0 mm in height: the two stay 1.0 mm unequally high; the left one is higher.",
+      "To even the heights no start dot was taken more than 1.0 mm up or down from where its own hair has it: the two stay 1.0 mm unequally high; the left one is higher.",
     );
     expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
   });
@@ -48,6 +48,16 @@ describe("a plan whose levels are limited", () => {
     const { marks } = planMarks(raisedLeft(), choices);
     expect(marks.left).toEqual(free.left);
     expectClose(free.right.upperStart[1] - marks.right.upperStart[1], 1, 1e-9);
+  });
+
+  it("blames no pin for what the limit holds back", () => {
+    const pins = [{ side: "left", dot: "lowerBody", at: mm([30, 19]) }] as const;
+    const codes = planMarks(raisedLeft(), { levelLimit: mm(0.5), pins }).reasons.map(
+      ({ code }) => code,
+    );
+    expect(codes).toContain("levels-held-back");
+    expect(codes).not.toContain("pins-break-levels");
+    expect(codes).not.toContain("pins-break-tail-heights");
   });
 
   it("changes nothing where the limit is not reached", () => {

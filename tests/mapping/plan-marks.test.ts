@@ -309,6 +309,15 @@ describe("planMarks", () => {
     );
   });
 
+  it("takes a planned dot for a pin, whatever its depth", () => {
+    const { upperArch } = planMarks(syntheticFace()).marks.left;
+    const at = mm([upperArch[0] + 1, upperArch[1] + 1, 12]);
+    const { marks } = planMarks(syntheticFace(), {
+      pins: [{ side: "left", dot: "upperArch", at }],
+    });
+    expectClose(marks.left.upperArch, [upperArch[0] + 1, upperArch[1] + 1], 1e-12);
+  });
+
   it.each<[string, Choices]>([
     ["frontShare", { frontShare: 0.3 }],
     ["frontShare", { frontShare: Number.NaN }],

@@ -46,8 +46,8 @@ describe("parseChoices", () => {
     [{ noseBent: "yes" }, 'noseBent is "yes"; needs true or false'],
     [{ pins: [{ side: "left", dot: "peak", at: [1, 2] }] }, 'pins[0].dot is "peak"; needs one of'],
     [
-      { pins: [{ side: "left", dot: "tailEnd", at: [1, 2, 3] }] },
-      "pins[0].at is [1, 2, 3]; needs two finite numbers",
+      { pins: [{ side: "left", dot: "tailEnd", at: [1, 2, 3, 4] }] },
+      "pins[0].at is [1, 2, 3, 4]; needs two or three finite numbers",
     ],
     [{ pins: Array.from({ length: 15 }, () => 0) }, "; needs a list of at most 14 items"],
     [{ declared: { upright: true, lying: false } }, "declared.lying is false; needs another name"],

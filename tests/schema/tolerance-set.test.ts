@@ -5,6 +5,8 @@ import { refusal } from "../support/refusal.js";
 
 const asJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
+const ONE = { lower: -1, upper: 1 };
+
 describe("parseToleranceSet", () => {
   it.each([WORKING_TOLERANCES, NOTICED_BY_CLIENTS, NOTICED_BY_OTHERS])(
     "takes the library's own set $name",
@@ -24,12 +26,23 @@ describe("parseToleranceSet", () => {
     [{ tolerances: {} }, "name"],
     [{ name: "x", tolerances: { width: {} } }, "tolerances.width"],
     [
-      { name: "x", tolerances: { position: { limits: {}, status: "guessed", source: "y" } } },
+      { name: "x", tolerances: { position: { limits: ONE, status: "guessed", source: "y" } } },
       "tolerances.position.status",
     ],
     [
-      { name: "x", tolerances: { position: { limits: {}, status: "published" } } },
+      { name: "x", tolerances: { position: { limits: ONE, status: "published" } } },
       "tolerances.position.source",
+    ],
+    [
+      { name: "x", tolerances: { position: { limits: {}, status: "ours", source: "y" } } },
+      "tolerances.position.limits",
+    ],
+    [
+      {
+        name: "x",
+        tolerances: { position: { limits: { lower: 1, upper: -1 }, status: "ours", source: "y" } },
+      },
+      "tolerances.position.limits",
     ],
   ])("refuses %j", (json, field) => {
     expect(refusal(() => parseToleranceSet(json))).toMatchObject({

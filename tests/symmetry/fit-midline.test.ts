@@ -277,3 +277,13 @@ function pick<Whole extends object, Name extends keyof Whole>(
 ): Pick<Whole, Name> {
   return Object.fromEntries(names.map((name) => [name, whole[name]])) as Pick<Whole, Name>;
 }
+
+describe("given points beside another method", () => {
+  it("are not passed over without a word", () => {
+    const given = [mm([0, 40]), mm([0, -40])] as const;
+    expect(refusal(() => fitMidline(syntheticFace(), { method: "mirror", given }))).toMatchObject({
+      code: "inconsistent",
+      detail: { field: "method", value: "mirror" },
+    });
+  });
+});
