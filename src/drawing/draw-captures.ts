@@ -9,7 +9,7 @@ import {
   type NamedCapture,
 } from "./capture-panel.js";
 import { legend, type LegendEntry } from "./legend.js";
-import type { Look } from "./look.js";
+import { type Look, requireLook } from "./look.js";
 import { PALETTES } from "./palette.js";
 import { uprightSize } from "./plan-view.js";
 import { element, svgSource } from "./svg.js";
@@ -25,7 +25,7 @@ import { changeWithUncertainty, inMillimetres } from "./words.js";
  * Coordinates are millimetres on the first face. What moved sideways is seen, and read by
  * `compareCaptures`.
  *
- * @throws GeometryError `wrong-count` where there is no capture, and what `naturalMarks` and
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for a theme that is none, and what `naturalMarks` and
  * `compareCaptures` throw
  *
  * @example
@@ -42,6 +42,7 @@ import { changeWithUncertainty, inMillimetres } from "./words.js";
  * ```
  */
 export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
+  requireLook("drawCaptures", look);
   const laid = laidOver(requireSome(captures));
   const { theme = "light", title = "Captures of one face" } = look;
   const palette = PALETTES[theme];

@@ -1,11 +1,11 @@
 import type { BrowPlan } from "../mapping/index.js";
-import { GeometryError, requirePositive } from "../units/index.js";
+import { GeometryError, requirePositive, requireWord } from "../units/index.js";
 import type { Box } from "./box.js";
 import type { Brush } from "./brush.js";
 import { compose, sideHeadings } from "./compose.js";
 import { describePlan } from "./describe-plan.js";
 import { legend } from "./legend.js";
-import type { Look } from "./look.js";
+import { type Look, requireLook } from "./look.js";
 import { PALETTES } from "./palette.js";
 import { type AlsoShown, faceBox, planLayers } from "./plan-layers.js";
 import { planLegend } from "./plan-legend.js";
@@ -42,8 +42,8 @@ export interface PlanDrawing extends Look, AlsoShown {
  * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a page
  * can restyle or move them.
  *
- * @throws GeometryError `out-of-range` where the photo's size is not positive or its address is not
- * that of a picture, `inconsistent` where a photo is given for a plan that was not made on one
+ * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not
+ * that of a picture, or a theme or view is none, `inconsistent` where a photo is given for a plan that was not made on one
  *
  * @example
  * ```ts
@@ -61,6 +61,8 @@ export interface PlanDrawing extends Look, AlsoShown {
  * ```
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
+  requireLook("drawPlan", options);
+  requireWord("drawPlan", "view", options.view, ["photo", "face"]);
   requirePhoto(plan, options.photo);
   const { photo, theme = "light" } = options;
   const shows = options.view ?? (photo === undefined ? "face" : "photo");

@@ -8,10 +8,10 @@ import { describePlan } from "./describe-plan.js";
 import { textAt } from "./label-layer.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { mapBlock } from "./map-block.js";
-import type { Look } from "./look.js";
+import { type Look, requireLook } from "./look.js";
 import { pageSource } from "./page.js";
 import { PALETTES } from "./palette.js";
-import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
+import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "./paper.js";
 import { pinEntries } from "./pins-layer.js";
 import type { AlsoShown } from "./plan-layers.js";
 import { checkEntries, planLegend } from "./plan-legend.js";
@@ -64,8 +64,8 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
  * front. Rulers are printed on it so that a printer that stretches gives itself away.
  *
- * @throws GeometryError `out-of-range` where the face is too wide for the paper, or the title or the
- * fields are too long for it
+ * @throws GeometryError `out-of-range` where the face is too wide for the paper, the title or the
+ * fields are too long for it, or a paper or theme is none
  *
  * @example
  * ```ts
@@ -82,6 +82,8 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  * ```
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
+  requireLook("drawSheet", options);
+  requirePaper("drawSheet", options.paper);
   const { paper = "A4", theme = "light" } = options;
   const size = PAPERS[paper];
   const width = size.width - 2 * PAPER_MARGIN;

@@ -9,7 +9,7 @@ import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, midlineLayer } from "./face-layers.js";
 import type { Layer } from "./layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
-import type { Look } from "./look.js";
+import { type Look, requireLook } from "./look.js";
 import { type Palette, PALETTES } from "./palette.js";
 import { element, svgSource } from "./svg.js";
 import { FONT_FAMILY } from "./text-size.js";
@@ -29,6 +29,8 @@ const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
  * Each brow as it grows beside itself as planned, all four at the same scale, upright and level with
  * each other, with front and tail by ruler. Coordinates are millimetres on the face.
  *
+ * @throws GeometryError `out-of-range` for a theme that is none
+ *
  * @example
  * ```ts
  * import { drawStrip, mm, planBrows } from "brow-geometry";
@@ -43,6 +45,7 @@ const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
  * ```
  */
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
+  requireLook("drawStrip", options);
   const { theme = "light", title = "Brows as they grow and as planned" } = options;
   const palette = PALETTES[theme];
   const extent = sideExtent(plan);

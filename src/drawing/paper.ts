@@ -1,3 +1,5 @@
+import { requireWord } from "../units/index.js";
+
 /** Sheets of paper: A4 (ISO 216) and US letter. */
 export type Paper = "A4" | "letter";
 
@@ -10,3 +12,8 @@ export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly h
 
 /** What printers leave white, and a little more, in millimetres. */
 export const PAPER_MARGIN = 12;
+
+/** Refuses a sheet of paper that there is not. */
+export function requirePaper(where: string, paper: Paper | undefined): void {
+  requireWord(where, "paper", paper, Object.keys(PAPERS));
+}

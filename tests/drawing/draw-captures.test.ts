@@ -109,3 +109,10 @@ describe("drawCaptures", () => {
     20_000,
   );
 });
+
+it("refuses a theme that there is not, by name", () => {
+  const capture = { name: "upright", face: syntheticFace() };
+  expect(() => drawCaptures([capture], { theme: "sepia" as "light" })).toThrow(
+    'drawCaptures: theme is "sepia"; needs one of light, dark, monochrome',
+  );
+});

@@ -162,6 +162,16 @@ describe("the head of a sheet", () => {
   );
 });
 
+it("refuses paper and themes that there are not, by name", () => {
+  const plan = planBrows(syntheticFace());
+  expect(() => drawSheet(plan, { paper: "A5" as Paper })).toThrow(
+    'drawSheet: paper is "A5"; needs one of A4, letter',
+  );
+  expect(() => drawSheet(plan, { theme: "sepia" as "light" })).toThrow(
+    'drawSheet: theme is "sepia"; needs one of light, dark, monochrome',
+  );
+});
+
 it("refuses more text at its head than the page has room for", () => {
   const plan = planBrows(syntheticFace());
   const long = "word ".repeat(900);

@@ -66,3 +66,9 @@ it("escapes its title", () => {
   const picture = pictureOf(drawStrip(planBrows(syntheticFace()), { title }));
   expect(picture.root.children[0]?.text).toBe(title);
 });
+
+it("refuses a theme that there is not, by name", () => {
+  expect(() => drawStrip(planBrows(syntheticFace()), { theme: "sepia" as "light" })).toThrow(
+    'drawStrip: theme is "sepia"; needs one of light, dark, monochrome',
+  );
+});
