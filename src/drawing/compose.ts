@@ -19,10 +19,11 @@ export function compose(
   box: Box,
   brush: Brush,
 ): Composition {
-  const { elements, labels, closed, strokes } = stacked(layers);
+  const { elements, labels, closed, barred, strokes } = stacked(layers);
   const { placed, homeless } = placeLabels([...headings, ...labels], {
     bounds: box,
     closed,
+    barred,
     strokes,
   });
   return {

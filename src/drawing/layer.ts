@@ -13,6 +13,8 @@ export interface Layer {
   readonly labels?: readonly ColouredLabel[];
   /** Never covered by a label. */
   readonly closed?: readonly Box[];
+  /** Never touched by a label. */
+  readonly barred?: readonly Stretch[];
   /** Covered by a label only where nothing better is left. */
   readonly strokes?: readonly Stretch[];
 }
@@ -23,6 +25,7 @@ export function stacked(layers: readonly Layer[]): Required<Layer> {
     elements: layers.flatMap(({ elements }) => elements),
     labels: layers.flatMap(({ labels }) => labels ?? []),
     closed: layers.flatMap(({ closed }) => closed ?? []),
+    barred: layers.flatMap(({ barred }) => barred ?? []),
     strokes: layers.flatMap(({ strokes }) => strokes ?? []),
   };
 }

@@ -9,6 +9,8 @@ import { inMillimetres } from "./words.js";
 
 /** How far the ruler's line lies above the chord, in steps. */
 const OFFSET = 7.5;
+/** Where on its line a figure may stand as well, where the middle is taken. */
+const ELSEWHERE = [0.75, 0.25, 1.1, -0.1];
 /** Half of a tick at its end. */
 const TICK = 0.9;
 
@@ -44,9 +46,9 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
     beside(spot, OFFSET - TICK),
     beside(spot, OFFSET + TICK),
   ]);
-  const middle: Spot = [
-    ((line[0] as Spot)[0] + (line[1] as Spot)[0]) / 2,
-    ((line[0] as Spot)[1] + (line[1] as Spot)[1]) / 2,
+  const along = (share: number): Spot => [
+    (1 - share) * (line[0] as Spot)[0] + share * (line[1] as Spot)[0],
+    (1 - share) * (line[0] as Spot)[1] + share * (line[1] as Spot)[1],
   ];
   const size = TYPE_SIZES.label * view.size;
   return {
@@ -61,14 +63,15 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
     labels: [
       {
         text,
-        at: middle,
+        at: along(0.5),
+        orAt: ELSEWHERE.map(along),
         towards: [normal, [-normal[0], -normal[1]]],
         size,
         gap: 0.8 * view.size,
         colour: palette.ink,
       },
     ],
-    strokes: [line, ...ticks].flatMap(stretches),
+    barred: [line, ...ticks].flatMap(stretches),
   };
 }
 

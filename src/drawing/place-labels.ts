@@ -6,6 +6,8 @@ export interface Label {
   readonly text: string;
   /** What it names. */
   readonly at: Spot;
+  /** Other places of the same thing, nearly as good to stand at. */
+  readonly orAt?: readonly Spot[];
   /** Directions in which it may stand, the best first; x to the right, y down. */
   readonly towards: readonly Spot[];
   readonly size: number;
@@ -28,6 +30,8 @@ export interface Surroundings {
   readonly bounds: Box;
   /** Never covered: the eyes, the dots, words already there. */
   readonly closed: readonly Box[];
+  /** Never touched: lines that are read together with their figure. */
+  readonly barred: readonly Stretch[];
   /** Covered where nothing better is left. */
   readonly strokes: readonly Stretch[];
 }
@@ -49,8 +53,9 @@ export function placeLabels<Kind extends Label>(
 ): Placement<Kind> {
   const placed: PlacedLabel<Kind>[] = [];
   const homeless: Kind[] = [];
-  for (const label of labels) {
-    const best = cheapest(label, surroundings, placed);
+  for (const [index, label] of labels.entries()) {
+    const waiting = labels.slice(index + 1).map(({ at }) => at);
+    const best = cheapest(label, { ...surroundings, waiting }, placed);
     if (best === undefined) homeless.push(label);
     else placed.push(best);
   }
@@ -68,8 +73,17 @@ const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
   return [Math.cos(angle), Math.sin(angle)] as const;
 });
 
-/** What it costs, for each type size: to stand farther away, in a later direction, on strokes. */
-const COST = { away: 1, turn: 0.5, elsewhere: 3, stroke: 2.5 };
+/**
+ * What it costs, for each type size: to stand farther away, at another place or in a later direction,
+ * on strokes, with a leader, or over a place that is still to be named, from which then no leader
+ * would get away.
+ */
+const COST = { away: 1, turn: 0.5, along: 0.4, elsewhere: 3, stroke: 2.5, waiting: 4, leader: 1 };
+
+/** The surroundings of one label, and the places of those that come after it. */
+interface Scene extends Surroundings {
+  readonly waiting: readonly Spot[];
+}
 
 interface Candidate<Kind extends Label> {
   readonly cost: number;
@@ -78,22 +92,30 @@ interface Candidate<Kind extends Label> {
 
 function cheapest<Kind extends Label>(
   label: Kind,
-  surroundings: Surroundings,
+  surroundings: Scene,
   placed: readonly PlacedLabel[],
 ): PlacedLabel<Kind> | undefined {
   const width = textWidth(label.text, label.size, label.weight);
   const height = LINE_HEIGHT * label.size;
-  const directions = [
-    ...label.towards.map((direction, index) => ({ direction, turned: index * COST.turn })),
-    ...ALL_AROUND.map((direction) => ({ direction, turned: COST.elsewhere })),
-  ];
+  const candidates = [label.at, ...(label.orAt ?? [])].flatMap((at, place) => [
+    ...label.towards.map((direction, index) => ({
+      from: { ...label, at },
+      direction,
+      turned: place * COST.along + index * COST.turn,
+    })),
+    ...ALL_AROUND.map((direction) => ({
+      from: { ...label, at },
+      direction,
+      turned: place * COST.along + COST.elsewhere,
+    })),
+  ]);
   let best: Candidate<Kind> | undefined;
   for (const step of STEPS) {
     // Nothing farther away can be cheaper any more.
     if (best !== undefined && best.cost <= step * COST.away) break;
-    for (const { direction, turned } of directions) {
-      const box = beside(label.at, direction, label.gap + step * label.size, width, height);
-      best = cheaper(label, box, turned + step * COST.away, best, surroundings, placed);
+    for (const { from, direction, turned } of candidates) {
+      const box = beside(from.at, direction, label.gap + step * label.size, width, height);
+      best = cheaper(from, box, turned + step * COST.away, best, surroundings, placed);
     }
   }
   return best?.found ?? anywhere(label, width, height, surroundings, placed);
@@ -104,7 +126,7 @@ function anywhere<Kind extends Label>(
   label: Kind,
   width: number,
   height: number,
-  surroundings: Surroundings,
+  surroundings: Scene,
   placed: readonly PlacedLabel[],
 ): PlacedLabel<Kind> | undefined {
   const { bounds } = surroundings;
@@ -125,13 +147,17 @@ function cheaper<Kind extends Label>(
   box: Box,
   moving: number,
   best: Candidate<Kind> | undefined,
-  surroundings: Surroundings,
+  surroundings: Scene,
   placed: readonly PlacedLabel[],
 ): Candidate<Kind> | undefined {
   if (best !== undefined && moving >= best.cost) return best;
   const leader = leaderTo(label, box);
   if (!isFree(box, leader, label, surroundings, placed)) return best;
-  const cost = moving + COST.stroke * (covered(box, surroundings.strokes) / label.size);
+  const cost =
+    moving +
+    (leader === undefined ? 0 : COST.leader) +
+    COST.stroke * (covered(box, surroundings.strokes) / label.size) +
+    COST.waiting * held(box, label, surroundings.waiting);
   if (best !== undefined && cost >= best.cost) return best;
   return { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
 }
@@ -164,16 +190,22 @@ function leaderTo(label: Label, box: Box): Stretch | undefined {
 /** Room between a label and everything else that is written, in type sizes. */
 const APART = 0.3;
 
+/** Room between a label and a barred line, in type sizes: less than a figure leaves to its own. */
+const CLEAR = 0.15;
+
 function isFree(
   box: Box,
   leader: Stretch | undefined,
   label: Label,
-  { bounds, closed }: Surroundings,
+  { bounds, closed, barred }: Surroundings,
   placed: readonly PlacedLabel[],
 ): boolean {
   const margin = APART * label.size;
   const roomy = grown(box, margin);
   if (!isWithin(box, bounds) || closed.some((other) => overlap(roomy, other))) return false;
+  const clear = grown(box, CLEAR * label.size);
+  if (barred.some((line) => clippedTo(clear, line) !== undefined)) return false;
+  if (leader !== undefined && barred.some((line) => crossed(leader, line))) return false;
   return placed.every(
     (other) =>
       !overlap(roomy, other.box) &&
@@ -191,4 +223,27 @@ function covered(box: Box, strokes: readonly Stretch[]): number {
     sum += Math.hypot(inside.to[0] - inside.from[0], inside.to[1] - inside.from[1]);
   }
   return sum;
+}
+
+/** How many places lie under a box or so near that it would stop their leaders. */
+function held(box: Box, { size }: Label, spots: readonly Spot[]): number {
+  const roomy = grown(box, APART * size);
+  return spots.filter(([x, y]) => isWithin({ x, y, width: 0, height: 0 }, roomy)).length;
+}
+
+/** Whether a leader crosses a line; one that starts on it does not. */
+function crossed({ from, to }: Stretch, line: Stretch): boolean {
+  const start: Spot = [from[0] + NEAR * (to[0] - from[0]), from[1] + NEAR * (to[1] - from[1])];
+  return (
+    turn(start, to, line.from) * turn(start, to, line.to) < 0 &&
+    turn(line.from, line.to, start) * turn(line.from, line.to, to) < 0
+  );
+}
+
+/** The share of a leader that may still lie on what it starts from. */
+const NEAR = 0.02;
+
+/** Positive where the way over three spots turns one way, negative where it turns the other. */
+function turn(one: Spot, two: Spot, three: Spot): number {
+  return (two[0] - one[0]) * (three[1] - one[1]) - (two[1] - one[1]) * (three[0] - one[0]);
 }

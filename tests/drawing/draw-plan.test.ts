@@ -20,7 +20,7 @@ import {
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isWithin, type Spot } from "../../src/drawing/box.js";
+import { clippedTo, isWithin, type Spot } from "../../src/drawing/box.js";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { photograph, type Pose } from "../support/photograph.js";
@@ -62,6 +62,17 @@ describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, make) => {
     expect(written.filter((text) => text === "start")).toHaveLength(2);
     expect(written.filter((text) => text === "arch")).toHaveLength(2);
     expect(written.filter((text) => text === "tail")).toHaveLength(2);
+  });
+
+  it("writes nothing over a line that gives a length", () => {
+    for (const { children } of withClass(picture, "length")) {
+      for (const path of children.flatMap((group) => group.children)) {
+        const [from, to] = pathSpots(path.attributes.d ?? "");
+        if (from === undefined || to === undefined) throw new Error("a ruler's line has two ends");
+        const over = picture.texts.filter(({ box }) => clippedTo(box, { from, to }) !== undefined);
+        expect(over.map(({ text }) => text)).toEqual([]);
+      }
+    }
   });
 
   it("writes nothing over the eyes", () => {
@@ -118,6 +129,16 @@ it("draws monochrome pictures in greys alone", () => {
   );
   expect(colours.length).toBeGreaterThan(0);
   for (const colour of colours) expect(colour).toMatch(/^#(..)\1\1$/);
+});
+
+it("refuses a theme or a view that there is not, by name", () => {
+  const plan = planBrows(syntheticFace());
+  expect(() => drawPlan(plan, { theme: "sepia" as Theme })).toThrow(
+    'drawPlan: theme is "sepia"; needs one of light, dark, monochrome',
+  );
+  expect(() => drawPlan(plan, { view: "side" as "face" })).toThrow(
+    'drawPlan: view is "side"; needs one of photo, face',
+  );
 });
 
 describe("a picture over a photo", () => {

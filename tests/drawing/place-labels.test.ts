@@ -17,6 +17,7 @@ describe("placeLabels", () => {
     const { placed } = placeLabels([label("arch", [200, 150])], {
       bounds,
       closed: [],
+      barred: [],
       strokes: [],
     });
     const box = placed[0]?.box as Box;
@@ -30,6 +31,7 @@ describe("placeLabels", () => {
     const { placed } = placeLabels([label("arch", [200, 150])], {
       bounds,
       closed: [eye],
+      barred: [],
       strokes: [],
     });
     expect(placed[0]?.box.y).toBeCloseTo(154);
@@ -39,9 +41,32 @@ describe("placeLabels", () => {
     const { placed } = placeLabels([label("arch", [200, 150])], {
       bounds,
       closed: [],
+      barred: [],
       strokes: [{ from: [0, 140], to: [400, 140] }],
     });
     expect(placed[0]?.box.y).toBeCloseTo(154);
+  });
+
+  it("leaves room to a barred line, and crosses none with a leader", () => {
+    const barred = [{ from: [0, 140], to: [400, 140] }] as const;
+    const below = { x: 100, y: 150.5, width: 200, height: 149 };
+    const surroundings = { bounds, closed: [below], barred, strokes: [] };
+    const onLine = placeLabels([label("25.3 mm", [200, 140])], surroundings).placed[0];
+    expect((onLine?.box.y ?? NaN) + (onLine?.box.height ?? NaN)).toBeCloseTo(136);
+    const beneath = placeLabels([label("tail", [200, 150])], surroundings);
+    for (const { box, leader } of beneath.placed) {
+      expect(box.y).toBeGreaterThan(140);
+      expect(leader?.to[1] ?? 150).toBeGreaterThan(140);
+    }
+    expect(beneath.placed).toHaveLength(1);
+  });
+
+  it("slides along what it names before it hides the place of another label", () => {
+    const along: Label = { ...label("25.3 mm", [200, 150], [up]), orAt: [[260, 150]] };
+    const other = label("tail", [195, 140]);
+    const scene = { bounds, closed: [], barred: [], strokes: [] };
+    expect(placeLabels([along], scene).placed[0]?.label.at).toEqual([200, 150]);
+    expect(placeLabels([along, other], scene).placed[0]?.label.at).toEqual([260, 150]);
   });
 
   it("draws a leader to a label that had to go far", () => {
@@ -49,6 +74,7 @@ describe("placeLabels", () => {
     const { placed } = placeLabels([label("arch", at)], {
       bounds,
       closed: [{ x: 140, y: 110, width: 120, height: 80 }],
+      barred: [],
       strokes: [],
     });
     expect(placed[0]?.leader?.from).toEqual(at);
@@ -58,7 +84,12 @@ describe("placeLabels", () => {
   it("says which labels found no room", () => {
     const homeless = label("wide ".repeat(40), [5, 5]);
     expect(
-      placeLabels([homeless, label("arch", [200, 150])], { bounds, closed: [], strokes: [] }),
+      placeLabels([homeless, label("arch", [200, 150])], {
+        bounds,
+        closed: [],
+        barred: [],
+        strokes: [],
+      }),
     ).toMatchObject({ homeless: [homeless], placed: [{ label: { text: "arch" } }] });
   });
 
@@ -71,7 +102,7 @@ describe("placeLabels", () => {
     "never lets two labels touch, crosses none with another's leader, and stays inside",
     (labels, corners) => {
       const closed = corners.map(([x, y]) => ({ x, y, width: 30, height: 20 }));
-      const { placed, homeless } = placeLabels(labels, { bounds, closed, strokes: [] });
+      const { placed, homeless } = placeLabels(labels, { bounds, closed, barred: [], strokes: [] });
       expect(placed.length + homeless.length).toBe(labels.length);
       for (const [index, one] of placed.entries()) {
         expect(isWithin(one.box, bounds)).toBe(true);
@@ -86,7 +117,7 @@ describe("placeLabels", () => {
   );
 
   test.prop([fc.array(anyLabel, { maxLength: 12 })])("is the same every time", (labels) => {
-    const surroundings = { bounds, closed: [], strokes: [] };
+    const surroundings = { bounds, closed: [], barred: [], strokes: [] };
     expect(placeLabels(labels, surroundings)).toEqual(placeLabels(labels, surroundings));
   });
 });
