@@ -11,6 +11,7 @@ import { eyeLayer, midlineLayer } from "./face-layers.js";
 import { textAt } from "./label-layer.js";
 import type { Layer } from "./layer.js";
 import { PALETTES } from "./palette.js";
+import { reasonText } from "./reason-text.js";
 import type { SvgElement } from "./svg.js";
 import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
 import { SIDES, type View } from "./view.js";
@@ -33,7 +34,7 @@ export function choiceBlocks(
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map(({ text }) => ({ mark: "✕", text })),
+      .map((reason) => ({ mark: "✕", text: reasonText(reason) })),
     width,
     brush,
   );

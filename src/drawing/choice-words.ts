@@ -14,16 +14,21 @@ export function choiceTitle(choices: Choices): string {
     noseBent !== undefined && `nose taken as ${noseBent ? "bent" : "straight"}`,
     start && `start ${CONVENTION_WORDS[start]}`,
     arch && `arch ${CONVENTION_WORDS[arch]}`,
-    eyeWidthShare && `share of the eye’s width ${eyeWidthShare.toFixed(2)}`,
-    frontShare && `front share ${frontShare.toFixed(2)}`,
+    eyeWidthShare && `share of the eye’s width ${figure(eyeWidthShare, 2)}`,
+    frontShare && `front share ${figure(frontShare, 2)}`,
     tailHeight && `tail ${TAIL_WORDS[tailHeight]}`,
-    thickness && `${STATIONS.map((at) => thickness[at].toFixed(1)).join(", ")} mm thick`,
+    thickness && `${STATIONS.map((at) => figure(thickness[at], 1)).join(", ")} mm thick`,
     ...SHAPES.map(
-      ([name, words]) => shape[name] !== undefined && `${words} ${shape[name].toFixed(2)}`,
+      ([name, words]) => shape[name] !== undefined && `${words} ${figure(shape[name], 2)}`,
     ),
     pins.length > 0 && `${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`,
   ];
   return parts.filter(Boolean).join("; ");
+}
+
+/** What cannot be planned may be no number at all. */
+function figure(value: unknown, decimals: number): string {
+  return typeof value === "number" ? value.toFixed(decimals) : String(value);
 }
 
 const STATIONS = ["start", "body", "arch"] as const;
@@ -70,5 +75,10 @@ function shareWords({ value, decision }: { value: number; decision?: Decision })
 
 function bothSides(words: (side: Side) => string): string {
   const { right, left } = eachSide(words);
-  return right === left ? `${right}, both sides` : `right ${right}, left ${left}`;
+  if (right === left) return `${right}, both sides`;
+  return `${unbroken(`right ${right}`)}, ${unbroken(`left ${left}`)}`;
+}
+
+function unbroken(text: string): string {
+  return text.replaceAll(" ", "\u00A0");
 }

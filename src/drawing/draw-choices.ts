@@ -5,10 +5,11 @@ import type { Brush } from "./brush.js";
 import { choiceBlocks, weighingOf } from "./choice-block.js";
 import { textAt } from "./label-layer.js";
 import { legend } from "./legend.js";
-import type { Look } from "./look.js";
+import { type Look, requireLook } from "./look.js";
 import { pageSource } from "./page.js";
 import { PALETTES } from "./palette.js";
-import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
+import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "./paper.js";
+import { reasonText } from "./reason-text.js";
 import { lineOf, list, PAPER_TYPE, title } from "./text-blocks.js";
 import { uprightView } from "./view.js";
 
@@ -32,7 +33,7 @@ const LONGEST_TITLE = 60;
  * One SVG for each page. Pictures are scaled to their row, all alike; they are not at true size.
  *
  * @throws GeometryError `wrong-count` where nothing was weighed, `out-of-range` where the title is too
- * long for the first page
+ * long for the first page, or a paper or theme is none
  *
  * @example
  * ```ts
@@ -53,6 +54,8 @@ export function drawChoices(
   { rows, notes }: WeighedChoices,
   options: ChoicesDrawing = {},
 ): readonly string[] {
+  requireLook("drawChoices", options);
+  requirePaper("drawChoices", options.paper);
   if (rows.length === 0) throw nothingWeighed(rows);
   const { paper = "A4", theme = "light", title: name = "Choices weighed" } = options;
   const { width: paperWidth, height: paperHeight } = PAPERS[paper];
@@ -86,7 +89,7 @@ export function drawChoices(
         paper,
         title: `${name}, page ${index + 1} of ${pages.length}`,
         description: rows
-          .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
+          .map(({ reasons }, row) => `${row + 1}: ${reasons.map(reasonText).join(" ")}`)
           .join(" "),
         blocks: page,
         foot: [textAt(number, right, top, look, brush)],

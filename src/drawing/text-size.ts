@@ -16,8 +16,8 @@ export const BASELINE = 0.93;
  */
 const CLASSES: readonly (readonly [pattern: RegExp, width: number])[] = [
   [/^[ijlI|.,:;'!]$/, 0.4],
-  [/^[ftr()[\]/ -]$/, 0.46],
-  [/^[mwMW@%±+=<>→—…]$/, 1.02],
+  [/^[ftr()[\]/ \u00A0-]$/, 0.46],
+  [/^[mwMW@%±+−=<>→—…]$/, 1.02],
   [/^[A-Z]$/, 0.79],
   [/^[!-~°–·]$/, 0.65],
   [/^[\u00A0-\u10FF]$/, 0.9],
@@ -41,7 +41,13 @@ export function textWidth(
   return sum * size * (weight === "bold" ? BOLD : 1);
 }
 
-/** Text broken into lines that fit a width; a word that is too wide alone is broken as well. */
+/** Where a line may end: at any space but that between a number and its unit. */
+const BREAKS = /(?<!\d) | (?!(?:mm²?|%)(?![\w²]))/;
+
+/**
+ * Text broken into lines that fit a width; a word that is too wide alone is broken as well. What
+ * no-break spaces hold together stays so.
+ */
 export function wrapped(
   text: string,
   size: number,
@@ -51,7 +57,10 @@ export function wrapped(
   const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/\s+/).filter((part) => part !== "")) {
+  for (const word of text
+    .replace(/[^\S\u00A0]+/g, " ")
+    .split(BREAKS)
+    .filter((part) => part !== "")) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (fits(longer)) {
       line = longer;

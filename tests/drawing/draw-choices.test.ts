@@ -37,6 +37,11 @@ describe.each(PICTURED_PLANS)("weighed choices: %s", (_, make) => {
       expectNoCollisions(page);
     }
   });
+
+  it("break no line between a figure and its unit", () => {
+    const written = pagesOf(of, weighChoices(of, SOME)).flatMap(({ texts }) => texts);
+    expect(written.filter(({ text }) => /^mm\b/.test(text))).toEqual([]);
+  });
 });
 
 describe.each([
@@ -140,6 +145,30 @@ describe("drawChoices", () => {
     ]) {
       expect(titles.join(" | ")).toContain(part);
     }
+  });
+
+  it("says in words why a choice cannot be planned, whatever was given", () => {
+    const wrong: readonly Choices[] = [
+      { arch: "eye-width-share", eyeWidthShare: 3 },
+      { eyeWidthShare: "<b>wide</b>" as unknown as number },
+      { thickness: {} as NonNullable<Choices["thickness"]> },
+    ];
+    const pages = drawChoices(face, weighChoices(face, wrong));
+    const words = wordsOf(pages.map(pictureOf));
+    expect(words).toContain("eye width share is 3, needs a number from 0.4 to 1.4");
+    for (const page of pages) {
+      expect(page).not.toContain("planBrows");
+      expect(page).not.toContain("<b>");
+    }
+  });
+
+  it("refuses paper and themes that there are not, by name", () => {
+    expect(() => drawChoices(face, weighed, { paper: "A5" as Paper })).toThrow(
+      'drawChoices: paper is "A5"; needs one of A4, letter',
+    );
+    expect(() => drawChoices(face, weighed, { theme: "sepia" as "light" })).toThrow(
+      /drawChoices: theme is "sepia"/,
+    );
   });
 
   it("refuses nothing, and a title without end", () => {

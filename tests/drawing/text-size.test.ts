@@ -11,6 +11,7 @@ describe("textWidth", () => {
     ["arch", 1255 + 842 + 1126 + 1298],
     ["WWW", 6075],
     ["±", 1716],
+    ["−", 1716],
   ])("is no less for %s than in a wide face", (text, units) => {
     expect(textWidth(text, 2048)).toBeGreaterThanOrEqual(units);
     expect(textWidth(text, 2048)).toBeLessThan(1.35 * units);
@@ -25,12 +26,16 @@ describe("textWidth", () => {
 describe("wrapped", () => {
   it("breaks at spaces, and inside a word that is too wide alone", () => {
     expect(wrapped("up  1.5 mm,\noutward 1 mm", 10, 60)).toEqual([
-      "up 1.5",
-      "mm,",
-      "outward 1",
-      "mm",
+      "up",
+      "1.5 mm,",
+      "outward",
+      "1 mm",
     ]);
     expect(wrapped("mmmmmmmm", 10, 45)).toEqual(["mmmm", "mmmm"]);
+    expect(wrapped("left\u00A0+1 mm, right\u00A0+2 mm", 10, 100)).toEqual([
+      "left\u00A0+1 mm,",
+      "right\u00A0+2 mm",
+    ]);
     expect(wrapped("  ", 10, 45)).toEqual([]);
   });
 
