@@ -83,7 +83,7 @@ describe("the skin of the canonical face mesh", () => {
       const from = upper[index] ?? to;
       return lengthBetween(from, to, skin) / lengthBetween(from, to, skin, { on: "photo" });
     });
-    // One smooth skin, another head: to a twentieth.
+    // The model's published scatter over a tail, 0.68 mm, is 0.07 of the last segment's 9.2 on the photo.
     expectClose(ratios, [1.02, 1.11, 1.21, 1.43], 0.07);
   });
 
