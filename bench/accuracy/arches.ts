@@ -8,7 +8,7 @@ import {
   type Polyline,
   propagateByDraws,
 } from "brow-geometry";
-import type { Deviations } from "../../src/units/random.js";
+import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 import { table } from "./page.js";
 import { drawPerson, SOURCES } from "./people.js";

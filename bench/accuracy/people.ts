@@ -17,7 +17,7 @@ import {
   skinOf,
   skinUncertainty,
 } from "brow-geometry";
-import type { Deviations } from "../../src/units/random.js";
+import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 
 /** From a phone at arm's length to where portraits count as free of distortion, evenly. */

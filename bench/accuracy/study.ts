@@ -6,7 +6,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { GeometryError, measured, mm, normalQuantile } from "brow-geometry";
 import { format } from "prettier";
-import { type Deviations, deviationsFrom } from "../../src/units/random.js";
+import { type Deviations, deviationsFrom } from "../../src/units/uncertainty/random.js";
 import { archTable } from "./arches.js";
 import { type Beliefs, estimate, PRIORS, type ScaledLengths, type ScaleKind } from "./estimate.js";
 import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";

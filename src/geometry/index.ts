@@ -1,6 +1,6 @@
-export { areaBetween } from "./area-between.js";
-export { type CircleFit, fitCircle } from "./circle-fit.js";
-export { densify } from "./densify.js";
+export { areaBetween } from "./polylines/area-between.js";
+export { type CircleFit, fitCircle } from "./fits/circle-fit.js";
+export { densify } from "./polylines/densify.js";
 export {
   type Cubic,
   cubicsOf,
@@ -8,23 +8,23 @@ export {
   pointOnCubic,
   reversePath,
   straightCubic,
-} from "./cubic.js";
-export { distance, spaceDistance } from "./distance.js";
-export { flatten } from "./flatten.js";
-export { type EllipseFit, fitEllipse } from "./ellipse-fit.js";
-export { graphOf } from "./graph-of.js";
-export { heightOver } from "./height-over.js";
+} from "./curves/cubic.js";
+export { distance, spaceDistance } from "./lines/distance.js";
+export { flatten } from "./curves/flatten.js";
+export { type EllipseFit, fitEllipse } from "./fits/ellipse-fit.js";
+export { graphOf } from "./curves/graph-of.js";
+export { heightOver } from "./lines/height-over.js";
 export {
   type HermiteCurve,
   type HermiteKnot,
   hermiteAt,
   hermiteDifference,
   hermiteKnotAt,
-} from "./hermite.js";
-export { hermiteZeros } from "./hermite-zeros.js";
-export { integrate } from "./integrate.js";
-export { intersectPolyline } from "./intersect-polyline.js";
-export { intersect, type LineMeeting } from "./intersect.js";
+} from "./curves/hermite.js";
+export { hermiteZeros } from "./curves/hermite-zeros.js";
+export { integrate } from "./curves/integrate.js";
+export { intersectPolyline } from "./polylines/intersect-polyline.js";
+export { intersect, type LineMeeting } from "./lines/intersect.js";
 export {
   type Direction,
   distanceAlongLine,
@@ -33,46 +33,51 @@ export {
   lineAlong,
   lineThrough,
   pointOnLine,
-} from "./line.js";
-export { mapPathWithin } from "./map-path-within.js";
-export { midpoint } from "./midpoint.js";
-export { bestMirrorLine, type MirrorLine, mirrorLineOf, type MirrorUnit } from "./mirror-line.js";
-export { pathArea } from "./path-area.js";
-export { pathData } from "./path-data.js";
-export { pathLength } from "./path-length.js";
-export { pathOverlap } from "./path-overlap.js";
-export { pchip } from "./pchip.js";
-export { distanceFromPlane, footOnPlane, type Plane } from "./plane.js";
-export { polygonArea } from "./polygon-area.js";
-export { bestMirrorPlane, type MirrorPlane } from "./mirror-plane.js";
-export type { DeepMirrorUnit } from "./mirror-plane-fit.js";
-export { type PolylinePlace, pointAlong, polylineLength } from "./polyline.js";
+} from "./lines/line.js";
+export { mapPathWithin } from "./curves/map-path-within.js";
+export { midpoint } from "./lines/midpoint.js";
+export {
+  bestMirrorLine,
+  type MirrorLine,
+  mirrorLineOf,
+  type MirrorUnit,
+} from "./fits/mirror-line.js";
+export { pathArea } from "./curves/path-area.js";
+export { pathData } from "./curves/path-data.js";
+export { pathLength } from "./curves/path-length.js";
+export { pathOverlap } from "./curves/path-overlap.js";
+export { pchip } from "./curves/pchip.js";
+export { distanceFromPlane, footOnPlane, type Plane } from "./lines/plane.js";
+export { polygonArea } from "./polylines/polygon-area.js";
+export { bestMirrorPlane, type MirrorPlane } from "./fits/mirror-plane.js";
+export type { DeepMirrorUnit } from "./fits/mirror-plane-fit.js";
+export { type PolylinePlace, pointAlong, polylineLength } from "./polylines/polyline.js";
 export {
   type Derivative,
   fitPolynomial,
   polynomialAt,
   type PolynomialFit,
   polynomialWeights,
-} from "./polynomial-fit.js";
-export { highestPeak } from "./polynomial-peak.js";
-export { reflect } from "./reflect.js";
-export { fitRobustly, type RobustFit } from "./robust-fit.js";
-export { rootBetween } from "./root-between.js";
+} from "./fits/polynomial-fit.js";
+export { highestPeak } from "./fits/polynomial-peak.js";
+export { reflect } from "./lines/reflect.js";
+export { fitRobustly, type RobustFit } from "./fits/robust-fit.js";
+export { rootBetween } from "./curves/root-between.js";
 export {
   distanceFromPolyline,
   type Separation,
   separation,
   type SeparationOptions,
-} from "./separation.js";
-export { sharedArea } from "./shared-area.js";
+} from "./polylines/separation.js";
+export { sharedArea } from "./polylines/shared-area.js";
 export {
   fitSimilarity,
   type Similarity,
   type SimilarityFit,
   type SimilarityOptions,
   transform,
-} from "./similarity.js";
-export { lengthAlongSurface, liftOnto, type Surface } from "./surface.js";
-export type { SpaceVector } from "./space-vector.js";
-export { type EigenPair, eigenPairs, type SymmetricMatrix } from "./symmetric-matrix.js";
-export { fitLine, type LineFit } from "./total-least-squares.js";
+} from "./fits/similarity.js";
+export { lengthAlongSurface, liftOnto, type Surface } from "./curves/surface.js";
+export type { SpaceVector } from "./lines/space-vector.js";
+export { type EigenPair, eigenPairs, type SymmetricMatrix } from "./fits/symmetric-matrix.js";
+export { fitLine, type LineFit } from "./fits/total-least-squares.js";

@@ -1,14 +1,14 @@
-export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./brow-marks.js";
-export { correctIrises } from "./correct-irises.js";
-export type { Declared } from "./declared.js";
+export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./face/brow-marks.js";
+export { correctIrises } from "./markups/correct-irises.js";
+export type { Declared } from "./face/declared.js";
 export {
   type BeyondMarkup,
   describeMarkup,
   MARKUP_NAMES,
   type MarkupDescription,
-} from "./describe-markup.js";
-export { enlargeSkin } from "./enlarge-skin.js";
-export { atEyeCorner } from "./eye-corner.js";
+} from "./markups/describe-markup.js";
+export { enlargeSkin } from "./skin/enlarge-skin.js";
+export { atEyeCorner } from "./skin/eye-corner.js";
 export type {
   Brow,
   Face,
@@ -23,16 +23,16 @@ export type {
   PairedPoints,
   SideLandmark,
   StandIn,
-} from "./face.js";
-export { fromCocoWholeBody } from "./from-coco-wholebody.js";
+} from "./face/face.js";
+export { fromCocoWholeBody } from "./markups/from-coco-wholebody.js";
 export {
   fromLandmarks,
   type LandmarkNames,
   type NamedPoints,
   type PointName,
   type SideNames,
-} from "./from-landmarks.js";
-export { fromMesh478 } from "./from-mesh478.js";
+} from "./markups/from-landmarks.js";
+export { fromMesh478 } from "./markups/from-mesh478.js";
 export {
   type AxisDirection,
   faceFromMillimetres,
@@ -41,27 +41,27 @@ export {
   type PlainFace,
   type PlainPoint,
   type PlainSide,
-} from "./from-millimetres.js";
-export { fromPoints68 } from "./from-points68.js";
-export { fromPoints98 } from "./from-points98.js";
-export { MIDLINE_LANDMARKS } from "./landmark-names.js";
-export { BY_HAND, landmarkUncertainty } from "./landmark-uncertainty.js";
-export { mapBrow, mapFace, type PointMap } from "./map-face.js";
+} from "./markups/from-millimetres.js";
+export { fromPoints68 } from "./markups/from-points68.js";
+export { fromPoints98 } from "./markups/from-points98.js";
+export { MIDLINE_LANDMARKS } from "./face/landmark-names.js";
+export { BY_HAND, landmarkUncertainty } from "./face/landmark-uncertainty.js";
+export { mapBrow, mapFace, type PointMap } from "./face/map-face.js";
 export type {
   ImageSize,
   MarkupOptions,
   MarkupPicture,
   Mirroring,
   SourceOptions,
-} from "./markup-options.js";
-export type { MarkupPoint, MarkupPoints } from "./markup-points.js";
-export type { MarkupName } from "./markup.js";
-export type { FaceMeasures, MeasureName, SideMeasures } from "./measures.js";
-export type { MeshAlare } from "./mesh-markup.js";
-export type { NostrilAlare } from "./points68-markup.js";
-export type { NoseBaseAlare } from "./points98-markup.js";
-export { requireLandmarks } from "./require-landmarks.js";
-export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin-length.js";
-export { skinOf } from "./skin-of.js";
-export { deepen, skinUncertainty } from "./skin-uncertainty.js";
-export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin.js";
+} from "./markups/markup-options.js";
+export type { MarkupPoint, MarkupPoints } from "./markups/markup-points.js";
+export type { MarkupName } from "./markups/markup.js";
+export type { FaceMeasures, MeasureName, SideMeasures } from "./face/measures.js";
+export type { MeshAlare } from "./markups/mesh-markup.js";
+export type { NostrilAlare } from "./markups/points68-markup.js";
+export type { NoseBaseAlare } from "./markups/points98-markup.js";
+export { requireLandmarks } from "./face/require-landmarks.js";
+export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin/skin-length.js";
+export { skinOf } from "./skin/skin-of.js";
+export { deepen, skinUncertainty } from "./skin/skin-uncertainty.js";
+export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin/skin.js";

@@ -1,9 +1,9 @@
-export { type CaptureFindingCode, captureFindings } from "./capture-findings.js";
-export type { CautionCode } from "./cautions.js";
-export { checkDrawn } from "./check-drawn.js";
-export { checkReadings } from "./check-readings.js";
-export type { Carry, Choices, Lead, Pin, TailHeight } from "./choices.js";
-export { DEPENDENT_DOTS, type DependentDots } from "./dependent-dots.js";
+export { type CaptureFindingCode, captureFindings } from "./plan/capture-findings.js";
+export type { CautionCode } from "./plan/cautions.js";
+export { checkDrawn } from "./drawn/check-drawn.js";
+export { checkReadings } from "./drawn/check-readings.js";
+export type { Carry, Choices, Lead, Pin, TailHeight } from "./choices/choices.js";
+export { DEPENDENT_DOTS, type DependentDots } from "./choices/dependent-dots.js";
 export type {
   Deviation,
   DotDeviation,
@@ -11,9 +11,9 @@ export type {
   DrawnMap,
   DrawnOptions,
   MeasureDeviation,
-} from "./drawn-check.js";
-export { evenReadings, type ReadingMove } from "./even-readings.js";
-export { everyChoice } from "./every-choice.js";
+} from "./drawn/deviation.js";
+export { evenReadings, type ReadingMove } from "./drawn/even-readings.js";
+export { everyChoice } from "./choices/every-choice.js";
 export {
   type MapInput,
   type MapRecord,
@@ -22,23 +22,24 @@ export {
   type RecordNote,
   recordOf,
   replay,
-} from "./map-record.js";
-export { MEASURE_WORDS } from "./measure-words.js";
-export type { DotMove, DotPlacing, Move } from "./moves.js";
-export type { BrowPlan, DotOrigin, MarkPlan, SettledChoices } from "./plan.js";
-export { planBrows, planOnPhoto, type PlanOptions } from "./plan-brows.js";
-export { planMarks } from "./plan-marks.js";
-export { planOverlap } from "./plan-overlap.js";
-export { type PlannableFace, requirePlannable } from "./plannable-face.js";
-export type { ReasonCode } from "./reasons.js";
-export { weighChoices } from "./weigh-choices.js";
+} from "./record/map-record.js";
+export { MEASURE_WORDS } from "./choices/measure-words.js";
+export type { DotMove, DotPlacing, Move } from "./plan/moves.js";
+export type { DotOrigin, MarkPlan, SettledChoices } from "./marks/mark-plan.js";
+export type { BrowPlan } from "./plan/plan.js";
+export { planBrows, planOnPhoto, type PlanOptions } from "./plan/plan-brows.js";
+export { planMarks } from "./marks/plan-marks.js";
+export { planOverlap } from "./plan/plan-overlap.js";
+export { type PlannableFace, requirePlannable } from "./marks/plannable-face.js";
+export type { ReasonCode } from "./marks/reasons.js";
+export { weighChoices } from "./weighing/weigh-choices.js";
 export type {
   PlannedChoice,
   UnplannedChoice,
   WeighedChoice,
   WeighedChoices,
   WeighOptions,
-} from "./weighed-choice.js";
-export type { WeighingCode } from "./weighing-notes.js";
-export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./work-step.js";
-export { type WorkOptions, workSteps } from "./work-steps.js";
+} from "./weighing/weighed-choice.js";
+export type { WeighingCode } from "./weighing/weighing-notes.js";
+export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/step.js";
+export { type WorkOptions, workSteps } from "./record/work-steps.js";

@@ -1,7 +1,16 @@
-export { BROW_PROMINENCE, type Camera } from "./camera.js";
-export type { CameraOptions } from "./camera-of.js";
-export { type CarriedBrow, carryBrow, type CarryOptions, type LeadingBrow } from "./carry-brow.js";
-export { type BorderComparison, type BorderDifference, compareBorders } from "./compare-borders.js";
+export { BROW_PROMINENCE, type Camera } from "./frame/camera.js";
+export type { CameraOptions } from "./frame/camera-of.js";
+export {
+  type CarriedBrow,
+  carryBrow,
+  type CarryOptions,
+  type LeadingBrow,
+} from "./mirroring/carry-brow.js";
+export {
+  type BorderComparison,
+  type BorderDifference,
+  compareBorders,
+} from "./comparison/compare-borders.js";
 export {
   type CaptureComparison,
   type CaptureComparisonOptions,
@@ -9,36 +18,50 @@ export {
   type Displacement,
   type MarkedFace,
   type Way,
-} from "./compare-captures.js";
+} from "./comparison/compare-captures.js";
 export {
   compareSides,
   type ComparisonOptions,
   type SideComparison,
   type SideDifference,
-} from "./compare-sides.js";
-export { type EyeCant, eyeCant } from "./eye-cant.js";
-export { faceFrame, type FaceFrame, type FaceFrameOptions } from "./face-frame.js";
-export { fitMidline, type MidlineOptions } from "./fit-midline.js";
-export { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
-export { type HalfFaces, halfFaces, type HalfFacesNoteCode } from "./half-faces.js";
+} from "./comparison/compare-sides.js";
+export { type EyeCant, eyeCant } from "./midline/eye-cant.js";
+export { faceFrame, type FaceFrameOptions } from "./frame/face-frame.js";
+export type { FaceFrame } from "./frame/frame.js";
+export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
+export { type FaceMirrorPlane, fitMirrorPlane } from "./frame/fit-mirror-plane.js";
+export { type HalfFaces, halfFaces, type HalfFacesNoteCode } from "./comparison/half-faces.js";
 export {
   type LevelDot,
   levelHeights,
   type LevelledBrows,
   type LevelOptions,
   type LevelRule,
-} from "./level-heights.js";
-export type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
-export type { GivenPoints } from "./midline-methods.js";
-export { FACE_MIDLINE, mirror } from "./mirror.js";
-export { type DeviationOptions, type NoseDeviation, noseDeviation } from "./nose-deviation.js";
-export { type ObjectSymmetry, objectSymmetry } from "./object-symmetry.js";
-export type { Registration, RegistrationNoteCode, StablePoint } from "./register-captures.js";
-export { STABLE_LANDMARKS, type StableLandmark } from "./stable-landmarks.js";
-export { PROFILE_LEAN } from "./pitch.js";
-export { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
-export { toFace } from "./to-face.js";
-export { toPhoto } from "./to-photo.js";
-export { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
-export { type TurnedFace, turnToFront, type TurningOptions } from "./turn-to-front.js";
-export { type Turning, type TurningError, turningShift, turningUncertainty } from "./turning.js";
+} from "./mirroring/level-heights.js";
+export type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline/midline.js";
+export type { GivenPoints } from "./midline/midline-methods.js";
+export { FACE_MIDLINE, mirror } from "./mirroring/mirror.js";
+export {
+  type DeviationOptions,
+  type NoseDeviation,
+  noseDeviation,
+} from "./midline/nose-deviation.js";
+export { type ObjectSymmetry, objectSymmetry } from "./comparison/object-symmetry.js";
+export type {
+  Registration,
+  RegistrationNoteCode,
+  StablePoint,
+} from "./comparison/register-captures.js";
+export { STABLE_LANDMARKS, type StableLandmark } from "./comparison/stable-landmarks.js";
+export { PROFILE_LEAN } from "./frame/pitch.js";
+export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
+export { toFace } from "./frame/to-face.js";
+export { toPhoto } from "./frame/to-photo.js";
+export { MEASURE_NAMES, toleranceFor } from "./comparison/tolerance-for.js";
+export { type TurnedFace, turnToFront, type TurningOptions } from "./frame/turn-to-front.js";
+export {
+  type Turning,
+  type TurningError,
+  turningShift,
+  turningUncertainty,
+} from "./frame/turning.js";

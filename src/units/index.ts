@@ -1,7 +1,7 @@
-export { toDegrees, toRadians } from "./angle.js";
-export { averageOf } from "./average-of.js";
-export { chiSquareQuantile } from "./chi-square.js";
-export type { Correlation } from "./correlation.js";
+export { toDegrees, toRadians } from "./quantities/angle.js";
+export { averageOf } from "./uncertainty/average-of.js";
+export { chiSquareQuantile } from "./uncertainty/chi-square.js";
+export type { Correlation } from "./uncertainty/correlation.js";
 export {
   type AdviceCode,
   decide,
@@ -10,21 +10,21 @@ export {
   type DecisionRule,
   type Limits,
   type Outcome,
-} from "./decide.js";
+} from "./decisions/decide.js";
 export {
   requireFinite,
   requireFinitePoint,
   requirePolyline,
   requirePositive,
   requireWithin,
-} from "./finite.js";
-export { formatLength } from "./format-length.js";
+} from "./quantities/finite.js";
+export { formatLength } from "./quantities/format-length.js";
 export {
   GeometryError,
   type GeometryErrorCode,
   type GeometryErrorDetail,
-} from "./geometry-error.js";
-export type { InputComponent, MeasuredInputs, PlainValues } from "./measured-inputs.js";
+} from "./quantities/geometry-error.js";
+export type { InputComponent, MeasuredInputs, PlainValues } from "./uncertainty/measured-inputs.js";
 export {
   type Measured,
   measured,
@@ -32,18 +32,18 @@ export {
   measuredPoint,
   type PointUncertainty,
   requireUncertainty,
-} from "./measured.js";
-export { normalDistribution, normalQuantile } from "./normal-distribution.js";
-export { type Note, note, type NoteValues } from "./note.js";
-export { parseLength } from "./parse-length.js";
+} from "./uncertainty/measured.js";
+export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
+export { type Note, note, type NoteValues } from "./quantities/note.js";
+export { parseLength } from "./quantities/parse-length.js";
 export {
   type Drawn,
   type DrawOptions,
   type Interval,
   type IntervalsOf,
   propagateByDraws,
-} from "./propagate-by-draws.js";
-export { type Propagated, propagate, type PropagationOptions } from "./propagate.js";
+} from "./uncertainty/propagate-by-draws.js";
+export { type Propagated, propagate, type PropagationOptions } from "./uncertainty/propagate.js";
 export {
   type DeepPoint,
   deepPoint,
@@ -58,19 +58,19 @@ export {
   type Polyline,
   px,
   type Unit,
-} from "./quantity.js";
-export { readCaliper, type ReadingOptions, readRuler } from "./read-ruler.js";
-export { requireObject } from "./require-object.js";
-export { requireWord } from "./require-word.js";
-export type { MeasureResult, ResultPart, UncertaintyOf } from "./result-components.js";
+} from "./quantities/quantity.js";
+export { readCaliper, type ReadingOptions, readRuler } from "./uncertainty/read-ruler.js";
+export { requireObject } from "./quantities/require-object.js";
+export { requireWord } from "./quantities/require-word.js";
+export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";
 export {
   type Scale,
   type ScaleNoteCode,
   type ScaleSource,
   toMillimetres,
   toPixels,
-} from "./scale.js";
-export { eachSide, otherSide, type Side, type Sides } from "./side.js";
+} from "./uncertainty/scale.js";
+export { eachSide, otherSide, type Side, type Sides } from "./quantities/side.js";
 export {
   NOTICED_BY_CLIENTS,
   NOTICED_BY_OTHERS,
@@ -79,4 +79,4 @@ export {
   type ToleranceSet,
   type ToleranceSetWith,
   WORKING_TOLERANCES,
-} from "./tolerances.js";
+} from "./decisions/tolerances.js";

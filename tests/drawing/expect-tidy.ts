@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { grown, isWithin, overlap } from "../../src/drawing/box.js";
+import { grown, isWithin, overlap } from "../../src/drawing/canvas/box.js";
 import { drawnBox, type Picture } from "./picture.js";
 
 /** Expects everything that a picture draws and writes to lie inside its view box, as finite numbers. */

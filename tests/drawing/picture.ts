@@ -1,5 +1,5 @@
-import { type Box, boxAround, type Spot } from "../../src/drawing/box.js";
-import { BASELINE, LINE_HEIGHT, textWidth } from "../../src/drawing/text-size.js";
+import { type Box, boxAround, type Spot } from "../../src/drawing/canvas/box.js";
+import { BASELINE, LINE_HEIGHT, textWidth } from "../../src/drawing/canvas/text-size.js";
 import { allElements, parseXml, type XmlElement } from "../support/parse-xml.js";
 
 /** A parsed picture: what can be asked of it without knowing how it was drawn. */

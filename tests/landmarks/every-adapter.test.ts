@@ -16,9 +16,9 @@ import {
   requireLandmarks,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
-import { MESH_478 } from "../../src/landmarks/mesh-markup.js";
-import { POINTS_68 } from "../../src/landmarks/points68-markup.js";
-import { POINTS_98 } from "../../src/landmarks/points98-markup.js";
+import { MESH_478 } from "../../src/landmarks/markups/mesh-markup.js";
+import { POINTS_68 } from "../../src/landmarks/markups/points68-markup.js";
+import { POINTS_98 } from "../../src/landmarks/markups/points98-markup.js";
 import { expectClose } from "../support/close.js";
 import { points98OfMesh } from "../support/points98-of-mesh.js";
 import { refusal } from "../support/refusal.js";

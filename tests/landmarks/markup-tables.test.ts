@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { Markup } from "../../src/landmarks/markup.js";
-import { MESH_468 } from "../../src/landmarks/mesh-markup.js";
-import { COCO_FACE, POINTS_68 } from "../../src/landmarks/points68-markup.js";
-import { POINTS_98 } from "../../src/landmarks/points98-markup.js";
+import type { Markup } from "../../src/landmarks/markups/markup.js";
+import { MESH_468 } from "../../src/landmarks/markups/mesh-markup.js";
+import { COCO_FACE, POINTS_68 } from "../../src/landmarks/markups/points68-markup.js";
+import { POINTS_98 } from "../../src/landmarks/markups/points98-markup.js";
 
 const tables: readonly (readonly [string, Markup])[] = [
   ["mesh-468", MESH_468],

@@ -1,14 +1,50 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { violations } from "./floors.js";
+import { circles, twinNames, violations } from "./floors.js";
+
+const files: readonly string[] = readdirSync("src", { recursive: true, encoding: "utf8" })
+  .filter((path) => path.endsWith(".ts"))
+  .map((path) => `src/${path}`);
 
 describe("the floors of the sources", () => {
-  const files = readdirSync("src", { recursive: true, encoding: "utf8" })
-    .filter((path) => path.endsWith(".ts"))
-    .map((path) => `src/${path}`);
-
   it.each(files)("hold in %s", (file) => {
     expect(violations(file, readFileSync(file, "utf8"))).toEqual([]);
+  });
+
+  it("lead round in no circle", () => {
+    expect(circles(new Map(files.map((file) => [file, readFileSync(file, "utf8")])))).toEqual([]);
+  });
+
+  it("have no two files whose names differ by the order of words", () => {
+    const named = files.filter((file) => !/\/(index|words)\.ts$/.test(file));
+    expect(twinNames(named)).toEqual([]);
+  });
+
+  it("have no room of more than 25 files", () => {
+    const folders = files.map((file) => file.slice(0, file.lastIndexOf("/")));
+    const crowded = [...new Set(folders)].filter(
+      (folder) => folders.filter((each) => each === folder).length > 25,
+    );
+    expect(crowded).toEqual([]);
+  });
+});
+
+describe("circles", () => {
+  it("finds a way back, through types too", () => {
+    const texts = new Map([
+      ["src/a.ts", 'import type { B } from "./b.js";'],
+      ["src/b.ts", 'export { c } from "./c.js";'],
+      ["src/c.ts", 'type A = import("./a.js").A;'],
+      ["src/d.ts", 'import { A } from "./a.js";'],
+    ]);
+    expect(circles(texts)).toEqual([["src/a.ts", "src/b.ts", "src/c.ts", "src/a.ts"]]);
+  });
+});
+
+describe("twinNames", () => {
+  it("pairs names by their words", () => {
+    const twins = ["src/a/check-drawn.ts", "src/b/drawn-checks.ts"];
+    expect(twinNames([...twins, "src/a/drawn.ts"])).toEqual([twins]);
   });
 });
 
@@ -22,11 +58,7 @@ describe("violations", () => {
     ["types for schemas", "src/schema/plan.ts", 'import type { Plan } from "../mapping/index.js";'],
     ["low values for schemas", "src/schema/face.ts", 'import { mm } from "../units/index.js";'],
     ["names of the root", "src/index.ts", 'export { mm } from "./units/index.js";'],
-    [
-      "anything for the program",
-      "src/cli/main.ts",
-      'import "node:fs"; import "../schema/index.js";',
-    ],
+    ["an earlier room", "src/mapping/plan/a.ts", 'import "../marks/b.js";'],
   ])("accepts %s", (_, file, text) => {
     expect(violations(file, text)).toEqual([]);
   });
@@ -73,6 +105,8 @@ describe("violations", () => {
     ],
     ["a folder of no floor", "src/new/a.ts", 'import "../units/index.js";', "new has no floor"],
     ["export *", "src/units/index.ts", 'export * from "./scale.js";', "hides the names"],
+    ["a later room", "src/mapping/marks/a.ts", 'import "../plan/b.js";', "plan, a later room"],
+    ["a file outside of rooms", "src/mapping/marks/a.ts", 'import "../b.js";', "is no room of"],
     ["a room without a topic", "src/units/helpers.ts", "", "helpers names no topic"],
   ])("refuses %s", (_, file, text, message) => {
     expect(violations(file, text)).toEqual([expect.stringContaining(message)]);

@@ -14,9 +14,17 @@ const floors: ReadonlyMap<string, number> = new Map([
   ["capture", 5],
   ["drawing", 6],
   ["grading", 6],
-  ["cohort", 6],
   ["schema", 7],
-  ["cli", 8],
+]);
+
+/** Rooms of a floor's crowded folders: a room imports only itself and rooms that stand before it. */
+const rooms: ReadonlyMap<string, readonly string[]> = new Map([
+  ["units", ["quantities", "uncertainty", "decisions"]],
+  ["geometry", ["lines", "polylines", "curves", "fits"]],
+  ["landmarks", ["face", "skin", "markups"]],
+  ["symmetry", ["midline", "mirroring", "frame", "comparison"]],
+  ["mapping", ["choices", "marks", "plan", "drawn", "weighing", "record"]],
+  ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);
 
 /** Above this floor the schemas know types only: they describe data and compute nothing. */
@@ -41,7 +49,7 @@ interface Import {
 
 /** What a source file does against the rules of the house; `file` is its path from the root. */
 export function violations(file: string, text: string): readonly string[] {
-  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const source = parse(file, text);
   const names = file.replace(/\.ts$/, "").split("/");
   return [
     ...names.filter((name) => roomsWithoutTopic.test(name)).map((name) => `${name} names no topic`),
@@ -55,19 +63,21 @@ export function violations(file: string, text: string): readonly string[] {
 function violationOf(file: string, { specifier, typeOnly }: Import): string | undefined {
   const folder = folderOf(file);
   if (!specifier.startsWith(".")) return packageViolation(folder, specifier);
-  const target = posix.join(posix.dirname(file), specifier);
+  const target = targetOf(file, specifier);
   const from = folderOf(target);
   if (!target.endsWith(".js")) return `${specifier} lacks the ending .js`;
   if (from === undefined) return `${specifier} is outside of the folders`;
   if (from === folder) {
-    return target === `src/${folder}/index.js` ? "a folder imports its own index" : undefined;
+    return target === `src/${folder}/index.js`
+      ? "a folder imports its own index"
+      : roomViolation(file, target);
   }
   if (target !== `src/${from}/index.js`) return `${specifier} goes past the index of ${from}`;
   return floorViolation(folder, from, typeOnly);
 }
 
 function packageViolation(folder: string | undefined, specifier: string): string | undefined {
-  if (folder === "cli" || homeOfPackage.get(specifier) === folder) return undefined;
+  if (homeOfPackage.get(specifier) === folder) return undefined;
   return `${folder ?? "the root"} imports ${specifier}`;
 }
 
@@ -79,7 +89,7 @@ function floorViolation(
   const below = floors.get(from);
   if (below === undefined) return `${from} has no floor`;
   if (folder === undefined) {
-    return from === "schema" || from === "cli" ? `the root imports ${from}` : undefined;
+    return from === "schema" ? "the root imports schema" : undefined;
   }
   const own = floors.get(folder);
   if (own === undefined) return `${folder} has no floor`;
@@ -87,6 +97,65 @@ function floorViolation(
   return folder === "schema" && below > HIGHEST_FLOOR_OF_SCHEMA_VALUES && !typeOnly
     ? `schema imports more than types from ${from}`
     : undefined;
+}
+
+function roomViolation(file: string, target: string): string | undefined {
+  const [folder, room] = placeOf(file);
+  const order = rooms.get(folder);
+  if (order === undefined || room === undefined) return undefined;
+  const [, next] = placeOf(target);
+  const [own, other] = [order.indexOf(room), order.indexOf(next ?? "")];
+  if (own < 0) return `${room} is no room of ${folder}`;
+  if (other < 0) return `${next ?? "the folder"} is no room of ${folder}`;
+  return other > own ? `${room} imports ${order[other]}, a later room` : undefined;
+}
+
+/** Folder and room of a file of the sources; no room for a folder's own index. */
+function placeOf(file: string): readonly [folder: string, room: string | undefined] {
+  const [, folder = "", ...rest] = file.split("/");
+  return [folder, rest.length > 1 ? rest[0] : undefined];
+}
+
+/** Imports between files that lead back to where they began, each as the files on the way. */
+export function circles(texts: ReadonlyMap<string, string>): readonly (readonly string[])[] {
+  const state = new Map<string, "open" | "done">();
+  const found: (readonly string[])[] = [];
+  const visit = (file: string, way: readonly string[]): void => {
+    if (state.get(file) === "open") found.push([...way.slice(way.indexOf(file)), file]);
+    if (state.has(file)) return;
+    state.set(file, "open");
+    for (const { specifier } of importsOf(parse(file, texts.get(file) ?? ""))) {
+      if (specifier.startsWith(".")) {
+        visit(targetOf(file, specifier).replace(/\.js$/, ".ts"), [...way, file]);
+      }
+    }
+    state.set(file, "done");
+  };
+  for (const file of texts.keys()) visit(file, []);
+  return found;
+}
+
+/** Names of files that differ only by the order of their words or by a plural, in groups. */
+export function twinNames(files: readonly string[]): readonly (readonly string[])[] {
+  const words = files.map((file) => wordsOf(posix.basename(file, ".ts")));
+  const groups = new Set(words.filter((one, index) => words.indexOf(one) !== index));
+  return [...groups].map((group) => files.filter((_, index) => words[index] === group));
+}
+
+function wordsOf(name: string): string {
+  return name
+    .split("-")
+    .map((word) => word.replace(/s$/, ""))
+    .sort()
+    .join(" ");
+}
+
+function targetOf(file: string, specifier: string): string {
+  return posix.join(posix.dirname(file), specifier);
+}
+
+function parse(file: string, text: string): ts.SourceFile {
+  return ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
 }
 
 /** The folder of a file of the sources; none for the root's own index. */

@@ -1,0 +1,52 @@
+import {
+  type FlatPoint,
+  flatPoint,
+  type Point,
+  type Polyline,
+  type Side,
+} from "../../units/index.js";
+import type { Spot } from "./box.js";
+
+/** Both sides as a picture shows them from left to right. */
+export const SIDES: readonly Side[] = ["right", "left"];
+
+/** How the face space lies in a picture. */
+export interface View {
+  readonly place: (point: Point<"mm">) => Spot;
+  /** Picture units to a millimetre on the face. */
+  readonly millimetre: number;
+  /**
+   * Picture units to one step of letters, strokes and the room around them: a millimetre on the face of
+   * an adult, so that they suit the face's size in the picture even where its scale is wrong.
+   */
+  readonly size: number;
+}
+
+/** The view of a face drawn upright in millimetres: its origin at a spot, y turned downwards. */
+export function uprightView(origin: Spot, size = 1): View {
+  return { place: ([x, y]) => [origin[0] + x, origin[1] - y], millimetre: 1, size };
+}
+
+/**
+ * Distance between the outer eye corners on which letters and strokes are designed, in millimetres:
+ * about the mean of women, 88.39 ± 3.74 (Hong Kong periocular norms, BioMed Res Int 2013:821428).
+ */
+const DESIGN_WIDTH = 88;
+
+/** The step of letters and strokes that suits a face which is so wide between its outer eye corners. */
+export function sizeFor(right: Spot, left: Spot): number {
+  return Math.hypot(left[0] - right[0], left[1] - right[1]) / DESIGN_WIDTH;
+}
+
+/** A polyline as the picture shows it. */
+export function placed(polyline: Polyline<"mm">, view: View): readonly Spot[] {
+  return polyline.map(view.place);
+}
+
+/** The direction, of length 1 in the picture, in which a direction of the face is seen. */
+export function seenDirection([x, y]: readonly [number, number], view: View): Spot {
+  const origin: FlatPoint<"mm"> = flatPoint(0, 0);
+  const [from, to] = [view.place(origin), view.place(flatPoint(x, y))];
+  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  return [(to[0] - from[0]) / size, (to[1] - from[1]) / size];
+}

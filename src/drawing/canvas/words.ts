@@ -1,0 +1,81 @@
+import type { Dot } from "../../landmarks/index.js";
+import { MEASURE_WORDS, type MeasureDeviation } from "../../mapping/index.js";
+import type { ArchConvention, GuideConvention } from "../../proportions/index.js";
+import type { Measured } from "../../units/index.js";
+
+/** Dots in words. */
+export const DOT_WORDS: Readonly<Record<Dot, string>> = {
+  upperStart: "upper start",
+  upperBody: "upper body",
+  upperArch: "upper arch",
+  tailEnd: "tail end",
+  lowerStart: "lower start",
+  lowerBody: "lower body",
+  lowerArch: "lower arch",
+};
+
+/** Conventions in words, as the end of a phrase such as "arch: …". */
+export const CONVENTION_WORDS: Readonly<Record<GuideConvention | ArchConvention, string>> = {
+  "alare-vertical": "above the nose wing",
+  "endocanthion-vertical": "above the inner eye corner",
+  "lateral-limbus-vertical": "above the outer edge of the iris",
+  "alare-through-pupil": "nose wing through pupil",
+  "eye-width-share": "at a share of the eye’s width",
+  "exocanthion-vertical": "above the outer eye corner",
+  "alare-through-lateral-limbus": "nose wing through outer edge of the iris",
+  "alare-through-exocanthion": "nose wing through outer eye corner",
+  natural: "where it grows",
+  "brow-length-share": "at a share of the length by ruler",
+};
+
+/** A length to a tenth of a millimetre, with its unit. */
+export function inMillimetres(value: number): string {
+  return `${decimal(value, 1)} mm`;
+}
+
+/** A change to a tenth of a millimetre, with its sign: "+1.5 mm". */
+export function signedMillimetres(value: number | undefined): string {
+  if (value === undefined) return "not known";
+  const printed = decimal(value, 1);
+  return `${value > 0 && Number(printed) !== 0 ? "+" : ""}${printed} mm`;
+}
+
+/** A reading with its standard uncertainty: "32.4 ± 0.5". */
+export function withUncertainty({ value, u }: Measured, decimals: number): string {
+  return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
+}
+
+/** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
+export function changeWithUncertainty({ value, u }: Measured, decimals = 1): string {
+  const printed = decimal(value, decimals);
+  const sign = value > 0 && Number(printed) !== 0 ? "+" : "";
+  return `${sign}${printed} ± ${decimal(u, decimals)}`;
+}
+
+/** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */
+export function decimal(value: number, decimals: number): string {
+  const printed = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(printed) !== 0 ? `−${printed}` : printed;
+}
+
+/** A measure as the head of a row of figures: its unit where that is no millimetre, its decimals. */
+export function figureWords(measure: MeasureDeviation["measure"]): {
+  readonly text: string;
+  readonly decimals: number;
+} {
+  const { unit, decimals } = FIGURES[measure] ?? { unit: "", decimals: 1 };
+  return { text: `${MEASURE_WORDS[measure]}${unit}`, decimals };
+}
+
+/** Measures that are no lengths. */
+const FIGURES: {
+  readonly [Name in MeasureDeviation["measure"]]?: {
+    readonly unit: string;
+    readonly decimals: number;
+  };
+} = {
+  frontShare: { unit: "", decimals: 2 },
+  frontInclination: { unit: ", degrees", decimals: 1 },
+  browInclination: { unit: ", degrees", decimals: 1 },
+  area: { unit: ", mm²", decimals: 0 },
+};

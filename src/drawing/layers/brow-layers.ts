@@ -1,0 +1,152 @@
+import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../../geometry/index.js";
+import {
+  type Brow,
+  type BrowMarks,
+  type CompleteMarks,
+  type Dot,
+  DOTS,
+} from "../../landmarks/index.js";
+import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
+import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
+import type { Spot } from "../canvas/box.js";
+import {
+  boxOfDot,
+  type Brush,
+  markerAt,
+  pathData,
+  strokeGroup,
+  stretches,
+} from "../canvas/brush.js";
+import type { Layer } from "../canvas/layer.js";
+import { type MarkerShape, MARKERS } from "../canvas/palette.js";
+import { placed } from "../canvas/view.js";
+import { DOT_WORDS, inMillimetres } from "../canvas/words.js";
+
+/** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
+export type BrowRole = "natural" | "planned" | "capture";
+
+/**
+ * A brow by its borders: a closed outline, or the upper border alone where no lower one is known.
+ */
+export function bordersLayer(
+  brow: Brow<"mm">,
+  side: Side,
+  role: Exclude<BrowRole, "planned">,
+  brush: Brush,
+): Layer {
+  const upper = placed(brow.upper, brush.view);
+  const lower = brow.lower === undefined ? [] : placed(brow.lower, brush.view);
+  const closed = lower.length > 0;
+  const outline = [...upper, ...[...lower].reverse()];
+  return {
+    elements: [
+      strokeGroup(
+        role,
+        `${role} ${side}`,
+        [pathData(outline, closed)],
+        brush,
+        fillOf(role, closed, brush),
+      ),
+    ],
+    strokes: stretches(outline),
+  };
+}
+
+/** The planned brow, by its outline. */
+export function plannedBrowLayer(
+  marks: CompleteMarks<"mm">,
+  side: Side,
+  shape: OutlineOptions,
+  brush: Brush,
+): Layer {
+  const path = plannedPath(marks, shape, brush);
+  return {
+    elements: [
+      strokeGroup(
+        "planned",
+        `planned ${side}`,
+        [curveData(path)],
+        brush,
+        fillOf("planned", true, brush),
+      ),
+    ],
+    strokes: stretches(spotsOf(path, LOOSE, brush)),
+  };
+}
+
+/** The outline of a planned brow as the picture shows it, spot by spot. */
+export function plannedSpots(
+  marks: CompleteMarks<"mm">,
+  shape: OutlineOptions,
+  brush: Brush,
+): readonly Spot[] {
+  return spotsOf(plannedPath(marks, shape, brush), CLOSE, brush);
+}
+
+/** How far straight pieces stray from a curve, in steps: where labels avoid it, where it is seen. */
+const LOOSE = 0.2;
+const CLOSE = 0.02;
+
+/** How far an outline in a picture may stray from the true one, in steps: no eye sees that. */
+const SEEN = 0.001;
+
+function plannedPath(
+  marks: CompleteMarks<"mm">,
+  shape: OutlineOptions,
+  { view }: Brush,
+): readonly Cubic<"px">[] {
+  const place = (point: FlatPoint<"mm">): FlatPoint<"px"> => px(view.place(point));
+  return mapPathWithin(outlinePath(outline(marks, shape)), place, px(SEEN * view.size));
+}
+
+function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush): readonly Spot[] {
+  return flatten(path, px(strays * view.size)).map(([x, y]): Spot => [x, y]);
+}
+
+/** Half of a dot's width, in steps. */
+const DOT_RADIUS = 0.8;
+
+/** The dots that an artist draws: above the body only a reading begins. */
+const DRAWN_DOTS: readonly Dot[] = DOTS.filter((dot) => dot !== "upperBody");
+
+/** The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow. */
+export function dotsLayer(marks: BrowMarks<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
+  const { view, palette } = brush;
+  const known = DRAWN_DOTS.flatMap((dot) => {
+    const at = marks[dot];
+    return at === undefined ? [] : [{ dot, at, spot: view.place(at) }];
+  });
+  return {
+    elements: known.map(({ dot, at, spot }) =>
+      markerAt(
+        spot,
+        {
+          shape: shapeOf(dot),
+          colour: palette.strokes[role],
+          radius: DOT_RADIUS,
+          hollow: dot.startsWith("lower"),
+        },
+        brush,
+        `${side} ${DOT_WORDS[dot]}: ${whereabouts(at)}`,
+        { class: "dot", "data-side": side, "data-dot": dot },
+      ),
+    ),
+    closed: known.map(({ spot }) => boxOfDot(spot, 1.5 * DOT_RADIUS * view.size)),
+  };
+}
+
+function shapeOf(dot: Dot): MarkerShape {
+  if (dot.endsWith("Start")) return MARKERS.start;
+  if (dot.endsWith("Body")) return MARKERS.body;
+  return dot === "tailEnd" ? MARKERS.tail : MARKERS.arch;
+}
+
+function whereabouts([x, y]: Point<"mm">): string {
+  const level = y < 0 ? "below" : "above";
+  return `${inMillimetres(Math.abs(x))} from the midline, ${inMillimetres(Math.abs(y))} ${level} the inner eye corners`;
+}
+
+/** On a photo the hair itself is to be seen. */
+function fillOf(role: BrowRole, closed: boolean, brush: Brush): string {
+  return closed && !brush.onPhoto ? brush.palette.strokes[role] : "none";
+}

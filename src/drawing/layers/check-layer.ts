@@ -1,0 +1,120 @@
+import type { DotDeviation, DrawnCheck, MarkPlan } from "../../mapping/index.js";
+import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
+import type { Spot } from "../canvas/box.js";
+import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
+import { type Layer, stacked } from "../canvas/layer.js";
+import { MARKERS } from "../canvas/palette.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { DOT_WORDS } from "../canvas/words.js";
+
+/** Half of a drawn dot's mark, in steps. */
+const RADIUS = 1;
+/** Room that the planned dot at an arrow's tip takes, in steps. */
+const TIP_ROOM = 1.1;
+
+/** What is to be corrected, with its number: "C1". */
+export interface CorrectionEntry {
+  readonly key: string;
+  readonly text: string;
+}
+
+/**
+ * Corrections of a check in their order: dots, then measures of sides on which no dot says as much
+ * already.
+ */
+export function correctionEntries({ dots, measures }: DrawnCheck): readonly CorrectionEntry[] {
+  const corrected = dots.filter(({ correction }) => correction !== undefined);
+  const told = measures.filter(({ side }) =>
+    side === undefined
+      ? corrected.length === 0
+      : corrected.every((deviation) => deviation.side !== side),
+  );
+  return [...dots, ...told]
+    .flatMap(({ correction }) => (correction === undefined ? [] : [correction]))
+    .map((text, index) => ({ key: `C${index + 1}`, text }));
+}
+
+/** Whether an axis of a dot is neither within tolerance nor outside. */
+export function isUndecided({ outward, up }: DotDeviation): boolean {
+  return [outward, up].some(({ decision }) => decision?.outcome === "undecided");
+}
+
+/**
+ * The dots that were drawn: each as a saltire, with an arrow to its plan and the number of its
+ * correction where it is outside, and a question mark where nobody knows yet.
+ */
+export function checkLayer(plan: MarkPlan, { dots }: DrawnCheck, brush: Brush): Layer {
+  let corrections = 0;
+  return stacked(
+    dots.map((deviation): Layer => {
+      if (deviation.correction !== undefined) corrections += 1;
+      const key =
+        deviation.correction === undefined
+          ? isUndecided(deviation)
+            ? "?"
+            : undefined
+          : `C${corrections}`;
+      return drawnDot(plan, deviation, key, brush);
+    }),
+  );
+}
+
+function drawnDot(
+  { marks }: MarkPlan,
+  { side, dot, outward, up, correction }: DotDeviation,
+  key: string | undefined,
+  brush: Brush,
+): Layer {
+  const { view, palette } = brush;
+  const planned = marks[side][dot];
+  const place = placeOnSide(planned, side);
+  const drawn = pointOnSide(
+    {
+      distance: place.distance + outward.difference.value,
+      height: place.height + up.difference.value,
+    },
+    side,
+  );
+  const [from, to] = [view.place(drawn), view.place(planned)];
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const away: Spot =
+    length === 0 ? [0, 1] : [(from[0] - to[0]) / length, (from[1] - to[1]) / length];
+  const size = TYPE_SIZES.legend * view.size;
+  return {
+    elements: [
+      ...(correction === undefined
+        ? []
+        : [
+            strokeGroup(
+              "correction",
+              `correction ${side}`,
+              arrowData(from, to, TIP_ROOM * view.size, view.size),
+              brush,
+            ),
+          ]),
+      markerAt(
+        from,
+        { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },
+        brush,
+        `${side} ${DOT_WORDS[dot]} as drawn${correction === undefined ? "" : `: ${correction}`}`,
+        { class: "drawn", "data-side": side, "data-dot": dot },
+      ),
+    ],
+    labels:
+      key === undefined
+        ? []
+        : [
+            {
+              text: key,
+              at: from,
+              towards: [away, [away[1], -away[0]], [-away[1], away[0]]],
+              size,
+              gap: (RADIUS + 0.5) * view.size,
+              weight: "bold",
+              colour: palette.ink,
+            },
+          ],
+    closed: [boxOfDot(from, RADIUS * view.size)],
+    strokes: [{ from, to }],
+  };
+}

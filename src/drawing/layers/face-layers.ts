@@ -1,0 +1,212 @@
+import { distance } from "../../geometry/index.js";
+import type { Face, FaceSide, LandmarkName, MidlineLandmarks } from "../../landmarks/index.js";
+import { flatPoint, type Point, type Side } from "../../units/index.js";
+import { type Box, isWithin, type Spot } from "../canvas/box.js";
+import {
+  boxOfDot,
+  type Brush,
+  markerAt,
+  pathData,
+  strokeGroup,
+  stretches,
+} from "../canvas/brush.js";
+import type { Layer } from "../canvas/layer.js";
+import { MARKERS } from "../canvas/palette.js";
+import { element, type SvgElement } from "../canvas/svg.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { placed, seenDirection, SIDES } from "../canvas/view.js";
+
+/** Half of a landmark's cross, in steps. */
+const CROSS_RADIUS = 1.1;
+
+/** Single landmarks in words, for the titles of their crosses. */
+const LANDMARK_WORDS: Readonly<
+  Record<Exclude<LandmarkName, "upperLid" | "lowerLid" | "brow">, string>
+> = {
+  endocanthion: "inner eye corner (endocanthion)",
+  exocanthion: "outer eye corner (exocanthion)",
+  pupil: "pupil",
+  limbusMedial: "inner edge of the iris",
+  limbusLateral: "outer edge of the iris",
+  alare: "nose wing (alare)",
+  cheilion: "mouth corner (cheilion)",
+  glabella: "between the brows (glabella)",
+  sellion: "root of the nose (sellion)",
+  pronasale: "tip of the nose (pronasale)",
+  subnasale: "base of the nose (subnasale)",
+  labialeSuperius: "upper lip (labiale superius)",
+  stomion: "middle of the mouth (stomion)",
+  stomionSuperius: "upper lip's margin (stomion superius)",
+  stomionInferius: "lower lip's margin (stomion inferius)",
+  menton: "chin (menton)",
+};
+
+/** The landmarks of each side that are drawn. */
+const SHOWN = ["endocanthion", "exocanthion", "alare", "cheilion"] as const;
+
+type LandmarkWord = keyof typeof LANDMARK_WORDS;
+
+/**
+ * Landmarks inside a box as crosses, those that a source only approximates as rings. Pupil and limbus
+ * are left out: a drawn eye shows them, and on a photo they are not to be hidden.
+ */
+export function landmarksLayer(face: Face<"mm">, box: Box, brush: Brush): Layer {
+  const approximated = new Set(face.standIns?.map(({ landmark }) => landmark));
+  const onSides = SIDES.flatMap((side) =>
+    SHOWN.map((name) => ({ name, side, at: face[side][name] })),
+  );
+  const names = Object.keys(face.midline) as (keyof MidlineLandmarks<"mm">)[];
+  const onMidline = names.map((name) => ({ name, side: undefined, at: face.midline[name] }));
+  const crosses = [...onSides, ...onMidline].flatMap(({ name, side, at }) => {
+    if (at === undefined) return [];
+    const room = boxOfDot(brush.view.place(at), CROSS_RADIUS * brush.view.size);
+    return isWithin(room, box) ? [{ name, side, at, room }] : [];
+  });
+  return {
+    elements: [
+      element(
+        "g",
+        { class: "landmarks" },
+        crosses.map((cross) =>
+          landmarkCross({ ...cross, standIn: approximated.has(cross.name) }, brush),
+        ),
+      ),
+    ],
+    closed: crosses.map(({ room }) => room),
+  };
+}
+
+function landmarkCross(
+  cross: {
+    readonly name: LandmarkWord;
+    readonly side: Side | undefined;
+    readonly at: Point<"mm">;
+    readonly standIn: boolean;
+  },
+  brush: Brush,
+): SvgElement {
+  const { name, side, at, standIn } = cross;
+  const title = [
+    ...(side === undefined ? [] : [side]),
+    `${LANDMARK_WORDS[name]}${standIn ? ", approximated" : ""}`,
+  ].join(" ");
+  return markerAt(
+    brush.view.place(at),
+    {
+      shape: standIn ? "circle" : MARKERS.landmark,
+      colour: brush.palette.strokes.landmark,
+      radius: standIn ? 0.7 * CROSS_RADIUS : CROSS_RADIUS,
+      hollow: standIn,
+    },
+    brush,
+    title,
+    {
+      class: "landmark",
+      "data-landmark": name,
+      ...(side === undefined ? {} : { "data-side": side }),
+    },
+  );
+}
+
+/** The midline between two heights of the face, named at its lower end where there is a name. */
+export function midlineLayer(
+  { top, bottom, name }: { readonly top: number; readonly bottom: number; readonly name?: string },
+  brush: Brush,
+): Layer {
+  const { view, palette } = brush;
+  const line = placed([flatPoint(0, top), flatPoint(0, bottom)], view);
+  const label = {
+    at: line[1] as Spot,
+    towards: [seenDirection([0, -1], view), seenDirection([1, 0], view)],
+    size: TYPE_SIZES.label * view.size,
+    gap: 0.9 * view.size,
+    colour: palette.ink,
+  };
+  return {
+    elements: [strokeGroup("midline", "midline", [pathData(line)], brush)],
+    labels: name === undefined ? [] : [{ ...label, text: name }],
+    strokes: stretches(line),
+  };
+}
+
+/** One eye in outline, where no photo shows it: lids, and as much of the iris as they leave open. */
+export function eyeLayer(
+  side: Required<Pick<FaceSide<"mm">, "endocanthion" | "exocanthion">> & FaceSide<"mm">,
+  brush: Brush,
+): Layer {
+  if (brush.onPhoto) return { elements: [] };
+  const { upperLid, lowerLid, pupil, limbusMedial, limbusLateral } = side;
+  const lids = [upperLid, lowerLid].flatMap((lid) =>
+    lid === undefined ? [] : [placed(lid, brush.view)],
+  );
+  const radius =
+    limbusMedial === undefined || limbusLateral === undefined
+      ? undefined
+      : distance(limbusMedial, limbusLateral) / 2;
+  const open = (point: Point<"mm">): boolean =>
+    upperLid === undefined ||
+    lowerLid === undefined ||
+    isInside(point, [...upperLid, ...[...lowerLid].reverse()]);
+  const iris =
+    pupil === undefined || radius === undefined
+      ? []
+      : runs(circle(pupil, radius), open).map((run) => placed(run, brush.view));
+  return {
+    elements: [
+      strokeGroup(
+        "landmark",
+        "eye",
+        [...lids, ...iris].map((spots) => pathData(spots)),
+        brush,
+      ),
+      ...(pupil === undefined || !open(pupil)
+        ? []
+        : [
+            markerAt(
+              brush.view.place(pupil),
+              { shape: "circle", colour: brush.palette.strokes.landmark, radius: 0.6 },
+              brush,
+              LANDMARK_WORDS.pupil,
+            ),
+          ]),
+    ],
+    strokes: lids.flatMap(stretches),
+  };
+}
+
+/** Steps round an iris: each is well under a line's width. */
+const IRIS_STEPS = 64;
+
+function circle(centre: Point<"mm">, radius: number): readonly Point<"mm">[] {
+  return Array.from({ length: IRIS_STEPS + 1 }, (_, index) => {
+    const angle = (2 * Math.PI * index) / IRIS_STEPS;
+    return flatPoint(centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle));
+  });
+}
+
+/** The unbroken runs of points that pass a test; single points draw nothing and drop out. */
+function runs(
+  points: readonly Point<"mm">[],
+  passes: (point: Point<"mm">) => boolean,
+): readonly (readonly Point<"mm">[])[] {
+  const found: Point<"mm">[][] = [[]];
+  for (const point of points) {
+    if (passes(point)) found[found.length - 1]?.push(point);
+    else found.push([]);
+  }
+  return found.filter((run) => run.length > 1);
+}
+
+/** Whether a ray from the point leaves the polygon an odd number of times. */
+function isInside([x, y]: Point<"mm">, polygon: readonly Point<"mm">[]): boolean {
+  let inside = false;
+  let previous = polygon[polygon.length - 1] as Point<"mm">;
+  for (const corner of polygon) {
+    const crosses = corner[1] > y !== previous[1] > y;
+    const at =
+      previous[0] + ((y - previous[1]) / (corner[1] - previous[1])) * (corner[0] - previous[0]);
+    if (crosses && x < at) inside = !inside;
+    previous = corner;
+  }
+  return inside;
+}

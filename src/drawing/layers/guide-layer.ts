@@ -1,0 +1,95 @@
+import { distanceAlongLine, type Line } from "../../geometry/index.js";
+import type { MarkPlan } from "../../mapping/index.js";
+import { flatPoint, type Point, type Side } from "../../units/index.js";
+import type { Spot } from "../canvas/box.js";
+import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
+import { type EyeRoom, passage } from "./eye-room.js";
+import { guidePath } from "./guide-path.js";
+import { type Layer, stacked } from "../canvas/layer.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { seenDirection } from "../canvas/view.js";
+
+/** How far a guide rises above its dot, in steps: past the rulers. */
+const RISE = 10.5;
+
+/** Shorter pieces of a guide would only be specks, in millimetres. */
+const SHORTEST = 1;
+
+/** The planned dot on the upper border that belongs to each mark. */
+const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as const;
+
+/**
+ * The guides of one side: each from the landmark it rises from to a little above its dot, with a gap
+ * where it would cross the eye. An arch that no guide placed gets a short stroke of its own.
+ */
+export function guidesLayer(
+  { face, skin, ...plan }: MarkPlan,
+  side: Side,
+  eye: EyeRoom,
+  brush: Brush,
+): Layer {
+  const marks = plan.marks[side];
+  const { view, palette } = brush;
+  const outward: Spot = seenDirection([side === "left" ? 1 : -1, 0], view);
+  const up = seenDirection([0, 1], view);
+  const inward: Spot = [-outward[0], -outward[1]];
+  const towards = {
+    start: [up, sum(up, inward), inward],
+    arch: [up, sum(up, inward), sum(up, outward)],
+    tail: [up, sum(up, outward), outward],
+  };
+  const rise = (RISE * view.size) / view.millimetre;
+  const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
+    const dot = marks[DOT_OF[mark]];
+    const guide = plan.guides[side].find((candidate) => candidate.mark === mark);
+    const lines =
+      guide === undefined
+        ? [[dot, flatPoint<"mm">(dot[0], dot[1] + rise)]]
+        : guideStretches(guide.line, dot, rise, eye).map(guidePath(guide, face[side], dot, skin));
+    const spots = lines.map((points) => points.map(view.place));
+    const top = spots.at(-1)?.at(-1) as Spot;
+    return {
+      elements: [
+        strokeGroup(
+          mark,
+          `guide ${mark} ${side}`,
+          spots.map((line) => pathData(line)),
+          brush,
+        ),
+      ],
+      labels: [
+        {
+          text: mark,
+          at: top,
+          towards: towards[mark],
+          size: TYPE_SIZES.label * view.size,
+          gap: 0.9 * view.size,
+          weight: "bold",
+          colour: palette.strokes[mark],
+        },
+      ],
+      strokes: spots.flatMap(stretches),
+    };
+  });
+  return stacked(layers);
+}
+
+/** The parts of a guide that are drawn, up to so much above its dot, as distances along it. */
+export function guideStretches(
+  line: Line<"mm">,
+  dot: Point<"mm">,
+  rise: number,
+  eye: EyeRoom,
+): readonly (readonly [from: number, to: number])[] {
+  const end = distanceAlongLine(dot, line) + rise;
+  const [enters, leaves] = passage(line, eye) ?? [end, end];
+  const parts = [
+    [0, Math.min(enters, end)],
+    [Math.max(leaves, 0), end],
+  ] as const;
+  return parts.filter(([from, to]) => to - from > SHORTEST);
+}
+
+function sum(one: Spot, other: Spot): Spot {
+  return [one[0] + other[0], one[1] + other[1]];
+}

@@ -1,0 +1,73 @@
+import type { MarkPlan } from "../../mapping/index.js";
+import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
+import { type Layer, stacked } from "../canvas/layer.js";
+import { MARKERS } from "../canvas/palette.js";
+import { element } from "../canvas/svg.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { seenDirection } from "../canvas/view.js";
+import { DOT_WORDS } from "../canvas/words.js";
+
+/** Radius of the ring about a pinned dot, in steps: clear of the dot itself. */
+const RING = 1.9;
+
+/** A pinned dot with what a legend says of it. */
+export interface PinEntry {
+  /** As it is written beside the dot: "P1". */
+  readonly key: string;
+  /** Who fixed it, and why. */
+  readonly text: string;
+}
+
+/** The pins of a plan in their order. */
+export function pinEntries({ reasons }: Pick<MarkPlan, "reasons">): readonly PinEntry[] {
+  return reasons
+    .filter(({ code }) => code === "pinned")
+    .map(({ text }, index) => ({ key: `P${index + 1}`, text }));
+}
+
+/** A ring about every dot that an artist has fixed, with the number of its pin. */
+export function pinsLayer(plan: MarkPlan, brush: Brush): Layer {
+  const { view, palette, onPhoto } = brush;
+  const entries = pinEntries(plan);
+  return stacked(
+    plan.choices.pins.map(({ side, dot }, index): Layer => {
+      const [cx, cy] = view.place(plan.marks[side][dot]);
+      const { key = "", text = "" } = entries[index] ?? {};
+      const ring = { cx, cy, r: RING * view.size, fill: "none" };
+      const width = 0.4 * view.size;
+      const down = seenDirection([0, dot.startsWith("lower") ? -1 : 1], view);
+      return {
+        elements: [
+          element("g", { class: "pin", "data-side": side, "data-dot": dot }, [
+            element("title", {}, [`${key}, ${side} ${DOT_WORDS[dot]}: ${text}`]),
+            onPhoto
+              ? element("circle", { ...ring, stroke: palette.paper, "stroke-width": 2.2 * width })
+              : undefined,
+            element("circle", { ...ring, stroke: palette.ink, "stroke-width": width }),
+            // Above the body a dot is drawn only where it is pinned.
+            dot === "upperBody"
+              ? markerAt(
+                  [cx, cy],
+                  { shape: MARKERS.body, colour: palette.strokes.planned, radius: 0.8 },
+                  brush,
+                  `${side} ${DOT_WORDS[dot]}`,
+                )
+              : undefined,
+          ]),
+        ],
+        labels: [
+          {
+            text: key,
+            at: [cx, cy],
+            towards: [down, [1, 0], [-1, 0]],
+            size: TYPE_SIZES.legend * view.size,
+            gap: (RING + 0.5) * view.size,
+            weight: "bold",
+            colour: palette.ink,
+          },
+        ],
+        closed: [boxOfDot([cx, cy], (RING + 0.2) * view.size)],
+      };
+    }),
+  );
+}

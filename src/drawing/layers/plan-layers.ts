@@ -1,0 +1,86 @@
+import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
+import { type Box, boxAround } from "../canvas/box.js";
+import type { Brush } from "../canvas/brush.js";
+import { checkLayer } from "./check-layer.js";
+import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
+import { eyeRoom, roomOutline } from "./eye-room.js";
+import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
+import { guidesLayer } from "./guide-layer.js";
+import type { Layer } from "../canvas/layer.js";
+import { lengthsLayer } from "./lengths-layer.js";
+import { overlapLayer } from "./overlap-layer.js";
+import { pinsLayer } from "./pins-layer.js";
+import { SIDES } from "../canvas/view.js";
+
+/** What a picture of a plan may show besides the plan. */
+export interface AlsoShown {
+  /** Whether hair outside the plan and skin inside it are hatched, and their areas said. Default: no. */
+  readonly overlap?: boolean;
+  /** The check of what was drawn: its dots, and what is to be corrected. */
+  readonly check?: DrawnCheck;
+}
+
+/**
+ * Everything that a picture of a plan shows inside a box, from the eyes up to the dots; `beneathDots`
+ * is what else it shows, and what may be hidden by a dot.
+ */
+export function planLayers(
+  plan: BrowPlan,
+  box: Box,
+  brush: Brush,
+  { overlap = false, check }: AlsoShown = {},
+  beneathDots: readonly Layer[] = [],
+): readonly Layer[] {
+  const { face, marks, measures, choices } = plan;
+  const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
+  const highest = Math.max(...SIDES.map((side) => marks[side].upperArch[1]));
+  const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
+  const rise = (MIDLINE_RISE * brush.view.size) / brush.view.millimetre;
+  return [
+    ...SIDES.map((side) => eyeLayer(face[side], brush)),
+    {
+      elements: [],
+      closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
+    },
+    midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
+    ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
+    ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
+    ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
+    ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
+    landmarksLayer(face, box, brush),
+    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, choices.shape, brush)),
+    ...beneathDots,
+    ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
+    pinsLayer(plan, brush),
+    ...(check === undefined ? [] : [checkLayer(plan, check, brush)]),
+  ];
+}
+
+/** How far the midline rises above the higher arch, in steps. */
+const MIDLINE_RISE = 10.5;
+
+/** Room about the brows, eyes and nose, in steps. */
+const MARGIN = { top: 28, side: 15, bottom: 9 };
+
+/** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
+export function faceBox({ face, marks }: BrowPlan, { view }: Brush): Box {
+  const box = boxAround(
+    SIDES.flatMap((side) => {
+      const { endocanthion, exocanthion, alare, brow } = face[side];
+      const points = [
+        endocanthion,
+        exocanthion,
+        alare,
+        ...brow.upper,
+        ...Object.values(marks[side]),
+      ];
+      return points.map(view.place);
+    }),
+  );
+  return {
+    x: box.x - MARGIN.side * view.size,
+    y: box.y - MARGIN.top * view.size,
+    width: box.width + 2 * MARGIN.side * view.size,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * view.size,
+  };
+}

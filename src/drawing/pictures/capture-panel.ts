@@ -1,0 +1,204 @@
+import { transform } from "../../geometry/index.js";
+import { type BrowMarks, type FaceWith, mapFace } from "../../landmarks/index.js";
+import { naturalMarks } from "../../proportions/index.js";
+import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
+import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
+import { type Box, boxAround, type Spot } from "../canvas/box.js";
+import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
+import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
+import { compose, type Composition, headingIn, sideHeadings } from "../canvas/compose.js";
+import { eyeRoom, roomOutline } from "../layers/eye-room.js";
+import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
+import type { ColouredLabel, Layer } from "../canvas/layer.js";
+import type { Palette } from "../canvas/palette.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { placed, SIDES, uprightView } from "../canvas/view.js";
+import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+
+/** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
+export interface NamedCapture {
+  readonly name: string;
+  readonly face: FaceWith<"mm", "endocanthion" | "exocanthion" | "brow">;
+}
+
+/** A capture laid over the first one, by landmarks that do not move. */
+export interface LaidCapture extends NamedCapture {
+  readonly marks: Sides<BrowMarks<"mm">>;
+  /** Against the first capture; the first itself has none. */
+  readonly change?: CaptureComparison;
+}
+
+/** Lays every capture over the first. */
+export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCapture[]]): readonly [
+  LaidCapture,
+  ...LaidCapture[],
+] {
+  const marked = marksOf(first);
+  const laid = others.map((capture): LaidCapture => {
+    const marks = marksOf(capture);
+    const change = compareCaptures({ face: first.face, marks: marked }, { ...capture, marks });
+    const onFirst = (point: Point<"mm">): Point<"mm"> =>
+      transform(point, change.registration.similarity);
+    const face = mapFace(capture.face, onFirst) as NamedCapture["face"];
+    return {
+      name: capture.name,
+      face,
+      marks: eachSide((side) => moved(marks[side], onFirst)),
+      change,
+    };
+  });
+  return [{ ...first, marks: marked }, ...laid];
+}
+
+function marksOf({ face }: NamedCapture): Sides<BrowMarks<"mm">> {
+  return eachSide((side) => naturalMarks(face[side].brow).marks);
+}
+
+function moved(marks: BrowMarks<"mm">, map: (point: Point<"mm">) => Point<"mm">): BrowMarks<"mm"> {
+  const dots = Object.entries(marks) as [keyof BrowMarks<"mm">, Point<"mm">][];
+  return Object.fromEntries(dots.map(([dot, at]) => [dot, map(at)]));
+}
+
+/** Room about the brows and eyes, in steps. */
+const MARGIN = { top: 22, bottom: 5, side: 20 };
+
+/** The box about the face's origin that holds the brows and eyes of all captures. */
+export function captureExtent(captures: readonly NamedCapture[], size: number): Box {
+  const spots = captures.flatMap(({ face }) =>
+    SIDES.flatMap((side) => {
+      const { brow } = face[side];
+      const points = [...roomOutline(eyeRoom(face[side])), ...brow.upper, ...(brow.lower ?? [])];
+      return placed(points, uprightView([0, 0]));
+    }),
+  );
+  const box = boxAround(spots);
+  const half = Math.max(-box.x, box.x + box.width) + MARGIN.side * size;
+  return {
+    x: -half,
+    y: box.y - MARGIN.top * size,
+    width: 2 * half,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
+  };
+}
+
+/** One capture in its box, over the first one where it is not that itself. */
+export function capturePanel(
+  capture: LaidCapture,
+  first: LaidCapture,
+  {
+    box,
+    extent,
+    size,
+    palette,
+  }: {
+    readonly box: Box;
+    readonly extent: Box;
+    readonly size: number;
+    readonly palette: Palette;
+  },
+): Composition {
+  const { name, face, marks, change } = capture;
+  const origin: Spot = [box.x - extent.x, box.y - extent.y];
+  const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false };
+  const top = -extent.y - (MARGIN.top / 2) * size;
+  const layers: readonly Layer[] = [
+    levelLayer(first.face, extent, brush),
+    midlineLayer({ top, bottom: -extent.y - extent.height + size }, brush),
+    ...SIDES.map((side) => eyeLayer(face[side], brush)),
+    ...(change === undefined
+      ? []
+      : SIDES.map((side) => bordersLayer(first.face[side].brow, side, "natural", brush))),
+    ...SIDES.map((side) => bordersLayer(face[side].brow, side, "capture", brush)),
+    ...SIDES.map((side) => dotsLayer(marks[side], side, "capture", brush)),
+    ...SIDES.map((side) => heightsLayer(capture, side, brush)),
+    ...(change === undefined || change.registration.consistent ? [] : [doubtLayer(box, brush)]),
+  ];
+  const corner = headingIn("left", name, box, brush);
+  const heading: ColouredLabel = {
+    ...corner,
+    at: [box.x + box.width / 2, box.y],
+    towards: [[0, 1]],
+    // As far down as headings in a corner, which stand off it sideways as well.
+    gap: corner.gap * Math.SQRT1_2,
+  };
+  return compose(layers, [...sideHeadings(box, brush), heading], box, brush);
+}
+
+/** The level of the inner eye corners, with a gap at each eye, over which nothing is written. */
+function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Layer {
+  const { right, left } = eachSide((side) => placed(roomOutline(eyeRoom(face[side])), brush.view));
+  const [rightEye, leftEye] = [boxAround(right), boxAround(left)];
+  const room = (MARGIN.side / 2) * brush.view.size;
+  const [from, y] = brush.view.place(flatPoint(extent.x + room, 0));
+  const [to] = brush.view.place(flatPoint(extent.x + extent.width - room, 0));
+  const ends = [
+    [from, rightEye.x],
+    [rightEye.x + rightEye.width, leftEye.x],
+    [leftEye.x + leftEye.width, to],
+  ] as const;
+  const lines = ends.map(([start, end]) => [[start, y] as const, [end, y] as const]);
+  const data = lines.map((line) => pathData(line));
+  return {
+    elements: [strokeGroup("ruler", "level", data, brush)],
+    closed: [rightEye, leftEye],
+    strokes: lines.flatMap(stretches),
+  };
+}
+
+/** Marks whose heights are compared. */
+export const COMPARED = ["upperStart", "upperArch", "tailEnd"] as const;
+
+/** Heights of the first capture's marks, and how those of a later one differ. */
+function heightsLayer({ marks, change }: LaidCapture, side: Side, brush: Brush): Layer {
+  const outward = side === "left" ? 1 : -1;
+  const towards: Readonly<Record<(typeof COMPARED)[number], readonly Spot[]>> = {
+    upperStart: [
+      [0, -1],
+      [-outward, -1],
+      [-outward, 0],
+    ],
+    upperArch: [
+      [0, -1],
+      [outward, -1],
+    ],
+    tailEnd: [
+      [outward, -1],
+      [outward, 0],
+      [0, -1],
+    ],
+  };
+  const labels = COMPARED.flatMap((dot): readonly ColouredLabel[] => {
+    const at = marks[side][dot];
+    if (at === undefined) return [];
+    const shift = change?.displacements[side][dot];
+    if (change !== undefined && shift === undefined) return [];
+    return [
+      {
+        text: shift === undefined ? inMillimetres(at[1]) : changeWithUncertainty(shift.up),
+        at: brush.view.place(at),
+        towards: towards[dot],
+        size: TYPE_SIZES.label * brush.view.size,
+        gap: 1.8 * brush.view.size,
+        colour: brush.palette.ink,
+      },
+    ];
+  });
+  return { elements: [], labels };
+}
+
+/** Says that something else has changed between two captures than the brows. */
+function doubtLayer(box: Box, { view, palette }: Brush): Layer {
+  return {
+    elements: [],
+    labels: [
+      {
+        text: "eye corners and nose do not fit the first capture",
+        at: [box.x, box.y + box.height],
+        towards: [[1, -1]],
+        size: TYPE_SIZES.legend * view.size,
+        gap: 2 * view.size,
+        colour: palette.quiet,
+      },
+    ],
+  };
+}

@@ -1,0 +1,142 @@
+import { GeometryError, type Side } from "../../units/index.js";
+import type { Brush } from "../canvas/brush.js";
+import {
+  captureExtent,
+  capturePanel,
+  COMPARED,
+  type LaidCapture,
+  laidOver,
+  type NamedCapture,
+} from "./capture-panel.js";
+import { legend, type LegendEntry } from "./legend.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { PALETTES } from "../canvas/palette.js";
+import { uprightSize } from "../canvas/plan-view.js";
+import { element, svgSource } from "../canvas/svg.js";
+import { FONT_FAMILY } from "../canvas/text-size.js";
+import { uprightView } from "../canvas/view.js";
+import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+
+/**
+ * Captures of one face one below the other, upright and at the same scale, each laid over the first by
+ * landmarks that do not move: heights of start, arch and tail end in the first, and how far up or down
+ * they lie in the others.
+ *
+ * Coordinates are millimetres on the first face. What moved sideways is seen, and read by
+ * `compareCaptures`.
+ *
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for a theme that is none, and what `naturalMarks` and
+ * `compareCaptures` throw
+ *
+ * @example
+ * ```ts
+ * import { drawCaptures, mm } from "brow-geometry";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   brow: { upper: [mm([sign * 15, 20 + up]), mm([sign * 38, 27 + up]), mm([sign * 57, 18 + up])] },
+ * });
+ * const upright = { right: side(-1, 0), left: side(1, 0), midline: {} };
+ * const lying = { right: side(-1, 1), left: side(1, 1), midline: {} };
+ * drawCaptures([{ name: "upright", face: upright }, { name: "lying", face: lying }]).includes("+1.0"); // → true
+ * ```
+ */
+export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
+  requireLook("drawCaptures", look);
+  const laid = laidOver(requireSome(captures));
+  const { theme = "light", title = "Captures of one face" } = look;
+  const palette = PALETTES[theme];
+  const [first] = laid;
+  const size = uprightSize(first.face);
+  const extent = captureExtent(laid, size);
+  const rows = laid.map((capture, row) => {
+    const box = { ...extent, x: 0, y: row * extent.height };
+    return capturePanel(capture, first, { box, extent, size, palette });
+  });
+  const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
+  const explained = legend(entriesFor(laid), extent.width, brush);
+  const rowsHeight = laid.length * extent.height;
+  const height = rowsHeight + explained.height;
+  return svgSource(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}`,
+        role: "img",
+        "font-family": FONT_FAMILY,
+      },
+      [
+        element("title", {}, [title]),
+        element("desc", {}, [
+          describe(
+            laid,
+            rows.flatMap(({ unplaced }) => unplaced),
+          ),
+        ]),
+        element("rect", { width: extent.width, height, fill: palette.paper }),
+        ...rows.flatMap(({ elements }) => elements),
+        explained.drawnAt(0, rowsHeight),
+      ],
+    ),
+  );
+}
+
+function requireSome(
+  captures: readonly NamedCapture[],
+): readonly [NamedCapture, ...NamedCapture[]] {
+  const [first, ...others] = captures;
+  if (first !== undefined) return [first, ...others];
+  throw new GeometryError("wrong-count", {
+    where: "drawCaptures",
+    field: "captures",
+    value: captures,
+    need: "at least one capture",
+  });
+}
+
+function entriesFor([first, ...others]: readonly [
+  LaidCapture,
+  ...LaidCapture[],
+]): readonly LegendEntry[] {
+  if (others.length === 0) {
+    return [{ text: "level of the inner eye corners; heights above it", role: "ruler" }];
+  }
+  return [
+    { text: "this capture", role: "capture" },
+    { text: `first capture: ${first.name}`, role: "natural" },
+    {
+      text: "level of the inner eye corners; heights of the first capture above it",
+      role: "ruler",
+    },
+    {
+      text: "+ higher, − lower than in the first capture, in mm ± standard uncertainty",
+      role: "landmark",
+      marker: "triangle",
+    },
+  ];
+}
+
+const MARK_WORDS = { upperStart: "start", upperArch: "arch", tailEnd: "tail end" } as const;
+
+function describe(captures: readonly LaidCapture[], unplaced: readonly string[]): string {
+  return [
+    "Brows of one face in several captures; right and left are the client’s own. First the heights above the inner eye corners, then how they differ from those.",
+    ...captures.map(
+      (capture) =>
+        `${capture.name}: right ${describeSide(capture, "right")}; left ${describeSide(capture, "left")}.`,
+    ),
+    ...(unplaced.length === 0 ? [] : [`Not written in the picture: ${unplaced.join("; ")}.`]),
+  ].join(" ");
+}
+
+function describeSide({ marks, change }: LaidCapture, side: Side): string {
+  return COMPARED.flatMap((dot) => {
+    const at = marks[side][dot];
+    const shift = change?.displacements[side][dot];
+    if (change !== undefined) {
+      return shift === undefined ? [] : [`${MARK_WORDS[dot]} ${changeWithUncertainty(shift.up)}`];
+    }
+    return at === undefined ? [] : [`${MARK_WORDS[dot]} ${inMillimetres(at[1])}`];
+  }).join(", ");
+}

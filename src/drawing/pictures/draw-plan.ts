@@ -1,0 +1,141 @@
+import type { BrowPlan } from "../../mapping/index.js";
+import { GeometryError, requirePositive, requireWord } from "../../units/index.js";
+import type { Box } from "../canvas/box.js";
+import type { Brush } from "../canvas/brush.js";
+import { compose, sideHeadings } from "../canvas/compose.js";
+import { describePlan } from "./describe-plan.js";
+import { legend } from "./legend.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { PALETTES } from "../canvas/palette.js";
+import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
+import { planLegend } from "./plan-legend.js";
+import { planView } from "../canvas/plan-view.js";
+import { element, type SvgElement, svgSource } from "../canvas/svg.js";
+import { FONT_FAMILY } from "../canvas/text-size.js";
+
+/** The photo that a plan was made on. */
+export interface PhotoBeneath {
+  /** In pixels of the photo, as the landmarks were read. */
+  readonly width: number;
+  readonly height: number;
+  /** Where the photo is found; left out, the picture is an overlay without it. */
+  readonly href?: string;
+}
+
+/** How {@link drawPlan} draws. */
+export interface PlanDrawing extends Look, AlsoShown {
+  /** Default: none, the face is drawn by itself. Only a plan made on a photo can lie over one. */
+  readonly photo?: PhotoBeneath;
+  /** The whole photo, to lie exactly over it, or the brows' surroundings. Default: the photo where one is given. */
+  readonly view?: "photo" | "face";
+  /** Whether strokes are explained beneath. Default: yes in the view of the face, no in that of the photo. */
+  readonly legend?: boolean;
+}
+
+/**
+ * A plan as an SVG picture: landmarks, midline, guides, the brows as they grow and as they are
+ * planned, with their dots, and front and tail by ruler. Pinned dots carry a ring and a number. Where
+ * asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held against it.
+ *
+ * Coordinates are those of the photo; a plan without one is drawn in millimetres, its y turned down.
+ * The picture has no size of its own and fills the room it is given. Its groups have classes
+ * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a page
+ * can restyle or move them.
+ *
+ * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not
+ * that of a picture, or a theme or view is none, `inconsistent` where a photo is given for a plan that was not made on one
+ *
+ * @example
+ * ```ts
+ * import { drawPlan, mm, planBrows } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 57, 18])] },
+ * });
+ * const plan = planBrows({ right: side(-1), left: side(1), midline: {} });
+ * const svg = drawPlan(plan, { title: "Right & left" });
+ * svg.includes("<title>Right &amp; left</title>"); // → true
+ * drawPlan(plan, { photo: { width: 0, height: 900 } }); // throws GeometryError: photo.width is 0
+ * ```
+ */
+export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
+  requireLook("drawPlan", options);
+  requireWord("drawPlan", "view", options.view, ["photo", "face"]);
+  requirePhoto(plan, options.photo);
+  const { photo, theme = "light" } = options;
+  const shows = options.view ?? (photo === undefined ? "face" : "photo");
+  const brush: Brush = {
+    view: planView(plan),
+    palette: PALETTES[theme],
+    onPhoto: photo !== undefined,
+  };
+  const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
+  const { elements, unplaced } = compose(
+    planLayers(plan, box, brush, options),
+    sideHeadings(box, brush),
+    box,
+    brush,
+  );
+  const explained =
+    (options.legend ?? shows === "face")
+      ? legend(planLegend(plan, options), box.width, brush)
+      : undefined;
+  const height = box.height + (explained?.height ?? 0);
+  return svgSource(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" "),
+        role: "img",
+        "font-family": FONT_FAMILY,
+      },
+      [
+        element("title", {}, [options.title ?? "Brow map"]),
+        element("desc", {}, [describePlan(plan, unplaced, options)]),
+        photo === undefined
+          ? element("rect", { ...box, height, fill: brush.palette.paper })
+          : photoElement(photo),
+        ...elements,
+        explained?.drawnAt(box.x, box.y + box.height),
+      ],
+    ),
+  );
+}
+
+function whole({ width, height }: PhotoBeneath): Box {
+  return { x: 0, y: 0, width, height };
+}
+
+function photoElement({ width, height, href }: PhotoBeneath): SvgElement | undefined {
+  return href === undefined
+    ? undefined
+    : element("image", { x: 0, y: 0, width, height, href, preserveAspectRatio: "none" });
+}
+
+/** Addresses of pictures: relative ones, and those whose scheme can only show, never run. */
+const PICTURE_ADDRESS = /^(?:https?:|blob:|file:|data:image\/|(?![a-z][a-z\d+.-]*:))/i;
+
+function requirePhoto(plan: BrowPlan, photo: PhotoBeneath | undefined): void {
+  if (photo === undefined) return;
+  requirePositive("drawPlan", "photo.width", photo.width);
+  requirePositive("drawPlan", "photo.height", photo.height);
+  if (photo.href !== undefined && !PICTURE_ADDRESS.test(photo.href.trimStart())) {
+    throw new GeometryError("out-of-range", {
+      where: "drawPlan",
+      field: "photo.href",
+      value: photo.href,
+      need: "the address of a picture: http, https, blob, file, data:image or relative",
+    });
+  }
+  if (plan.frame === undefined) {
+    throw new GeometryError("inconsistent", {
+      where: "drawPlan",
+      field: "photo",
+      value: photo,
+      need: "a plan that was made on a photo",
+    });
+  }
+}

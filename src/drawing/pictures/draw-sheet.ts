@@ -1,0 +1,231 @@
+import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
+import { GeometryError, type Length, mm, type Note } from "../../units/index.js";
+import { type Block, gap, heightOf, paginated, together } from "../sheet/block.js";
+import type { Brush } from "../canvas/brush.js";
+import { correctionEntries } from "../layers/check-layer.js";
+import { checkTable } from "../sheet/check-table.js";
+import { describePlan } from "./describe-plan.js";
+import { textAt } from "../canvas/label-layer.js";
+import { legend, type LegendEntry } from "./legend.js";
+import { mapBlock } from "../sheet/map-block.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { pageSource } from "../sheet/page.js";
+import { PALETTES } from "../canvas/palette.js";
+import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
+import { pinEntries } from "../layers/pins-layer.js";
+import type { AlsoShown } from "../layers/plan-layers.js";
+import { checkEntries, planLegend } from "./plan-legend.js";
+import { readingsTable } from "../sheet/readings-table.js";
+import { stepsTable } from "../sheet/steps-table.js";
+import type { SvgElement } from "../canvas/svg.js";
+import {
+  fieldsRow,
+  heading,
+  list,
+  type ListItem,
+  listRow,
+  PAPER_TYPE,
+  paragraph,
+  type SheetField,
+  title,
+} from "../sheet/text-blocks.js";
+import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
+import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
+import { uprightView } from "../canvas/view.js";
+
+/** How {@link drawSheet} draws. */
+export interface SheetDrawing extends Look, AlsoShown {
+  /** Default `"A4"`. */
+  readonly paper?: Paper;
+  /** What the artist's ruler shows at the point it is laid to first, see `workSteps`. Default 0. */
+  readonly rulerZero?: Length<"mm">;
+  /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
+  readonly fields?: readonly SheetField[];
+}
+
+/** Fields side by side at the head. */
+const FIELD_COLUMNS = 3;
+const DEFAULT_FIELDS: readonly SheetField[] = [
+  { name: "Client" },
+  { name: "Date" },
+  { name: "Artist" },
+];
+
+/** Length of the ruler at the foot of every page, in millimetres. */
+const RULER_LENGTH = 100;
+const FOOT_HEIGHT = RULER_DEPTH + 3;
+
+/**
+ * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
+ * then pinned dots where there are any, the cautions, the work step by step with the ruler's readings
+ * that check it, the reasons, the check of what was drawn where it is given, and everything that is read
+ * on the brows with decisions.
+ *
+ * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
+ * front. Rulers are printed on it so that a printer that stretches gives itself away.
+ *
+ * @throws GeometryError `out-of-range` where the face is too wide for the paper, the title or the
+ * fields are too long for it, or a paper or theme is none
+ *
+ * @example
+ * ```ts
+ * import { drawSheet, mm, planBrows } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 57, 18])] },
+ * });
+ * const plan = planBrows({ right: side(-1), left: side(1), midline: {} });
+ * const pages = drawSheet(plan, { paper: "letter", fields: [{ name: "Client", value: "(invented)" }] });
+ * pages[0]?.includes('width="215.9mm"'); // → true
+ * ```
+ */
+export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
+  requireLook("drawSheet", options);
+  requirePaper("drawSheet", options.paper);
+  const { paper = "A4", theme = "light" } = options;
+  const size = PAPERS[paper];
+  const width = size.width - 2 * PAPER_MARGIN;
+  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
+  const overlap = options.overlap ?? false;
+  const map = mapBlock(plan, width, brush.palette, { overlap });
+  const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
+  const named = title(options.title ?? "Brow map", width, brush);
+  const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>
+    fieldsRow(inRow, FIELD_COLUMNS, width, brush),
+  );
+  requireShort("title", [named], options.title);
+  requireShort("fields", fields, options.fields);
+  const bullets = (notes: readonly Note[]): readonly Block[] =>
+    list(
+      notes.map(({ text }) => ({ mark: "•", text })),
+      width,
+      brush,
+    );
+  const blocks: readonly Block[] = [
+    named,
+    gap(1),
+    ...fields,
+    map,
+    legendBlock([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], width, brush),
+    paragraph(TRUE_SIZE, width, brush),
+    heading("Moves, numbered as in the picture", width, brush),
+    ...rowsOf(numbered(plan.moves), 2).map((items) => listRow(items, 2, width, brush)),
+    ...(plan.choices.pins.length === 0
+      ? []
+      : [
+          heading("Pinned dots, ringed in the picture", width, brush),
+          ...list(
+            pinEntries(plan).map(({ key, text }) => ({ mark: key, text })),
+            width,
+            brush,
+          ),
+        ]),
+    heading("Cautions", width, brush),
+    ...bullets(plan.cautions),
+    heading("Step by step", width, brush),
+    ...together(stepsTable(plan, options.rulerZero ?? mm(0), width, brush), room),
+    heading("Why", width, brush),
+    ...bullets(plan.reasons),
+    ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
+    heading("Readings", width, brush),
+    { ...paragraph(READINGS, width, brush), leads: true },
+    { ...gap(1), leads: true },
+    ...readingsTable(plan, width, brush),
+  ];
+  const pages = paginated(blocks, room);
+  return pages.map((page, index) =>
+    pageSource(
+      {
+        paper,
+        title: `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
+        description: describePlan(plan, map.unplaced, options),
+        blocks: page,
+        foot: foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),
+      },
+      brush,
+    ),
+  );
+}
+
+const TRUE_SIZE =
+  "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.";
+
+const READINGS =
+  "Millimetres, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.";
+
+const CHECK_THE_PRINT =
+  "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.";
+
+const MOVE_ENTRY: LegendEntry = { text: "move, numbered as below", role: "move" };
+
+function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
+  const { height, drawnAt } = legend(entries, width, brush);
+  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
+}
+
+/** What was drawn: in a picture of its own, what to correct, and every figure. */
+function checkBlocks(
+  plan: BrowPlan,
+  check: DrawnCheck,
+  width: number,
+  room: number,
+  brush: Brush,
+): readonly Block[] {
+  const marks = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
+  const corrections = correctionEntries(check).map(({ key, text }) => ({ mark: key, text }));
+  return [
+    ...together(
+      [
+        heading("Check of what was drawn", width, brush),
+        ...(check.dots.length === 0 ? [] : [mapBlock(plan, width, brush.palette, { check })]),
+        legendBlock(marks, width, brush),
+        ...rowsOf(corrections, 2).map((items) => listRow(items, 2, width, brush)),
+      ],
+      room,
+    ),
+    gap(2),
+    ...checkTable(plan, check, width, brush),
+  ];
+}
+
+function foot(page: string, top: number, width: number, brush: Brush): readonly SvgElement[] {
+  const size = PAPER_TYPE.small;
+  const look = { size, colour: brush.palette.quiet };
+  const beside = PAPER_MARGIN + RULER_LENGTH + 8;
+  const lines = wrapped(CHECK_THE_PRINT, size, width - RULER_LENGTH - 18);
+  return [
+    trueSizeRuler(
+      { from: [PAPER_MARGIN + 1, top + 3], length: RULER_LENGTH, direction: "across" },
+      brush,
+    ),
+    ...lines.map((line, index) =>
+      textAt(line, { x: beside, side: "start" }, top + 1 + index * LINE_HEIGHT * size, look, brush),
+    ),
+    textAt(page, { x: PAPER_MARGIN + width, side: "end" }, top + 1, look, brush),
+  ];
+}
+
+function numbered(moves: readonly Move[]): readonly ListItem[] {
+  return moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text }));
+}
+
+/** The most that a caller's own text may take of the first page, in millimetres. */
+const LONGEST_TEXT = 60;
+
+function requireShort(field: string, blocks: readonly Block[], value: unknown): void {
+  if (heightOf(blocks) <= LONGEST_TEXT) return;
+  throw new GeometryError("out-of-range", {
+    where: "drawSheet",
+    field,
+    value,
+    need: `text short enough for ${LONGEST_TEXT} mm of the first page`,
+  });
+}
+
+function rowsOf<Item>(items: readonly Item[], columns: number): readonly (readonly Item[])[] {
+  return Array.from({ length: Math.ceil(items.length / columns) }, (_, row) =>
+    items.slice(row * columns, (row + 1) * columns),
+  );
+}

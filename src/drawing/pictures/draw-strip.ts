@@ -1,0 +1,147 @@
+import type { BrowPlan } from "../../mapping/index.js";
+import type { Side } from "../../units/index.js";
+import { type Box, boxAround, type Spot } from "../canvas/box.js";
+import type { Brush } from "../canvas/brush.js";
+import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
+import { compose, type Composition, headingIn } from "../canvas/compose.js";
+import { describePlan } from "./describe-plan.js";
+import { eyeRoom, roomOutline } from "../layers/eye-room.js";
+import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
+import type { Layer } from "../canvas/layer.js";
+import { lengthsLayer } from "../layers/lengths-layer.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { type Palette, PALETTES } from "../canvas/palette.js";
+import { element, svgSource } from "../canvas/svg.js";
+import { FONT_FAMILY } from "../canvas/text-size.js";
+import { uprightSize } from "../canvas/plan-view.js";
+import { placed, SIDES, uprightView } from "../canvas/view.js";
+
+/** What one panel of the strip shows. */
+interface Panel {
+  readonly side: Side;
+  readonly state: "natural" | "planned";
+}
+
+/** Room about each brow, in steps. */
+const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
+
+/**
+ * Each brow as it grows beside itself as planned, all four at the same scale, upright and level with
+ * each other, with front and tail by ruler. Coordinates are millimetres on the face.
+ *
+ * @throws GeometryError `out-of-range` for a theme that is none
+ *
+ * @example
+ * ```ts
+ * import { drawStrip, mm, planBrows } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 57, 18])] },
+ * });
+ * const plan = planBrows({ right: side(-1), left: side(1), midline: {} });
+ * drawStrip(plan).includes("client’s left, as planned"); // → true
+ * ```
+ */
+export function drawStrip(plan: BrowPlan, options: Look = {}): string {
+  requireLook("drawStrip", options);
+  const { theme = "light", title = "Brows as they grow and as planned" } = options;
+  const palette = PALETTES[theme];
+  const extent = sideExtent(plan);
+  const panels = SIDES.flatMap((side, row) =>
+    (["natural", "planned"] as const).map((state, column) => {
+      const box = { ...extent, x: column * extent.width, y: row * extent.height };
+      return panel(plan, { side, state }, box, extent, palette);
+    }),
+  );
+  const [width, height] = [2 * extent.width, 2 * extent.height];
+  return svgSource(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}`,
+        role: "img",
+        "font-family": FONT_FAMILY,
+      },
+      [
+        element("title", {}, [title]),
+        element("desc", {}, [
+          describePlan(
+            plan,
+            panels.flatMap(({ unplaced }) => unplaced),
+          ),
+        ]),
+        element("rect", { width, height, fill: palette.paper }),
+        ...panels.flatMap(({ elements }) => elements),
+      ],
+    ),
+  );
+}
+
+/** The box, about the face's origin, that holds either side with the midline at its inner edge. */
+function sideExtent({ face, marks }: BrowPlan): Box {
+  const size = uprightSize(face);
+  const spots = SIDES.flatMap((side) => {
+    const { endocanthion, exocanthion, brow } = face[side];
+    const room = roomOutline(eyeRoom({ endocanthion, exocanthion }));
+    const points = [...room, ...brow.upper, ...(brow.lower ?? []), ...Object.values(marks[side])];
+    // Both sides as if they were left ones: away from the midline is to the right.
+    return placed(points, uprightView([0, 0])).map(([x, y]): Spot => [Math.abs(x), y]);
+  });
+  const box = boxAround([...spots, [0, spots[0]?.[1] ?? 0]]);
+  return {
+    x: box.x - MARGIN.inner * size,
+    y: box.y - MARGIN.top * size,
+    width: box.width + (MARGIN.inner + MARGIN.outer) * size,
+    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
+  };
+}
+
+function panel(
+  plan: BrowPlan,
+  { side, state }: Panel,
+  box: Box,
+  extent: Box,
+  palette: Palette,
+): Composition {
+  const { face, marks, natural, measures, naturalMeasures, choices } = plan;
+  const size = uprightSize(face);
+  const inwards = side === "right" ? box.width + extent.x : -extent.x;
+  const brush: Brush = {
+    view: uprightView([box.x + inwards, box.y - extent.y], size),
+    palette,
+    onPhoto: false,
+  };
+  const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
+  const brow: readonly Layer[] =
+    state === "natural"
+      ? [
+          bordersLayer(face[side].brow, side, "natural", brush),
+          lengthsLayer(natural[side].marks, naturalMeasures[side], side, brush),
+          dotsLayer(natural[side].marks, side, "natural", brush),
+        ]
+      : [
+          plannedBrowLayer(marks[side], side, choices.shape, brush),
+          lengthsLayer(marks[side], measures[side], side, brush),
+          dotsLayer(marks[side], side, "planned", brush),
+        ];
+  const [top, bottom] = [
+    -extent.y - (MARGIN.top / 2) * size,
+    -extent.y - extent.height + (MARGIN.bottom / 2) * size,
+  ];
+  const layers = [
+    midlineLayer({ top, bottom }, brush),
+    eyeLayer(face[side], brush),
+    { elements: [], closed: [room] },
+    ...brow,
+  ];
+  const words = state === "natural" ? "as it grows" : "as planned";
+  return compose(
+    layers,
+    [headingIn(side === "right" ? "left" : "right", `client’s ${side}, ${words}`, box, brush)],
+    box,
+    brush,
+  );
+}

@@ -1,0 +1,162 @@
+import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
+import type { Side } from "../../units/index.js";
+import type { Block } from "./block.js";
+import { type Box, boxAround, type Spot } from "../canvas/box.js";
+import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
+import type { Brush } from "../canvas/brush.js";
+import { choiceFigures, choiceTitle } from "./choice-words.js";
+import { compose } from "../canvas/compose.js";
+import { eyeRoom, roomOutline } from "../layers/eye-room.js";
+import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
+import { textAt } from "../canvas/label-layer.js";
+import type { Layer } from "../canvas/layer.js";
+import { PALETTES } from "../canvas/palette.js";
+import { reasonText } from "./reason-text.js";
+import type { SvgElement } from "../canvas/svg.js";
+import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
+import { SIDES, type View } from "../canvas/view.js";
+
+/** How the room of a row is divided: two pictures, then the figures. */
+const SHARES = { picture: 0.29, gap: 0.02 };
+
+/** Room about the brows and eyes in a small picture, in millimetres on paper. */
+const MARGIN = 1.5;
+
+/** What was weighed of one choice: its brows as they grow and as planned, and every figure. */
+export function choiceBlocks(
+  weighing: Weighing,
+  row: WeighedChoice,
+  number: number,
+  width: number,
+  brush: Brush,
+): readonly Block[] {
+  const named = heading(`${number}. ${choiceTitle(row.choices)}`, width, brush);
+  const verdict = list(
+    row.reasons
+      .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
+      .map((reason) => ({ mark: "✕", text: reasonText(reason) })),
+    width,
+    brush,
+  );
+  const foot: Block = {
+    height: 1.5,
+    drawnAt: (left, top) => [rule(left, top + 1, width, brush)],
+  };
+  if (row.kind === "no-solution") return [named, ...verdict, foot];
+  return [named, ...verdict, weighedBlock(weighing, row, width, brush), foot];
+}
+
+function weighedBlock(weighing: Weighing, row: PlannedChoice, width: number, brush: Brush): Block {
+  const { face } = weighing;
+  const picture = SHARES.picture * width;
+  const step = picture + SHARES.gap * width;
+  const shown: readonly SmallPicture[] = [
+    {
+      name: "as they grow",
+      browOf: (side, small) => bordersLayer(face[side].brow, side, "natural", small),
+    },
+    {
+      name: "as planned",
+      browOf: (side, small) =>
+        plannedBrowLayer(row.marks[side], side, row.choices.shape ?? {}, small),
+    },
+  ];
+  const pictures = shown.map((one) => smallPicture(one, weighing, picture, brush));
+  const columns = [
+    { share: 42, from: "left" },
+    { share: 58, from: "left" },
+  ] as const;
+  const figures = choiceFigures(row).map((cells) =>
+    tableRow(cells, columns, width - 2 * step, brush),
+  );
+  const tall = figures.reduce((sum, { height }) => sum + height, 0);
+  return {
+    height: Math.max(...pictures.map(({ height }) => height), tall) + 1,
+    drawnAt: (left, top) => {
+      let y = top;
+      return [
+        ...pictures.flatMap(({ drawnAt }, index) => drawnAt(left + index * step, top)),
+        ...figures.flatMap(({ height, drawnAt }) => {
+          const drawn = drawnAt(left + 2 * step, y);
+          y += height;
+          return drawn;
+        }),
+      ];
+    },
+  };
+}
+
+/** Both brows over the eyes, scaled to a width, with a word beneath. */
+function smallPicture(
+  { name, browOf }: SmallPicture,
+  { face, extent }: Weighing,
+  width: number,
+  brush: Brush,
+): Block {
+  const scale = (width - 2 * MARGIN) / extent.width;
+  const height = extent.height * scale + 2 * MARGIN;
+  return {
+    height: height + lineOf(PAPER_TYPE.small),
+    drawnAt: (left, top): readonly SvgElement[] => {
+      const origin: Spot = [left + MARGIN - extent.x * scale, top + MARGIN - extent.y * scale];
+      const small: Brush = { ...brush, view: scaledView(origin, scale) };
+      const box = { x: left, y: top, width, height };
+      const layers = [
+        midlineLayer({ top: -extent.y, bottom: -extent.y - extent.height }, small),
+        ...SIDES.map((side) => eyeLayer(face[side], small)),
+        ...SIDES.map((side) => browOf(side, small)),
+      ];
+      const caption = { size: PAPER_TYPE.small, colour: brush.palette.quiet };
+      return [
+        ...compose(layers, [], box, small).elements,
+        textAt(name, { x: left + width / 2, side: "middle" }, top + height, caption, brush),
+      ];
+    },
+  };
+}
+
+/** What is drawn of a face in a small picture, and under which name. */
+interface SmallPicture {
+  readonly name: string;
+  readonly browOf: (side: Side, brush: Brush) => Layer;
+}
+
+/** A face with the part of it that all small pictures show, about its origin, in millimetres. */
+export interface Weighing {
+  readonly face: PlannableFace;
+  readonly extent: Box;
+}
+
+/** What both eyes, the brows as they grow and all those planned take: every picture is as large. */
+export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]): Weighing {
+  const brush: Brush = {
+    view: scaledView([0, 0], 1),
+    palette: PALETTES.light,
+    onPhoto: false,
+  };
+  const layers = SIDES.flatMap((side) => [
+    bordersLayer(face[side].brow, side, "natural", brush),
+    ...rows.flatMap((row) =>
+      row.kind === "no-solution"
+        ? []
+        : [plannedBrowLayer(row.marks[side], side, row.choices.shape ?? {}, brush)],
+    ),
+  ]);
+  const drawn = layers.flatMap(({ strokes = [] }) => strokes.flatMap(({ from, to }) => [from, to]));
+  const eyes = SIDES.flatMap((side) =>
+    roomOutline(eyeRoom(face[side])).map(([x, y]): Spot => [x, -y]),
+  );
+  return { face, extent: boxAround([...eyes, ...drawn]) };
+}
+
+/** The upright view of a face at a scale; strokes keep the width that suits paper. */
+function scaledView(origin: Spot, scale: number): View {
+  return {
+    place: ([x, y]) => [origin[0] + scale * x, origin[1] - scale * y],
+    millimetre: scale,
+    size: STROKE_STEP,
+  };
+}
+
+/** Strokes of small pictures are finer than those of a face at true size. */
+const STROKE_STEP = 0.6;

@@ -1,0 +1,47 @@
+import type { BrowPlan } from "../../mapping/index.js";
+import { MEASURE_NAMES } from "../../symmetry/index.js";
+import type { Block } from "./block.js";
+import type { Brush } from "../canvas/brush.js";
+import { type Column, table } from "./text-blocks.js";
+import { figureWords, withUncertainty } from "../canvas/words.js";
+
+/** Name; grows and planned, right and left; difference; decision. */
+const COLUMNS: readonly Column[] = [50, 23, 23, 23, 23, 24, 22].map((share, index) => ({
+  share,
+  from: index === 0 ? "left" : "right",
+}));
+
+/** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
+export function readingsTable(plan: BrowPlan, width: number, brush: Brush): readonly Block[] {
+  const { measures, naturalMeasures, comparison } = plan;
+  const rows = MEASURE_NAMES.flatMap((name): readonly (readonly string[])[] => {
+    const readings = [
+      naturalMeasures.right[name],
+      measures.right[name],
+      naturalMeasures.left[name],
+      measures.left[name],
+    ];
+    if (readings.every((reading) => reading === undefined)) return [];
+    const { text, decimals } = figureWords(name);
+    const compared = comparison.differences.find(({ measure }) => measure === name);
+    return [
+      [
+        text,
+        ...[...readings, compared?.difference].map((reading) =>
+          reading === undefined ? "–" : withUncertainty(reading, decimals),
+        ),
+        compared?.decision?.outcome ?? "–",
+      ],
+    ];
+  });
+  const head = [
+    "",
+    "right, grows",
+    "right, planned",
+    "left, grows",
+    "left, planned",
+    "left − right",
+    "decision",
+  ];
+  return table(head, rows, COLUMNS, width, brush);
+}

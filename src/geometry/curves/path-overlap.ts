@@ -1,0 +1,81 @@
+import { type Length, requirePositive, type Unit } from "../../units/index.js";
+import { type Band, bandOf } from "./band.js";
+import type { Cubic } from "./cubic.js";
+import { flatten } from "./flatten.js";
+import { hermiteAt, type HermiteCurve, hermiteDifference } from "./hermite.js";
+import { hermiteZeros } from "./hermite-zeros.js";
+import { sharedArea } from "../polylines/shared-area.js";
+
+/**
+ * Area that two closed paths of cubics share, in square units.
+ *
+ * Where both lie between two curves y(x), as brows do, it is an integral of cubics, exact but for
+ * rounding. Else the paths are read as polygons that stray from them by no more than `error`.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
+ *
+ * @example
+ * ```ts
+ * import { mm } from "brow-geometry";
+ * import { cubicsOf, pathOverlap, pchip, straightCubic } from "brow-geometry/geometry";
+ * const [parabola] = cubicsOf<"mm">([ // y = 4 x (1 − x)
+ *   { x: 0, y: 0, before: 4, after: 4 }, { x: 1, y: 0, before: -4, after: -4 },
+ * ]);
+ * const hill = [straightCubic(mm([1, 0]), mm([0, 0])), ...(parabola ? [parabola] : [])];
+ * const corners = mm([[0.5, 0], [2, 0], [2, 2], [0.5, 2]]);
+ * const square = corners.map((from, index) => straightCubic(from, corners[(index + 1) % 4] ?? from));
+ * pathOverlap(hill, square, mm(0.001)); // → 0.333333333333
+ * ```
+ */
+export function pathOverlap<U extends Unit>(
+  one: readonly Cubic<U>[],
+  other: readonly Cubic<U>[],
+  error: Length<U>,
+): number {
+  requirePositive("pathOverlap", "error", error);
+  const [band, otherBand] = [bandOf(one), bandOf(other)];
+  return band === undefined || otherBand === undefined
+    ? sharedArea(flatten(one, error), flatten(other, error))
+    : bandOverlap(band, otherBand);
+}
+
+function bandOverlap(one: Band, other: Band): number {
+  const from = Math.max(startOf(one.top), startOf(other.top));
+  const to = Math.min(endOf(one.top), endOf(other.top));
+  const curves = [one.top, one.bottom, other.top, other.bottom];
+  const crossings = [
+    [one.top, other.top],
+    [one.bottom, other.bottom],
+    [one.top, other.bottom],
+    [other.top, one.bottom],
+  ].flatMap(([upper = [], lower = []]) => hermiteZeros(hermiteDifference(upper, lower)));
+  const stops = [...curves.flatMap((curve) => curve.map(({ x }) => x)), ...crossings]
+    .filter((x) => x > from && x < to)
+    .sort((left, right) => left - right);
+  let sum = 0;
+  let before = from;
+  for (const stop of from < to ? [...stops, to] : []) {
+    sum += stretchOverlap(one, other, before, stop);
+    before = stop;
+  }
+  return sum;
+}
+
+/** Over a stretch on which no two curves cross, what both share is one cubic high: by Simpson's rule. */
+function stretchOverlap(one: Band, other: Band, from: number, to: number): number {
+  const middle = (from + to) / 2;
+  const at = (curve: HermiteCurve): number => hermiteAt(curve, middle);
+  const top = at(one.top) < at(other.top) ? one.top : other.top;
+  const bottom = at(one.bottom) > at(other.bottom) ? one.bottom : other.bottom;
+  if (at(top) <= at(bottom)) return 0;
+  const height = (x: number): number => hermiteAt(top, x) - hermiteAt(bottom, x);
+  return ((to - from) / 6) * (height(from) + 4 * height(middle) + height(to));
+}
+
+function startOf(curve: HermiteCurve): number {
+  return curve[0]?.x ?? 0;
+}
+
+function endOf(curve: HermiteCurve): number {
+  return curve[curve.length - 1]?.x ?? 0;
+}

@@ -1,0 +1,89 @@
+import { GeometryError, requireFinite } from "../../units/index.js";
+import type { HermiteCurve } from "./hermite.js";
+
+/**
+ * The shape-preserving curve through points: cubic pieces with one slope at every point, rising where
+ * the points rise, falling where they fall, level at their highs and lows, so that it never runs
+ * past them.
+ *
+ * Source: Fritsch & Carlson 1980; slopes as weighted harmonic means, and at the ends by three points,
+ * as in SciPy's `PchipInterpolator`.
+ *
+ * @throws GeometryError `wrong-count` under 2 points, `not-finite`, `out-of-range` where x does not
+ * increase strictly
+ *
+ * @example
+ * ```ts
+ * import { hermiteAt, pchip } from "brow-geometry/geometry";
+ * const curve = pchip([[0, 0], [1, 0], [2, 1], [3, 1]]);
+ * hermiteAt(curve, 0.5); // → 0.0000
+ * hermiteAt(curve, 2.25); // → 1.0000
+ * ```
+ */
+export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
+  requirePoints(points);
+  const legs = points.slice(1).map(([x, y], index) => {
+    const [fromX, fromY] = points[index] as readonly [number, number];
+    return { width: x - fromX, slope: (y - fromY) / (x - fromX) };
+  });
+  return points.map(([x, y], index) => {
+    const slope = slopeBetween(legs, index);
+    return { x, y, before: slope, after: slope };
+  });
+}
+
+/** A straight stretch between neighbouring points. */
+interface Leg {
+  readonly width: number;
+  readonly slope: number;
+}
+
+/** Slope at a point between two stretches: their weighted harmonic mean, level at a high or low. */
+function harmonicSlope(before: Leg, after: Leg): number {
+  if (before.slope * after.slope <= 0) return 0;
+  const weightBefore = before.width + 2 * after.width;
+  const weightAfter = 2 * before.width + after.width;
+  return (weightBefore + weightAfter) / (weightBefore / before.slope + weightAfter / after.slope);
+}
+
+function slopeBetween(legs: readonly Leg[], index: number): number {
+  const before = legs[index - 1];
+  const after = legs[index];
+  if (before !== undefined && after !== undefined) return harmonicSlope(before, after);
+  return before === undefined
+    ? endSlope(after as Leg, legs[index + 1])
+    : endSlope(before, legs[index - 2]);
+}
+
+/** Slope at an end, from a parabola through three points, kept within what leaves no overshoot. */
+function endSlope(near: Leg, far: Leg | undefined): number {
+  if (far === undefined) return near.slope;
+  const slope =
+    ((2 * near.width + far.width) * near.slope - near.width * far.slope) / (near.width + far.width);
+  if (slope * near.slope <= 0) return 0;
+  const turns = near.slope * far.slope <= 0;
+  return turns && Math.abs(slope) > 3 * Math.abs(near.slope) ? 3 * near.slope : slope;
+}
+
+function requirePoints(points: readonly (readonly [x: number, y: number])[]): void {
+  const where = "pchip";
+  if (points.length < 2) {
+    const need = "at least 2 points";
+    throw new GeometryError("wrong-count", { where, field: "points", value: points, need });
+  }
+  let before = Number.NEGATIVE_INFINITY;
+  points.forEach(([x, y], index) => {
+    requireFinite(where, `points[${index}][0]`, x);
+    requireFinite(where, `points[${index}][1]`, y);
+    if (x <= before) {
+      const need = `more than ${before}, the x before it`;
+      throw new GeometryError("out-of-range", {
+        where,
+        field: `points[${index}][0]`,
+        value: x,
+        need,
+      });
+    }
+    before = x;
+  });
+}

@@ -1,0 +1,180 @@
+import { type DeepPoint, GeometryError, type Length, type Unit } from "../../units/index.js";
+import {
+  dotProduct,
+  spaceAdvance,
+  spaceDifference,
+  type SpaceVector,
+} from "../lines/space-vector.js";
+import { eigenPairs } from "./symmetric-matrix.js";
+
+/**
+ * A point of a roughly symmetric body together with its partner on the other side; without `other`
+ * the point belongs on the plane and is its own partner.
+ */
+export interface DeepMirrorUnit<U extends Unit> {
+  readonly one: DeepPoint<U>;
+  readonly other?: DeepPoint<U>;
+  /** How much the unit counts before its place is judged, more than 0; a pair counts twice. */
+  readonly weight: number;
+  /** Standard uncertainty of each coordinate of its points, more than 0. */
+  readonly spread: Length<U>;
+}
+
+/** Share of the units that the trimmed start keeps: up to a quarter may be misplaced. */
+const KEPT_SHARE = 0.75;
+
+/** Tukey's tuning constant, as for the mirror line. */
+const BISQUARE = 4.685;
+
+const MOST_STEPS = 200;
+const CONVERGED = 1e-13;
+const ROUNDING = 1e-9;
+
+export interface Plane {
+  readonly through: SpaceVector;
+  /** Of length 1. */
+  readonly normal: SpaceVector;
+}
+
+/** The plane of least weighted squares, and the matrix whose least direction is its normal. */
+export interface FittedPlane extends Plane {
+  readonly eigen: ReturnType<typeof eigenPairs>;
+  /** Weighted sum of squared distances from the centroid. */
+  readonly size: number;
+}
+
+export function fitPlane<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  shares: readonly number[],
+): FittedPlane {
+  let total = 0;
+  let [x, y, z] = [0, 0, 0];
+  units.forEach(({ one, other, weight }, index) => {
+    const counted = (other === undefined ? 0.5 : 1) * weight * (shares[index] as number);
+    const partner = other ?? one;
+    total += 2 * counted;
+    x += counted * (one[0] + partner[0]);
+    y += counted * (one[1] + partner[1]);
+    z += counted * (one[2] + partner[2]);
+  });
+  const through: SpaceVector = [x / total, y / total, z / total];
+  const sums = { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 };
+  let size = 0;
+  units.forEach(({ one, other, weight }, index) => {
+    const counted = (other === undefined ? 0.5 : 1) * weight * (shares[index] as number);
+    const [aX, aY, aZ] = spaceDifference(one, through);
+    const [bX, bY, bZ] = spaceDifference(other ?? one, through);
+    sums.xx += counted * 2 * aX * bX;
+    sums.yy += counted * 2 * aY * bY;
+    sums.zz += counted * 2 * aZ * bZ;
+    sums.xy += counted * (aX * bY + aY * bX);
+    sums.xz += counted * (aX * bZ + aZ * bX);
+    sums.yz += counted * (aY * bZ + aZ * bY);
+    size += counted * (aX * aX + aY * aY + aZ * aZ + bX * bX + bY * bY + bZ * bZ);
+  });
+  const eigen = eigenPairs(sums);
+  return { through, normal: eigen[0].vector, eigen, size };
+}
+
+/** Whether the sums tell one normal from another, beyond rounding. */
+export function favoursNormal({ eigen: [least, next], size }: FittedPlane): boolean {
+  return next.value - least.value > ROUNDING * size;
+}
+
+export function robustPlane<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): FittedPlane {
+  let plane = fitPlane(units, sharesKept(units, trimmedStart(units)));
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const last = plane;
+    plane = fitPlane(units, bisquareShares(units, last));
+    if (!favoursNormal(plane)) throw withoutAgreement(units);
+    if (stepBetween(last, plane) < CONVERGED) break;
+  }
+  return plane;
+}
+
+/** How far a plane has turned and moved, both as shares of the figure. */
+function stepBetween(last: Plane, next: FittedPlane): number {
+  const sign = dotProduct(last.normal, next.normal) < 0 ? -1 : 1;
+  const turned = Math.hypot(
+    ...next.normal.map((part, axis) => part - sign * (last.normal[axis] as number)),
+  );
+  const moved = dotProduct(spaceDifference(next.through, last.through), next.normal);
+  return turned + Math.abs(moved) / Math.sqrt(next.size);
+}
+
+/** Of the planes half-way between partners, the one that suits three quarters of the units best. */
+function trimmedStart<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): Plane {
+  let best: Plane = fitPlane(
+    units,
+    units.map(() => 1),
+  );
+  let least = keptSquares(units, best);
+  for (const { one, other } of units) {
+    if (other === undefined) continue;
+    const apart = spaceDifference(other, one);
+    const size = Math.hypot(...apart);
+    if (size === 0) continue;
+    const plane: Plane = {
+      through: spaceAdvance(one, apart, 0.5),
+      normal: [apart[0] / size, apart[1] / size, apart[2] / size],
+    };
+    const squares = keptSquares(units, plane);
+    if (squares >= least) continue;
+    least = squares;
+    best = plane;
+  }
+  return best;
+}
+
+function keptSquares<U extends Unit>(units: readonly DeepMirrorUnit<U>[], plane: Plane): number {
+  const squares = Float64Array.from(units, (unit) => squaredShare(unit, plane)).sort();
+  let sum = 0;
+  for (let rank = 0; rank < KEPT_SHARE * squares.length; rank += 1) sum += squares[rank] as number;
+  return sum;
+}
+
+function sharesKept<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  plane: Plane,
+): readonly number[] {
+  const squares = units.map((unit) => squaredShare(unit, plane));
+  const limit = Float64Array.from(squares).sort()[
+    Math.ceil(KEPT_SHARE * squares.length) - 1
+  ] as number;
+  return squares.map((square) => (square <= limit ? 1 : 0));
+}
+
+export function bisquareShares<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  plane: Plane,
+): readonly number[] {
+  return units.map((unit) => {
+    const share = squaredShare(unit, plane) / BISQUARE ** 2;
+    return share < 1 ? (1 - share) ** 2 : 0;
+  });
+}
+
+/**
+ * Squared distance of a unit's point from the mirror image of its partner, in its own spreads: a
+ * pair's is the difference of two points, that of a single point twice its distance from the plane.
+ */
+function squaredShare<U extends Unit>(
+  { one, other, spread }: DeepMirrorUnit<U>,
+  { through, normal }: Plane,
+): number {
+  if (other === undefined) {
+    return (dotProduct(spaceDifference(one, through), normal) / spread) ** 2;
+  }
+  const fromPlane = dotProduct(spaceDifference(other, through), normal);
+  const [x, y, z] = spaceDifference(one, spaceAdvance(other, normal, -2 * fromPlane));
+  return (x * x + y * y + z * z) / (2 * spread * spread);
+}
+
+function withoutAgreement<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): GeometryError {
+  return new GeometryError("inconsistent", {
+    where: "bestMirrorPlane",
+    field: "units",
+    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    need: "points that mirror each other to within a few spreads",
+  });
+}

@@ -1,0 +1,163 @@
+import {
+  type DeepPoint,
+  deepPoint,
+  GeometryError,
+  type Length,
+  length,
+  requireFinitePoint,
+  requirePositive,
+  type Unit,
+} from "../../units/index.js";
+import {
+  bisquareShares,
+  type DeepMirrorUnit,
+  favoursNormal,
+  fitPlane,
+  type FittedPlane,
+  robustPlane,
+} from "./mirror-plane-fit.js";
+import type { Plane } from "../lines/plane.js";
+import { dotProduct, spaceDifference, type SpaceVector } from "../lines/space-vector.js";
+import type { SymmetricMatrix } from "./symmetric-matrix.js";
+
+/** The plane across which labelled points come closest to their own mirror image. */
+export interface MirrorPlane<U extends Unit> extends Plane<U> {
+  /** The weighted centroid. */
+  readonly through: DeepPoint<U>;
+  /** Of length 1; its sign means nothing. */
+  readonly normal: SpaceVector;
+  /** Final weight of each unit: 0 where it lies too far off to have a say. */
+  readonly weights: readonly number[];
+  /** Whether misplaced units were kept from moving the plane. */
+  readonly robust: boolean;
+  /** Covariance of the normal's three parts, from the spreads of independent points. */
+  readonly normalCovariance: SymmetricMatrix;
+  /** Standard uncertainty of the plane's place, across itself, at `through`. */
+  readonly throughU: Length<U>;
+}
+
+/** Under this many units all are kept, as for the mirror line. */
+const ROBUST_UNITS = 7;
+
+/**
+ * The best mirror plane of labelled points in space, which a quarter of them can not lead astray.
+ *
+ * The start is, of the planes half-way between the partners of each pair, the one that leaves the
+ * least squares of the better three quarters of the units; bisquare steps with each unit's own fixed
+ * spread lead on from there. Each step is a closed form: the normal is the direction of the least
+ * eigenvalue of the symmetric sum of weight × point × partner about the weighted centroid. Under
+ * seven units, or with `robust: false`, plain weighted least squares.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range`; `ill-conditioned` where no direction mirrors
+ * the points better than another; `inconsistent` where no plane suits them to within their spreads
+ *
+ * @example
+ * ```ts
+ * import { bestMirrorPlane, mm } from "brow-geometry";
+ * const spread = mm(1);
+ * const { normal } = bestMirrorPlane([
+ *   { one: mm([-16, 0, 0]), other: mm([16, 0, 4]), weight: 1, spread },
+ *   { one: mm([-44, 0, -9]), other: mm([44, 0, 2]), weight: 1, spread },
+ *   { one: mm([1, -60, 8]), weight: 1, spread },
+ * ]);
+ * normal; // → [0.99, 0.01, 0.12]
+ * ```
+ */
+export function bestMirrorPlane<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  options: { readonly robust?: boolean } = {},
+): MirrorPlane<U> {
+  units.forEach(requireUnit);
+  const robust = units.length >= ROBUST_UNITS && options.robust !== false;
+  const everything = units.map(() => 1);
+  const plane = robust ? robustPlane(units) : fitPlane(units, everything);
+  if (!favoursNormal(plane)) throw withoutDirection(units);
+  const shares = robust ? bisquareShares(units, plane) : everything;
+  const [x, y, z] = plane.through;
+  return {
+    through: deepPoint(x, y, z),
+    normal: plane.normal,
+    weights: units.map(({ weight }, index) => weight * (shares[index] as number)),
+    robust,
+    normalCovariance: covarianceOf(units, shares, plane),
+    throughU: throughUOf(units, shares),
+  };
+}
+
+/**
+ * Weights and directions count as fixed. A point moved by δ changes the matrix by
+ * weight × (δ·partnerᵀ + partner·δᵀ), and the matrix turns its least direction towards the others by
+ * the parts of that change over the distances of the eigenvalues.
+ */
+function covarianceOf<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  shares: readonly number[],
+  { through, normal, eigen }: FittedPlane,
+): SymmetricMatrix {
+  const [least, ...others] = eigen;
+  const across = others.map(({ vector, value }) => ({ vector, rate: 1 / (value - least.value) }));
+  // Variances and covariance of the two turns.
+  const turns = [0, 0, 0] as [number, number, number];
+  units.forEach(({ one, other, weight, spread }, index) => {
+    const effect = (weight * (shares[index] as number) * spread) ** 2;
+    for (const partner of other === undefined ? [one] : [one, other]) {
+      const at = spaceDifference(partner, through);
+      const fromPlane = dotProduct(at, normal) ** 2;
+      const [first, second] = across.map(({ vector }) => dotProduct(at, vector)) as [
+        number,
+        number,
+      ];
+      turns[0] += effect * (fromPlane + first * first);
+      turns[1] += effect * (fromPlane + second * second);
+      turns[2] += effect * first * second;
+    }
+  });
+  const [first, second] = across as [(typeof across)[0], (typeof across)[0]];
+  const entry = (row: 0 | 1 | 2, column: 0 | 1 | 2): number =>
+    turns[0] * first.rate ** 2 * first.vector[row] * first.vector[column] +
+    turns[1] * second.rate ** 2 * second.vector[row] * second.vector[column] +
+    turns[2] *
+      first.rate *
+      second.rate *
+      (first.vector[row] * second.vector[column] + second.vector[row] * first.vector[column]);
+  return {
+    xx: entry(0, 0),
+    yy: entry(1, 1),
+    zz: entry(2, 2),
+    xy: entry(0, 1),
+    xz: entry(0, 2),
+    yz: entry(1, 2),
+  };
+}
+
+/** A point moved by δ moves the centroid by its weight × δ over all weights. */
+function throughUOf<U extends Unit>(
+  units: readonly DeepMirrorUnit<U>[],
+  shares: readonly number[],
+): Length<U> {
+  let [variance, total] = [0, 0];
+  units.forEach(({ other, weight, spread }, index) => {
+    const points = other === undefined ? 1 : 2;
+    const counted = weight * (shares[index] as number);
+    variance += points * (counted * spread) ** 2;
+    total += points * counted;
+  });
+  return length(Math.sqrt(variance) / total);
+}
+
+function requireUnit<U extends Unit>(unit: DeepMirrorUnit<U>, index: number): void {
+  const where = "bestMirrorPlane";
+  requireFinitePoint(where, `units[${index}].one`, unit.one);
+  if (unit.other !== undefined) requireFinitePoint(where, `units[${index}].other`, unit.other);
+  requirePositive(where, `units[${index}].weight`, unit.weight);
+  requirePositive(where, `units[${index}].spread`, unit.spread);
+}
+
+function withoutDirection<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): GeometryError {
+  return new GeometryError("ill-conditioned", {
+    where: "bestMirrorPlane",
+    field: "units",
+    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    need: "points that mirror each other better across one plane than across others",
+  });
+}

@@ -1,0 +1,187 @@
+import { GeometryError, requireFinite } from "../../units/index.js";
+
+/**
+ * A least-squares polynomial Σ powersⱼ τʲ of τ = (t − centre) / spread, which runs from −1 to 1 over
+ * its nodes, so that high powers stay well behaved.
+ */
+export interface PolynomialFit {
+  readonly nodes: readonly number[];
+  readonly centre: number;
+  readonly spread: number;
+  readonly powers: readonly number[];
+  /** Covariance of the powers where each value has an independent error of variance 1. */
+  readonly covariance: readonly (readonly number[])[];
+  /**
+   * Standard deviation of the values about the curve, √(Σ residual² / (nodes − powers)); absent
+   * where there are no more nodes than powers.
+   */
+  readonly scatter?: number;
+}
+
+/**
+ * The polynomial of a degree that runs closest to values at given nodes: least squares, by
+ * polynomials that are orthogonal over the nodes.
+ *
+ * @throws GeometryError `wrong-count` where the lists differ in length or have fewer than
+ * degree + 1 entries, `not-finite`, `coincident-points` where no more nodes than the degree differ
+ *
+ * @example
+ * ```ts
+ * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
+ * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
+ * polynomialAt(parabola, 1.5); // → 3.2500
+ * ```
+ */
+export function fitPolynomial(
+  nodes: readonly number[],
+  values: readonly number[],
+  degree: number,
+): PolynomialFit {
+  requireValues(nodes, values, degree);
+  const { centre, spread } = reachOf(nodes);
+  const scaled = nodes.map((node) => (node - centre) / spread);
+  const size = degree + 1;
+  const powers = zeros(size);
+  const covariance = powers.map(() => zeros(size));
+  const residuals = values.slice();
+  // φ by its powers and by its values at the nodes; the next is (τ − shift) φ − ratio · φ before.
+  let phi = zeros(size);
+  let phiBefore = zeros(size);
+  let here = zeros(nodes.length).fill(1);
+  let hereBefore = zeros(nodes.length);
+  let squareBefore = 1;
+  phi[0] = 1;
+  for (let order = 0; order < size; order += 1) {
+    const square = dot(here, here);
+    const coefficient = dot(here, residuals) / square;
+    for (let row = 0; row <= order; row += 1) {
+      const power = phi[row] as number;
+      powers[row] = (powers[row] as number) + coefficient * power;
+      addTo(covariance[row] as number[], phi, power / square);
+    }
+    addTo(residuals, here, -coefficient);
+
+    const risen = here.map((value, index) => value * (scaled[index] as number));
+    const shift = dot(here, risen) / square;
+    const ratio = order === 0 ? 0 : square / squareBefore;
+    addTo(risen, here, -shift);
+    addTo(risen, hereBefore, -ratio);
+    const next = [0, ...phi.slice(0, -1)];
+    addTo(next, phi, -shift);
+    addTo(next, phiBefore, -ratio);
+    [phiBefore, hereBefore, squareBefore] = [phi, here, square];
+    [phi, here] = [next, risen];
+  }
+  const fit = { nodes, centre, spread, powers, covariance };
+  const free = nodes.length - size;
+  return free === 0 ? fit : { ...fit, scatter: Math.sqrt(dot(residuals, residuals) / free) };
+}
+
+/** Which derivative is asked for: the value, the slope, the second derivative. */
+export type Derivative = 0 | 1 | 2;
+
+/**
+ * Value, slope or second derivative of a fitted polynomial.
+ *
+ * @example
+ * ```ts
+ * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
+ * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
+ * polynomialAt(parabola, 1.5, 1); // → 3.0000
+ * polynomialAt(parabola, 1.5, 2); // → 2.0000
+ * ```
+ */
+export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivative = 0): number {
+  return derivativeAt(fit.powers, (at - fit.centre) / fit.spread, derivative, fit.spread);
+}
+
+/**
+ * How much each of the fitted values weighs in the curve's value (or derivative) at a place:
+ * ∂p(at)/∂valueᵢ. Values with independent errors of standard uncertainty u give the curve there
+ * the standard uncertainty u·√(Σ weight²).
+ *
+ * @example
+ * ```ts
+ * import { fitPolynomial, polynomialWeights } from "brow-geometry/geometry";
+ * const mean = fitPolynomial([0, 1, 2, 3], [7, 9, 8, 8], 0);
+ * polynomialWeights(mean, 5); // → [0.25, 0.25, 0.25, 0.25]
+ * ```
+ */
+export function polynomialWeights(
+  fit: PolynomialFit,
+  at: number,
+  derivative: Derivative = 0,
+): readonly number[] {
+  const { nodes, centre, spread, covariance } = fit;
+  const tau = (at - centre) / spread;
+  // The covariance is symmetric: its rows are as good as its columns.
+  const powers = covariance.map((row) => derivativeAt(row, tau, derivative, spread));
+  return nodes.map((node) => derivativeAt(powers, (node - centre) / spread, 0, spread));
+}
+
+/** Horner's rule for Σ powersⱼ τʲ and its derivatives by t. */
+function derivativeAt(
+  powers: readonly number[],
+  tau: number,
+  derivative: Derivative,
+  spread: number,
+): number {
+  let [value, slope, half] = [0, 0, 0];
+  for (let order = powers.length - 1; order >= 0; order -= 1) {
+    half = half * tau + slope;
+    slope = slope * tau + value;
+    value = value * tau + (powers[order] as number);
+  }
+  if (derivative === 0) return value;
+  return derivative === 1 ? slope / spread : (2 * half) / (spread * spread);
+}
+
+/** Middle and half-width of what the nodes cover. */
+function reachOf(nodes: readonly number[]): { readonly centre: number; readonly spread: number } {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const node of nodes) {
+    if (node < low) low = node;
+    if (node > high) high = node;
+  }
+  return { centre: (low + high) / 2, spread: high > low ? (high - low) / 2 : 1 };
+}
+
+function dot(one: readonly number[], other: readonly number[]): number {
+  let sum = 0;
+  for (let index = 0; index < one.length; index += 1) {
+    sum += (one[index] as number) * (other[index] as number);
+  }
+  return sum;
+}
+
+function addTo(sum: number[], other: readonly number[], factor: number): void {
+  for (let index = 0; index < sum.length; index += 1) {
+    sum[index] = (sum[index] as number) + factor * (other[index] as number);
+  }
+}
+
+function zeros(count: number): number[] {
+  return new Array<number>(count).fill(0);
+}
+
+function requireValues(nodes: readonly number[], values: readonly number[], degree: number): void {
+  const where = "fitPolynomial";
+  if (!Number.isInteger(degree) || degree < 0) {
+    const need = "a whole number, 0 or more";
+    throw new GeometryError("out-of-range", { where, field: "degree", value: degree, need });
+  }
+  if (values.length !== nodes.length) {
+    const need = `${nodes.length} numbers, one for each node`;
+    throw new GeometryError("wrong-count", { where, field: "values", value: values, need });
+  }
+  if (nodes.length <= degree) {
+    const need = `at least ${degree + 1} numbers for degree ${degree}`;
+    throw new GeometryError("wrong-count", { where, field: "nodes", value: nodes, need });
+  }
+  for (const node of nodes) requireFinite(where, "nodes", node);
+  for (const value of values) requireFinite(where, "values", value);
+  if (new Set(nodes).size <= degree) {
+    const need = `at least ${degree + 1} different numbers for degree ${degree}`;
+    throw new GeometryError("coincident-points", { where, field: "nodes", value: nodes, need });
+  }
+}

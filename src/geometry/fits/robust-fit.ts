@@ -1,0 +1,190 @@
+import { GeometryError, requireFinite, requirePositive } from "../../units/index.js";
+import {
+  type Basis,
+  DEPENDENT,
+  dot,
+  orthonormalBasis,
+  solveTriangle,
+} from "./orthonormal-basis.js";
+
+/** A sum of terms that runs close to given values, and what was left over. */
+export interface RobustFit {
+  /** One factor for each term. */
+  readonly coefficients: readonly number[];
+  /** Value less fit, for each value. */
+  readonly residuals: readonly number[];
+  /** How much each value counted in the end: 1 wholly, 0 not at all. */
+  readonly weights: readonly number[];
+}
+
+/** Bisquare with this cut is 95 % as efficient as least squares where all errors are normal. */
+const CUT = 4.685;
+/** Standard deviation of normal errors over the median of their sizes. */
+const SPREAD_OF_MEDIAN = 1.4826;
+const MOST_STEPS = 50;
+/** Weights that change by less are settled. */
+const SETTLED = 1e-9;
+
+/**
+ * Fits values by a sum of terms so that a single bad value does no harm.
+ *
+ * The start is the exact least-squares fit without the one value whose absence helps most; from
+ * there Tukey's bisquare steps with a fixed spread, the standard deviation expected of good values,
+ * take in what agrees with it. Where fewer than two values are to spare, plain least squares.
+ *
+ * @param terms - one row for each value: what each coefficient is multiplied by
+ * @throws GeometryError `wrong-count`, `not-finite`, `out-of-range`, `ill-conditioned` where the
+ * values do not determine the coefficients
+ *
+ * @example
+ * ```ts
+ * import { fitRobustly } from "brow-geometry/geometry";
+ * const terms = [0, 1, 2, 3, 4, 5].map((x) => [1, x]);
+ * fitRobustly(terms, [1, 3, 5, 70, 9, 11], 0.5).coefficients; // → [1.0000, 2.0000]
+ * ```
+ */
+export function fitRobustly(
+  terms: readonly (readonly number[])[],
+  values: readonly number[],
+  spread: number,
+): RobustFit {
+  const size = terms[0]?.length ?? 0;
+  requireRows(terms, values, size);
+  requirePositive("fitRobustly", "spread", spread);
+  const basis = orthonormalBasis(terms, size);
+  if (basis === undefined) throw illConditioned();
+  let weights: readonly number[] = values.map(() => 1);
+  let fit = fitWeighted(basis, values, weights);
+  if (values.length >= size + 2) {
+    const worst = mostHarmful(basis, fit.residuals);
+    weights = values.map((_, row) => (row === worst ? 0 : 1));
+    fit = fitWeighted(basis, values, weights);
+    const reach = CUT * Math.max(spread, spreadOf(fit.residuals));
+    for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
+      const next = fit.residuals.map((residual) => bisquare(residual / reach));
+      change = Math.max(...next.map((weight, row) => Math.abs(weight - at(weights, row))));
+      weights = next;
+      fit = fitWeighted(basis, values, weights);
+    }
+  }
+  const coefficients = solveTriangle(basis.triangle, fit.factors);
+  return { coefficients, residuals: fit.residuals, weights };
+}
+
+interface WeightedFit {
+  /** One for each column of the basis. */
+  readonly factors: readonly number[];
+  readonly residuals: readonly number[];
+}
+
+/** Least squares by the normal equations, which are sound in an orthonormal basis. */
+function fitWeighted(
+  { columns }: Basis,
+  values: readonly number[],
+  weights: readonly number[],
+): WeightedFit {
+  const weighted = columns.map((column) => column.map((entry, row) => entry * at(weights, row)));
+  const triangle = squareRoot(weighted, columns);
+  const half = solveTransposed(
+    triangle,
+    weighted.map((column) => dot(column, values)),
+  );
+  const factors = solveTriangle(triangle, half);
+  const residuals = values.map((value, row) => {
+    let rest = value;
+    for (let term = 0; term < factors.length; term += 1) {
+      rest -= at(factors, term) * at(columns[term] as readonly number[], row);
+    }
+    return rest;
+  });
+  return { factors, residuals };
+}
+
+/** The upper triangle R with Rᵀ·R = weightedᵀ·columns (Cholesky). */
+function squareRoot(
+  weighted: readonly (readonly number[])[],
+  columns: readonly (readonly number[])[],
+): readonly (readonly number[])[] {
+  const size = columns.length;
+  const upper = Array.from({ length: size }, () => new Array<number>(size).fill(0));
+  for (let row = 0; row < size; row += 1) {
+    const entries = upper[row] as number[];
+    for (let column = row; column < size; column += 1) {
+      let rest = dot(weighted[row] as readonly number[], columns[column] as readonly number[]);
+      for (let k = 0; k < row; k += 1) {
+        rest -= at(upper[k] as number[], row) * at(upper[k] as number[], column);
+      }
+      if (column > row) entries[column] = rest / at(entries, row);
+      else if (rest > DEPENDENT) entries[row] = Math.sqrt(rest);
+      else throw illConditioned();
+    }
+  }
+  return upper;
+}
+
+/** Solves upperᵀ · x = targets, from the first row down. */
+function solveTransposed(
+  upper: readonly (readonly number[])[],
+  targets: readonly number[],
+): readonly number[] {
+  const solution: number[] = [];
+  for (let row = 0; row < upper.length; row += 1) {
+    let rest = at(targets, row);
+    for (let k = 0; k < row; k += 1)
+      rest -= at(upper[k] as readonly number[], row) * at(solution, k);
+    solution.push(rest / at(upper[row] as readonly number[], row));
+  }
+  return solution;
+}
+
+/** The value without which the sum of squares falls furthest, by residual² / (1 − leverage). */
+function mostHarmful({ columns }: Basis, residuals: readonly number[]): number {
+  const harm = residuals.map((residual, row) => {
+    const leverage = columns.reduce((sum, column) => sum + at(column, row) ** 2, 0);
+    return residual ** 2 / Math.max(1 - leverage, Number.EPSILON);
+  });
+  return harm.indexOf(Math.max(...harm));
+}
+
+function spreadOf(residuals: readonly number[]): number {
+  const sizes = residuals.map(Math.abs).sort((one, other) => one - other);
+  return SPREAD_OF_MEDIAN * at(sizes, Math.floor(sizes.length / 2));
+}
+
+function bisquare(share: number): number {
+  return Math.abs(share) < 1 ? (1 - share * share) ** 2 : 0;
+}
+
+/** An entry of which the loop around it says that it is there. */
+function at(entries: readonly number[], index: number): number {
+  return entries[index] as number;
+}
+
+function requireRows(
+  terms: readonly (readonly number[])[],
+  values: readonly number[],
+  size: number,
+): void {
+  const where = "fitRobustly";
+  if (values.length < size || size === 0) {
+    const need = `at least as many numbers as terms, ${Math.max(size, 1)}`;
+    throw new GeometryError("wrong-count", { where, field: "values", value: values, need });
+  }
+  if (terms.length !== values.length || terms.some((row) => row.length !== size)) {
+    const need = `${values.length} rows of ${size} numbers`;
+    throw new GeometryError("wrong-count", { where, field: "terms", value: terms, need });
+  }
+  values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
+  terms.forEach((row, index) => {
+    row.forEach((term, column) => requireFinite(where, `terms[${index}][${column}]`, term));
+  });
+}
+
+function illConditioned(): GeometryError {
+  return new GeometryError("ill-conditioned", {
+    where: "fitRobustly",
+    field: "terms",
+    value: "a sum in which one term repeats the others",
+    need: "terms that differ where the values lie",
+  });
+}

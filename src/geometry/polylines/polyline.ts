@@ -1,0 +1,113 @@
+import {
+  type FlatPoint,
+  flatPoint,
+  GeometryError,
+  type Length,
+  length,
+  type Point,
+  type Polyline,
+  requirePolyline,
+  type Unit,
+} from "../../units/index.js";
+import { distance } from "../lines/distance.js";
+import { between } from "../lines/vector.js";
+
+/**
+ * Length of a polyline in the plane. A point drawn twice adds nothing.
+ *
+ * @example
+ * ```ts
+ * import { mm, polylineLength } from "brow-geometry";
+ * polylineLength(mm([[0, 0], [3, 4], [3, 4], [3, 10]])); // → 11
+ * ```
+ */
+export function polylineLength<U extends Unit>(polyline: Polyline<U>): Length<U> {
+  let sum = 0;
+  polyline.forEach((to, index) => {
+    const from = polyline[index - 1];
+    if (from !== undefined) sum += distance(from, to);
+  });
+  return length(sum);
+}
+
+/** A place on a polyline. `extended` where it lies beyond an end, on the end's tangent. */
+export interface PolylinePlace<U extends Unit> {
+  readonly at: FlatPoint<U>;
+  /** Distance from the first point along the polyline; negative before it. */
+  readonly along: Length<U>;
+  readonly extended: boolean;
+}
+
+/**
+ * The place at a distance from a polyline's first point, measured along it. Beyond an end it lies
+ * on the end's tangent and is flagged.
+ *
+ * @throws GeometryError `wrong-count`, `not-finite`, `coincident-points` where no two points differ
+ *
+ * @example
+ * ```ts
+ * import { mm, pointAlong } from "brow-geometry";
+ * pointAlong(mm([[0, 0], [10, 0]]), mm(4)); // → { at: [4, 0], along: 4, extended: false }
+ * pointAlong(mm([[0, 0], [10, 0]]), mm(12)); // → { at: [12, 0], along: 12, extended: true }
+ * ```
+ */
+export function pointAlong<U extends Unit>(
+  polyline: Polyline<U>,
+  along: Length<U>,
+): PolylinePlace<U> {
+  const legs = legsOf("pointAlong", polyline);
+  const last = legs[legs.length - 1] as Leg<U>;
+  const leg = legs.find(({ before, size }) => along <= before + size) ?? last;
+  return placeOnLeg(leg, (along - leg.before) / leg.size, last);
+}
+
+/** One segment of a polyline that has a length. */
+export interface Leg<U extends Unit> {
+  readonly from: Point<U>;
+  readonly to: Point<U>;
+  readonly size: number;
+  /** Way along the polyline to `from`. */
+  readonly before: number;
+}
+
+/** The segments that have a length, in order: points drawn twice drop out here, once for all. */
+export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): readonly Leg<U>[] {
+  requirePolyline(where, "polyline", polyline, 2);
+  const legs: Leg<U>[] = [];
+  let before = 0;
+  for (let index = 1; index < polyline.length; index += 1) {
+    const [from, to] = [polyline[index - 1] as Point<U>, polyline[index] as Point<U>];
+    const size = distance(from, to);
+    if (size === 0) continue;
+    legs.push({ from, to, size, before });
+    before += size;
+  }
+  if (legs.length === 0) {
+    throw new GeometryError("coincident-points", {
+      where,
+      field: "polyline",
+      value: polyline,
+      need: "two points that differ",
+    });
+  }
+  return legs;
+}
+
+/** The place at a share of a leg; before the first leg and after the last it is extended. */
+export function placeOnLeg<U extends Unit>(
+  leg: Leg<U>,
+  share: number,
+  last: Leg<U>,
+): PolylinePlace<U> {
+  const [x, y] = between(leg.from, leg.to, share);
+  const along = leg.before + share * leg.size;
+  const whole = last.before + last.size;
+  return {
+    at: flatPoint(x, y),
+    along: length(along),
+    extended: along < -ROUNDING * whole || along > (1 + ROUNDING) * whole,
+  };
+}
+
+/** A polyline's own length, summed up, may round past its last point. */
+const ROUNDING = 1e-12;

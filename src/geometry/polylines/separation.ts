@@ -1,0 +1,99 @@
+import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
+import { densify } from "./densify.js";
+import { distance } from "../lines/distance.js";
+import { type Leg, legsOf, polylineLength } from "./polyline.js";
+import { difference } from "../lines/vector.js";
+
+/** How far two lines run apart. */
+export interface Separation<U extends Unit> {
+  /** Mean distance of the points of either line from the other, by length. */
+  readonly mean: Length<U>;
+  /** Hausdorff distance: how far the point of either line that is farthest from the other lies from it. */
+  readonly greatest: Length<U>;
+}
+
+/** How {@link separation} works. */
+export interface SeparationOptions<U extends Unit> {
+  /** Points are read at least this densely. Default: a two-hundredth of the longer line. */
+  readonly step?: Length<U>;
+}
+
+/** Pieces into which the longer line is cut where nothing else is said. */
+const PIECES = 200;
+
+/**
+ * Mean and greatest distance between two polylines, read at their own points and densely between
+ * them, each way. Their directions do not matter, depth is ignored.
+ *
+ * @throws GeometryError as {@link densify}
+ *
+ * @example
+ * ```ts
+ * import { mm, separation } from "brow-geometry";
+ * separation(mm([[0, 0], [40, 0]]), mm([[0, 2], [20, 4], [40, 2]])); // → { mean: 3.0, greatest: 4 }
+ * ```
+ */
+export function separation<U extends Unit>(
+  one: Polyline<U>,
+  other: Polyline<U>,
+  options: SeparationOptions<U> = {},
+): Separation<U> {
+  const step =
+    options.step ?? length<U>(Math.max(polylineLength(one), polylineLength(other)) / PIECES);
+  const there = sumsAlong(densify(one, step), legsOf("separation", other));
+  const back = sumsAlong(densify(other, step), legsOf("separation", one));
+  return {
+    mean: length((there.integral + back.integral) / (there.size + back.size)),
+    greatest: length(Math.max(there.greatest, back.greatest)),
+  };
+}
+
+/**
+ * Distance of a point from the nearest point of a polyline; depth is ignored.
+ *
+ * @throws GeometryError as {@link pointAlong}
+ *
+ * @example
+ * ```ts
+ * import { distanceFromPolyline, mm } from "brow-geometry";
+ * distanceFromPolyline(mm([5, 4]), mm([[0, 0], [10, 0]])); // → 4
+ * distanceFromPolyline(mm([13, 4]), mm([[0, 0], [10, 0]])); // → 5
+ * ```
+ */
+export function distanceFromPolyline<U extends Unit>(
+  point: Point<U>,
+  polyline: Polyline<U>,
+): Length<U> {
+  return length(leastDistance(point, legsOf("distanceFromPolyline", polyline)));
+}
+
+function leastDistance<U extends Unit>(point: Point<U>, legs: readonly Leg<U>[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { from, to, size } of legs) {
+    const [x, y] = difference(point, from);
+    const [legX, legY] = difference(to, from);
+    const share = Math.min(Math.max((x * legX + y * legY) / (size * size), 0), 1);
+    least = Math.min(least, Math.hypot(x - share * legX, y - share * legY));
+  }
+  return least;
+}
+
+/** Integral of the distance along a line by the trapezium rule, its greatest value, the line's length. */
+function sumsAlong<U extends Unit>(
+  points: Polyline<U>,
+  legs: readonly Leg<U>[],
+): { readonly integral: number; readonly greatest: number; readonly size: number } {
+  let [integral, greatest, size, last] = [0, 0, 0, 0];
+  let before: Point<U> | undefined;
+  for (const point of points) {
+    const apart = leastDistance(point, legs);
+    greatest = Math.max(greatest, apart);
+    if (before !== undefined) {
+      const piece = distance(before, point);
+      integral += (piece * (last + apart)) / 2;
+      size += piece;
+    }
+    [before, last] = [point, apart];
+  }
+  return { integral, greatest, size };
+}

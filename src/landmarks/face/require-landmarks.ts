@@ -1,0 +1,32 @@
+import { GeometryError } from "../../units/index.js";
+import type { FaceSide, MidlineLandmarks } from "./face.js";
+
+/**
+ * Narrows one side (or the midline) of a face to one that has the named landmarks. It does not know
+ * which side it is asked of, and so names none.
+ *
+ * @throws GeometryError `missing-landmark`, naming every landmark that is missing
+ *
+ * @example
+ * ```ts
+ * import { type FaceSide, px, requireLandmarks } from "brow-geometry";
+ * const right: FaceSide<"px"> = { endocanthion: px([460, 500]) };
+ * requireLandmarks(right, "endocanthion").endocanthion; // → [460, 500]
+ * requireLandmarks(right, "endocanthion", "exocanthion"); // throws GeometryError: exocanthion is missing
+ * ```
+ */
+export function requireLandmarks<
+  Part extends FaceSide<"px"> | FaceSide<"mm"> | MidlineLandmarks<"px"> | MidlineLandmarks<"mm">,
+  Name extends keyof Part,
+>(part: Part, ...names: readonly Name[]): Part & Required<Pick<Part, Name>> {
+  const missing = names.filter((name) => part[name] === undefined);
+  if (missing.length > 0) {
+    throw new GeometryError("missing-landmark", {
+      where: "requireLandmarks",
+      field: missing.join(", "),
+      value: undefined,
+      need: "a point",
+    });
+  }
+  return part as Part & Required<Pick<Part, Name>>;
+}

@@ -1,0 +1,81 @@
+import { midpoint } from "../../geometry/index.js";
+import {
+  deepPoint,
+  flatPoint,
+  hasDepth,
+  measured,
+  type Measured,
+  type Note,
+  note,
+  type Point,
+  requirePositive,
+  type Unit,
+} from "../../units/index.js";
+import type { Face, FaceNoteCode, FaceSide } from "../face/face.js";
+
+/**
+ * A face whose irises are as wide as they are: the limbus points of a source that draws its rings too
+ * wide move together, about their middle.
+ *
+ * Guides through the lateral limbus need it: the face mesh's ring would put them 0.6 mm too far
+ * outwards. Adapters of markups do it by themselves; a note on the face says so. The source's ring
+ * factor becomes 1, with the relative uncertainty that it had, so that a scale by iris stays what it
+ * was.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` for a factor that is not more than 0
+ *
+ * @example
+ * ```ts
+ * import { correctIrises, type Face, measured, mm } from "brow-geometry";
+ * const face: Face<"mm"> = {
+ *   right: {},
+ *   left: { limbusMedial: mm([25, 0]), limbusLateral: mm([38, 0]) },
+ *   midline: {},
+ * };
+ * correctIrises(face, measured(1.11, 0.02)).left.limbusLateral; // → [37.36, 0.00]
+ * ```
+ */
+export function correctIrises<U extends Unit>(
+  face: Face<U>,
+  ringFactor: Measured = face.source?.ringFactor ?? { value: 1, u: 0 },
+): Face<U> {
+  const { value, u } = measured(ringFactor.value, ringFactor.u);
+  requirePositive("correctIrises", "ringFactor", value);
+  const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
+  const { source, notes = [] } = face;
+  const changed = right !== face.right || left !== face.left;
+  return {
+    ...face,
+    right,
+    left,
+    ...(source === undefined
+      ? {}
+      : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
+    ...(changed ? { notes: [...notes, irisesNarrowed(value, u)] } : {}),
+  };
+}
+
+function irisesNarrowed(factor: number, u: number): Note<FaceNoteCode> {
+  return note(
+    "irises-narrowed",
+    "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
+    { factor, u },
+  );
+}
+
+function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {
+  const { limbusMedial, limbusLateral } = side;
+  if (times === 1 || limbusMedial === undefined || limbusLateral === undefined) return side;
+  const middle = midpoint(limbusMedial, limbusLateral);
+  return {
+    ...side,
+    limbusMedial: nearer(limbusMedial, middle, times),
+    limbusLateral: nearer(limbusLateral, middle, times),
+  };
+}
+
+function nearer<U extends Unit>(point: Point<U>, middle: Point<U>, times: number): Point<U> {
+  const x = middle[0] + (point[0] - middle[0]) / times;
+  const y = middle[1] + (point[1] - middle[1]) / times;
+  return hasDepth(point) ? deepPoint(x, y, point[2]) : flatPoint(x, y);
+}

@@ -1,0 +1,110 @@
+import {
+  GeometryError,
+  type Measured,
+  requireObject,
+  requirePositive,
+  requireUncertainty,
+} from "../../units/index.js";
+import type { LandmarkUncertainty } from "../face/face.js";
+import { everyLandmark } from "../face/landmark-names.js";
+
+/** Size of a picture in pixels. */
+export interface ImageSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Whether the picture was flipped sideways before its landmarks were used.
+ *
+ * `"no"`: the picture as taken. `"frame"`: a flipped picture went into the detector, which then took
+ * the client's right for the left; right and left are exchanged and the picture is turned back.
+ * `"coordinates"`: the picture as taken went in, and only its coordinates were flipped for a mirror
+ * view; they are turned back.
+ */
+export type Mirroring = "no" | "frame" | "coordinates";
+
+/** How points of a markup are to be read; the same for every markup. */
+export type MarkupOptions<Alare extends string> = SourceOptions & {
+  /** Which points stand for alare; `"none"` leaves it out. */
+  readonly alare?: Alare | "none";
+  /** Numbers of points that are not to be used, because they are covered for instance. */
+  readonly missing?: readonly number[];
+};
+
+/** What is known of the picture and of whoever placed the points. */
+export type SourceOptions = MarkupPicture & {
+  /** `"no"` where it is left out. Anything else needs the image size. */
+  readonly mirrored?: Mirroring;
+  /** Instead of what the library states of the markup's usual source: of all landmarks, or of some. */
+  readonly uncertainty?: Partial<LandmarkUncertainty>;
+  /** How many times too wide, sideways, the source draws the iris: it is narrowed by so much. */
+  readonly ringFactor?: Measured;
+};
+
+/**
+ * What coordinates count: pixels of the photo, or shares of its width and height. Shares have two
+ * different units sideways and upwards, so nothing can be read from them without the image size.
+ */
+export type MarkupPicture =
+  | { readonly coordinates: "pixels"; readonly image?: ImageSize }
+  | { readonly coordinates: "normalised"; readonly image: ImageSize };
+
+/** Refuses options that say nothing, or something that has no meaning, instead of passing it over. */
+export function requireOptions(
+  where: string,
+  options: MarkupOptions<string>,
+  points: number,
+): void {
+  requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
+  const { mirrored = "no", missing = [], uncertainty = {} } = options;
+  const refuse = (field: string, value: unknown, need: string): never => {
+    throw new GeometryError("out-of-range", { where, field, value, need });
+  };
+  if (!MIRRORINGS.includes(mirrored)) {
+    refuse("mirrored", mirrored, MIRRORINGS.map((known) => `"${known}"`).join(" or "));
+  }
+  const isPoint = (index: number): boolean =>
+    Number.isInteger(index) && index >= 0 && index < points;
+  if (!Array.isArray(missing) || !missing.every(isPoint)) {
+    refuse("missing", missing, `a list of numbers of points, from 0 to ${points - 1}`);
+  }
+  requireObject(where, "uncertainty", uncertainty, "an object with default, landmarks, or both");
+  if (uncertainty.default !== undefined) {
+    requireUncertainty(where, "uncertainty.default", uncertainty.default);
+  }
+  const landmarks: readonly string[] = everyLandmark();
+  for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
+    if (!landmarks.includes(name)) {
+      refuse(`uncertainty.landmarks.${name}`, u, `another name: one of ${landmarks.join(", ")}`);
+    }
+    requireUncertainty(where, `uncertainty.landmarks.${name}`, u);
+  }
+}
+
+const MIRRORINGS: readonly Mirroring[] = ["no", "frame", "coordinates"];
+
+/** The size of the image, where the options give one that makes sense. */
+export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
+  const image = options.image;
+  if (image === undefined) return undefined;
+  requireObject(where, "image", image, "the width and height of the picture");
+  requirePositive(where, "image.width", image.width);
+  requirePositive(where, "image.height", image.height);
+  return image;
+}
+
+/** Refuses to go on without the size of the image. */
+export function requireImageSize(
+  where: string,
+  image: ImageSize | undefined,
+  why: string,
+): ImageSize {
+  if (image !== undefined) return image;
+  throw new GeometryError("image-size-needed", {
+    where,
+    field: "image",
+    value: undefined,
+    need: `the width and height of the picture: ${why}`,
+  });
+}

@@ -1,0 +1,196 @@
+import {
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  type Point,
+  requireFinite,
+  requireObject,
+} from "../../units/index.js";
+import type { Markup, Place } from "./markup.js";
+import {
+  imageSize,
+  type MarkupOptions,
+  requireImageSize,
+  requireOptions,
+} from "./markup-options.js";
+
+/** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
+export type MarkupPoint =
+  | readonly number[]
+  | {
+      readonly x: number;
+      readonly y: number;
+      readonly z?: number | undefined;
+      readonly visibility?: number | undefined;
+    };
+
+/** Points of one face in the order of their markup; `null` where one is missing. */
+export type MarkupPoints = readonly (MarkupPoint | null | undefined)[];
+
+/** Points of the picture as taken, in the order of the markup; a missing one is undefined. */
+export type PicturePoints = readonly (Point<"px"> | undefined)[];
+
+/** Coordinates within this range count shares of a picture: a face two pixels wide is none. */
+const SHARES = { from: -0.5, to: 1.5 };
+
+/** Shares may leave the picture, not run away from it. */
+const FARTHEST_SHARE = 4;
+
+/** A face mesh is about as deep as its eyes are wide: less than this share of it is another unit. */
+const LEAST_DEPTH = 0.05;
+
+/**
+ * Points of a markup in pixels of the picture as taken. Depth is positive towards the viewer and
+ * zero at the mean of the inner eye corners; it is left out where one of the corners has none.
+ */
+export function readPoints(
+  where: string,
+  markup: Markup,
+  landmarks: MarkupPoints,
+  options: MarkupOptions<string>,
+): PicturePoints {
+  requireSize(where, landmarks, markup.size);
+  requireOptions(where, options, markup.size);
+  const missing = new Set(options.missing);
+  const raw = landmarks.map((point, index) =>
+    missing.has(index) || isMissing(point)
+      ? undefined
+      : rawPoint(where, fieldOf(markup, index), point),
+  );
+  const [across, down] = pixelsPerUnit(where, raw, options);
+  const flipped = options.mirrored !== undefined && options.mirrored !== "no";
+  const width = flipped
+    ? requireImageSize(where, imageSize(where, options), "a flipped picture is turned back").width
+    : 0;
+  const zero = depthZero(raw, markup);
+  if (zero !== undefined && across === 1 && markup.depth === "estimated") {
+    requireDepthUnit(where, raw, markup);
+  }
+  return raw.map((point) => {
+    if (point === undefined) return undefined;
+    const x = flipped ? width - point.x * across : point.x * across;
+    const y = point.y * down;
+    return zero === undefined || point.z === undefined
+      ? flatPoint(x, y)
+      : deepPoint(x, y, (zero - point.z) * across);
+  });
+}
+
+interface RawPoint {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number | undefined;
+}
+
+type RawPoints = readonly (RawPoint | undefined)[];
+
+function isMissing(point: MarkupPoint | null | undefined): point is null | undefined {
+  if (point === null || point === undefined) return true;
+  if (typeof point !== "object") return false;
+  // Points that a detector did not find come as zeros with visibility 0.
+  return "visibility" in point && point.visibility === 0 && point.x === 0 && point.y === 0;
+}
+
+function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
+  requireObject(where, field, point, "[x, y], [x, y, z], an object with x and y, or null");
+  const [x, y, z] = "x" in point ? [point.x, point.y, point.z] : point;
+  requireFinite(where, `${field}.x`, x);
+  requireFinite(where, `${field}.y`, y);
+  if (z !== undefined) requireFinite(where, `${field}.z`, z);
+  return { x: x, y: y, z };
+}
+
+function fieldOf({ labels }: Markup, index: number): string {
+  return labels === undefined ? `landmarks[${index}]` : `points.${labels[index] ?? index}`;
+}
+
+function requireSize(where: string, landmarks: MarkupPoints, size: number): void {
+  if (Array.isArray(landmarks) && landmarks.length === size) return;
+  const known = lengthOf(landmarks);
+  throw new GeometryError("wrong-count", {
+    where,
+    field: known === undefined ? "landmarks" : "landmarks.length",
+    value: known,
+    need: `${size} points`,
+  });
+}
+
+/** Where a detector found no face, there is no list. */
+export function lengthOf(list: readonly unknown[] | null | undefined): number | undefined {
+  return list?.length;
+}
+
+/** How many pixels one unit of x and one of y are. */
+function pixelsPerUnit(
+  where: string,
+  raw: RawPoints,
+  options: MarkupOptions<string>,
+): readonly [number, number] {
+  const image = imageSize(where, options);
+  const values = raw.flatMap((point) => (point === undefined ? [] : [point.x, point.y]));
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  switch (options.coordinates) {
+    case "normalised": {
+      if (high > FARTHEST_SHARE || low < -FARTHEST_SHARE) {
+        throw contradiction(where, "normalised", `"pixels" for values from ${low} to ${high}`);
+      }
+      const { width, height } = requireImageSize(where, image, "shares of it are to be pixels");
+      return [width, height];
+    }
+    case "pixels":
+      if (values.length > 0 && low >= SHARES.from && high <= SHARES.to) {
+        requireImageSize(where, image, "these coordinates are shares of it");
+        throw contradiction(where, "pixels", `"normalised" for values from ${low} to ${high}`);
+      }
+      return [1, 1];
+    default:
+      throw contradiction(
+        where,
+        (options as { coordinates: unknown }).coordinates,
+        '"pixels" or "normalised"',
+      );
+  }
+}
+
+function contradiction(where: string, value: unknown, need: string): GeometryError {
+  return new GeometryError("inconsistent", { where, field: "coordinates", value, need });
+}
+
+/** z of the mean of the inner eye corners; undefined where one of them has none. */
+function depthZero(raw: RawPoints, { right, left }: Markup): number | undefined {
+  const one = meanOf(raw, right.points.endocanthion)?.z;
+  const other = meanOf(raw, left.points.endocanthion)?.z;
+  return one === undefined || other === undefined ? undefined : (one + other) / 2;
+}
+
+function meanOf(raw: RawPoints, place: Place | undefined): RawPoint | undefined {
+  if (typeof place === "number" || place === undefined)
+    return place === undefined ? place : raw[place];
+  const points = place.map((index) => raw[index]).filter((point) => point !== undefined);
+  if (points.length < place.length || points.length === 0) return undefined;
+  const mean = (of: (point: RawPoint) => number): number =>
+    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  const deep = points.every(({ z }) => z !== undefined);
+  return {
+    x: mean(({ x }) => x),
+    y: mean(({ y }) => y),
+    z: deep ? mean(({ z }) => z ?? 0) : undefined,
+  };
+}
+
+/** Refuses depths that do not count pixels although x and y do. */
+function requireDepthUnit(where: string, raw: RawPoints, { right, left }: Markup): void {
+  const depths = raw.flatMap((point) => (point?.z === undefined ? [] : [point.z]));
+  const depth = Math.max(...depths) - Math.min(...depths);
+  const one = meanOf(raw, right.points.exocanthion);
+  const other = meanOf(raw, left.points.exocanthion);
+  if (one === undefined || other === undefined) return;
+  if (depth >= LEAST_DEPTH * Math.hypot(one.x - other.x, one.y - other.y)) return;
+  throw new GeometryError("inconsistent", {
+    where,
+    field: "landmarks[…].z",
+    value: depth,
+    need: "depths that count pixels as x does, or none at all",
+  });
+}

@@ -1,0 +1,66 @@
+import type { Measured, Sides } from "../../units/index.js";
+import type { LandmarkUncertainty, MidlineLandmark, SideLandmark, StandIn } from "../face/face.js";
+
+/** Names of the markups that the library reads. */
+export type MarkupName =
+  "mesh-478" | "mesh-468" | "points-68" | "coco-wholebody-face" | "points-98";
+
+/** Where a landmark stands in a markup: at one point, or at the mean of several; counted from 0. */
+export type Place = number | readonly number[];
+
+/**
+ * Index table of one side of the face. Lines run as in `FaceSide`: borders of the brow from start
+ * to tail, lids from endocanthion to exocanthion.
+ */
+export interface MarkupSide {
+  readonly points: { readonly [Name in SideLandmark]?: Place };
+  readonly upperLid?: readonly number[];
+  readonly lowerLid?: readonly number[];
+  readonly browUpper?: readonly number[];
+  readonly browLower?: readonly number[];
+}
+
+/** Points of one iris: its centre and four points of its rim, in order round it. */
+export interface MarkupIris {
+  readonly centre: number;
+  readonly rim: readonly [number, number, number, number];
+}
+
+/** Points that may stand for alare, and what they are in words. */
+export interface MarkupAlare extends Sides<number> {
+  readonly instead: string;
+}
+
+/** Index table of a markup, with what is known of its points. */
+export interface Markup<Alare extends string = string> extends Sides<MarkupSide> {
+  /** Name of the markup, or `"by-hand"`. */
+  readonly name: string;
+  /** What it is, in words. */
+  readonly title: string;
+  /** How many points it has. */
+  readonly size: number;
+  /** Names of the points where they are more than numbers. */
+  readonly labels?: readonly string[];
+  readonly midline: { readonly [Name in MidlineLandmark]?: Place };
+  /** Points that may stand for alare; the first is the usual one. */
+  readonly alare: Readonly<Record<Alare, MarkupAlare>>;
+  readonly irises?: Sides<MarkupIris>;
+  /** Points that are each other's mirror image. */
+  readonly pairs: readonly Sides<number>[];
+  /** Points on the middle of the face. */
+  readonly middle: readonly number[];
+  readonly standIns: readonly StandIn[];
+  readonly uncertainty: LandmarkUncertainty;
+  readonly ringFactor: Measured;
+  /** Who says how deep points lie, where they carry depth. */
+  readonly depth: "none" | "estimated" | "measured";
+}
+
+/** Pairs of points whose numbers run in step: `[17, 26, 5]` is 17 ↔ 26, 18 ↔ 25 … five times. */
+export function pairsDownFrom(
+  ...runs: readonly (readonly [right: number, left: number, count: number])[]
+): readonly Sides<number>[] {
+  return runs.flatMap(([right, left, count]) =>
+    Array.from({ length: count }, (_, step) => ({ right: right + step, left: left - step })),
+  );
+}

@@ -1,0 +1,34 @@
+import { length } from "../../units/index.js";
+import type { Skin } from "./skin.js";
+
+/**
+ * The skin of a face that is so many times as large in every direction: with it, the uncertainty of
+ * a photo's scale is carried into depth as into everything else.
+ *
+ * @example
+ * ```ts
+ * import { depthAt, enlargeSkin, mm } from "brow-geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * depthAt(mm([100, 40]), enlargeSkin(skin, 2)) / depthAt(mm([50, 20]), skin); // → 2.00
+ * ```
+ */
+export function enlargeSkin(skin: Skin, times: number): Skin {
+  switch (skin.kind) {
+    case "flat":
+      return skin;
+    case "modelled":
+      return { ...skin, width: length(times * skin.width) };
+    case "fitted": {
+      const curve = ({ second, fourth }: typeof skin.right): typeof skin.right => ({
+        second: second / times,
+        fourth: fourth / times ** 3,
+      });
+      return {
+        ...skin,
+        atMidline: length(times * skin.atMidline),
+        right: curve(skin.right),
+        left: curve(skin.left),
+      };
+    }
+  }
+}

@@ -1,0 +1,114 @@
+import {
+  type Cubic,
+  distance,
+  lengthAlongSurface,
+  pathLength,
+  polylineLength,
+  spaceDistance,
+  type Surface,
+} from "../../geometry/index.js";
+import {
+  flatPoint,
+  type Length,
+  length,
+  type Point,
+  type Polyline,
+  requirePolyline,
+} from "../../units/index.js";
+import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
+
+/** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
+export interface LengthOptions {
+  /** `"straight"`: by ruler, from end to end. `"along"`: by tape, over the straight sight line. */
+  readonly path?: "straight" | "along";
+  /** `"skin"`: on the face. `"photo"`: as a frontal photo shows it, without depth. */
+  readonly on?: "skin" | "photo";
+}
+
+/**
+ * Distance between two places on the skin, by ruler where nothing else is said.
+ *
+ * Both ends are lifted onto the skin, whatever depth they carry, so that a planned mark and a
+ * detected point are measured alike. By tape it is good to 1e-10.
+ *
+ * @example
+ * ```ts
+ * import { lengthBetween, mm } from "brow-geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * const [arch, tailEnd] = [mm([44, 26]), mm([58, 18])];
+ * lengthBetween(arch, tailEnd, skin); // → 21.526
+ * lengthBetween(arch, tailEnd, skin, { path: "along" }); // → 21.591
+ * lengthBetween(arch, tailEnd, skin, { on: "photo" }); // → 16.125
+ * ```
+ */
+export function lengthBetween(
+  from: Point<"mm">,
+  to: Point<"mm">,
+  skin: Skin,
+  options: LengthOptions = {},
+): Length<"mm"> {
+  const { path = "straight", on = "skin" } = options;
+  if (on === "photo" || skin.kind === "flat") return distance(from, to);
+  if (path === "straight") return spaceDistance(onSkin(from, skin), onSkin(to, skin));
+  return lengthAlongSkin(from, to, skin);
+}
+
+/**
+ * Length of a curve that is drawn on the skin, by tape; or of the curve on a frontal photo.
+ *
+ * @throws GeometryError `wrong-count`, `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { lengthOf, mm } from "brow-geometry";
+ * const border = mm([[14, 22], [44, 26], [58, 18]]);
+ * lengthOf(border, { kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → 54.162
+ * lengthOf(border, { kind: "flat" }); // → 46.390
+ * ```
+ */
+export function lengthOf(
+  curve: Polyline<"mm">,
+  skin: Skin,
+  options: Pick<LengthOptions, "on"> = {},
+): Length<"mm"> {
+  requirePolyline("lengthOf", "curve", curve, 2);
+  if (options.on === "photo" || skin.kind === "flat") return polylineLength(curve);
+  let sum = 0;
+  curve.forEach((to, index) => {
+    const from = curve[index - 1];
+    if (from !== undefined) sum += lengthAlongSkin(from, to, skin);
+  });
+  return length(sum);
+}
+
+/**
+ * Length of exact curves that are drawn on the skin, by tape.
+ *
+ * @example
+ * ```ts
+ * import { lengthOfPath, mm } from "brow-geometry";
+ * import { straightCubic } from "brow-geometry/geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * lengthOfPath([straightCubic(mm([44, 26]), mm([58, 18]))], skin); // → 21.591
+ * ```
+ */
+export function lengthOfPath(path: readonly Cubic<"mm">[], skin: Skin): Length<"mm"> {
+  return skin.kind === "flat" ? pathLength(path) : pathLength(path, surfaceOf(skin));
+}
+
+function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
+  if (Math.sign(from[0]) * Math.sign(to[0]) < 0) {
+    // The sides of a face curve differently: each stretch stays on one of them.
+    const share = from[0] / (from[0] - to[0]);
+    const onMidline = flatPoint<"mm">(0, from[1] + share * (to[1] - from[1]));
+    return length(lengthAlongSkin(from, onMidline, skin) + lengthAlongSkin(onMidline, to, skin));
+  }
+  return lengthAlongSurface(from, to, surfaceOf(skin));
+}
+
+function surfaceOf(skin: Skin): Surface {
+  return {
+    depth: (x) => skinDepth(x, skin),
+    rise: (x, _y, stepX) => stepX * skinSlope(x, skin),
+  };
+}

@@ -1,0 +1,88 @@
+import type { Declared, Dot } from "../../landmarks/index.js";
+import type {
+  ArchConvention,
+  OutlineOptions,
+  StartConvention,
+  StationThickness,
+} from "../../proportions/index.js";
+import type { DecisionRule, Point, Length, Side, ToleranceSet } from "../../units/index.js";
+
+/** Which brow the other follows; `"middle"`: both meet half-way. */
+export type Lead = Side | "middle";
+
+/** All answers to which brow leads. */
+export const LEADS: readonly Lead[] = ["right", "left", "middle"];
+
+/**
+ * How the other brow follows the leading one: `"mirror"`, across the midline; `"measure"`, from its
+ * own start, with the leading heights and ruler lengths. On a crooked face they differ.
+ */
+export type Carry = "mirror" | "measure";
+
+/**
+ * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
+ * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
+ * offered.
+ */
+export type TailHeight = "natural" | "level-with-lower-start" | "level-with-upper-start";
+
+/** All answers to where the tail ends along its guide. */
+export const TAIL_HEIGHTS: readonly TailHeight[] = [
+  "natural",
+  "level-with-lower-start",
+  "level-with-upper-start",
+];
+
+/** A dot that the artist has fixed; the rest of the plan is solved around it. */
+export interface Pin {
+  readonly side: Side;
+  readonly dot: Dot;
+  /** Where it stays, in the face space; depth does not matter. */
+  readonly at: Point<"mm">;
+  /** Who fixed it. */
+  readonly by?: string;
+  /** Why, in the artist's words. */
+  readonly reason?: string;
+}
+
+/** Everything an artist may choose; what is left out follows the stated default. */
+export interface Choices {
+  /** Default `"middle"`. */
+  readonly lead?: Lead;
+  /** Default `"mirror"`; `"measure"` needs a brow that leads. */
+  readonly carry?: Carry;
+  /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
+  readonly levels?: Lead | "higher";
+  /**
+   * How far evening may take start, arch and a tail end at its natural height from where its own side's
+   * hair has it, in millimetres; what then stays uneven is said. Default: as far as it takes. Pinned dots
+   * and those that mirror them are not held, and a brow carried by measure cannot be.
+   */
+  readonly levelLimit?: Length<"mm">;
+  /** Default: through alare where the nose can be trusted, else through endocanthion. */
+  readonly start?: StartConvention;
+  /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */
+  readonly arch?: ArchConvention;
+  /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.953. */
+  readonly eyeWidthShare?: number;
+  /** Front over front and tail, for `"brow-length-share"`, 0.4…0.9. Default two thirds. */
+  readonly frontShare?: number;
+  /** Default `"natural"`. */
+  readonly tailHeight?: TailHeight;
+  /** Default: the natural thickness; 8, 7 and 6 mm where no lower border is known. */
+  readonly thickness?: StationThickness;
+  /** How the borders run between their dots. Default: as `outline` draws them. */
+  readonly shape?: OutlineOptions;
+  /**
+   * Whether the artist sees that the nose is bent: alare is then not used for the start. Left out, the
+   * nose is measured, where sellion and subnasale are known.
+   */
+  readonly noseBent?: boolean;
+  readonly pins?: readonly Pin[];
+  /** How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value alone. */
+  readonly rule?: DecisionRule;
+  /** What the sides may differ by. Default `WORKING_TOLERANCES`. */
+  readonly tolerances?: ToleranceSet;
+  /** What only somebody in the room knows. */
+  readonly declared?: Declared;
+}

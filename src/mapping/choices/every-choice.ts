@@ -1,0 +1,24 @@
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../proportions/index.js";
+import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
+
+/**
+ * Every combination of who leads, where start and arch stand and how high the tail ends, in that
+ * order; whatever else `base` chooses is kept.
+ *
+ * @example
+ * ```ts
+ * import { everyChoice } from "brow-geometry";
+ * everyChoice().length; // → 126
+ * everyChoice({ noseBent: true })[0];
+ * // → { noseBent: true, lead: "right", start: "alare-vertical", arch: "natural", tailHeight: "natural" }
+ * ```
+ */
+export function everyChoice(base: Choices = {}): readonly Choices[] {
+  return LEADS.flatMap((lead) =>
+    START_CONVENTIONS.flatMap((start) =>
+      ARCH_CONVENTIONS.flatMap((arch) =>
+        TAIL_HEIGHTS.map((tailHeight) => ({ ...base, lead, start, arch, tailHeight })),
+      ),
+    ),
+  );
+}

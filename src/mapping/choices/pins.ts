@@ -1,0 +1,42 @@
+import { DOTS } from "../../landmarks/index.js";
+import { GeometryError, requireFinitePoint, requireWord } from "../../units/index.js";
+import type { Pin } from "./choices.js";
+
+/**
+ * Refuses pins that no plan can keep: two for one dot, or one on the wrong side of the midline.
+ * Whether pinned dots stand in order along the brow shows only once the rest is solved.
+ */
+export function requireUsablePins(where: string, pins: readonly Pin[]): void {
+  if (!isList(pins)) {
+    throw new GeometryError("out-of-range", { where, field: "pins", value: pins, need: "a list" });
+  }
+  pins.forEach((pin, index) => {
+    const field = `pins[${index}]`;
+    requireWord(where, `${field}.side`, pin.side, ["right", "left"]);
+    requireWord(where, `${field}.dot`, pin.dot, DOTS);
+    requireFinitePoint(where, `${field}.at`, pin.at);
+    const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
+    if (earlier !== index) {
+      throw new GeometryError("contradicting-pins", {
+        where,
+        field,
+        value: pin.at,
+        need: `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`,
+      });
+    }
+    const outward = pin.side === "left" ? pin.at[0] : -pin.at[0];
+    if (outward <= 0) {
+      throw new GeometryError("contradicting-pins", {
+        where,
+        field: `${field}.at`,
+        value: pin.at,
+        need: `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`,
+      });
+    }
+  });
+}
+
+/** Without narrowing: the types know that it is one. */
+function isList(value: unknown): boolean {
+  return Array.isArray(value);
+}

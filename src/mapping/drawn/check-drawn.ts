@@ -1,0 +1,153 @@
+import {
+  BY_HAND,
+  DOTS,
+  type FaceMeasures,
+  type MeasureName,
+  type SideMeasures,
+} from "../../landmarks/index.js";
+import { compareSides, MEASURE_NAMES, placeOnSide } from "../../symmetry/index.js";
+import {
+  GeometryError,
+  type Length,
+  type Measured,
+  measured,
+  type Outcome,
+  requireFinite,
+  requireFinitePoint,
+  requireUncertainty,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
+import { checkReadings, judge } from "./check-readings.js";
+import { dotCorrection } from "./correction.js";
+import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
+import { readDrawn, readingsOver } from "./drawn-readings.js";
+import type { BrowPlan } from "../plan/plan.js";
+import { mapSideReadings } from "../plan/plan-readings.js";
+
+/**
+ * What was drawn against its plan: per dot across and in height, and per measure, how far it is off,
+ * whether that is within tolerance, outside or undecided, and what to correct by how much.
+ *
+ * The plan's figures are what was asked for, so that only the uncertainty of what was drawn counts.
+ * Readings suffice: dots are checked where they are given.
+ *
+ * @throws GeometryError `missing-landmark` where nothing was drawn that the plan knows; `not-finite`,
+ * `out-of-range` for a dot, a reading or an uncertainty
+ *
+ * @example
+ * ```ts
+ * import { checkDrawn, measured, mm, planBrows, type PlannableFace } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: mm([[sign * 15, 20], [sign * 38, 27], [sign * 57, 18]]) },
+ * });
+ * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
+ * const plan = planBrows(face);
+ * const planned = plan.measures.left.archHeight?.value ?? 0;
+ * const readings = { right: {}, left: { archHeight: measured(planned + 2, 0.2) } };
+ * const { outcome, measures } = checkDrawn(plan, { readings });
+ * outcome; // → "outside"
+ * measures[0]?.correction; // → "left height of the arch: 2 mm too high"
+ * ```
+ */
+export function checkDrawn(
+  plan: BrowPlan,
+  drawn: DrawnMap,
+  options: DrawnOptions = {},
+): DrawnCheck {
+  requireDrawn(drawn);
+  const { marks, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
+  const onDots = marks && readDrawn(marks, u, plan);
+  const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
+  const tolerances = options.tolerances ?? WORKING_TOLERANCES;
+  const dots = marks === undefined ? [] : dotDeviations(plan.marks, marks, u, options);
+  const measures = checkReadings(withoutDoubt(plan.measures), read, options);
+  if (dots.length + measures.length === 0) throw nothingDrawn(drawn);
+  const differences = onDots === undefined ? {} : without(onDots.differences, readings);
+  return {
+    outcome: outcomeOf([...dots.flatMap(({ outward, up }) => [outward, up]), ...measures]),
+    dots,
+    measures,
+    comparison: compareSides(read, { ...options, tolerances, differences }),
+    tolerances,
+  };
+}
+
+function dotDeviations(
+  planned: BrowPlan["marks"],
+  drawn: NonNullable<DrawnMap["marks"]>,
+  u: Length<"mm">,
+  options: DrawnOptions,
+): readonly DotDeviation[] {
+  return SIDES.flatMap((side) =>
+    DOTS.flatMap((dot): readonly DotDeviation[] => {
+      const at = drawn[side][dot];
+      if (at === undefined) return [];
+      const [is, asked] = [placeOnSide(at, side), placeOnSide(planned[side][dot], side)];
+      const outward = judge(
+        "tailDistance",
+        measured<number>(is.distance - asked.distance, u),
+        options,
+      );
+      const up = judge("tailHeight", measured<number>(is.height - asked.height, u), options);
+      return [{ side, dot, outward, up, ...dotCorrection(side, dot, outward, up) }];
+    }),
+  );
+}
+
+/** What a plan asks for is asked for exactly. */
+function withoutDoubt(planned: FaceMeasures<Measured>): FaceMeasures<Measured> {
+  return mapSideReadings({ measures: planned, differences: {} }, ({ value }) => ({ value, u: 0 }))
+    .measures;
+}
+
+const SIDES = ["right", "left"] as const;
+
+/** Differences of which neither side was read by hand: only those share the dots' errors. */
+function without(
+  differences: SideMeasures<Measured>,
+  byHand: FaceMeasures<Measured>,
+): SideMeasures<Measured> {
+  const free = Object.entries(differences).filter(([name]) =>
+    SIDES.every((side) => byHand[side][name as MeasureName] === undefined),
+  );
+  return Object.fromEntries(free);
+}
+
+function outcomeOf(deviations: readonly Deviation[]): Outcome {
+  const outcomes = deviations.map(({ decision }) => decision?.outcome);
+  if (outcomes.includes("outside")) return "outside";
+  // Nothing that could be decided is no proof of anything.
+  return outcomes.includes("undecided") || !outcomes.includes("within") ? "undecided" : "within";
+}
+
+function requireDrawn({ marks, u, readings }: DrawnMap): void {
+  if (u !== undefined) requireUncertainty("checkDrawn", "drawn.u", u);
+  for (const side of SIDES) {
+    for (const dot of DOTS) {
+      const at = marks?.[side][dot];
+      if (at !== undefined) requireFinitePoint("checkDrawn", `drawn.marks.${side}.${dot}`, at);
+    }
+    for (const name of MEASURE_NAMES) {
+      requireReading(`drawn.readings.${side}.${name}`, readings?.[side][name]);
+    }
+  }
+  requireReading("drawn.readings.startToStart", readings?.startToStart);
+}
+
+function requireReading(field: string, reading: Measured | undefined): void {
+  if (reading === undefined) return;
+  requireFinite("checkDrawn", `${field}.value`, reading.value);
+  requireUncertainty("checkDrawn", `${field}.u`, reading.u);
+}
+
+function nothingDrawn(drawn: DrawnMap): GeometryError {
+  return new GeometryError("missing-landmark", {
+    where: "checkDrawn",
+    field: "drawn",
+    value: drawn,
+    need: "a dot, or a reading that the plan has too",
+  });
+}

@@ -1,0 +1,71 @@
+import type { FaceMeasures } from "../../landmarks/index.js";
+import { MEASURE_NAMES, toleranceFor } from "../../symmetry/index.js";
+import {
+  decide,
+  type Measured,
+  measured,
+  type Side,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
+import { measureCorrection } from "./correction.js";
+import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
+
+/**
+ * One sheet of readings against another, such as that of a teacher: per measure that both have, how
+ * far it is off, whether that is within tolerance, outside or undecided, and what to correct.
+ *
+ * Both sheets are uncertain, so that a difference is as uncertain as both together.
+ *
+ * @throws GeometryError as {@link measured} and {@link decide}
+ *
+ * @example
+ * ```ts
+ * import { checkReadings, fromReadings } from "brow-geometry";
+ * const asked = fromReadings({ left: { archHeight: "25 mm", tail: "15 mm" } });
+ * const read = fromReadings({ left: { archHeight: "27 mm" } });
+ * const [deviation] = checkReadings(asked, read);
+ * deviation?.difference; // → { value: 2, u: 0.204 }
+ * deviation?.correction; // → "left height of the arch: 2 mm too high"
+ * ```
+ */
+export function checkReadings(
+  asked: FaceMeasures<Measured>,
+  read: FaceMeasures<Measured>,
+  options: DrawnOptions = {},
+): readonly MeasureDeviation[] {
+  return [
+    ...SIDES.flatMap((side) =>
+      MEASURE_NAMES.flatMap((measure) =>
+        deviation({ side, measure }, asked[side][measure], read[side][measure], options),
+      ),
+    ),
+    ...deviation({ measure: "startToStart" }, asked.startToStart, read.startToStart, options),
+  ];
+}
+
+const SIDES = ["right", "left"] as const;
+
+function deviation(
+  which: { readonly side?: Side; readonly measure: MeasureDeviation["measure"] },
+  asked: Measured | undefined,
+  read: Measured | undefined,
+  options: DrawnOptions,
+): readonly MeasureDeviation[] {
+  if (asked === undefined || read === undefined) return [];
+  const difference = measured<number>(read.value - asked.value, Math.hypot(read.u, asked.u));
+  const judged = judge(which.measure, difference, options);
+  const correction = measureCorrection(which, judged);
+  return [{ ...which, planned: asked.value, drawn: read, ...judged, ...correction }];
+}
+
+/** A difference with its decision, where the tolerances speak of such a measure. */
+export function judge(
+  measure: MeasureDeviation["measure"],
+  difference: Measured,
+  options: DrawnOptions,
+): Deviation {
+  const tolerance = toleranceFor(measure, options.tolerances ?? WORKING_TOLERANCES);
+  return tolerance === undefined
+    ? { difference }
+    : { difference, decision: decide(difference, tolerance.limits, options) };
+}

@@ -1,0 +1,107 @@
+import {
+  type BrowMarks,
+  type Dot,
+  DOTS,
+  type FaceMeasures,
+  type SideMeasures,
+} from "../../landmarks/index.js";
+import { measureFace, type OutlineMarks } from "../../proportions/index.js";
+import {
+  eachSide,
+  flatPoint,
+  type Length,
+  type Measured,
+  type MeasuredPoint,
+  type Point,
+  propagate,
+  type Side,
+  type Sides,
+} from "../../units/index.js";
+import { outlineIfAny } from "../plan/outline-if-any.js";
+import type { BrowPlan } from "../plan/plan.js";
+import { mapSideReadings, type SideReadings, withDifferences } from "../plan/plan-readings.js";
+
+/** The name of one dot of one side among the inputs of an uncertainty calculation. */
+type DotInput = `${Side} ${Dot}`;
+
+/**
+ * What is read on the dots that were drawn, with the uncertainty of their places alone: eye corners,
+ * lids and skin are the plan's, so that an error in them is in both and falls out of the difference.
+ */
+export function readDrawn(
+  marks: Sides<BrowMarks<"mm">>,
+  u: Length<"mm">,
+  { face, skin, choices }: BrowPlan,
+): SideReadings<Measured> {
+  const read = (of: Sides<BrowMarks<"mm">>): SideReadings<number> => {
+    const drawn = eachSide((side) =>
+      isWhole(of[side]) ? outlineIfAny(of[side], choices.shape) : undefined,
+    );
+    const measures = measureFace(of, face, skin, drawn);
+    return withDifferences({
+      ...measures,
+      ...eachSide((side) =>
+        drawn[side] === undefined ? withoutOutline(measures[side]) : measures[side],
+      ),
+    });
+  };
+  const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
+  for (const side of ["right", "left"] as const) {
+    for (const dot of DOTS) {
+      const at = marks[side][dot];
+      if (at !== undefined) inputs[`${side} ${dot}`] = { value: flatPoint(at[0], at[1]), u };
+    }
+  }
+  const { u: uncertainties } = propagate(
+    (places: { readonly [Name in DotInput]?: Point<"mm"> }) =>
+      rowOf(read(eachSide((side) => dotsOf(side, places)))),
+    inputs as Record<DotInput, MeasuredPoint<"mm">>,
+    { linearity: "assumed" },
+  );
+  return mapSideReadings(read(marks), (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
+}
+
+/** Whether every dot is known that an outline needs. */
+function isWhole(marks: BrowMarks<"mm">): marks is OutlineMarks {
+  return DOTS.every((dot) => dot === "upperBody" || marks[dot] !== undefined);
+}
+
+/** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
+function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
+  const { frontAlong, tailAlong, lidToBrow, area, ...onDots } = measures;
+  return onDots;
+}
+
+function dotsOf(
+  side: Side,
+  places: { readonly [Name in DotInput]?: Point<"mm"> },
+): BrowMarks<"mm"> {
+  const dots: { [Name in Dot]?: Point<"mm"> } = {};
+  for (const dot of DOTS) {
+    const at = places[`${side} ${dot}`];
+    if (at !== undefined) dots[dot] = at;
+  }
+  return dots;
+}
+
+/** Readings by hand beside those of the dots: where both are known, the hand's count. */
+export function readingsOver(
+  hand: FaceMeasures<Measured>,
+  dots: FaceMeasures<Measured>,
+): FaceMeasures<Measured> {
+  return {
+    ...dots,
+    ...hand,
+    right: { ...dots.right, ...hand.right },
+    left: { ...dots.left, ...hand.left },
+  };
+}
+
+function rowOf(readings: SideReadings<number>): Readonly<Record<string, number>> {
+  const row: Record<string, number> = {};
+  mapSideReadings(readings, (value, path) => {
+    row[path] = value;
+    return value;
+  });
+  return row;
+}

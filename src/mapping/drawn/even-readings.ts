@@ -1,0 +1,87 @@
+import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
+import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
+import {
+  type Measured,
+  measured,
+  otherSide,
+  type Outcome,
+  type Side,
+  requireWord,
+} from "../../units/index.js";
+import { type Lead, LEADS } from "../choices/choices.js";
+import { measureCorrection } from "./correction.js";
+import { MEASURE_WORDS } from "../choices/measure-words.js";
+
+/** What one side asks for so that it reads like the one that leads. */
+export interface ReadingMove {
+  readonly side: Side;
+  readonly measure: MeasureName;
+  /** What it should read. */
+  readonly target: number;
+  /** How far it is off: reading minus target. */
+  readonly off: Measured;
+  readonly outcome: Outcome;
+  /** In English: "left height of the arch: 2 mm too high", or that it is even or not yet known. */
+  readonly text: string;
+}
+
+/**
+ * What to change on a sheet of readings so that both sides read alike, from the readings alone: the
+ * side that does not lead takes what the other reads, or both meet half-way. One entry for each
+ * measure that both sides have and that a tolerance speaks of.
+ *
+ * @throws GeometryError `out-of-range` for another lead, as {@link compareSides}
+ *
+ * @example
+ * ```ts
+ * import { evenReadings, fromReadings } from "brow-geometry";
+ * const sheet = fromReadings({
+ *   right: { archHeight: "25 mm", tail: "15 mm" },
+ *   left: { archHeight: "27 mm", tail: "15 mm" },
+ * });
+ * evenReadings(sheet, "right").map(({ text }) => text);
+ * // → ["left tail: even with the right one", "left height of the arch: 2 mm too high"]
+ * ```
+ */
+export function evenReadings(
+  readings: FaceMeasures<Measured>,
+  lead: Lead,
+  options: ComparisonOptions = {},
+): readonly ReadingMove[] {
+  requireWord("evenReadings", "lead", lead, LEADS);
+  const followers: readonly Side[] = lead === "middle" ? ["right", "left"] : [otherSide(lead)];
+  return compareSides(readings, options).differences.flatMap((difference) =>
+    followers.flatMap((side) => moveOf(difference, side, lead)),
+  );
+}
+
+function moveOf(
+  { measure, decision, difference, right, left }: SideDifference,
+  side: Side,
+  lead: Lead,
+): readonly ReadingMove[] {
+  if (decision === undefined) return [];
+  const share = lead === "middle" ? 0.5 : 1;
+  const sign = side === "left" ? 1 : -1;
+  const off = measured<number>(sign * share * difference.value, share * difference.u);
+  const own = side === "left" ? left : right;
+  const { outcome } = decision;
+  const { correction } = measureCorrection({ side, measure }, { difference: off, decision });
+  return [
+    {
+      side,
+      measure,
+      target: own.value - off.value,
+      off,
+      outcome,
+      text: correction ?? words(outcome, side, measure),
+    },
+  ];
+}
+
+function words(outcome: Outcome, side: Side, measure: MeasureName): string {
+  const name = `${side} ${MEASURE_WORDS[measure]}`;
+  return outcome === "within"
+    ? `${name}: even with the ${otherSide(side)} one`
+    : `${name}: not yet known whether it is even; read it again`;
+}

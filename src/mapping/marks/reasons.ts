@@ -1,0 +1,66 @@
+import { type Note, note, type NoteValues } from "../../units/index.js";
+
+/** Codes of the reasons that a plan gives. */
+export type ReasonCode = keyof typeof SENTENCES;
+
+const SENTENCES = {
+  "lead-middle": "Neither brow leads: every dot lies half-way between what each side asks for.",
+  "lead-side": "The {lead} brow leads: the other side mirrors its dots across the midline.",
+  "lead-side-by-measure": "The {lead} brow leads: the other side follows it by measure.",
+  "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
+  "levels-side": "Heights of start and arch are those of the {levels} brow.",
+  "levels-held-back":
+    "To even the heights no {dot} dot was taken more than {limit:1} mm up or down from where its own hair has it: the two stay {difference:1} mm unequally high; the {higher} one is higher.",
+  "start-at-alare":
+    "Start above the nose wing: counted outward from the inner eye corner it lies at {right:1} mm (right) and {left:1} mm (left), neither beyond {limit} mm.",
+  "start-at-endocanthion-nose-wide":
+    "Start above the inner eye corner: counted outward from it the nose wing lies at {right:1} mm (right) and {left:1} mm (left), beyond {limit} mm on at least one side.",
+  "start-at-endocanthion-stand-in":
+    "Start above the inner eye corner: the nose wing is only approximated by a stand-in ({instead}).",
+  "start-at-endocanthion-nose-bent":
+    "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
+  "start-at-endocanthion-nose-deviates":
+    "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
+  "start-chosen": "Start on the chosen guide: {convention}.",
+  "arch-natural":
+    "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
+  "arch-moved-outward":
+    "Arch of the {side} brow moved outward along the border to the vertical of the {limit}: it grows {distance:1} mm nearer the nose.",
+  "arch-moved-inward":
+    "Arch of the {side} brow moved inward along the border to the vertical of the {limit}: it grows {distance:1} mm beyond it.",
+  "arch-flat":
+    "The {side} brow is flat (its border rises {rise:1} mm above the chord): it has no natural arch, so front and tail divide at {share:2} of the length by ruler.",
+  "arch-undetermined":
+    "Where the {side} brow arches is known only to ±{u:1} mm: front and tail divide at {share:2} of the length by ruler instead.",
+  "arch-chosen": "Arch on the chosen guide: {convention}.",
+  "tail-at-guide":
+    "Tail end on the line from the nose wing through the outer eye corner, {height}.",
+  "thickness-natural":
+    "Thickness as it grows: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
+  "thickness-chosen":
+    "Thickness as chosen: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
+  "thickness-assumed":
+    "Thickness of {start:1} mm at the start, {body:1} mm at the body and {arch:1} mm at the arch; assumed at {assumed}, where no lower border tells.",
+  "border-extended":
+    "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
+  "guide-missed":
+    "The {mark} guide meets the {side} brow nowhere, extended or not: the natural height of its {mark} is kept.",
+  "carried-by-measure":
+    "The {side} brow is carried by measure: from its own start it takes the leading heights, front and tail as long by ruler. Its arch lies {arch:1} mm and its tail end {tail:1} mm farther out than mirrored; nearer the midline where negative.",
+  pinned: "The {name} of the {side} brow stays where {by} fixed it{reason}.",
+  "pins-break-levels":
+    "Pins break the levels: the {dot} dots lie {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+  "pins-break-tail-heights":
+    "Pins leave the tail ends {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+  "pins-break-distances":
+    "Pins leave the {dot} dots {difference:1} mm unequally far from the midline, more than {limit} mm; the {farther} one is farther out.",
+  "pins-break-thickness":
+    "Pins leave the brows {difference:1} mm unequally thick at the {station}, more than {limit} mm; the {thicker} one is thicker.",
+  "pins-break-share":
+    "Pins break the front share: that of the {side} brow is {share:2}, asked for was {asked:2} ± {limit:2}.",
+} as const;
+
+/** One of the plan's reasons in words. */
+export function reason(code: ReasonCode, values: NoteValues = {}): Note<ReasonCode> {
+  return note(code, SENTENCES[code], values);
+}

@@ -1,0 +1,8 @@
+import type { Note } from "../../units/index.js";
+import type { ReasonCode } from "./reasons.js";
+
+/** One settled choice with the reasons for it. */
+export interface Settled<Value> {
+  readonly value: Value;
+  readonly reasons: readonly Note<ReasonCode>[];
+}

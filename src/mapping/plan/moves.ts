@@ -1,0 +1,96 @@
+import type { BrowMarks, CompleteMarks, Dot } from "../../landmarks/index.js";
+import { placeOnSide } from "../../symmetry/index.js";
+import { type Length, length, type Side, type Sides } from "../../units/index.js";
+import { DOT_NAMES } from "../choices/dot-names.js";
+import { inHalves } from "../choices/half-millimetres.js";
+
+/** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
+export type Move = DotMove | DotPlacing;
+
+interface OneDot {
+  readonly side: Side;
+  readonly dot: Dot;
+  /** In English, rounded to half a millimetre: "left arch: up 1.5 mm, outward 1 mm". */
+  readonly text: string;
+}
+
+/** A dot that the natural brow has too; `"stay"` where the move rounds to nothing. */
+export interface DotMove extends OneDot {
+  readonly kind: "move" | "stay";
+  /** Parallel to the midline, positive towards the forehead. */
+  readonly up: Length<"mm">;
+  /** Across, positive away from the midline. */
+  readonly outward: Length<"mm">;
+}
+
+/** A dot that the natural brow lacks: the arch of a flat brow, a lower border that is not known. */
+export interface DotPlacing extends OneDot {
+  readonly kind: "place";
+  /** From the midline. */
+  readonly distance: Length<"mm">;
+  /** Above the level of the inner eye corners. */
+  readonly height: Length<"mm">;
+}
+
+/**
+ * The dots that an artist draws, in the order of work: levels and starts, arches, tail ends, then
+ * the lower border.
+ */
+const WORK_ORDER: readonly Dot[] = [
+  "upperStart",
+  "upperArch",
+  "tailEnd",
+  "lowerStart",
+  "lowerBody",
+  "lowerArch",
+];
+
+/** What leads from the natural brows to the planned ones, dot by dot, right before left. */
+export function movesBetween(
+  natural: Sides<BrowMarks<"mm">>,
+  planned: Sides<CompleteMarks<"mm">>,
+): readonly Move[] {
+  return WORK_ORDER.flatMap((dot) =>
+    (["right", "left"] as const).map((side) => moveOf(dot, side, natural[side], planned[side])),
+  );
+}
+
+function moveOf(
+  dot: Dot,
+  side: Side,
+  natural: BrowMarks<"mm">,
+  planned: CompleteMarks<"mm">,
+): Move {
+  const to = placeOnSide(planned[dot], side);
+  const grown = natural[dot];
+  const name = `${side} ${DOT_NAMES[dot]}`;
+  if (grown === undefined) {
+    return {
+      kind: "place",
+      side,
+      dot,
+      distance: length(to.distance),
+      height: length(to.height),
+      text: `${name}: place ${inHalves(to.distance)} mm from the midline, ${inHalves(to.height)} mm above the inner eye corners`,
+    };
+  }
+  const from = placeOnSide(grown, side);
+  const up = to.height - from.height;
+  const outward = to.distance - from.distance;
+  const ways = [inWords(up, "up", "down"), inWords(outward, "outward", "inward")].filter(
+    (way) => way !== "",
+  );
+  return {
+    kind: ways.length > 0 ? "move" : "stay",
+    side,
+    dot,
+    up: length(up),
+    outward: length(outward),
+    text: `${name}: ${ways.length > 0 ? ways.join(", ") : "stays"}`,
+  };
+}
+
+function inWords(by: number, positive: string, negative: string): string {
+  const amount = inHalves(Math.abs(by));
+  return amount === 0 ? "" : `${by > 0 ? positive : negative} ${amount} mm`;
+}

@@ -1,0 +1,148 @@
+import { compareSides, type FaceFrame, type SideComparison, toFace } from "../../symmetry/index.js";
+import {
+  decide,
+  type Decision,
+  eachSide,
+  type Measured,
+  type Note,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
+import { cautionsFor } from "./cautions.js";
+import type { Choices } from "../choices/choices.js";
+import { movesBetween } from "./moves.js";
+import type { MarkPlan } from "../marks/mark-plan.js";
+import type { BrowPlan } from "./plan.js";
+import { planAcross, planMarks } from "../marks/plan-marks.js";
+import {
+  readPlan,
+  type ReadingsRow,
+  type SideReadings,
+  withUncertainties,
+} from "./plan-readings.js";
+import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
+import { type PlannableFace, requirePlannable } from "../marks/plannable-face.js";
+
+/** What a plan is told beside the artist's choices. */
+export interface PlanOptions {
+  /**
+   * What speaks against the capture, as `checkCapture` finds it or {@link captureFindings} against
+   * another one: carried among the cautions, save what was only `"unchecked"` or `"declared"`.
+   */
+  readonly findings?: readonly (Note & { readonly severity?: string })[];
+}
+
+/**
+ * A map of both brows from a face in millimetres: the dots and the reasons for them, what is read on
+ * them with its uncertainty, how the sides still differ with decisions, the moves from the natural
+ * brows, and what to be careful about.
+ *
+ * Every length carries the uncertainties of the landmarks and of the skin's depth, to first order;
+ * the midline is taken as given. For a face on a photo use {@link planOnPhoto}, which knows that the
+ * midline and the scale are uncertain too.
+ *
+ * @throws GeometryError as {@link planMarks}
+ *
+ * @example
+ * ```ts
+ * import { mm, planBrows, type PlannableFace } from "brow-geometry";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20 + up]), mm([sign * 38, 27 + up]), mm([sign * 57, 18 + up])] },
+ * });
+ * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
+ * const plan = planBrows(face, { lead: "left" });
+ * plan.moves[0]?.text; // → "right start: up 3.5 mm, outward 2 mm"
+ * plan.cautions[0]?.code; // → "planning-aid"
+ * ```
+ */
+export function planBrows(
+  face: PlannableFace,
+  choices: Choices = {},
+  options: PlanOptions = {},
+): BrowPlan {
+  const plan = planMarks(face, choices);
+  return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
+}
+
+/**
+ * A map of both brows from a face on a photo, as {@link planBrows}; the uncertainties of the midline
+ * and of the scale are carried into every length too.
+ *
+ * @throws GeometryError as {@link planMarks} and `faceFrame`
+ *
+ * @example
+ * ```ts
+ * import { faceFrame, mm, type PlannableFace, planOnPhoto, px, scaleFromReference } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: px([500 + sign * 80, 400]),
+ *   exocanthion: px([500 + sign * 220, 400]),
+ *   alare: px([500 + sign * 85, 590]),
+ *   brow: { upper: [px([500 + sign * 75, 300]), px([500 + sign * 190, 265]), px([500 + sign * 285, 310])] },
+ * });
+ * const photo: PlannableFace<"px"> = { right: side(-1), left: side(1), midline: {} };
+ * const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
+ * const plan = planOnPhoto(photo, faceFrame(photo, scale));
+ * plan.marks.left.upperStart; // → [17.0, 20.6]
+ * ```
+ */
+export function planOnPhoto(
+  photo: PlannableFace<"px">,
+  frame: FaceFrame,
+  choices: Choices = {},
+  options: PlanOptions = {},
+): BrowPlan {
+  const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
+  const u = uncertaintyOnPhoto(plan, photo, frame);
+  return { ...finishedPlan(plan, u, choices, options, frame), frame };
+}
+
+function finishedPlan(
+  plan: MarkPlan,
+  u: ReadingsRow,
+  choices: Choices,
+  { findings = [] }: PlanOptions,
+  frame?: FaceFrame,
+): BrowPlan {
+  const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
+  const grown = eachSide((side) => plan.natural[side].marks);
+  return {
+    ...plan,
+    measures: planned.measures,
+    comparison: compared(planned, choices),
+    shareDecisions: eachSide((side) =>
+      // A plan has every upper dot, so that its front and tail are always read.
+      decideShare(planned.measures[side].frontShare as Measured, plan.choices.frontShare, choices),
+    ),
+    naturalMeasures: natural.measures,
+    naturalComparison: compared(natural, choices),
+    moves: movesBetween(grown, plan.marks),
+    cautions: cautionsFor(plan.face, frame, choices.declared, findings),
+  };
+}
+
+/** Whether a planned front has the share that it was to have. */
+function decideShare(
+  share: Measured,
+  target: number,
+  { rule, tolerances = WORKING_TOLERANCES }: Choices,
+): Decision {
+  const { limits } = tolerances.tolerances.frontShare ?? WORKING_TOLERANCES.tolerances.frontShare;
+  return decide(
+    share,
+    { lower: target + (limits.lower ?? -1), upper: target + (limits.upper ?? 1) },
+    rule === undefined ? {} : { rule },
+  );
+}
+
+function compared(
+  { measures, differences }: SideReadings<Measured>,
+  { rule, tolerances }: Choices,
+): SideComparison {
+  return compareSides(measures, {
+    differences,
+    ...(rule === undefined ? {} : { rule }),
+    ...(tolerances === undefined ? {} : { tolerances }),
+  });
+}

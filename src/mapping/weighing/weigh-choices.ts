@@ -1,0 +1,103 @@
+import type { FaceMeasures } from "../../landmarks/index.js";
+import {
+  GeometryError,
+  type Length,
+  requireFinite,
+  type ToleranceSet,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
+import type { Choices } from "../choices/choices.js";
+import { planMarks } from "../marks/plan-marks.js";
+import type { PlannableFace } from "../marks/plannable-face.js";
+import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
+import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
+import { weighingNote } from "./weighing-notes.js";
+
+/**
+ * What each of several choices would do to a face: how far dots move, how much hair goes and how much
+ * skin is filled, how the sides still differ, what happens to the space over the lid, the front share.
+ *
+ * The rows come in a stated order, each with its reasons in words. A choice that breaks a demand is
+ * ruled out, one that cannot be planned says why. The artist decides.
+ *
+ * @throws GeometryError `not-finite` for a demand, `missing-landmark` where a demand cannot be looked
+ * at: the space over the lid needs pupil, upper lid and lower border on both sides
+ *
+ * @example
+ * ```ts
+ * import { mm, type PlannableFace, weighChoices } from "brow-geometry";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: mm([[sign * 17, 20 + up], [sign * 38, 27 + up], [sign * 57, 18 + up]]) },
+ * });
+ * const face: PlannableFace = { right: side(-1, 0), left: side(1, 2), midline: {} };
+ * const { rows } = weighChoices(face, [{ lead: "right", arch: "alare-through-pupil" }, { lead: "left" }]);
+ * rows.map(({ kind, choices }) => [kind, choices.lead]); // → [["usable", "left"], ["no-solution", "right"]]
+ * rows[1]?.reasons[0]?.code; // → "no-solution"
+ * ```
+ */
+export function weighChoices(
+  face: PlannableFace,
+  choices: readonly Choices[],
+  options: WeighOptions = {},
+): WeighedChoices {
+  const { lidRoom, tolerances = WORKING_TOLERANCES } = options;
+  const grown = readGrown(face);
+  if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
+  const rows = choices.map((one) => weigh(one, grown, lidRoom?.most, tolerances));
+  return {
+    rows: rows
+      .map((row) => ({ row, rank: rankOf(row) }))
+      .sort((one, other) => compareRanks(one.rank, other.rank))
+      .map(({ row }) => row),
+    notes: [weighingNote("same-landmarks"), weighingNote("order"), weighingNote("artist-decides")],
+  };
+}
+
+function weigh(
+  choices: Choices,
+  grown: GrownBrows,
+  most: Length<"mm"> | undefined,
+  tolerances: ToleranceSet,
+): WeighedChoice {
+  try {
+    return weighPlan(choices, planMarks(grown.face, choices), grown, most, tolerances);
+  } catch (error) {
+    if (!(error instanceof GeometryError)) throw error;
+    return {
+      kind: "no-solution",
+      choices,
+      reasons: [weighingNote("no-solution", { why: error.message })],
+    };
+  }
+}
+
+/** What rows are sorted by, the most telling first. */
+function rankOf(row: WeighedChoice): readonly number[] {
+  if (row.kind === "no-solution") return [2];
+  const apart = row.comparison.differences.filter(
+    ({ decision }) => decision?.outcome === "outside",
+  ).length;
+  return [row.kind === "usable" ? 0 : 1, apart, row.meanMove];
+}
+
+/** Rows that tie keep the order in which their choices were given. */
+function compareRanks(one: readonly number[], other: readonly number[]): number {
+  const telling = one.findIndex((value, index) => value !== other[index]);
+  return telling < 0 ? 0 : (one[telling] ?? 0) - (other[telling] ?? 0);
+}
+
+function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): void {
+  requireFinite("weighChoices", "options.lidRoom.most", most);
+  for (const side of ["right", "left"] as const) {
+    if (measures[side].lidToBrow !== undefined) continue;
+    throw new GeometryError("missing-landmark", {
+      where: "weighChoices",
+      field: `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`,
+      value: undefined,
+      need: "all three, where the space over the lid is to be kept open",
+    });
+  }
+}

@@ -1,0 +1,54 @@
+import type { CompleteMarks, Dot } from "../../landmarks/index.js";
+import type { SideComparison } from "../../symmetry/index.js";
+import type { Decision, Length, Note, Side, Sides, ToleranceSet } from "../../units/index.js";
+import type { Choices } from "../choices/choices.js";
+import type { WeighingCode } from "./weighing-notes.js";
+
+/** What {@link weighChoices} may be asked for. */
+export interface WeighOptions {
+  /**
+   * Demands that the space between upper lid and brow closes by at most so much, as for mature lids;
+   * a negative limit demands that it opens.
+   */
+  readonly lidRoom?: { readonly most: Length<"mm"> };
+  /** Default: 1 mm in position, 0.5 mm in thickness, 0.03 in front share. */
+  readonly tolerances?: ToleranceSet;
+}
+
+/** Choices weighed, in their order, and what was weighed by. */
+export interface WeighedChoices {
+  readonly rows: readonly WeighedChoice[];
+  readonly notes: readonly Note<WeighingCode>[];
+}
+
+/** What one choice would do to a face, or why it cannot be planned. */
+export type WeighedChoice = PlannedChoice | UnplannedChoice;
+
+/** What one choice would do to a face. */
+export interface PlannedChoice {
+  /** `"ruled-out"` where it breaks a demand. */
+  readonly kind: "usable" | "ruled-out";
+  readonly choices: Choices;
+  /** In words, what else is in this row. */
+  readonly reasons: readonly Note<WeighingCode>[];
+  readonly marks: Sides<CompleteMarks<"mm">>;
+  readonly greatestMove: { readonly side: Side; readonly dot: Dot; readonly by: Length<"mm"> };
+  /** Over the dots that the natural brows have too. */
+  readonly meanMove: Length<"mm">;
+  /** Of both brows, in mm² of the frontal view; absent where a lower border is not known. */
+  readonly areas?: { readonly hairToRemove: number; readonly skinToFill: number };
+  /** How the planned sides differ, decided by the values alone. */
+  readonly comparison: SideComparison;
+  /** By how much the space between upper lid and brow opens; negative where it closes. */
+  readonly lidRoom: { readonly [Name in Side]?: Length<"mm"> };
+  /** Against the share that was asked for, two thirds where none was. */
+  readonly frontShare: Sides<{ readonly value: number; readonly decision?: Decision }>;
+}
+
+/** A choice that cannot be planned on this face. */
+export interface UnplannedChoice {
+  readonly kind: "no-solution";
+  readonly choices: Choices;
+  /** Why not. */
+  readonly reasons: readonly Note<WeighingCode>[];
+}

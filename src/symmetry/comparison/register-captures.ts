@@ -1,0 +1,123 @@
+import { distance, fitSimilarity, type Similarity } from "../../geometry/index.js";
+import {
+  type Length,
+  length,
+  chiSquareQuantile,
+  type Note,
+  note,
+  type Point,
+  requireUncertainty,
+  type Side,
+  toDegrees,
+  toRadians,
+} from "../../units/index.js";
+import type { StableLandmark, StablePair } from "./stable-landmarks.js";
+
+/** A stable landmark, and how far its two places lie apart once the captures lie over each other. */
+export interface StablePoint {
+  readonly landmark: StableLandmark;
+  readonly side?: Side;
+  readonly apart: Length<"mm">;
+}
+
+/** Codes of the notes that a {@link Registration} may make. */
+export type RegistrationNoteCode = "stable-points-disagree";
+
+/** How one capture was laid over another, by what does not move. */
+export interface Registration {
+  /** Brings the later capture onto the earlier one. */
+  readonly similarity: Similarity<"mm", "mm">;
+  readonly stable: readonly StablePoint[];
+  /**
+   * How far the stable points lie apart, as a multiple of what their uncertainties explain; absent
+   * where two points leave nothing to compare.
+   */
+  readonly disagreement?: number;
+  /** False where chance explains so much in one of twenty cases only: something else has changed. */
+  readonly consistent: boolean;
+  /** Present where it is not consistent. */
+  readonly note?: Note<RegistrationNoteCode>;
+  /** Standard uncertainty of a shift of the whole in each axis. */
+  readonly shiftU: Length<"mm">;
+  /** Standard uncertainty of its turn about the stable points' centroid, in degrees. */
+  readonly turnU: number;
+  /** Relative standard uncertainty of its scale; where that is fixed, what was said of it. */
+  readonly stretchU: number;
+}
+
+/** Share of cases in which stable points that did not move are believed. */
+const CONFIDENCE = 0.95;
+
+/**
+ * Lays a capture over an earlier one by its stable landmarks, each with its own uncertainty; where
+ * they disagree more than that explains, all uncertainties are widened by as much.
+ */
+export function registerCaptures(
+  pairs: readonly StablePair[],
+  scale: "free" | "fixed",
+  scaleU = 0,
+): Registration {
+  requireUncertainty("compareCaptures", "scaleU", scaleU);
+  const weights = pairs.map(({ variance }) => 1 / variance);
+  const { similarity, residuals, squares } = fitSimilarity(
+    pairs.map(({ after }) => after),
+    pairs.map(({ before }) => before),
+    { weights, ...(scale === "fixed" ? { factor: 1 } : {}) },
+  );
+  const spare = 2 * pairs.length - (scale === "free" ? 4 : 3);
+  const disagreement = spare > 0 ? Math.sqrt(squares / spare) : undefined;
+  const consistent = spare <= 0 || squares <= chiSquareQuantile(CONFIDENCE, spare);
+  const widened = consistent ? 1 : (disagreement ?? 1);
+  const turn = widened / Math.sqrt(spreadAbout(similarity.to, pairs));
+  const stable = pairs.map(({ landmark, side }, index) => ({
+    landmark,
+    ...(side === undefined ? {} : { side }),
+    apart: residuals[index] as Length<"mm">,
+  }));
+  return {
+    similarity,
+    stable,
+    ...(disagreement === undefined ? {} : { disagreement }),
+    consistent,
+    ...(consistent ? {} : { note: disagreementNote(stable, widened) }),
+    shiftU: length(widened / Math.sqrt(weights.reduce((sum, weight) => sum + weight, 0))),
+    turnU: toDegrees(turn),
+    stretchU: scale === "free" ? turn : scaleU,
+  };
+}
+
+function disagreementNote(
+  stable: readonly StablePoint[],
+  times: number,
+): Note<RegistrationNoteCode> {
+  const worst = stable.reduce((most, point) => (point.apart > most.apart ? point : most));
+  return note(
+    "stable-points-disagree",
+    "Landmarks that should not move lie {times:1} times as far apart as their uncertainties explain, the {landmark} most: {apart:1} mm. Something else has changed, such as the expression or the camera's distance.",
+    {
+      times,
+      landmark: worst.side === undefined ? worst.landmark : `${worst.side} ${worst.landmark}`,
+      apart: worst.apart,
+    },
+  );
+}
+
+/** Standard uncertainty of a place, across and up, that comes from the registration. */
+export function registrationU(
+  at: Point<"mm">,
+  { similarity, shiftU, turnU, stretchU }: Registration,
+): { readonly across: number; readonly up: number } {
+  const [x, y] = [at[0] - similarity.to[0], at[1] - similarity.to[1]];
+  const turn = toRadians(turnU);
+  return {
+    across: Math.hypot(shiftU, turn * y, stretchU * x),
+    up: Math.hypot(shiftU, turn * x, stretchU * y),
+  };
+}
+
+function spreadAbout(centre: Point<"mm">, pairs: readonly StablePair[]): number {
+  return pairs.reduce(
+    (sum, { before, variance }) => sum + distance(before, centre) ** 2 / variance,
+    0,
+  );
+}

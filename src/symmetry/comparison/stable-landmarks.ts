@@ -1,0 +1,62 @@
+import {
+  type Face,
+  landmarkUncertainty,
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  type SideLandmark,
+} from "../../landmarks/index.js";
+import { GeometryError, type Point, type Side } from "../../units/index.js";
+
+/** A landmark that brows and muscles leave where it is. */
+export type StableLandmark = SideLandmark | MidlineLandmark;
+
+/** Landmarks by which two captures of a face are laid over each other where nothing else is said. */
+export const STABLE_LANDMARKS: readonly StableLandmark[] = [
+  "endocanthion",
+  "exocanthion",
+  "subnasale",
+  "sellion",
+];
+
+/** One landmark of both captures. */
+export interface StablePair {
+  readonly landmark: StableLandmark;
+  readonly side?: Side;
+  readonly before: Point<"mm">;
+  readonly after: Point<"mm">;
+  /** Variance of the difference of its two places in each axis, in square millimetres. */
+  readonly variance: number;
+}
+
+/** The stable landmarks that both captures have. */
+export function stablePairs(
+  before: Face<"mm">,
+  after: Face<"mm">,
+  landmarks: readonly StableLandmark[],
+): readonly StablePair[] {
+  const pairs = landmarks.flatMap((landmark): readonly StablePair[] => {
+    const variance =
+      landmarkUncertainty(before, landmark) ** 2 + landmarkUncertainty(after, landmark) ** 2;
+    if (isOnMidline(landmark)) {
+      const [one, other] = [before.midline[landmark], after.midline[landmark]];
+      if (one === undefined || other === undefined) return [];
+      return [{ landmark, before: one, after: other, variance }];
+    }
+    return (["right", "left"] as const).flatMap((side) => {
+      const [one, other] = [before[side][landmark], after[side][landmark]];
+      if (one === undefined || other === undefined) return [];
+      return [{ landmark, side, before: one, after: other, variance }];
+    });
+  });
+  if (pairs.length >= 2) return pairs;
+  throw new GeometryError("missing-landmark", {
+    where: "compareCaptures",
+    field: landmarks.join(", "),
+    value: pairs.map(({ landmark, side = "midline" }) => `${side}.${landmark}`),
+    need: "at least two points that both captures have",
+  });
+}
+
+function isOnMidline(landmark: StableLandmark): landmark is MidlineLandmark {
+  return (MIDLINE_LANDMARKS as readonly string[]).includes(landmark);
+}

@@ -1,0 +1,85 @@
+import { type Face, mapFace, type Skin, skinOf } from "../../landmarks/index.js";
+import {
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  type Length,
+  mm,
+  type Point,
+  requirePositive,
+  type Scale,
+} from "../../units/index.js";
+import { type Camera, enlargement, prominenceOf } from "./camera.js";
+import type { FaceFrame } from "./frame.js";
+import { toFace } from "./to-face.js";
+import { upright } from "./upright.js";
+
+/** What is known of a camera beside its distance, which its photo's scale knows. */
+export interface CameraOptions {
+  /** Where the camera pointed, the middle of an uncropped photo; default between the inner eye corners. */
+  readonly cameraAxis?: Point<"px">;
+  /**
+   * How much nearer to the camera than the inner eye corners the skin between the brows lies, for brows
+   * without depth; default {@link BROW_PROMINENCE}.
+   */
+  readonly prominence?: Length<"mm">;
+}
+
+/** The camera of a photo, where its scale knows how far away it was. */
+export function cameraOf(
+  face: Face<"px">,
+  frame: FaceFrame,
+  eyes: Point<"px">,
+  options: CameraOptions,
+): Camera | undefined {
+  const { cameraDistance } = frame.scale;
+  if (cameraDistance === undefined) return undefined;
+  requirePositive("faceFrame", "scale.cameraDistance", cameraDistance.value);
+  const [x, y] = upright(options.cameraAxis ?? eyes, frame);
+  const camera = {
+    distance: cameraDistance.value,
+    axis: flatPoint<"mm">(x, y),
+    prominence: mm(0),
+  };
+  const skin =
+    frame.turning?.skin ??
+    // By their own depth, so that the skin is the face's and not its picture's.
+    skinBefore(toFace(face, { ...frame, camera: { ...camera, skin: FLAT } }));
+  const prominence = options.prominence ?? prominenceOf(skin);
+  return { ...camera, skin, prominence: skin.kind === "fitted" ? mm(0) : prominence };
+}
+
+const FLAT: Skin = { kind: "flat" };
+
+/** A head without features tells of no skin: its marks lie in the plane in which the scale holds. */
+function skinBefore(face: Face<"mm">): Skin {
+  try {
+    return skinOf(face);
+  } catch (error) {
+    if (error instanceof GeometryError && error.code === "missing-landmark") return FLAT;
+    throw error;
+  }
+}
+
+/** A face with depth as a camera infinitely far away would show it. */
+export function fromAfar(
+  where: string,
+  face: Face<"px">,
+  scale: Scale,
+  eyes: Point<"px">,
+  { cameraAxis = eyes }: CameraOptions,
+): Face<"px"> {
+  const { cameraDistance } = scale;
+  if (cameraDistance === undefined) return face;
+  const distance = cameraDistance.value;
+  requirePositive(where, "scale.cameraDistance", distance);
+  const [axisX, axisY] = cameraAxis;
+  const zero = hasDepth(eyes) ? eyes[2] : 0;
+  return mapFace<"px", "px">(face, (point) => {
+    if (!hasDepth(point)) return point;
+    const [x, y, depth] = point;
+    const share = 1 / enlargement(where, scale.factor * (depth - zero), { distance });
+    return deepPoint(axisX + share * (x - axisX), axisY + share * (y - axisY), depth);
+  });
+}

@@ -1,0 +1,92 @@
+import { midpoint } from "../../geometry/index.js";
+import type { Face } from "../../landmarks/index.js";
+import {
+  deepPoint,
+  GeometryError,
+  hasDepth,
+  type Point,
+  requirePositive,
+  type Scale,
+} from "../../units/index.js";
+import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
+import { fitMidline } from "../midline/fit-midline.js";
+import type { Midline } from "../midline/midline.js";
+import { leftIsPositive, senseOf } from "../midline/sense-of-face.js";
+import type { FaceFrame } from "./frame.js";
+
+/** How {@link faceFrame} works. */
+export interface FaceFrameOptions extends CameraOptions {
+  /** Default: {@link fitMidline} of the face. */
+  readonly midline?: Midline<"px">;
+}
+
+/**
+ * The frame of a face on a photo: its midline and its scale.
+ *
+ * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners. Where the
+ * scale knows the camera's distance, its perspective is taken out of what is read in the face space:
+ * of points with depth by their own, of brows without depth as their skin is modelled; on a head
+ * without outer eye corners and depth they lie in the plane of the scale. Then `toPhoto` puts it back.
+ *
+ * @throws GeometryError `sides-swapped` for a mirrored photo, or y that points up; `out-of-range` for
+ * a scale that is not more than 0; and what {@link fitMidline} throws
+ *
+ * @example
+ * ```ts
+ * import { type Face, faceFrame, mm, px, scaleFromReference, toFace } from "brow-geometry";
+ * const face: Face<"px"> = {
+ *   right: { endocanthion: px([460, 500]), cheilion: px([450, 690]) },
+ *   left: { endocanthion: px([560, 500]), cheilion: px([570, 690]) },
+ *   midline: { subnasale: px([510, 640]) },
+ * };
+ * const scale = scaleFromReference(px([0, 0]), px([300, 0]), mm(100));
+ * toFace(px([630, 410]), faceFrame(face, scale)); // → [40.0, 30.0]
+ * ```
+ */
+export function faceFrame(
+  face: Face<"px">,
+  scale: Scale,
+  options: FaceFrameOptions = {},
+): FaceFrame {
+  requirePositive("faceFrame", "scale.factor", scale.factor);
+  const between = middleOfEyes(face);
+  const midline = options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
+  requireUnmirrored("faceFrame", face, midline);
+  const [x, y] = midline.line.through;
+  const eyes = between ?? midline.line.through;
+  const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
+  const frame = { midline, scale, origin };
+  const camera = cameraOf(face, frame, eyes, options);
+  return camera === undefined ? frame : { ...frame, camera };
+}
+
+/** What a midline is fitted to: a camera that did not point at the face shows near points aside. */
+function withoutPerspective(
+  face: Face<"px">,
+  scale: Scale,
+  eyes: Point<"px"> | undefined,
+  options: CameraOptions,
+): Face<"px"> {
+  return eyes === undefined ? face : fromAfar("faceFrame", face, scale, eyes, options);
+}
+
+function middleOfEyes({ right, left }: Face<"px">): Point<"px"> | undefined {
+  return right.endocanthion === undefined || left.endocanthion === undefined
+    ? undefined
+    : midpoint(right.endocanthion, left.endocanthion);
+}
+
+/** Refuses a photo in which the client's left is not where an unmirrored one, y down, has it. */
+export function requireUnmirrored(
+  where: string,
+  face: Face<"px">,
+  { line: { direction } }: Midline<"px">,
+): void {
+  if (leftIsPositive(direction, senseOf(face))) return;
+  throw new GeometryError("sides-swapped", {
+    where,
+    field: "face",
+    value: [face.right.endocanthion, face.left.endocanthion],
+    need: "an unmirrored photo, y down, with the client's own right and left",
+  });
+}

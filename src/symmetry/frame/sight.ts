@@ -1,0 +1,114 @@
+import { rootBetween } from "../../geometry/index.js";
+import { depthAt, type LandmarkName } from "../../landmarks/index.js";
+import {
+  type DeepPoint,
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  type Point,
+} from "../../units/index.js";
+import { type Camera, enlargement, prominenceOf } from "./camera.js";
+import { turnAside, turnForward, type Turning } from "./turning.js";
+
+/** What lies between a face, seen from its own front and from far away, and its picture. */
+export interface Sight {
+  readonly turning?: Turning;
+  readonly camera?: Camera;
+}
+
+/**
+ * A place of the upright picture, in millimetres, as it is seen from the face's own front and from far
+ * away. A point without depth is taken to lie on the skin of the brows; where only the camera counts,
+ * other landmarks of a face lie as deep as the inner eye corners.
+ *
+ * @throws GeometryError `no-solution` where there is no skin behind it; `out-of-range` for a point
+ * that lies behind the camera
+ */
+export function fromPicture(
+  point: Point<"mm">,
+  sight: Sight,
+  landmark?: LandmarkName,
+): Point<"mm"> {
+  if (isSeenAsIs(point, sight, landmark)) return point;
+  if (hasDepth(point)) {
+    const aside = farAway(point, point[2], sight);
+    return sight.turning === undefined ? aside : turnForward(aside, sight.turning);
+  }
+  const x = xOnSkin(point, sight);
+  const { turning } = sight;
+  const lifted = onSkinOf(sight, x, 0);
+  const aside = turning === undefined ? lifted : turnAside(lifted, turning);
+  const [, y] = farAway(deepPoint(point[0], point[1], 0), aside[2], sight);
+  return flatPoint(x, y);
+}
+
+/** The way back: a point without depth is lifted onto the skin of the brows first. */
+export function intoPicture(
+  point: Point<"mm">,
+  sight: Sight,
+  landmark?: LandmarkName,
+): Point<"mm"> {
+  if (isSeenAsIs(point, sight, landmark)) return point;
+  if (hasDepth(point)) return pictured(point, sight);
+  const [x, y] = pictured(onSkinOf(sight, point[0], point[1]), sight);
+  return flatPoint(x, y);
+}
+
+function isSeenAsIs(
+  point: Point<"mm">,
+  { turning, camera }: Sight,
+  landmark: LandmarkName | undefined,
+): boolean {
+  if (turning !== undefined) return false;
+  if (camera === undefined) return true;
+  return !hasDepth(point) && landmark !== undefined && landmark !== "brow";
+}
+
+/** Millimetres by which a turn of a few degrees, or a near camera, moves no point of the skin. */
+const REACH = 25;
+
+/** Distance from the midline, seen from the front, of the place of the skin that a picture shows. */
+function xOnSkin([seenX, seenY]: Point<"mm">, sight: Sight): number {
+  const x = rootBetween(
+    seenX - REACH,
+    seenX + REACH,
+    (front) => pictured(onSkinOf(sight, front, 0), sight)[0] - seenX,
+  );
+  if (x !== undefined) return x;
+  throw new GeometryError("no-solution", {
+    where: "toFace",
+    field: "point",
+    value: [seenX, seenY],
+    need: "a place on the skin of the face, or depth of its own",
+  });
+}
+
+function pictured(front: DeepPoint<"mm">, { turning, camera }: Sight): DeepPoint<"mm"> {
+  const aside = turning === undefined ? front : turnAside(front, turning);
+  return camera === undefined
+    ? aside
+    : scaledAbout(camera, aside, enlargement("toPhoto", aside[2], camera));
+}
+
+/** A place of the picture as a camera infinitely far away would show it, at a depth. */
+function farAway(seen: DeepPoint<"mm">, depth: number, { camera }: Sight): DeepPoint<"mm"> {
+  return camera === undefined
+    ? seen
+    : scaledAbout(camera, seen, 1 / enlargement("toFace", depth, camera));
+}
+
+function scaledAbout(
+  { axis }: Camera,
+  [x, y, depth]: DeepPoint<"mm">,
+  times: number,
+): DeepPoint<"mm"> {
+  return deepPoint(axis[0] + times * (x - axis[0]), axis[1] + times * (y - axis[1]), depth);
+}
+
+function onSkinOf({ turning, camera }: Sight, x: number, y: number): DeepPoint<"mm"> {
+  const skin = turning?.skin ?? camera?.skin;
+  const behind = skin === undefined ? 0 : depthAt(flatPoint<"mm">(x, y), skin);
+  const prominence = camera?.prominence ?? (skin === undefined ? 0 : prominenceOf(skin));
+  return deepPoint(x, y, behind + prominence);
+}

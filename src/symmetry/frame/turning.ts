@@ -1,0 +1,110 @@
+import { depthAt, type Skin } from "../../landmarks/index.js";
+import {
+  type DeepPoint,
+  deepPoint,
+  hasDepth,
+  type Length,
+  length,
+  type Point,
+  toRadians,
+} from "../../units/index.js";
+import { prominenceOf } from "./camera.js";
+
+/** A head's yaw that is taken out of what is read: the head is looked at from its own front. */
+export interface Turning {
+  /** Degrees by which the head was turned towards the client's left. */
+  readonly yaw: number;
+  /**
+   * Standard uncertainty of the yaw, in degrees, if depth is scaled rightly: that of the plane, and
+   * two fifths of the yaw itself where a detector estimated the depth.
+   */
+  readonly yawU: number;
+  /** Relative standard uncertainty of the scale of depth. */
+  readonly depthU: number;
+  /** Degrees by which the yaw would change if depth were scaled wrongly by its whole. */
+  readonly yawPerDepth: number;
+  /** Depth at which an error of the yaw moves nothing sideways: that of the head's centroid. */
+  readonly pivot: Length<"mm">;
+  /**
+   * Degrees by which the chin is raised, from how far the mouth corners lie ahead of the outer eye
+   * corners against `PROFILE_LEAN`: good to about 5°. It is not taken out; absent where these
+   * corners have no depth.
+   */
+  readonly pitch?: number;
+  /** Where a point without depth lies. */
+  readonly skin: Skin;
+}
+
+/** A point of the face as the picture shows it, in millimetres, as it is seen from the front. */
+export function turnForward([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
+  const { cosine, sine } = turnOf(turning);
+  return deepPoint(x * cosine - depth * sine, y, x * sine + depth * cosine);
+}
+
+/** The way back. */
+export function turnAside([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
+  const { cosine, sine } = turnOf(turning);
+  return deepPoint(x * cosine + depth * sine, y, depth * cosine - x * sine);
+}
+
+/**
+ * Standard uncertainty of the place of a point, sideways, that comes from having turned the head:
+ * from the yaw, and from the scale of depth, which also enters the yaw. Equal and opposite
+ * distances from the midline share it: add it to a difference between the sides twice.
+ *
+ * @example
+ * ```ts
+ * import { mm, turningUncertainty } from "brow-geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
+ * turningUncertainty(mm([55, 18, -21.6]), turning); // → 0.17
+ * ```
+ */
+export function turningUncertainty(at: Point<"mm">, turning: Turning): Length<"mm"> {
+  const { yawU, depthU } = turning;
+  return length(
+    Math.hypot(
+      turningShift(at, turning, { yaw: yawU, depth: 0 }),
+      turningShift(at, turning, { yaw: 0, depth: depthU }),
+    ),
+  );
+}
+
+/** Small errors of a turning. */
+export interface TurningError {
+  /** Degrees by which the true yaw is more. */
+  readonly yaw: number;
+  /** Share by which depth is truly more; the yaw then follows by itself. */
+  readonly depth: number;
+}
+
+/**
+ * How far towards the client's left a point of the turned face truly lies, where the turning has small
+ * errors: to first order, 0 at the depth of the pivot for an error of the yaw.
+ *
+ * @example
+ * ```ts
+ * import { mm, turningShift } from "brow-geometry";
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
+ * turningShift(mm([55, 18, -30]), turning, { yaw: 1, depth: 0 }); // → 0.35
+ * turningShift(mm([0, -30, -10]), turning, { yaw: 1, depth: 0 }); // → 0
+ * ```
+ */
+export function turningShift(
+  at: Point<"mm">,
+  turning: Turning,
+  { yaw, depth }: TurningError,
+): Length<"mm"> {
+  const { cosine, sine } = turnOf(turning);
+  const { skin, pivot } = turning;
+  const ahead = (hasDepth(at) ? at[2] : depthAt(at, skin) + prominenceOf(skin)) - pivot;
+  const aheadAsSeen = ahead * cosine - at[0] * sine;
+  const perDepth = aheadAsSeen * sine + ahead * toRadians(turning.yawPerDepth);
+  return length(0 - ahead * toRadians(yaw) - perDepth * depth);
+}
+
+function turnOf({ yaw }: Turning): { readonly cosine: number; readonly sine: number } {
+  const angle = toRadians(yaw);
+  return { cosine: Math.cos(angle), sine: Math.sin(angle) };
+}

@@ -1,0 +1,162 @@
+import { distance, type Line, lineThrough, midpoint, mirrorLineOf } from "../../geometry/index.js";
+import { BY_HAND, type Face } from "../../landmarks/index.js";
+import {
+  flatPoint,
+  GeometryError,
+  type Length,
+  length,
+  type Point,
+  requireFinitePoint,
+  requireUncertainty,
+  type Sides,
+  toDegrees,
+  type Unit,
+} from "../../units/index.js";
+import type { MidlineMethod, MirroredLandmark } from "./midline.js";
+import {
+  biocularWidth,
+  mirrorUnits,
+  type NamedUnit,
+  spreadOf,
+  TYPICAL_WIDTH,
+} from "./mirror-units.js";
+
+/** A midline before it is known which way is up. */
+export interface FittedLine<U extends Unit> {
+  readonly line: Line<U>;
+  /** Standard uncertainty of its angle, in degrees. */
+  readonly angleU: number;
+  /** Standard uncertainty of its place, across itself, at `line.through`. */
+  readonly throughU: Length<U>;
+  /** What it was fitted to, and what each counted for in the end. */
+  readonly names: readonly MirroredLandmark[];
+  readonly weights: readonly number[];
+  readonly robust: boolean;
+}
+
+/** What an artist who marks two points is asked for, the upper one first. */
+export type GivenPoints<U extends Unit> = readonly [upper: Point<U>, lower: Point<U>];
+
+/** The points that an artist marked, and how well, where that is known. */
+export interface MarkedMidline<U extends Unit> {
+  readonly given?: GivenPoints<U>;
+  readonly givenU?: Length<U>;
+}
+
+export function lineByMethod<U extends Unit>(
+  face: Face<U>,
+  method: MidlineMethod,
+  marked: MarkedMidline<U> = {},
+): FittedLine<U> {
+  if (method === "given") return throughGiven(face, marked);
+  const eyes = requireEndocanthia(face);
+  const width = biocularWidth(face) as Length<U>;
+  switch (method) {
+    case "mirror":
+      return mirrorLine(mirrorUnits(face, width), true);
+    case "midpoints":
+      return mirrorLine(middlesOf(mirrorUnits(face, width)), false);
+    case "endocanthia":
+      return betweenEndocanthia(eyes, spreadOf(face, "endocanthion", width));
+  }
+}
+
+function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Point<U>> {
+  const missing = [
+    ...(right.endocanthion === undefined ? ["right.endocanthion"] : []),
+    ...(left.endocanthion === undefined ? ["left.endocanthion"] : []),
+  ];
+  if (right.endocanthion !== undefined && left.endocanthion !== undefined) {
+    return { right: right.endocanthion, left: left.endocanthion };
+  }
+  throw new GeometryError("missing-landmark", {
+    where: "fitMidline",
+    field: missing.join(", "),
+    value: undefined,
+    need: "a point",
+  });
+}
+
+function mirrorLine<U extends Unit>(
+  units: readonly NamedUnit<U>[],
+  robustly: boolean,
+): FittedLine<U> {
+  const { line, angleU, throughU, weights, robust } = mirrorLineOf(units, robustly);
+  return { line, angleU, throughU, names: units.map(({ name }) => name), weights, robust };
+}
+
+/** Points that are their own partners: the best mirror line is then that of total least squares. */
+function middlesOf<U extends Unit>(units: readonly NamedUnit<U>[]): readonly NamedUnit<U>[] {
+  return units.map(({ name, one, other, spread }) =>
+    other === undefined
+      ? { name, one, weight: 1, spread }
+      : { name, one: midpoint(one, other), weight: 1, spread: length(spread / Math.SQRT2) },
+  );
+}
+
+function betweenEndocanthia<U extends Unit>(
+  { right, left }: Sides<Point<U>>,
+  spread: Length<U>,
+): FittedLine<U> {
+  const across = lineThrough(right, left);
+  const middle = midpoint(right, left);
+  return {
+    line: {
+      through: flatPoint(middle[0], middle[1]),
+      direction: [-across.direction[1], across.direction[0]],
+    },
+    angleU: toDegrees((Math.SQRT2 * spread) / distance(right, left)),
+    throughU: length(spread / Math.SQRT2),
+    names: ["endocanthion"],
+    weights: [1],
+    robust: false,
+  };
+}
+
+function throughGiven<U extends Unit>(
+  face: Face<U>,
+  { given, givenU }: MarkedMidline<U>,
+): FittedLine<U> {
+  if (given === undefined) {
+    throw new GeometryError("wrong-count", {
+      where: "fitMidline",
+      field: "given",
+      value: given,
+      need: 'two points for the method "given"',
+    });
+  }
+  const [upper, lower] = given;
+  requireFinitePoint("fitMidline", "given[0]", upper);
+  requireFinitePoint("fitMidline", "given[1]", lower);
+  const apart = distance(lower, upper);
+  if (apart === 0) {
+    throw new GeometryError("coincident-points", {
+      where: "fitMidline",
+      field: "given[1]",
+      value: lower,
+      need: "a point that differs from `given[0]`",
+    });
+  }
+  const middle = midpoint(upper, lower);
+  if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);
+  const u = givenU ?? placedByHand(face, apart);
+  return {
+    line: {
+      through: flatPoint(middle[0], middle[1]),
+      direction: lineThrough(lower, upper).direction,
+    },
+    angleU: toDegrees((Math.SQRT2 * u) / apart),
+    throughU: length(u / Math.SQRT2),
+    names: [],
+    weights: [],
+    robust: false,
+  };
+}
+
+/**
+ * One placement by hand. Nothing is said of how even the face is: the line is where it was marked. A
+ * practice head without eyes still has a size: the marks' own distance stands for its width.
+ */
+function placedByHand<U extends Unit>(face: Face<U>, apart: Length<U>): Length<U> {
+  return length((BY_HAND / TYPICAL_WIDTH) * (biocularWidth(face) ?? apart));
+}

@@ -1,0 +1,96 @@
+import { distance, type MirrorUnit } from "../../geometry/index.js";
+import {
+  type Face,
+  landmarkUncertainty,
+  type MidlineLandmark,
+  type SideLandmark,
+} from "../../landmarks/index.js";
+import { type Length, length, type Unit } from "../../units/index.js";
+import type { MirroredLandmark } from "./midline.js";
+
+/** A pair or a midline landmark as the fit sees it. */
+export interface NamedUnit<U extends Unit> extends MirrorUnit<U> {
+  readonly name: MirroredLandmark;
+}
+
+/**
+ * What the pairs count for. The wings of the nose and its tip go with a bent nose and count little;
+ * brows are what the line is wanted for, so they do not count at all.
+ */
+const PAIR_WEIGHTS: readonly (readonly [SideLandmark, number])[] = [
+  ["endocanthion", 1],
+  ["exocanthion", 1],
+  ["pupil", 1],
+  ["cheilion", 1],
+  ["alare", 0.25],
+];
+
+const MIDDLE_WEIGHTS: readonly (readonly [MidlineLandmark, number])[] = [
+  ["glabella", 1],
+  ["sellion", 1],
+  ["labialeSuperius", 1],
+  ["stomion", 1],
+  ["pronasale", 0.25],
+  ["subnasale", 0.25],
+];
+
+/** Faces are less symmetric than landmarks are sharp: no spread is under this share of their width. */
+export const LEAST_SPREAD = 0.01;
+
+/** The landmarks a midline is fitted to, those that the face has. */
+export function mirrorUnits<U extends Unit>(
+  face: Face<U>,
+  width: Length<U>,
+): readonly NamedUnit<U>[] {
+  const units: NamedUnit<U>[] = [];
+  for (const [name, weight] of PAIR_WEIGHTS) {
+    const one = face.right[name];
+    const other = face.left[name];
+    if (one === undefined || other === undefined) continue;
+    units.push({ name, one, other, weight, spread: spreadOf(face, name, width) });
+  }
+  for (const [name, weight] of MIDDLE_WEIGHTS) {
+    const one = face.midline[name];
+    if (one === undefined) continue;
+    units.push({ name, one, weight, spread: spreadOf(face, name, width) });
+  }
+  return units;
+}
+
+/** Standard uncertainty that a landmark counts with in a fit, in the face's own unit. */
+export function spreadOf<U extends Unit>(
+  face: Face<U>,
+  name: MirroredLandmark,
+  width: Length<U>,
+): Length<U> {
+  return length(Math.max(uncertaintyOf(face, name, width), LEAST_SPREAD * width));
+}
+
+/** Standard uncertainty of a landmark in each axis, in the unit of a face so wide. */
+export function uncertaintyOf<U extends Unit>(
+  face: Face<U>,
+  name: MirroredLandmark,
+  width: Length<U>,
+): Length<U> {
+  return length((width * landmarkUncertainty(face, name)) / TYPICAL_WIDTH);
+}
+
+/** Distance of the outer eye corners that turns millimetres into shares of a face of unknown scale. */
+export const TYPICAL_WIDTH = 90;
+
+/** Means of women (inner to outer corners: canthal index 43.3) and adults (pupils: 63 mm). */
+const WIDTH_PER: readonly (readonly [SideLandmark, number])[] = [
+  ["exocanthion", 1],
+  ["pupil", TYPICAL_WIDTH / 63],
+  ["endocanthion", 1 / 0.433],
+];
+
+/** Distance between the outer eye corners, or what another pair of the eyes says of it. */
+export function biocularWidth<U extends Unit>(face: Face<U>): Length<U> | undefined {
+  for (const [name, factor] of WIDTH_PER) {
+    const right = face.right[name];
+    const left = face.left[name];
+    if (right !== undefined && left !== undefined) return length(factor * distance(right, left));
+  }
+  return undefined;
+}

@@ -1,0 +1,113 @@
+import {
+  distanceAlongLine,
+  distanceFromLine,
+  type Line,
+  midpoint,
+  pointOnLine,
+} from "../../geometry/index.js";
+import { type Face, MIDLINE_LANDMARKS } from "../../landmarks/index.js";
+import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
+import type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
+import { type FittedLine, lineByMethod } from "./midline-methods.js";
+import { type FaceSense, leftIsPositive, PAIRED_LANDMARKS, tiltOf } from "./sense-of-face.js";
+
+/** A line that knows where the face's forehead and left side are. */
+export interface PlacedLine<U extends Unit> {
+  readonly line: Line<U>;
+  readonly tilt: number;
+  /** Whether positive distances from the line lie towards the client's left, as in the photo. */
+  readonly leftIsPositive: boolean;
+  /** From the fitted line's centre to the foot, along the line. */
+  readonly fromCentre: Length<U>;
+}
+
+/** A fitted line with its foot at a level of the face, turned towards the forehead. */
+export function placeOnFace<U extends Unit>(
+  fitted: Line<U>,
+  level: Point<U>,
+  sense: FaceSense,
+): PlacedLine<U> {
+  const { upwards } = sense;
+  const [x, y] = fitted.direction;
+  const direction: Line<U>["direction"] =
+    upwards !== undefined && x * upwards[0] + y * upwards[1] < 0 ? [-x, -y] : [x, y];
+  const fromCentre = distanceAlongLine(level, { through: fitted.through, direction });
+  const line = { through: pointOnLine({ ...fitted, direction }, fromCentre), direction };
+  const downwards = leftIsPositive(direction, sense);
+  const tilt = tiltOf(direction, sense);
+  if (!downwards && Math.abs(tilt) > 90) throw mirroredPhoto(direction);
+  return { line, tilt, leftIsPositive: downwards, fromCentre };
+}
+
+/** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
+function mirroredPhoto(direction: Line<"px">["direction"]): GeometryError {
+  return new GeometryError("sides-swapped", {
+    where: "fitMidline",
+    field: "right, left",
+    value: direction,
+    need: "the client's own right and left; the photo is mirrored, or the sides are swapped",
+  });
+}
+
+/** How far each midline landmark and the middle of each pair lie off, where that can be said. */
+export function offsetsFrom<U extends Unit>(
+  face: Face<U>,
+  offsetOf: (point: Point<U>) => Length<U> | undefined,
+): Midline<U>["offsets"] {
+  const offsets: { [Name in MirroredLandmark]?: Length<U> } = {};
+  for (const name of PAIRED_LANDMARKS) {
+    const right = face.right[name];
+    const left = face.left[name];
+    if (right === undefined || left === undefined) continue;
+    const offset = offsetOf(midpoint(right, left));
+    if (offset !== undefined) offsets[name] = offset;
+  }
+  for (const name of MIDLINE_LANDMARKS) {
+    const point = face.midline[name];
+    const offset = point === undefined ? undefined : offsetOf(point);
+    if (offset !== undefined) offsets[name] = offset;
+  }
+  return offsets;
+}
+
+/** Signed distance from the line, positive towards the client's left. */
+export function leftwardsFrom<U extends Unit>(
+  point: Point<U>,
+  { line, leftIsPositive }: PlacedLine<U>,
+): Length<U> {
+  const apart = distanceFromLine(point, line);
+  return leftIsPositive ? apart : length(0 - apart);
+}
+
+const UNAIDED_METHODS: readonly MidlineMethod[] = ["mirror", "endocanthia", "midpoints"];
+
+/** What the methods that need no marks say, where they have an answer for this face. */
+export function othersThan<U extends Unit>(
+  method: Midline<U>["method"],
+  chosen: PlacedLine<U>,
+  face: Face<U>,
+  level: Point<U>,
+  sense: FaceSense,
+): readonly OtherMidline<U>[] {
+  const others: OtherMidline<U>[] = [];
+  for (const other of UNAIDED_METHODS) {
+    const fitted = other === method ? undefined : lineIfAny(face, other);
+    if (fitted === undefined) continue;
+    const { line, tilt } = placeOnFace(fitted.line, level, sense);
+    others.push({ method: other, tilt, offset: leftwardsFrom(line.through, chosen) });
+  }
+  return others;
+}
+
+/** The chosen method answers for the face; the others may have nothing to say. */
+function lineIfAny<U extends Unit>(
+  face: Face<U>,
+  method: MidlineMethod,
+): FittedLine<U> | undefined {
+  try {
+    return lineByMethod(face, method);
+  } catch (error) {
+    if (error instanceof GeometryError) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,119 @@
+import {
+  type Face,
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  type SideLandmark,
+} from "../../landmarks/index.js";
+import { type Point, toDegrees, type Unit } from "../../units/index.js";
+
+type Vector = readonly [x: number, y: number];
+
+/** Where the forehead and the client's left lie in the face's own space, as far as landmarks tell. */
+export interface FaceSense {
+  /** Roughly from the chin to the forehead, of no particular length. */
+  readonly upwards: Vector | undefined;
+  /** Roughly from the client's right to the client's left, of no particular length. */
+  readonly leftwards: Vector | undefined;
+}
+
+/** Landmarks that come in pairs. */
+export const PAIRED_LANDMARKS: readonly SideLandmark[] = [
+  "endocanthion",
+  "exocanthion",
+  "pupil",
+  "limbusMedial",
+  "limbusLateral",
+  "alare",
+  "cheilion",
+];
+
+/** Rough height of each landmark on a face, in millimetres above the eyes: only the order matters. */
+const LEVEL: Readonly<Record<SideLandmark | MidlineLandmark, number>> = {
+  endocanthion: 0,
+  exocanthion: 0,
+  pupil: 0,
+  limbusMedial: 0,
+  limbusLateral: 0,
+  alare: -40,
+  cheilion: -65,
+  glabella: 15,
+  sellion: 0,
+  pronasale: -35,
+  subnasale: -45,
+  labialeSuperius: -55,
+  stomion: -65,
+  stomionSuperius: -64,
+  stomionInferius: -66,
+  menton: -110,
+};
+const BROW_LEVEL = 20;
+
+/**
+ * Reads from the landmarks' names which way is up and which way is the client's left: a face in
+ * `px` and one in `mm` differ in nothing else.
+ */
+export function senseOf<U extends Unit>(face: Face<U>): FaceSense {
+  return { upwards: upwardsOf(face), leftwards: leftwardsOf(face) };
+}
+
+/**
+ * Whether positive distances from a line towards the forehead lie on the client's left, as they do
+ * in the photo, where y points down. A face without pairs is taken to stand less than a quarter turn
+ * from upright.
+ */
+export function leftIsPositive(direction: Vector, { leftwards }: FaceSense): boolean {
+  return leftwards === undefined
+    ? direction[1] < 0
+    : direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0;
+}
+
+/**
+ * Degrees of a direction towards the forehead from the vertical of the face's own space, positive
+ * where the chin end lies towards the client's left.
+ */
+export function tiltOf(direction: Vector, sense: FaceSense): number {
+  const [x, y] = direction;
+  return toDegrees(Math.atan2(0 - x, leftIsPositive(direction, sense) ? -y : y));
+}
+
+/** Covariance of the landmarks' places with their levels. */
+function upwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
+  let count = 0;
+  let levels = 0;
+  let x = 0;
+  let y = 0;
+  let levelX = 0;
+  let levelY = 0;
+  const add = (point: Point<U> | undefined, level: number): void => {
+    if (point === undefined) return;
+    count += 1;
+    levels += level;
+    x += point[0];
+    y += point[1];
+    levelX += level * point[0];
+    levelY += level * point[1];
+  };
+  for (const name of PAIRED_LANDMARKS) {
+    add(face.right[name], LEVEL[name]);
+    add(face.left[name], LEVEL[name]);
+  }
+  for (const name of MIDLINE_LANDMARKS) add(face.midline[name], LEVEL[name]);
+  for (const { brow } of [face.right, face.left]) {
+    add(brow?.upper[Math.floor(brow.upper.length / 2)], BROW_LEVEL);
+  }
+  const vector: Vector = [levelX - (levels * x) / count, levelY - (levels * y) / count];
+  return Math.hypot(...vector) > 0 ? vector : undefined;
+}
+
+function leftwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
+  let x = 0;
+  let y = 0;
+  for (const name of PAIRED_LANDMARKS) {
+    const right = face.right[name];
+    const left = face.left[name];
+    if (right === undefined || left === undefined) continue;
+    x += left[0] - right[0];
+    y += left[1] - right[1];
+  }
+  return x === 0 && y === 0 ? undefined : [x, y];
+}

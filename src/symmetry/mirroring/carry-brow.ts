@@ -1,0 +1,158 @@
+import { rootBetween } from "../../geometry/index.js";
+import {
+  type Brow,
+  type CompleteMarks,
+  type Dot,
+  DOTS,
+  lengthBetween,
+  mapBrow,
+  type Skin,
+} from "../../landmarks/index.js";
+import {
+  GeometryError,
+  type Length,
+  length,
+  otherSide,
+  type Point,
+  type Side,
+} from "../../units/index.js";
+import { FACE_MIDLINE, mirror } from "./mirror.js";
+import { mapMarks } from "./shape.js";
+import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
+import { type Knot, warp } from "./warp.js";
+
+/** The brow that the other one is to follow, in the face space. */
+export interface LeadingBrow {
+  readonly side: Side;
+  readonly marks: CompleteMarks<"mm">;
+  /** Its whole borders, where they are to be carried along. */
+  readonly brow?: Brow<"mm">;
+}
+
+/**
+ * How a brow gets to the other side: `"mirror"`, reflected across the midline; `"measure"`, by the
+ * same ruler lengths and heights from the other side's own start.
+ */
+export type CarryOptions =
+  | { readonly method: "mirror" }
+  | {
+      readonly method: "measure";
+      /** The other side's own upper start dot: it stays where it is. */
+      readonly start: Point<"mm">;
+      /** What the ruler lies on. */
+      readonly skin: Skin;
+    };
+
+/** A brow on the other side. */
+export interface CarriedBrow extends LeadingBrow {
+  readonly method: CarryOptions["method"];
+  /**
+   * How far each dot lies from where the mirror image has it: the difference between the two ways,
+   * 0 throughout for the mirror image itself.
+   */
+  readonly fromMirror: {
+    readonly [Name in Dot]: { readonly outward: Length<"mm">; readonly up: Length<"mm"> };
+  };
+}
+
+/**
+ * Carries a brow to the other side of the face, in one of the two ways artists do; on a crooked face
+ * they differ, and the result says by how much.
+ *
+ * By measure, arch and tail end take the leading heights and lie where a ruler on the skin reads the
+ * leading front and tail; the rest of the brow goes along with the dots, and keeps its thickness.
+ *
+ * @throws GeometryError `no-solution` where no place at the leading height is that far away by ruler;
+ * `out-of-range` where start, arch and tail end do not stand in order from the midline
+ *
+ * @example
+ * ```ts
+ * import { carryBrow, mm } from "brow-geometry";
+ * const marks = {
+ *   upperStart: mm([15, 20]), upperBody: mm([27, 24]), upperArch: mm([39, 26]), tailEnd: mm([56, 18]),
+ *   lowerStart: mm([15, 13]), lowerBody: mm([27, 18]), lowerArch: mm([39, 21]),
+ * };
+ * const leading = { side: "left", marks } as const;
+ * carryBrow(leading, { method: "mirror" }).marks.tailEnd; // → [-56, 18]
+ *
+ * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
+ * const measured = carryBrow(leading, { method: "measure", start: mm([-17, 20]), skin });
+ * measured.marks.tailEnd; // → [-57.26, 18.00]
+ * measured.fromMirror.tailEnd.outward; // → 1.26
+ * ```
+ */
+export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedBrow {
+  const side = otherSide(leading.side);
+  const image = mirror(leading.marks, FACE_MIDLINE);
+  if (options.method === "mirror") {
+    const brow = leading.brow === undefined ? {} : { brow: mirror(leading.brow, FACE_MIDLINE) };
+    return {
+      side,
+      marks: image,
+      ...brow,
+      method: "mirror",
+      fromMirror: shiftsBetween(image, image, side),
+    };
+  }
+  const carry = warp("carryBrow", knotsByRuler(leading, options, side), leading.side, side);
+  const marks = mapMarks(leading.marks, carry);
+  const brow = leading.brow === undefined ? {} : { brow: mapBrow(leading.brow, carry) };
+  return { side, marks, ...brow, method: "measure", fromMirror: shiftsBetween(image, marks, side) };
+}
+
+type ByMeasure = Extract<CarryOptions, { readonly method: "measure" }>;
+
+function knotsByRuler(
+  { side, marks }: LeadingBrow,
+  { start, skin }: ByMeasure,
+  onto: Side,
+): readonly Knot[] {
+  const { upperStart, upperArch, tailEnd } = marks;
+  const front = lengthBetween(upperStart, upperArch, skin);
+  const tail = lengthBetween(upperArch, tailEnd, skin);
+  const ownStart = placeOnSide(start, onto);
+  const archHeight = placeOnSide(upperArch, side).height;
+  const arch = placeByRuler("front", ownStart, front, archHeight, onto, skin);
+  const tailHeight = placeOnSide(tailEnd, side).height;
+  const end = placeByRuler("tail", arch, tail, tailHeight, onto, skin);
+  return [
+    { from: placeOnSide(upperStart, side), to: ownStart },
+    { from: placeOnSide(upperArch, side), to: arch },
+    { from: placeOnSide(tailEnd, side), to: end },
+  ];
+}
+
+/** The place at a height, farther out than another, that is so far from it by ruler. */
+function placeByRuler(
+  stretch: "front" | "tail",
+  from: SidePlace,
+  size: Length<"mm">,
+  height: number,
+  side: Side,
+  skin: Skin,
+): SidePlace {
+  const excess = (distance: number): number =>
+    lengthBetween(pointOnSide(from, side), pointOnSide({ distance, height }, side), skin) - size;
+  const distance = rootBetween(from.distance, from.distance + size, excess);
+  if (distance !== undefined) return { distance, height };
+  throw new GeometryError("no-solution", {
+    where: "carryBrow",
+    field: `${stretch} by ruler`,
+    value: size,
+    need: `at least the ${Math.abs(height - from.height).toFixed(1)} mm by which its ends differ in height`,
+  });
+}
+
+/** How far dots lie from where others have them, away from the midline and up. */
+function shiftsBetween(
+  from: CompleteMarks<"mm">,
+  to: CompleteMarks<"mm">,
+  side: Side,
+): CarriedBrow["fromMirror"] {
+  const shifts = DOTS.map((dot) => {
+    const [before, after] = [placeOnSide(from[dot], side), placeOnSide(to[dot], side)];
+    const outward = length<"mm">(after.distance - before.distance);
+    return [dot, { outward, up: length<"mm">(after.height - before.height) }];
+  });
+  return Object.fromEntries(shifts) as CarriedBrow["fromMirror"];
+}

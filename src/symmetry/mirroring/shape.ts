@@ -1,0 +1,62 @@
+import {
+  type Brow,
+  type BrowMarks,
+  type CompleteMarks,
+  type Dot,
+  DOTS,
+  type Face,
+  mapBrow,
+  mapFace,
+  type PointMap,
+} from "../../landmarks/index.js";
+import type { Point, Polyline, Unit } from "../../units/index.js";
+
+/** What is carried from one space to the other, or mirrored, as a whole. */
+export type Shape<U extends Unit> = Point<U> | Polyline<U> | Brow<U> | BrowMarks<U> | Face<U>;
+
+/** Maps whatever has points, point by point. */
+export function mapShape<From extends Unit, To extends Unit>(
+  shape: Shape<From>,
+  map: PointMap<From, To>,
+): Shape<To> {
+  if (isPoint(shape)) return map(shape);
+  if (isPolyline(shape)) return shape.map((point) => map(point));
+  if (isFace(shape)) return mapFace(shape, map);
+  return isBrow(shape) ? mapBrow(shape, map) : mapMarks(shape, map);
+}
+
+export function isFace<U extends Unit>(shape: Shape<U>): shape is Face<U> {
+  return "right" in shape;
+}
+
+function isPoint<U extends Unit>(shape: Shape<U>): shape is Point<U> {
+  return Array.isArray(shape) && typeof shape[0] === "number";
+}
+
+function isPolyline<U extends Unit>(shape: Shape<U>): shape is Polyline<U> {
+  return Array.isArray(shape);
+}
+
+function isBrow<U extends Unit>(shape: Brow<U> | BrowMarks<U>): shape is Brow<U> {
+  return "upper" in shape;
+}
+
+export function mapMarks<From extends Unit, To extends Unit>(
+  marks: CompleteMarks<From>,
+  map: PointMap<From, To>,
+): CompleteMarks<To>;
+export function mapMarks<From extends Unit, To extends Unit>(
+  marks: BrowMarks<From>,
+  map: PointMap<From, To>,
+): BrowMarks<To>;
+export function mapMarks<From extends Unit, To extends Unit>(
+  marks: BrowMarks<From>,
+  map: PointMap<From, To>,
+): BrowMarks<To> {
+  const mapped: { [Name in Dot]?: Point<To> } = {};
+  for (const dot of DOTS) {
+    const point = marks[dot];
+    if (point !== undefined) mapped[dot] = map(point);
+  }
+  return mapped;
+}

@@ -1,0 +1,99 @@
+import { GeometryError } from "../quantities/geometry-error.js";
+import type { Coordinate } from "./measured-inputs.js";
+
+/** How two of the inputs' numbers vary together: a coefficient of −1…1. */
+export interface Correlation<Name extends string = string> {
+  readonly between: readonly [Name, Name];
+  readonly coefficient: number;
+}
+
+/**
+ * Lower triangular factor of the matrix of correlations: independent deviations, multiplied by it,
+ * vary together as asked. Undefined where nothing varies together.
+ *
+ * @throws GeometryError `out-of-range`, `inconsistent` where no numbers can vary together like this
+ */
+export function correlationFactor(
+  where: string,
+  coordinates: readonly Coordinate[],
+  correlations: readonly Correlation[],
+): readonly (readonly number[])[] | undefined {
+  if (correlations.length === 0) return undefined;
+  const matrix = coordinates.map((_, row) => coordinates.map((__, column) => +(row === column)));
+  correlations.forEach(({ between, coefficient }, index) => {
+    const [row, column] = between.map((name) =>
+      indexOf(where, coordinates, `correlations[${index}].between`, name),
+    ) as [number, number];
+    if (row === column || !(Math.abs(coefficient) <= 1)) {
+      throw new GeometryError("out-of-range", {
+        where,
+        field: `correlations[${index}]`,
+        value: { between, coefficient },
+        need: "two different inputs and a coefficient of −1 to 1",
+      });
+    }
+    (matrix[row] as number[])[column] = coefficient;
+    (matrix[column] as number[])[row] = coefficient;
+  });
+  return choleskyFactor(where, matrix);
+}
+
+function indexOf(
+  where: string,
+  coordinates: readonly Coordinate[],
+  field: string,
+  name: string,
+): number {
+  const index = coordinates.findIndex((coordinate) => coordinate.name === name);
+  if (index === -1) {
+    throw new GeometryError("out-of-range", {
+      where,
+      field,
+      value: name,
+      need: `one of ${coordinates.map((coordinate) => coordinate.name).join(", ")}`,
+    });
+  }
+  return index;
+}
+
+/** A pivot this close to 0 is 0: numbers that vary together completely are allowed. */
+const ROUNDING = 1e-9;
+
+function choleskyFactor(
+  where: string,
+  matrix: readonly (readonly number[])[],
+): readonly (readonly number[])[] {
+  const factor: number[][] = [];
+  for (const [row, entries] of matrix.entries()) {
+    const own: number[] = [];
+    for (let column = 0; column < row; column += 1) {
+      const other = factor[column] as number[];
+      const rest = (entries[column] as number) - product(own, other, column);
+      const pivot = other[column] as number;
+      if (pivot === 0 && Math.abs(rest) > ROUNDING) refuse(where);
+      own.push(pivot === 0 ? 0 : rest / pivot);
+    }
+    const rest = (entries[row] as number) - product(own, own, row);
+    if (rest < -ROUNDING) refuse(where);
+    own.push(rest < ROUNDING ? 0 : Math.sqrt(rest));
+    factor.push(own);
+  }
+  return factor;
+}
+
+function product(one: readonly number[], other: readonly number[], count: number): number {
+  let sum = 0;
+  for (let index = 0; index < count; index += 1) {
+    sum += (one[index] as number) * (other[index] as number);
+  }
+  return sum;
+}
+
+function refuse(where: string): never {
+  throw new GeometryError("inconsistent", {
+    where,
+    field: "correlations",
+    value: "a contradiction",
+    need: "coefficients that can occur together",
+  });
+}

@@ -1,0 +1,179 @@
+import { type Correlation, correlationFactor } from "./correlation.js";
+import { GeometryError } from "../quantities/geometry-error.js";
+import {
+  coordinatesOf,
+  type InputComponent,
+  type MeasuredInputs,
+  plainValues,
+  type PlainValues,
+  withCoordinate,
+} from "./measured-inputs.js";
+import {
+  componentAt,
+  componentsOf,
+  inShapeOf,
+  type MeasureResult,
+  type UncertaintyOf,
+} from "./result-components.js";
+import { AT_CENTRE, OVER_UNCERTAINTY, type Reading, slopesAlong } from "./slopes.js";
+
+/** A result with the standard uncertainty of everything in it, in the same shape. */
+export interface Propagated<Result> {
+  readonly value: Result;
+  readonly u: UncertaintyOf<Result>;
+  /** Names of the rows and columns of `covariance`: `front`, `arch.x`; `value` for a scalar. */
+  readonly components: readonly string[];
+  readonly covariance: readonly (readonly number[])[];
+}
+
+/** What {@link propagate} may be told. */
+export interface PropagationOptions<Name extends string = string> {
+  /** How inputs vary together; what is not named is independent. */
+  readonly correlations?: readonly Correlation<Name>[];
+  /**
+   * `"required"` (default) takes the slopes at the centre, and refuses a result that bends, within its
+   * own uncertainty, too much for them to hold; `"assumed"` takes them as they are. `"averaged"` takes
+   * the mean slopes over ± one uncertainty of each input: for measures with corners, such as where a
+   * guide meets a polyline.
+   */
+  readonly linearity?: "required" | "assumed" | "averaged";
+}
+
+/**
+ * The result of a measure with its standard uncertainty, to first order, from those of its inputs.
+ *
+ * The measure is any plain function of the inputs' values; its slopes are taken numerically. An entry
+ * of a record that is undefined stays undefined.
+ *
+ * Source: JCGM 100:2008 (GUM).
+ *
+ * @throws GeometryError `not-finite`, `out-of-range`, `inconsistent` for inputs or correlations that
+ * cannot be; `no-solution` where an entry ceases to exist at the least change of an input;
+ * `ill-conditioned` where first order does not hold, such as for a direction whose baseline is under
+ * five of its own uncertainties
+ *
+ * @example
+ * ```ts
+ * import { distance, measuredPoint, mm, propagate } from "brow-geometry";
+ * const front = propagate(({ start, arch }) => distance(start, arch), {
+ *   start: measuredPoint(mm([14, 20]), mm(0.26)),
+ *   arch: measuredPoint(mm([38, 27]), mm(0.26)),
+ * });
+ * front.value; // → 25
+ * front.u; // → 0.368
+ * ```
+ */
+export function propagate<Inputs extends MeasuredInputs, Result extends MeasureResult<Result>>(
+  measure: (inputs: PlainValues<Inputs>) => Result,
+  inputs: Inputs,
+  options: PropagationOptions<InputComponent<Inputs>> = {},
+): Propagated<Result> {
+  const where = "propagate";
+  const coordinates = coordinatesOf(where, inputs);
+  const factor = correlationFactor(where, coordinates, options.correlations ?? []);
+  const centre = plainValues(coordinates, ({ value }) => value);
+  const value = measure(centre as PlainValues<Inputs>);
+  const components = componentsOf(value);
+  const numbers = components.map((component) => componentAt(where, value, component) as number);
+  const read = (values: unknown): Reading => {
+    const result = measure(values as PlainValues<Inputs>);
+    return components.map((component) => componentAt(where, result, component));
+  };
+
+  const { linearity = "required" } = options;
+  const share = linearity === "averaged" ? OVER_UNCERTAINTY : AT_CENTRE;
+  const slopes = coordinates.map((coordinate) =>
+    slopesAlong(where, coordinate, components, numbers, share, (moved) =>
+      read(withCoordinate(centre, coordinate, moved)),
+    ),
+  );
+  const own = components.map((_, row) =>
+    coordinates.map(({ u }, column) => (slopes[column]?.[row] ?? 0) * u),
+  );
+  // What one standard deviation of each independent source of scatter makes of each component.
+  const shares = factor === undefined ? own : own.map((row) => timesFactor(row, factor));
+  const covariance = shares.map((one) => shares.map((other) => product(one, other)));
+  const deviations = covariance.map((row, index) => Math.sqrt(row[index] as number));
+
+  if (linearity === "required") {
+    components.forEach(({ name }, index) => {
+      const u = deviations[index] as number;
+      if (u === 0) return;
+      const scatter = (shares[index] as readonly number[]).map((share) => share / u);
+      const steps = factor === undefined ? scatter : factorTimes(factor, scatter);
+      const [up, down] = [1, -1].map((sign) => {
+        const moved = plainValues(
+          coordinates,
+          (coordinate, column) =>
+            coordinate.value + sign * coordinate.u * (steps[column] as number),
+        );
+        return read(moved)[index];
+      });
+      const size = Math.max(
+        1,
+        Math.abs(numbers[index] as number),
+        Math.hypot(...(own[index] ?? [])),
+      );
+      requireStraight(where, name, u, up, down, ROUNDING * size);
+    });
+  }
+
+  return {
+    value,
+    u: inShapeOf(value, components, deviations) as UncertaintyOf<Result>,
+    components: components.map(({ name }) => name),
+    covariance,
+  };
+}
+
+/** What a direction shows whose baseline is five of its uncertainties: 1.3 % between chord and slope. */
+const MOST_BEND = 1 - 5 * Math.atan(1 / 5);
+
+/** What slopes taken numerically may be off by, as a share of the size of what they are taken of. */
+const ROUNDING = 1e-9;
+
+/**
+ * Refuses a component that, moved by its own uncertainty in the direction in which it changes most,
+ * does not change by that uncertainty.
+ */
+function requireStraight(
+  where: string,
+  field: string,
+  u: number,
+  up: number | undefined,
+  down: number | undefined,
+  rounding: number,
+): void {
+  const swing = up === undefined || down === undefined ? Number.NaN : (up - down) / 2;
+  if (Math.abs(swing - u) <= MOST_BEND * u + rounding) return;
+  throw new GeometryError("ill-conditioned", {
+    where,
+    field,
+    value: `± ${u} to first order, ± ${swing} one uncertainty away`,
+    need: "inputs so certain that first order holds, or propagateByDraws",
+  });
+}
+
+function product(one: readonly number[], other: readonly number[]): number {
+  let sum = 0;
+  for (let index = 0; index < one.length; index += 1) {
+    sum += (one[index] as number) * (other[index] as number);
+  }
+  return sum;
+}
+
+function timesFactor(
+  row: readonly number[],
+  factor: readonly (readonly number[])[],
+): readonly number[] {
+  return row.map((_, column) =>
+    row.reduce((sum, entry, index) => sum + entry * (factor[index]?.[column] ?? 0), 0),
+  );
+}
+
+function factorTimes(
+  factor: readonly (readonly number[])[],
+  column: readonly number[],
+): readonly number[] {
+  return factor.map((row) => row.reduce((sum, entry, at) => sum + entry * (column[at] ?? 0), 0));
+}

@@ -1,0 +1,67 @@
+import type { Measured } from "./measured.js";
+import type { Note } from "../quantities/note.js";
+import { type Length, length } from "../quantities/quantity.js";
+
+/** Where a scale's millimetres come from. */
+export type ScaleSource = "reference" | "ruler" | "marker" | "iris" | "combined" | "given";
+
+/** Codes of the notes that a scale may carry. */
+export type ScaleNoteCode =
+  | "population-average"
+  | "ring-factor"
+  | "one-iris"
+  | "irises-differ"
+  | "perspective-unknown"
+  | "perspective-corrected"
+  | "ruler-recedes"
+  | "marker-tilted"
+  | "reading-rejected"
+  | "readings-scatter"
+  | "sources-disagree";
+
+/**
+ * The conversion between pixels of one photo and millimetres: a value that knows both ends.
+ *
+ * `factor` is millimetres per pixel, `u` its standard uncertainty in the same unit.
+ */
+export interface Scale {
+  readonly from: "px";
+  readonly to: "mm";
+  readonly factor: number;
+  readonly u: number;
+  readonly source: ScaleSource;
+  readonly notes: readonly Note<ScaleNoteCode>[];
+  /**
+   * From the camera to the plane in which the scale holds, where it is known: frames then take
+   * perspective out.
+   */
+  readonly cameraDistance?: Measured<Length<"mm">>;
+}
+
+/**
+ * A length of the photo in millimetres.
+ *
+ * @example
+ * ```ts
+ * import { mm, px, scaleFromReference, toMillimetres } from "brow-geometry";
+ * const scale = scaleFromReference(px([0, 0]), px([200, 0]), mm(50));
+ * toMillimetres(px(84), scale); // → 21
+ * ```
+ */
+export function toMillimetres(of: Length<"px">, scale: Scale): Length<"mm"> {
+  return length(of * scale.factor);
+}
+
+/**
+ * A length in millimetres as pixels of the photo.
+ *
+ * @example
+ * ```ts
+ * import { mm, px, scaleFromReference, toPixels } from "brow-geometry";
+ * const scale = scaleFromReference(px([0, 0]), px([200, 0]), mm(50));
+ * toPixels(mm(21), scale); // → 84
+ * ```
+ */
+export function toPixels(of: Length<"mm">, scale: Scale): Length<"px"> {
+  return length(of / scale.factor);
+}

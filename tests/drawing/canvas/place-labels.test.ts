@@ -1,0 +1,129 @@
+import { test } from "@fast-check/vitest";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  type Box,
+  clippedTo,
+  isWithin,
+  overlap,
+  type Spot,
+} from "../../../src/drawing/canvas/box.js";
+import { type Label, placeLabels } from "../../../src/drawing/canvas/place-labels.js";
+
+const bounds: Box = { x: 0, y: 0, width: 400, height: 300 };
+const up: Spot = [0, -1];
+const down: Spot = [0, 1];
+
+function label(text: string, at: Spot, towards: readonly Spot[] = [up, down]): Label {
+  return { text, at, towards, size: 10, gap: 4 };
+}
+
+describe("placeLabels", () => {
+  it("takes the first direction where it is free", () => {
+    const { placed } = placeLabels([label("arch", [200, 150])], {
+      bounds,
+      closed: [],
+      barred: [],
+      strokes: [],
+    });
+    const box = placed[0]?.box as Box;
+    expect(box.y + box.height).toBeCloseTo(146);
+    expect(box.x + box.width / 2).toBeCloseTo(200);
+    expect(placed[0]?.leader).toBeUndefined();
+  });
+
+  it("turns to the next direction before it covers an eye", () => {
+    const eye = { x: 150, y: 100, width: 100, height: 48 };
+    const { placed } = placeLabels([label("arch", [200, 150])], {
+      bounds,
+      closed: [eye],
+      barred: [],
+      strokes: [],
+    });
+    expect(placed[0]?.box.y).toBeCloseTo(154);
+  });
+
+  it("would rather turn than lie on a stroke", () => {
+    const { placed } = placeLabels([label("arch", [200, 150])], {
+      bounds,
+      closed: [],
+      barred: [],
+      strokes: [{ from: [0, 140], to: [400, 140] }],
+    });
+    expect(placed[0]?.box.y).toBeCloseTo(154);
+  });
+
+  it("leaves room to a barred line, and crosses none with a leader", () => {
+    const barred = [{ from: [0, 140], to: [400, 140] }] as const;
+    const below = { x: 100, y: 150.5, width: 200, height: 149 };
+    const surroundings = { bounds, closed: [below], barred, strokes: [] };
+    const onLine = placeLabels([label("25.3 mm", [200, 140])], surroundings).placed[0];
+    expect((onLine?.box.y ?? NaN) + (onLine?.box.height ?? NaN)).toBeCloseTo(136);
+    const beneath = placeLabels([label("tail", [200, 150])], surroundings);
+    for (const { box, leader } of beneath.placed) {
+      expect(box.y).toBeGreaterThan(140);
+      expect(leader?.to[1] ?? 150).toBeGreaterThan(140);
+    }
+    expect(beneath.placed).toHaveLength(1);
+  });
+
+  it("slides along what it names before it hides the place of another label", () => {
+    const along: Label = { ...label("25.3 mm", [200, 150], [up]), orAt: [[260, 150]] };
+    const other = label("tail", [195, 140]);
+    const scene = { bounds, closed: [], barred: [], strokes: [] };
+    expect(placeLabels([along], scene).placed[0]?.label.at).toEqual([200, 150]);
+    expect(placeLabels([along, other], scene).placed[0]?.label.at).toEqual([260, 150]);
+  });
+
+  it("draws a leader to a label that had to go far", () => {
+    const at: Spot = [200, 150];
+    const { placed } = placeLabels([label("arch", at)], {
+      bounds,
+      closed: [{ x: 140, y: 110, width: 120, height: 80 }],
+      barred: [],
+      strokes: [],
+    });
+    expect(placed[0]?.leader?.from).toEqual(at);
+    expect(overlap(placed[0]?.box as Box, { x: 140, y: 110, width: 120, height: 80 })).toBe(false);
+  });
+
+  it("says which labels found no room", () => {
+    const homeless = label("wide ".repeat(40), [5, 5]);
+    expect(
+      placeLabels([homeless, label("arch", [200, 150])], {
+        bounds,
+        closed: [],
+        barred: [],
+        strokes: [],
+      }),
+    ).toMatchObject({ homeless: [homeless], placed: [{ label: { text: "arch" } }] });
+  });
+
+  const anySpot = fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 300 }));
+  const anyLabel = fc
+    .record({ text: fc.string({ minLength: 1, maxLength: 14 }), at: anySpot })
+    .map(({ text, at }) => label(text, at));
+
+  test.prop([fc.array(anyLabel, { maxLength: 24 }), fc.array(anySpot, { maxLength: 6 })])(
+    "never lets two labels touch, crosses none with another's leader, and stays inside",
+    (labels, corners) => {
+      const closed = corners.map(([x, y]) => ({ x, y, width: 30, height: 20 }));
+      const { placed, homeless } = placeLabels(labels, { bounds, closed, barred: [], strokes: [] });
+      expect(placed.length + homeless.length).toBe(labels.length);
+      for (const [index, one] of placed.entries()) {
+        expect(isWithin(one.box, bounds)).toBe(true);
+        expect(closed.some((box) => overlap(box, one.box))).toBe(false);
+        for (const other of placed.slice(index + 1)) {
+          expect(overlap(one.box, other.box)).toBe(false);
+          if (one.leader !== undefined) expect(clippedTo(other.box, one.leader)).toBeUndefined();
+          if (other.leader !== undefined) expect(clippedTo(one.box, other.leader)).toBeUndefined();
+        }
+      }
+    },
+  );
+
+  test.prop([fc.array(anyLabel, { maxLength: 12 })])("is the same every time", (labels) => {
+    const surroundings = { bounds, closed: [], barred: [], strokes: [] };
+    expect(placeLabels(labels, surroundings)).toEqual(placeLabels(labels, surroundings));
+  });
+});

@@ -1,0 +1,225 @@
+import { test } from "@fast-check/vitest";
+import {
+  type BrowPlan,
+  drawSheet,
+  GeometryError,
+  mapFace,
+  mm,
+  type Paper,
+  planBrows,
+  type PlannableFace,
+  workSteps,
+} from "brow-geometry";
+import fc from "fast-check";
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Spot } from "../../../src/drawing/canvas/box.js";
+import { syntheticFace } from "../../support/synthetic-face.js";
+import { expectInside, expectNoCollisions } from "../expect-tidy.js";
+import { PICTURED_PLANS } from "../pictured-plans.js";
+import { pathSpots, type Picture, pictureOf, withClass } from "../picture.js";
+
+describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, make) => {
+  let plan: BrowPlan;
+  let pages: readonly Picture[];
+  beforeAll(() => {
+    plan = make();
+    pages = drawSheet(plan).map(pictureOf);
+  });
+
+  it("stays on its paper, texts apart", () => {
+    for (const page of pages) {
+      expectInside(page);
+      expectNoCollisions(page);
+    }
+  });
+
+  it.each(["A4", "letter"] as const)(
+    "begins no page of %s in the middle of a list item",
+    (paper) => {
+      for (const { texts } of drawSheet(plan, { paper }).map(pictureOf)) {
+        const rows = texts.map(({ text }) => text);
+        if (rows[0] !== "•") continue;
+        // The rest of a list: not its last item alone.
+        expect(rows.filter((text) => text === "•").length).toBeGreaterThan(1);
+      }
+      const items = new Set([...plan.cautions, ...plan.reasons].map(({ text }) => text));
+      const inOnePiece = drawSheet(plan, { paper })
+        .map(pictureOf)
+        .map((page) => wordsOf([page]));
+      for (const item of items) {
+        expect(
+          inOnePiece.some((words) => words.includes(item)),
+          item,
+        ).toBe(true);
+      }
+    },
+  );
+
+  it("says every move, in order, and every caution", () => {
+    const written = wordsOf(pages);
+    let from = 0;
+    for (const [index, { text }] of plan.moves.entries()) {
+      const at = written.indexOf(`${index + 1}. ${text}`, from);
+      expect(at, text).toBeGreaterThanOrEqual(from);
+      from = at;
+    }
+    for (const { text } of plan.cautions) expect(written).toContain(text);
+  });
+
+  it("prints what is read with its uncertainty and its decision", () => {
+    const written = wordsOf(pages);
+    const { differences } = plan.comparison;
+    const front = differences.find(({ measure }) => measure === "front");
+    expect(written).toContain(`${front?.right.value.toFixed(1)} ± ${front?.right.u.toFixed(1)}`);
+    expect(written).toContain(front?.decision?.outcome);
+  });
+});
+
+describe.each([
+  ["A4", "210mm", "297mm", "0 0 210 297"],
+  ["letter", "215.9mm", "279.4mm", "0 0 215.9 279.4"],
+] as const)("a sheet on %s", (paper: Paper, width, height, viewBox) => {
+  // Sizes of paper: A4 from ISO 216, letter from ANSI/ASME Y14.1 (from memory).
+  const plan = planBrows(syntheticFace());
+  const pages = drawSheet(plan, { paper }).map(pictureOf);
+
+  it("has the size of the paper, one unit a millimetre", () => {
+    for (const { root, elements } of pages) {
+      expect(root.attributes).toMatchObject({ width, height, viewBox });
+      const style = elements.find(({ name }) => name === "style");
+      expect(style?.text).toBe(`@page{size:${width} ${height};margin:0}`);
+    }
+  });
+
+  it("draws the face at true size", () => {
+    const [right, left] = (["right", "left"] as const).map((side): Spot => {
+      const dot = withClass(pages[0] as Picture, "dot").find(
+        ({ attributes }) =>
+          attributes["data-side"] === side && attributes["data-dot"] === "lowerBody",
+      );
+      return [Number(dot?.attributes.cx), Number(dot?.attributes.cy)];
+    }) as [Spot, Spot];
+    const { marks } = plan;
+    expect(left[0] - right[0]).toBeCloseTo(marks.left.lowerBody[0] - marks.right.lowerBody[0], 2);
+    expect(right[1] - left[1]).toBeCloseTo(marks.left.lowerBody[1] - marks.right.lowerBody[1], 2);
+  });
+
+  it("carries a ruler of 100 mm across on every page and one of 50 mm upright", () => {
+    const across = pages.map((page) => rulersOf(page).at(-1) as readonly Spot[]);
+    for (const spots of across) {
+      const ticks = spots.slice(2).filter((_spot, index) => index % 2 === 0);
+      expect(ticks).toHaveLength(101);
+      for (const [millimetre, [x]] of ticks.entries()) {
+        expect(x - (ticks[0] as Spot)[0]).toBeCloseTo(millimetre, 6);
+      }
+    }
+    const upright = rulersOf(pages[0] as Picture)[0] as readonly Spot[];
+    const heights = upright.map(([, y]) => y);
+    expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(50, 6);
+  });
+
+  it("numbers its pages", () => {
+    for (const [index, page] of pages.entries()) {
+      expect(page.texts.map(({ text }) => text)).toContain(`${index + 1} / ${pages.length}`);
+    }
+  });
+});
+
+describe("the head of a sheet", () => {
+  const plan = planBrows(syntheticFace());
+
+  it("has lines to write on where nothing is given", () => {
+    const written = wordsOf(drawSheet(plan).map(pictureOf));
+    for (const name of ["Client", "Date", "Artist"]) expect(written).toContain(name);
+  });
+
+  it("carries the caller's own title and fields", () => {
+    const written = wordsOf(
+      drawSheet(plan, {
+        title: "Second session",
+        fields: [{ name: "Client", value: "A. Invented" }, { name: "Photo" }],
+      }).map(pictureOf),
+    );
+    expect(written).toContain("Second session");
+    expect(written).toContain("A. Invented");
+    expect(written).not.toContain("Artist");
+  });
+
+  const anyField = fc.record({
+    name: fc.string({ unit: "binary", maxLength: 40 }),
+    value: fc.string({ unit: "grapheme", maxLength: 60 }),
+  });
+
+  test.prop([fc.array(anyField, { maxLength: 6 })], { numRuns: 20 })(
+    "holds hostile text without breaking, leaving the paper or colliding",
+    (fields) => {
+      for (const page of drawSheet(plan, { fields }).map(pictureOf)) {
+        expectInside(page);
+        expectNoCollisions(page);
+      }
+    },
+    20_000,
+  );
+});
+
+it("refuses paper and themes that there are not, by name", () => {
+  const plan = planBrows(syntheticFace());
+  expect(() => drawSheet(plan, { paper: "A5" as Paper })).toThrow(
+    'drawSheet: paper is "A5"; needs one of A4, letter',
+  );
+  expect(() => drawSheet(plan, { theme: "sepia" as "light" })).toThrow(
+    'drawSheet: theme is "sepia"; needs one of light, dark, monochrome',
+  );
+});
+
+it("refuses more text at its head than the page has room for", () => {
+  const plan = planBrows(syntheticFace());
+  const long = "word ".repeat(900);
+  expect(() => drawSheet(plan, { title: long })).toThrow(/drawSheet: title is/);
+  expect(() => drawSheet(plan, { fields: [{ name: "Client", value: long }] })).toThrow(/fields is/);
+});
+
+it("lets a long reason run on to the next page", () => {
+  const plan = planBrows(syntheticFace());
+  const text = "an artist's reason ".repeat(800).trim();
+  const pages = drawSheet({
+    ...plan,
+    reasons: [...plan.reasons, { code: "pinned", text, values: {} }],
+  }).map(pictureOf);
+  expect(wordsOf(pages).match(/reason /g)?.length).toBeGreaterThan(700);
+  for (const page of pages) {
+    expectInside(page);
+    expectNoCollisions(page);
+  }
+});
+
+it("lists the steps of work with the readings that check them, the ruler's zero included", () => {
+  const plan = planBrows(syntheticFace());
+  const rulerZero = mm(2);
+  const written = wordsOf(drawSheet(plan, { rulerZero }).map(pictureOf));
+  const steps = workSteps(plan, { rulerZero });
+  expect(steps.length).toBeGreaterThan(20);
+  for (const { text, check } of steps) {
+    expect(written).toContain(text.split(" ").slice(0, 4).join(" "));
+    if (check !== undefined) {
+      expect(written).toContain(`${check.reading.toFixed(1)} ± ${check.u.toFixed(1)}`);
+    }
+  }
+});
+
+it("refuses a face that is wider than the paper", () => {
+  const giant = mapFace(syntheticFace(), ([x, y]) => mm([2 * x, 2 * y])) as PlannableFace;
+  expect(() => drawSheet(planBrows(giant))).toThrow(GeometryError);
+  expect(() => drawSheet(planBrows(giant))).toThrow(/drawSheet: width of the face is/);
+});
+
+/** What the pages say, line after line. */
+function wordsOf(pages: readonly Picture[]): string {
+  return pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(" ");
+}
+
+function rulersOf(page: Picture): readonly (readonly Spot[])[] {
+  return withClass(page, "true-size-ruler").map(({ children }) =>
+    pathSpots(children[0]?.attributes.d ?? ""),
+  );
+}

@@ -1,0 +1,122 @@
+import {
+  type CaptureCheck,
+  checkCapture,
+  describeMarkup,
+  type Face,
+  fromCocoWholeBody,
+  fromPoints98,
+  type LandmarkName,
+  MARKUP_NAMES,
+  measured,
+  mm,
+  type Scale,
+} from "brow-geometry";
+import { describe, expect, it } from "vitest";
+import { points98OfMesh } from "../../support/points98-of-mesh.js";
+import { refusal } from "../../support/refusal.js";
+import {
+  faceOfMesh,
+  faceOfPoints68,
+  frontalMesh,
+  frontalPoints68,
+} from "../../support/sample-faces.js";
+
+const faces = [
+  ["mesh-478", faceOfMesh(frontalMesh)],
+  ["mesh-468", faceOfMesh({ ...frontalMesh, landmarks: frontalMesh.landmarks.slice(0, 468) })],
+  ["points-68", faceOfPoints68(frontalPoints68)],
+  [
+    "coco-wholebody-face",
+    fromCocoWholeBody(
+      frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
+      { coordinates: "pixels" },
+    ),
+  ],
+  ["points-98", fromPoints98(points98OfMesh(frontalMesh), { coordinates: "pixels" })],
+] as const;
+
+describe("the description of a markup", () => {
+  it.each(faces)(
+    "lists exactly what a face read from %s holds",
+    (name, { right, midline, ...face }) => {
+      const { landmarks, standIns, uncertainty } = describeMarkup(name);
+      const held = new Set<string>([...Object.keys(right), ...Object.keys(midline)]);
+      expect(new Set<string>(landmarks)).toEqual(held);
+      expect(standIns).toEqual(face.standIns);
+      expect(face.source?.uncertainty).toMatchObject(uncertainty);
+    },
+  );
+
+  it("counts every landmark as given or as missing", () => {
+    for (const name of MARKUP_NAMES) {
+      const { landmarks, missing } = describeMarkup(name);
+      expect(landmarks.length + missing.length).toBe(19);
+      expect(new Set<LandmarkName>([...landmarks, ...missing]).size).toBe(19);
+    }
+  });
+
+  it("says what cannot be computed, and for want of what", () => {
+    const beyond = (name: (typeof MARKUP_NAMES)[number]): readonly string[] =>
+      describeMarkup(name).beyond.map(({ what }) => what);
+    expect(describeMarkup("mesh-478").beyond).toEqual([
+      { what: "skin as it is, and not as it is modelled", lacks: ["measured depth"] },
+      {
+        what: "what lies at the landmark itself, where a stand-in is read",
+        lacks: ["alare", "subnasale", "menton", "brow"].map((name) => `${name} of its own`),
+      },
+    ]);
+    expect(describeMarkup("mesh-468").beyond).toContainEqual({
+      what: "arch on the line from alare through the pupil",
+      lacks: ["pupil"],
+    });
+    expect(beyond("points-68")).toContain("thickness, area and lower dots of the natural brow");
+    expect(beyond("points-98")).not.toContain("thickness, area and lower dots of the natural brow");
+    expect(describeMarkup("points-98").beyond).toContainEqual({
+      what: "skin fitted to the face, and turning a head to the front",
+      lacks: ["depth"],
+    });
+  });
+
+  /** What is said to be beyond a markup where a check of its faces cannot look. */
+  const said: { readonly [Check in CaptureCheck]?: string } = {
+    gazeAcross: "whether the eyes look ahead",
+    gazeUp: "whether the eyes look ahead",
+    pupilDistance: "distance of the pupils",
+    irisDifference: "whether the irises are equal, and as wide as people's",
+    irisesAcross: "whether the irises are equal, and as wide as people's",
+    irisWidth: "whether the irises are equal, and as wide as people's",
+    pitch: "whether the chin is raised or lowered",
+  };
+
+  it.each(faces)(
+    "says of %s what a check of its faces cannot look at",
+    (name, face: Face<"px">) => {
+      const scale: Scale = {
+        from: "px",
+        to: "mm",
+        factor: 0.6,
+        u: 0.01,
+        source: "given",
+        notes: [],
+      };
+      const unchecked = checkCapture(face, {
+        purpose: "map",
+        scale,
+        baseline: face,
+        cameraDistance: measured(mm(2000), mm(50)),
+        declared: { upright: true, relaxed: true },
+      })
+        .filter(({ severity }) => severity === "unchecked")
+        .map(({ check }) => said[check] ?? `nothing of ${check}`);
+      const possible = new Set(Object.values(said));
+      const beyond = describeMarkup(name).beyond.filter(({ what }) => possible.has(what));
+      expect(new Set(beyond.map(({ what }) => what))).toEqual(new Set(unchecked));
+    },
+  );
+
+  it("is refused for an unknown name", () => {
+    expect(refusal(() => describeMarkup("points-5" as never)).message).toContain(
+      'name is "points-5"; needs one of mesh-478, mesh-468',
+    );
+  });
+});

@@ -1,0 +1,252 @@
+import {
+  type BrowMarks,
+  checkDrawn,
+  DOTS,
+  type DrawnMap,
+  type Dot,
+  eachSide,
+  faceFrame,
+  flatPoint,
+  type Length,
+  type Measured,
+  measured,
+  mm,
+  naturalMarks,
+  NOTICED_BY_OTHERS,
+  outline,
+  outlineBorders,
+  planBrows,
+  px,
+  requirePlannable,
+  scaleFromReference,
+  type Side,
+  type Sides,
+  toFace,
+} from "brow-geometry";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyNumber } from "../../support/arbitraries.js";
+import { photograph } from "../../support/photograph.js";
+import { refusal } from "../../support/refusal.js";
+import { syntheticFace } from "../../support/synthetic-face.js";
+
+const plan = planBrows(syntheticFace());
+
+/** The planned dots, one of them drawn elsewhere. */
+function drawnWith(side: Side, dot: Dot, outward: number, up: number): Sides<BrowMarks<"mm">> {
+  const [x, y] = plan.marks[side][dot];
+  const sign = side === "left" ? 1 : -1;
+  const moved = { ...plan.marks[side], [dot]: flatPoint<"mm">(x + sign * outward, y + up) };
+  return { ...plan.marks, [side]: moved };
+}
+
+const RULER: Length<"mm"> = mm(0.2);
+
+describe("checkDrawn", () => {
+  it("finds nothing to correct where the plan was drawn, and the sides even", () => {
+    // Finer than a ruler: thickness is held to 0.5 mm.
+    const check = checkDrawn(plan, { marks: plan.marks, u: mm(0.1) });
+    expect(check.dots).toHaveLength(14);
+    expect(check.outcome).toBe("within");
+    expect([...check.dots, ...check.measures].filter((one) => "correction" in one)).toEqual([]);
+    for (const { difference } of check.measures) expect(difference.value).toBeCloseTo(0, 9);
+    for (const { difference } of check.comparison.differences) {
+      expect(difference.value).toBeCloseTo(0, 9);
+    }
+  });
+
+  it("says of any dot how far it is off on its own side", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom<Side>("right", "left"),
+        fc.constantFrom(...DOTS),
+        anyNumber(1.5),
+        anyNumber(1.5),
+        (side, dot, outward, up) => {
+          const { dots } = checkDrawn(plan, { marks: drawnWith(side, dot, outward, up), u: mm(0) });
+          for (const one of dots) {
+            const off = one.side === side && one.dot === dot;
+            expect(one.outward.difference.value).toBeCloseTo(off ? outward : 0, 9);
+            expect(one.up.difference.value).toBeCloseTo(off ? up : 0, 9);
+            expect(one.outward.decision?.outcome).toBe(
+              off && Math.abs(outward) > 1 ? "outside" : "within",
+            );
+          }
+        },
+      ),
+      { numRuns: 20 },
+    );
+  });
+
+  it("corrects by the way back, on those axes alone that are outside", () => {
+    const { dots } = checkDrawn(plan, {
+      marks: drawnWith("right", "upperArch", 0.4, 2.1),
+      u: RULER,
+    });
+    expect(dots.flatMap(({ correction }) => correction ?? [])).toEqual(["right arch: down 2 mm"]);
+    const both = checkDrawn(plan, { marks: drawnWith("left", "tailEnd", -3, -1.6), u: RULER });
+    expect(both.dots.flatMap(({ correction }) => correction ?? [])).toEqual([
+      "left tail end: up 1.5 mm, outward 3 mm",
+    ]);
+  });
+
+  it("leaves undecided what the placement cannot tell", () => {
+    // From one placement by hand, 0.26 mm, on one dot: accepted up to 1 − 1.645·0.26 = 0.57 mm.
+    const outcome = (up: number) =>
+      checkDrawn(plan, { marks: drawnWith("left", "upperArch", 0, up) }).dots.find(
+        ({ side, dot }) => side === "left" && dot === "upperArch",
+      )?.up.decision?.outcome;
+    expect([0.56, 0.59, 1.42, 1.44].map(outcome)).toEqual([
+      "within",
+      "undecided",
+      "undecided",
+      "outside",
+    ]);
+    const marks = drawnWith("left", "upperArch", 0, 0.8);
+    const simple = checkDrawn(plan, { marks }, { rule: "simple" });
+    expect(simple.dots.every(({ up }) => up.decision?.outcome === "within")).toBe(true);
+  });
+
+  it("gives what is read on dots the uncertainty of the dots, and no more", () => {
+    const { measures, comparison } = checkDrawn(plan, { marks: plan.marks, u: mm(0.3) });
+    const u = (measure: string) =>
+      measures.find((one) => one.side === "left" && one.measure === measure)?.drawn.u;
+    expect(u("startHeight")).toBeCloseTo(0.3, 6);
+    // Between two places of a frontal view, each 0.3 mm uncertain.
+    expect(u("frontOnPhoto")).toBeCloseTo(0.3 * Math.SQRT2, 6);
+    const heights = comparison.differences.find(({ measure }) => measure === "archHeight");
+    expect(heights?.difference.u).toBeCloseTo(0.3 * Math.SQRT2, 6);
+  });
+
+  it("works from readings alone", () => {
+    const { front, tail, startHeight } = plan.measures.left;
+    const by = (of: Measured | undefined, more: number): Measured =>
+      measured((of?.value ?? Number.NaN) + more, 0.2);
+    const { dots, measures, outcome, comparison } = checkDrawn(plan, {
+      readings: {
+        right: {},
+        left: { front: by(front, 1.6), tail: by(tail, -0.9), startHeight: by(startHeight, 0.1) },
+        startToStart: by(plan.measures.startToStart, -2),
+      },
+    });
+    expect(dots).toEqual([]);
+    expect(outcome).toBe("outside");
+    expect(comparison.differences).toEqual([]);
+    expect(
+      measures.map(({ measure, decision, correction }) => [
+        measure,
+        decision?.outcome,
+        correction ?? "",
+      ]),
+    ).toEqual([
+      ["front", "outside", "left front: 1.5 mm too long"],
+      ["tail", "undecided", ""],
+      ["startHeight", "within", ""],
+      ["startToStart", "outside", "start to start: 2 mm too narrow"],
+    ]);
+  });
+
+  it("lets a reading by hand count more than the dots", () => {
+    const archHeight = measured((plan.measures.left.archHeight?.value ?? 0) + 3, 0.1);
+    const { measures, comparison } = checkDrawn(plan, {
+      marks: plan.marks,
+      readings: { right: {}, left: { archHeight } },
+    });
+    const read = measures.find(({ side, measure }) => side === "left" && measure === "archHeight");
+    expect(read?.drawn).toEqual(archHeight);
+    const apart = comparison.differences.find(({ measure }) => measure === "archHeight");
+    expect(apart?.difference.value).toBeCloseTo(3, 9);
+    expect(apart?.difference.u).toBeCloseTo(Math.hypot(0.1, 0.26), 6);
+  });
+
+  it("decides by the tolerances that it is given", () => {
+    const marks = drawnWith("left", "tailEnd", 1.5, 0);
+    const ours = checkDrawn(plan, { marks, u: RULER });
+    const others = checkDrawn(plan, { marks, u: RULER }, { tolerances: NOTICED_BY_OTHERS });
+    expect([ours.outcome, others.outcome]).toEqual(["outside", "within"]);
+    const thickness = others.measures.find(({ measure }) => measure === "archThickness");
+    expect(thickness?.decision).toBeUndefined();
+  });
+
+  it("names thickness, share and distance by their own words", () => {
+    const off = (dot: Dot, outward: number, up: number) =>
+      checkDrawn(plan, {
+        marks: drawnWith("left", dot, outward, up),
+        u: mm(0.05),
+      }).measures.flatMap(({ correction }) => correction ?? []);
+    expect(off("lowerBody", 0, 1)).toContain("left thickness at the body: 1 mm too thin");
+    expect(off("upperArch", 3, 0)).toContain("left arch from the midline: 3 mm too far out");
+    expect(off("upperArch", 3, 0)).toContainEqual(
+      expect.stringMatching(/^left front share: 0\.0\d too much$/),
+    );
+  });
+
+  it.each<[DrawnMap, string]>([
+    [{}, "drawn is {}"],
+    [{ marks: eachSide(() => ({})) }, "drawn is {"],
+    [{ marks: plan.marks, u: mm(-1) }, "drawn.u is -1"],
+    [
+      { marks: { ...plan.marks, left: { tailEnd: mm([Number.NaN, 1]) } } },
+      "drawn.marks.left.tailEnd",
+    ],
+    [
+      { readings: { right: {}, left: { tail: { value: Number.NaN, u: 0 } } } },
+      "drawn.readings.left.tail.value is NaN",
+    ],
+    [{ readings: { right: { tail: { value: 9, u: -1 } }, left: {} } }, "readings.right.tail.u"],
+  ])("refuses what says nothing, by its name: %j", (drawn, message) => {
+    expect(refusal(() => checkDrawn(plan, drawn)).message).toContain(message);
+  });
+
+  it("takes the landmarks of a drawn brow, photographed again in another pose", () => {
+    const drawn = eachSide((side) => outlineBorders(outline(plan.marks[side]), mm(0.01)));
+    const face = syntheticFace();
+    const upper = drawn.left.upper.map(([x, y]) => mm([x, y + 2]));
+    const lower = drawn.left.lower.map(([x, y]) => mm([x, y + 2]));
+    const sides = {
+      right: { ...face.right, brow: drawn.right },
+      left: { ...face.left, brow: { upper, lower } },
+    };
+    const photo = photograph({ ...face, ...sides }, { factor: 0.2, tilt: 9, at: [900, 700] });
+    const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
+    const seen = requirePlannable(toFace(photo, faceFrame(photo, scale)));
+    const marks = eachSide((side) => naturalMarks(seen[side].brow).marks);
+    const { dots } = checkDrawn(plan, { marks });
+    const up = (side: Side, dot: Dot): number =>
+      dots.find((one) => one.side === side && one.dot === dot)?.up.difference.value ?? Number.NaN;
+    for (const dot of ["upperStart", "tailEnd", "lowerStart"] as const) {
+      expect(up("right", dot)).toBeCloseTo(0, 6);
+      expect(up("left", dot)).toBeCloseTo(2, 6);
+    }
+    const corrections = dots.flatMap(({ correction }) => correction ?? []);
+    expect(corrections).toContain("left start: down 2 mm");
+    expect(corrections.filter((text) => text.startsWith("right"))).toEqual([]);
+  });
+
+  it("leaves alone what the plan does not have", () => {
+    const face = syntheticFace();
+    const { pupil: _, ...blind } = face.right;
+    const without = planBrows({ ...face, right: blind });
+    const read = { front: measured(30, 0.2), lidToBrow: measured(12, 0.2) };
+    const { measures } = checkDrawn(without, { readings: { right: read, left: {} } });
+    expect(measures.map(({ measure }) => measure)).toEqual(["front"]);
+  });
+
+  it("reads tape, lid distance and area on the outline through the dots, where all are known", () => {
+    const names = (marks: Sides<BrowMarks<"mm">>): readonly string[] =>
+      checkDrawn(plan, { marks }).measures.map(({ measure }) => measure);
+    const { right, left } = eachSide((side) => {
+      const { upperBody: _, ...drawn } = plan.marks[side];
+      return drawn;
+    });
+    const onOutline = ["frontAlong", "tailAlong", "lidToBrow", "area"];
+    expect(names({ right, left })).toEqual(expect.arrayContaining(onOutline));
+    for (const { difference } of checkDrawn(plan, { marks: { right, left } }).measures) {
+      expect(difference.value).toBeCloseTo(0, 9);
+    }
+    const { lowerBody: __, ...some } = left;
+    const { measures } = checkDrawn(plan, { marks: { right: {}, left: some } });
+    expect(measures.filter(({ measure }) => onOutline.includes(measure))).toEqual([]);
+    expect(measures.map(({ measure }) => measure)).toContain("front");
+  });
+});

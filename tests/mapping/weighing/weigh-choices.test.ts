@@ -1,0 +1,203 @@
+import {
+  type Choices,
+  everyChoice,
+  flatPoint,
+  mm,
+  outline,
+  outlineArea,
+  naturalOutline,
+  type Pin,
+  planBrows,
+  type PlannableFace,
+  type PlannedChoice,
+  planMarks,
+  type WeighedChoice,
+  weighChoices,
+  type WeighOptions,
+} from "brow-geometry";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyFace } from "../../support/arbitraries.js";
+import { expectClose } from "../../support/close.js";
+import { refusal } from "../../support/refusal.js";
+import { type SyntheticFace, syntheticFace } from "../../support/synthetic-face.js";
+
+/** The synthetic face, its left brow `up` higher than the right one. */
+function unevenFace(up: number): SyntheticFace {
+  const face = syntheticFace();
+  const raise = (point: readonly [number, number, ...number[]]) =>
+    flatPoint<"mm">(point[0], point[1] + up);
+  const { upper, lower } = face.left.brow;
+  return {
+    ...face,
+    left: { ...face.left, brow: { upper: upper.map(raise), lower: lower.map(raise) } },
+  };
+}
+
+function onlyRow(face: PlannableFace, choices: Choices, options?: WeighOptions): PlannedChoice {
+  const [row] = weighChoices(face, [choices], options).rows;
+  if (row === undefined || row.kind === "no-solution") return expect.fail("it was not planned");
+  return row;
+}
+
+const codes = ({ reasons }: WeighedChoice): readonly string[] => reasons.map(({ code }) => code);
+
+describe("weighChoices", () => {
+  const face = unevenFace(3);
+
+  it("plans every choice as it would be planned alone, and says all about it in words", () => {
+    const row = onlyRow(face, { lead: "left" });
+    expectClose(row.marks, planMarks(face, { lead: "left" }).marks, 0);
+    expect(codes(row)).toEqual(["moves", "areas", "sides-even", "lid-room", "front-share"]);
+  });
+
+  it("reads moves as the plan's moves do", () => {
+    const { greatestMove, meanMove } = onlyRow(face, { lead: "left" });
+    const sizes = planBrows(face, { lead: "left" }).moves.map((move) =>
+      move.kind === "place" ? expect.fail(move.text) : Math.hypot(move.up, move.outward),
+    );
+    expect(greatestMove.by).toBeCloseTo(Math.max(...sizes), 9);
+    expect(meanMove).toBeCloseTo(sizes.reduce((sum, size) => sum + size, 0) / sizes.length, 9);
+    // The right brow, 3 mm lower, follows the left one.
+    expect(greatestMove.side).toBe("right");
+  });
+
+  it("adds up: natural hair less what goes, and planned skin less what is filled, are the same", () => {
+    fc.assert(
+      fc.property(anyFace(0.8), (any) => {
+        const { areas, marks } = onlyRow(any, { lead: "right", arch: "exocanthion-vertical" });
+        const both = (area: (side: "right" | "left") => number): number =>
+          area("right") + area("left");
+        const hair = both((side) => outlineArea(naturalOutline(any[side].brow)));
+        const plan = both((side) => outlineArea(outline(marks[side])));
+        expect(hair - (areas?.hairToRemove ?? 0)).toBeCloseTo(plan - (areas?.skinToFill ?? 0), 6);
+        expect(areas?.hairToRemove).toBeGreaterThanOrEqual(0);
+        expect(areas?.skinToFill).toBeGreaterThanOrEqual(0);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it("knows no areas and no lid space where there is no lower border", () => {
+    const { left } = face;
+    const bare = { ...face, left: { ...left, brow: { upper: left.brow.upper } } };
+    const row = onlyRow(bare, { lead: "right" });
+    expect(row.areas).toBeUndefined();
+    expect(row.lidRoom.left).toBeUndefined();
+    expect(codes(row)).toEqual(expect.arrayContaining(["areas-unknown", "lid-room-unknown"]));
+  });
+
+  it("opens the space over the lid where a brow is raised, by as much", () => {
+    const level = onlyRow(face, { lead: "left" }).lidRoom;
+    const raised = onlyRow(face, { lead: "right" }).lidRoom;
+    expect((level.right ?? 0) - (level.left ?? 0)).toBeCloseTo(3, 2);
+    expect((raised.right ?? 0) - (raised.left ?? 0)).toBeCloseTo(3, 2);
+    expect((level.right ?? 0) - (raised.right ?? 0)).toBeCloseTo(3, 2);
+  });
+
+  describe("a demand for open lids", () => {
+    it("rules out what closes them by more, says so, and puts it behind", () => {
+      const choices: Choices[] = [{ lead: "right" }, { lead: "middle" }, { lead: "left" }];
+      const { rows } = weighChoices(face, choices, { lidRoom: { most: mm(1) } });
+      // The left brow comes down by 3 mm, by 1.5 mm, or not at all.
+      expect(rows.map(({ kind, choices: { lead } }) => [kind, lead])).toEqual([
+        ["usable", "left"],
+        expect.arrayContaining(["ruled-out"]),
+        expect.arrayContaining(["ruled-out"]),
+      ]);
+      const right = rows.find(({ choices: { lead } }) => lead === "right");
+      expect(right?.reasons[0]?.text).toMatch(
+        /^Ruled out: it closes the space between upper lid and brow on the left by [23]\.\d mm, at most 1 mm were allowed\.$/,
+      );
+    });
+
+    it("rules nothing out that keeps it", () => {
+      const { kind } = onlyRow(face, { lead: "right" }, { lidRoom: { most: mm(5) } });
+      expect(kind).toBe("usable");
+    });
+
+    it("is refused where it cannot be looked at, by name", () => {
+      const { upperLid, ...left } = face.left;
+      expect(upperLid.length).toBeGreaterThan(1);
+      const weigh = () =>
+        weighChoices({ ...face, left }, [{ lead: "left" }], { lidRoom: { most: mm(1) } });
+      expect(refusal(weigh).message).toContain("weighChoices: left.pupil, left.upperLid");
+      const endless = () => weighChoices(face, [], { lidRoom: { most: mm(Number.NaN) } });
+      expect(refusal(endless).message).toContain("options.lidRoom.most is NaN");
+    });
+  });
+
+  describe("sorted by its rule", () => {
+    const { rows, notes } = weighChoices(face, everyChoice());
+
+    it("keeps every choice once", () => {
+      expect(rows).toHaveLength(126);
+      const asked = everyChoice().map((one) => JSON.stringify(one));
+      expect(rows.map(({ choices }) => JSON.stringify(choices)).sort()).toEqual(asked.sort());
+    });
+
+    it("states the rule, and that the artist decides", () => {
+      expect(notes.map(({ code }) => code)).toEqual(["same-landmarks", "order", "artist-decides"]);
+      const said = [...notes, ...rows.flatMap(({ reasons }) => reasons)].map(({ text }) => text);
+      expect(said.join(" ")).not.toMatch(/beaut|golden|best|ideal|perfect/i);
+    });
+
+    it("puts smaller moves first where the sides are left even", () => {
+      const moves = rows.flatMap((row) => (row.kind === "usable" ? [row.meanMove] : []));
+      expect(moves.length).toBeGreaterThan(60);
+      expect(moves).toEqual([...moves].sort((one, other) => one - other));
+      expect(rows[0]?.choices.lead).toBe("middle");
+    });
+
+    it("puts what cannot be planned last", () => {
+      const kinds = rows.map(({ kind }) => kind);
+      const first = kinds.indexOf("no-solution");
+      if (first >= 0) {
+        expect(kinds.slice(first).every((kind) => kind === "no-solution")).toBe(true);
+      }
+    });
+  });
+
+  it("puts brows that pins leave uneven behind even ones, and names the measures", () => {
+    const { marks } = planMarks(face, { lead: "left" });
+    const [x, y] = marks.left.upperArch;
+    const pins: Pin[] = [
+      { side: "left", dot: "upperArch", at: mm([x, y]) },
+      { side: "right", dot: "upperArch", at: mm([-x, y - 3]) },
+    ];
+    const { rows } = weighChoices(face, [{ lead: "left", pins }, { lead: "left" }]);
+    expect(rows.map(({ choices }) => choices.pins === undefined)).toEqual([true, false]);
+    const text = rows[1]?.reasons.find(({ code }) => code === "sides-differ")?.text;
+    expect(text).toContain("height of the arch (3.0)");
+  });
+
+  it("gives a choice without a solution a row that says why", () => {
+    const { limbusLateral, ...right } = face.right;
+    expect(limbusLateral).toBeDefined();
+    const { rows } = weighChoices({ ...face, right }, [
+      { arch: "lateral-limbus-vertical" },
+      { frontShare: 3 },
+      {},
+    ]);
+    expect(rows.map(({ kind }) => kind)).toEqual(["usable", "no-solution", "no-solution"]);
+    expect(rows[1]?.reasons[0]?.text).toMatch(/^Cannot be planned on this face: .*limbusLateral/);
+    expect(rows[2]?.reasons[0]?.text).toMatch(/frontShare is 3/);
+  });
+
+  it("decides the front share by the value alone, against what was asked for", () => {
+    const asked = { arch: "brow-length-share", frontShare: 0.6 } as const;
+    const { frontShare } = onlyRow(face, asked);
+    expect(frontShare.left.value).toBeCloseTo(0.6, 9);
+    expect(frontShare.left.decision).toMatchObject({ rule: "simple", outcome: "within" });
+    const { frontShare: other } = onlyRow(face, {
+      ...asked,
+      arch: "lateral-limbus-vertical",
+      frontShare: 0.75,
+    });
+    expect(other.left.decision?.outcome).toBe("outside");
+  });
+
+  it("answers nothing to nothing", () => {
+    expect(weighChoices(face, []).rows).toEqual([]);
+  });
+});

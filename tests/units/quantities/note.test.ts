@@ -1,0 +1,22 @@
+import { note } from "brow-geometry/units";
+import { describe, expect, it } from "vitest";
+import { refusal } from "../../support/refusal.js";
+
+describe("note", () => {
+  it("puts its values into the sentence", () => {
+    expect(note("tilt", "{side}: {angle:1}°, {angle}°", { side: "left", angle: 3.14159 })).toEqual({
+      code: "tilt",
+      text: "left: 3.1°, 3.14159°",
+      values: { side: "left", angle: 3.14159 },
+    });
+  });
+
+  it("writes no minus before a zero", () => {
+    expect(note("n", "{x:1} {x:0}", { x: -0.04 }).text).toBe("0.0 0");
+    expect(note("n", "{x:1}", { x: -0.06 }).text).toBe("-0.1");
+  });
+
+  it("refuses a place without a value", () => {
+    expect(refusal(() => note("n", "{missing}")).detail.field).toBe("values.missing");
+  });
+});
