@@ -7,7 +7,7 @@ import {
   lineThrough,
   mapFace,
   planBrows,
-  planMarks,
+  planDots,
   planOnPhoto,
   requirePlannable,
   type Scale,
@@ -34,7 +34,7 @@ describe("one face", () => {
   bench("baseline: 100 intersections of two lines", baseline);
   bench("the robust midline", () => void fitMidline(photo));
   bench("landmarks → frame → dots of both brows", () => {
-    planMarks(requirePlannable(toFace(photo, faceFrame(photo, scale))));
+    planDots(requirePlannable(toFace(photo, faceFrame(photo, scale))));
   });
 });
 

@@ -4,9 +4,9 @@ import {
   measuredPoint,
   mm,
   type NaturalArch,
-  naturalMarks,
+  naturalDots,
   type Polyline,
-  propagateByDraws,
+  propagateByMonteCarlo,
 } from "brow-geometry";
 import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
@@ -54,7 +54,7 @@ export function archTable(deviations: Deviations, people: number): string {
 }
 
 function archOf(upper: Polyline<"mm">, u: number): NaturalArch {
-  return naturalMarks({ upper }, { u: mm(u) }).arch;
+  return naturalDots({ upper }, { u: mm(u) }).arch;
 }
 
 /** Where an arch lies across the face. */
@@ -70,7 +70,7 @@ function intervalOf(
   const points = Object.fromEntries(
     border.map((point, index) => [`p${index}`, measuredPoint(point, mm(placement))]),
   );
-  const { interval } = propagateByDraws(
+  const { interval } = propagateByMonteCarlo(
     (values) => ({ x: placeOf(archOf(Object.values(values), placement)) }),
     points,
     { seed, draws: DRAWS },

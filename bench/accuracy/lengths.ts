@@ -27,7 +27,7 @@ export const LENGTHS = {
   tailAlong: "tail, by tape",
   frontOnPhoto: "front, on the photo",
   tailOnPhoto: "tail, on the photo",
-  eyeToTail: "outer eye corner to tail end",
+  exocanthionToTailEnd: "outer eye corner to tail end",
   startHeight: "height of the start",
   archHeight: "height of the arch",
   tailHeight: "height of the tail end",
@@ -39,7 +39,7 @@ export type LengthName = keyof typeof LENGTHS;
 /** The lengths that a face has; one whose guide meets no brow is undefined. */
 export type Lengths = { readonly [Name in LengthName]: number | undefined };
 
-/** Lengths between landmarks, and between marks that guides place on the left brow. */
+/** Lengths between landmarks, and between dots that guides place on the left brow. */
 export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
   const names = ["endocanthion", "exocanthion", "alare", "limbusLateral"] as const;
   const right = requireLandmarks(face.right, ...names);
@@ -66,7 +66,7 @@ export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
     tailAlong: between(arch, tailEnd, { path: "along" }),
     frontOnPhoto: between(start, arch, { on: "photo" }),
     tailOnPhoto: between(arch, tailEnd, { on: "photo" }),
-    eyeToTail: between(left.exocanthion, tailEnd),
+    exocanthionToTailEnd: between(left.exocanthion, tailEnd),
     startHeight: start?.[1],
     archHeight: arch?.[1],
     tailHeight: tailEnd?.[1],

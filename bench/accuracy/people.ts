@@ -129,7 +129,7 @@ export interface Photo {
 }
 
 export const RULER_LENGTH = 50;
-/** Whoever marks the ruler does it by hand. */
+/** Whoever dots the ruler does it by hand. */
 export const RULER_PLACEMENT: Length<"px"> = px(0.3 / SCALE);
 
 /** Takes a photo by a pinhole camera, and places its landmarks as well as the source can. */

@@ -19,7 +19,7 @@ export function report(plan: BrowPlan, frame: FaceFrame, findings: readonly Find
     ...section("THE PHOTO", photo(frame)),
     ...section("WILL IT DO", findings.length === 0 ? ["yes"] : bullets(findings.map(graded))),
     ...section("WHY", bullets(plan.reasons)),
-    ...section("MARKS of the planned brows, in mm", marks(plan)),
+    ...section("MARKS of the planned brows, in mm", dots(plan)),
     ...section("LENGTHS of the planned brows, in mm", lengths(plan)),
     ...section("DIFFERENCES, left less right, in mm", differences(plan)),
     ...section("MOVES, from the brows as they grow", moves(plan)),
@@ -58,7 +58,7 @@ const DOTS: readonly (readonly [Dot, string])[] = [
   ["lowerArch", "arch, lower"],
 ];
 
-function marks({ marks: { right, left } }: BrowPlan): readonly string[] {
+function dots({ dots: { right, left } }: BrowPlan): readonly string[] {
   const place = ([x, y]: Point<"mm">): readonly string[] => [Math.abs(x).toFixed(1), y.toFixed(1)];
   return [
     row("", ["right brow", "", "left brow", ""]),
@@ -98,7 +98,7 @@ const COMPARED: readonly (readonly [MeasureName, string])[] = [
   ["startThickness", "start thickness"],
   ["bodyThickness", "body thickness"],
   ["archThickness", "arch thickness"],
-  ["eyeToTail", "eye to tail"],
+  ["exocanthionToTailEnd", "eye to tail"],
   ["lidToBrow", "lid to brow"],
 ];
 

@@ -91,7 +91,7 @@ export interface RulerFit {
  */
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
   const where = "fitRuler";
-  requireMarks(where, marks);
+  requireDots(where, marks);
   const edge = fitLine(marks.map(({ at }) => at));
   const places = marks.map(({ at, reading }) => ({
     reading,
@@ -189,7 +189,7 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   return notes;
 }
 
-function requireMarks(where: string, marks: readonly RulerMark[]): void {
+function requireDots(where: string, marks: readonly RulerMark[]): void {
   if (marks.length < 2) {
     throw new GeometryError("wrong-count", {
       where,

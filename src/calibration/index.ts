@@ -7,13 +7,13 @@ export {
   scaleFromRuler,
 } from "./fit-ruler.js";
 export {
-  fromReadings,
+  measuresFromReadings,
   type ReadableMeasure,
   type Reading,
   type ReadingSheet,
   type SheetOptions,
   type SideReadingSheet,
-} from "./from-readings.js";
+} from "./measures-from-readings.js";
 export type { ReferenceDepth } from "./reference-depth.js";
 export { IRIS_WIDTH, type IrisOptions, scaleFromIris } from "./scale-from-iris.js";
 export { type MarkerOptions, scaleFromMarker } from "./scale-from-marker.js";

@@ -145,7 +145,7 @@ function requireFiniteFace(name: string, face: Face<"px">): void {
     requireObject(HERE, `${name}.${part}`, face[part], "an object with landmarks, or {}");
   }
   mapFace(face, (point, landmark) => {
-    requireFinitePoint(HERE, `${name}, ${landmark ?? "relief"}`, point);
+    requireFinitePoint(HERE, `${name}, ${landmark ?? "symmetricPoints"}`, point);
     return point;
   });
 }

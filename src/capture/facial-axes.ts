@@ -1,5 +1,5 @@
 import { midpoint } from "../geometry/index.js";
-import type { Face, PairedPoints, SideLandmark } from "../landmarks/index.js";
+import type { Face, SymmetricPoints, SideLandmark } from "../landmarks/index.js";
 import { PROFILE_LEAN } from "../symmetry/index.js";
 import { type DeepPoint, hasDepth, type Point, type Sides, toRadians } from "../units/index.js";
 
@@ -18,14 +18,18 @@ export interface FacialAxes {
 const PAIRS_ON_SKIN: readonly SideLandmark[] = ["endocanthion", "exocanthion", "alare", "cheilion"];
 
 /** Mirror partners that both carry depth: those of a mesh where there is one. */
-export function deepPairs({ right, left, relief }: Face<"px">): readonly Sides<DeepPoint<"px">>[] {
-  const named: PairedPoints<"px">["pairs"] = PAIRS_ON_SKIN.flatMap((name) => {
+export function deepPairs({
+  right,
+  left,
+  symmetricPoints,
+}: Face<"px">): readonly Sides<DeepPoint<"px">>[] {
+  const named: SymmetricPoints<"px">["pairs"] = PAIRS_ON_SKIN.flatMap((name) => {
     const pair = { right: right[name], left: left[name] };
     return pair.right === undefined || pair.left === undefined
       ? []
       : [{ right: pair.right, left: pair.left }];
   });
-  return [...named, ...(relief?.pairs ?? [])].flatMap((pair) =>
+  return [...named, ...(symmetricPoints?.pairs ?? [])].flatMap((pair) =>
     hasDepth(pair.right) && hasDepth(pair.left) ? [{ right: pair.right, left: pair.left }] : [],
   );
 }

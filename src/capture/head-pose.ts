@@ -1,5 +1,5 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
-import { fitMidline, fitMirrorPlane } from "../symmetry/index.js";
+import { fitMidline, fitMidsagittalPlane } from "../symmetry/index.js";
 import { measured, type Measured, toDegrees } from "../units/index.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
@@ -74,7 +74,7 @@ function rollOf(face: Face<"px">): Measured | undefined {
 }
 
 function yawOf(face: Face<"px">): Measured | undefined {
-  const plane = attempt(() => fitMirrorPlane(face), [...NO_MIDLINE, "wrong-count"]);
+  const plane = attempt(() => fitMidsagittalPlane(face), [...NO_MIDLINE, "wrong-count"]);
   const seen = "answer" in plane ? measured(plane.answer.yaw, plane.answer.yawU) : yawOfPairs(face);
   if (seen === undefined || face.source?.depth !== "estimated") return seen;
   return measured(seen.value, Math.hypot(seen.u, ESTIMATED_YAW_U * seen.value));

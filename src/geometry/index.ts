@@ -40,7 +40,7 @@ export {
   bestMirrorLine,
   type MirrorLine,
   mirrorLineOf,
-  type MirrorUnit,
+  type MirrorPair,
 } from "./fits/mirror-line.js";
 export { pathArea } from "./curves/path-area.js";
 export { pathData } from "./curves/path-data.js";
@@ -50,7 +50,7 @@ export { pchip } from "./curves/pchip.js";
 export { distanceFromPlane, footOnPlane, type Plane } from "./lines/plane.js";
 export { polygonArea } from "./polylines/polygon-area.js";
 export { bestMirrorPlane, type MirrorPlane } from "./fits/mirror-plane.js";
-export type { DeepMirrorUnit } from "./fits/mirror-plane-fit.js";
+export type { DeepMirrorPair } from "./fits/mirror-plane-fit.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polylines/polyline.js";
 export {
   type Derivative,
@@ -60,7 +60,7 @@ export {
   polynomialWeights,
 } from "./fits/polynomial-fit.js";
 export { highestPeak } from "./fits/polynomial-peak.js";
-export { reflect } from "./lines/reflect.js";
+export { reflectAcross } from "./lines/reflect-across.js";
 export { fitRobustly, type RobustFit } from "./fits/robust-fit.js";
 export { rootBetween } from "./curves/root-between.js";
 export {

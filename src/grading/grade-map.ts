@@ -21,9 +21,9 @@ import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
  *
  * @example
  * ```ts
- * import { fromReadings, gradeMap } from "brow-geometry";
- * const teacher = fromReadings({ left: { front: "30 mm", archHeight: "25 mm" } });
- * const trainee = fromReadings({ left: { front: "30 mm", archHeight: "27 mm" } });
+ * import { measuresFromReadings, gradeMap } from "brow-geometry";
+ * const teacher = measuresFromReadings({ left: { front: "30 mm", archHeight: "25 mm" } });
+ * const trainee = measuresFromReadings({ left: { front: "30 mm", archHeight: "27 mm" } });
  * const grade = gradeMap({ readings: trainee }, { kind: "readings", readings: teacher });
  * grade.items.map(({ text }) => text);
  * // → ["left front: 0 mm off, within tolerance", "left height of the arch: 2 mm too high"]

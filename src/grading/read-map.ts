@@ -35,7 +35,7 @@ export function readMap(
       where,
       field: "reference.kind",
       value: reference.kind,
-      need: '"plan": dots are read on the face of a plan; without one, give readings instead of marks',
+      need: '"plan": dots are read on the face of a plan; without one, give readings instead of dots',
     });
   }
   return {
@@ -47,7 +47,7 @@ export function readMap(
 
 /** A sheet that was passed for a map would read as an empty one. */
 function requireMap(where: string, drawn: DrawnMap): void {
-  requireObject(where, "drawn", drawn, "an object with marks, readings, or both");
+  requireObject(where, "drawn", drawn, "an object with dots, readings, or both");
   if ("right" in drawn || "left" in drawn) {
     throw new GeometryError("not-parsed", {
       where,
@@ -57,10 +57,10 @@ function requireMap(where: string, drawn: DrawnMap): void {
     });
   }
   if (drawn.readings !== undefined) requireSheet(where, "drawn.readings", drawn.readings);
-  if (drawn.marks === undefined) return;
-  requireObject(where, "drawn.marks", drawn.marks, "the dots of both sides");
+  if (drawn.dots === undefined) return;
+  requireObject(where, "drawn.dots", drawn.dots, "the dots of both sides");
   for (const side of SIDES) {
-    requireObject(where, `drawn.marks.${side}`, drawn.marks[side], "an object with dots, or {}");
+    requireObject(where, `drawn.dots.${side}`, drawn.dots[side], "an object with dots, or {}");
   }
 }
 
@@ -86,18 +86,18 @@ function requireReference(where: string, reference: GradingReference): void {
   }
 }
 
-/** Readings as `fromReadings` answers them. */
+/** Readings as `measuresFromReadings` answers them. */
 function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured>): void {
-  requireObject(where, field, sheet, "what fromReadings answers");
+  requireObject(where, field, sheet, "what measuresFromReadings answers");
   const requireReading = (path: string, reading: unknown): void =>
     requireObject(
       where,
       `${field}.${path}`,
       reading,
-      "a value with its u, as fromReadings answers it",
+      "a value with its u, as measuresFromReadings answers it",
     );
   for (const side of SIDES) {
-    requireObject(where, `${field}.${side}`, sheet[side], "what fromReadings answers");
+    requireObject(where, `${field}.${side}`, sheet[side], "what measuresFromReadings answers");
     for (const [name, reading] of Object.entries(sheet[side]))
       requireReading(`${side}.${name}`, reading);
   }
@@ -106,8 +106,8 @@ function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured
 
 const SIDES: readonly Side[] = ["right", "left"];
 
-function hasDots({ marks }: DrawnMap): boolean {
-  return SIDES.some((side) => DOTS.some((dot) => marks?.[side][dot] !== undefined));
+function hasDots({ dots }: DrawnMap): boolean {
+  return SIDES.some((side) => DOTS.some((dot) => dots?.[side][dot] !== undefined));
 }
 
 function hasReadings({ right, left, startToStart }: FaceMeasures<Measured>): boolean {

@@ -38,7 +38,7 @@ const SHEET = [
   "startThickness",
   "bodyThickness",
   "archThickness",
-  "eyeToTail",
+  "exocanthionToTailEnd",
   "startHeight",
   "archHeight",
   "tailHeight",

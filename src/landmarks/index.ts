@@ -1,4 +1,4 @@
-export { type BrowMarks, type CompleteMarks, type Dot, DOTS } from "./face/brow-marks.js";
+export { type BrowDots, type CompleteDots, type Dot, DOTS } from "./face/brow-dots.js";
 export { correctIrises } from "./markups/correct-irises.js";
 export type { Declared } from "./face/declared.js";
 export {
@@ -20,7 +20,7 @@ export type {
   LandmarkUncertainty,
   MidlineLandmark,
   MidlineLandmarks,
-  PairedPoints,
+  SymmetricPoints,
   SideLandmark,
   StandIn,
 } from "./face/face.js";

@@ -1,4 +1,4 @@
-export { type CaptureFindingCode, captureFindings } from "./plan/capture-findings.js";
+export { type ComparisonFindingCode, comparisonFindings } from "./plan/comparison-findings.js";
 export type { CautionCode } from "./plan/cautions.js";
 export { checkDrawn } from "./drawn/check-drawn.js";
 export { checkReadings } from "./drawn/check-readings.js";
@@ -25,13 +25,13 @@ export {
 } from "./record/map-record.js";
 export { MEASURE_WORDS } from "./choices/measure-words.js";
 export type { DotMove, DotPlacing, Move } from "./plan/moves.js";
-export type { DotOrigin, MarkPlan, SettledChoices } from "./marks/mark-plan.js";
+export type { DotOrigin, PlannedDots, SettledChoices } from "./dots/planned-dots.js";
 export type { BrowPlan } from "./plan/plan.js";
 export { planBrows, planOnPhoto, type PlanOptions } from "./plan/plan-brows.js";
-export { planMarks } from "./marks/plan-marks.js";
+export { planDots } from "./dots/plan-dots.js";
 export { planOverlap } from "./plan/plan-overlap.js";
-export { type PlannableFace, requirePlannable } from "./marks/plannable-face.js";
-export type { ReasonCode } from "./marks/reasons.js";
+export { type PlannableFace, requirePlannable } from "./dots/plannable-face.js";
+export type { ReasonCode } from "./dots/reasons.js";
 export { weighChoices } from "./weighing/weigh-choices.js";
 export type {
   PlannedChoice,

@@ -4,7 +4,7 @@ import {
   type HermiteKnot,
   hermiteKnotAt,
 } from "../geometry/index.js";
-import type { BrowMarks } from "../landmarks/index.js";
+import type { BrowDots } from "../landmarks/index.js";
 import { GeometryError, type Point } from "../units/index.js";
 import {
   ANGULARITY,
@@ -17,7 +17,7 @@ import {
 } from "./upper-border.js";
 
 /** The dots that an upper border is drawn through: that of the body too, where it is known. */
-export type BorderDots = UpperDots & Pick<BrowMarks<"mm">, "upperBody">;
+export type BorderDots = UpperDots & Pick<BrowDots<"mm">, "upperBody">;
 
 /**
  * The upper border through the body's dot as well: where that lies off the border of the other three,
@@ -63,7 +63,7 @@ function offTheWay(
   { upperStart, upperArch }: UpperDots,
   value: Point<"mm">,
 ): GeometryError {
-  const field = "marks.upperBody";
+  const field = "dots.upperBody";
   const need = `a y between those of upperStart, ${upperStart[1]}, and upperArch, ${upperArch[1]}`;
   return new GeometryError("inconsistent", { where, field, value, need });
 }

@@ -1,11 +1,5 @@
 import { flatten, graphOf, heightOver, hermiteAt, polygonArea } from "../geometry/index.js";
-import {
-  type Brow,
-  type BrowMarks,
-  lengthOf,
-  lengthOfPath,
-  type Skin,
-} from "../landmarks/index.js";
+import { type Brow, type BrowDots, lengthOf, lengthOfPath, type Skin } from "../landmarks/index.js";
 import { type Length, length, mm, type Point, type Polyline } from "../units/index.js";
 import { outlineArea } from "./outline-path.js";
 import type { Outline } from "./outline.js";
@@ -24,11 +18,11 @@ export interface BrowEdge {
 
 /** The edge of a brow as its borders have it; without them its dots, joined by straight lines. */
 export function browEdge(
-  marks: BrowMarks<"mm">,
+  dots: BrowDots<"mm">,
   borders: BrowBorders | undefined,
   skin: Skin,
 ): BrowEdge {
-  if (borders === undefined) return edgeOfDots(marks, skin);
+  if (borders === undefined) return edgeOfDots(dots, skin);
   return "front" in borders ? edgeOfOutline(borders, skin) : edgeOfHair(borders, skin);
 }
 
@@ -61,7 +55,7 @@ function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
 }
 
 function edgeOfDots(
-  { upperBody, lowerStart, lowerBody, lowerArch, tailEnd }: BrowMarks<"mm">,
+  { upperBody, lowerStart, lowerBody, lowerArch, tailEnd }: BrowDots<"mm">,
   skin: Skin,
 ): BrowEdge {
   const lower: Polyline<"mm"> = [lowerStart, lowerBody, lowerArch, tailEnd].filter(

@@ -1,5 +1,5 @@
 import {
-  type BrowMarks,
+  type BrowDots,
   type Face,
   type FaceMeasures,
   lengthBetween,
@@ -18,18 +18,18 @@ import { measureSide } from "./measure-side.js";
  * @example
  * ```ts
  * import { measureFace, mm } from "brow-geometry";
- * const marks = {
+ * const dots = {
  *   right: { upperStart: mm([-15, 20]), lowerStart: mm([-15, 12.5]), tailEnd: mm([-58, 17]) },
  *   left: { upperStart: mm([16, 21]), lowerStart: mm([16, 13]), tailEnd: mm([58, 17]) },
  * };
  * const face = { right: {}, left: {}, midline: {} };
- * const measures = measureFace(marks, face, { kind: "flat" });
+ * const measures = measureFace(dots, face, { kind: "flat" });
  * measures.startToStart; // → 31.016
  * measures.left.startThickness; // → 8
  * ```
  */
 export function measureFace(
-  marks: Sides<BrowMarks<"mm">>,
+  dots: Sides<BrowDots<"mm">>,
   face: Face<"mm">,
   skin: Skin,
   borders?: Sides<BrowBorders | undefined>,
@@ -37,9 +37,9 @@ export function measureFace(
   const sides = eachSide((side) => {
     const hair = borders?.[side];
     const context = { side, landmarks: face[side], skin };
-    return measureSide(marks[side], hair === undefined ? context : { ...context, borders: hair });
+    return measureSide(dots[side], hair === undefined ? context : { ...context, borders: hair });
   });
-  const { right, left } = marks;
+  const { right, left } = dots;
   return right.upperStart === undefined || left.upperStart === undefined
     ? sides
     : { ...sides, startToStart: lengthBetween(right.upperStart, left.upperStart, skin) };

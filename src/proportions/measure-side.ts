@@ -1,7 +1,7 @@
 import { heightOver, spaceDistance } from "../geometry/index.js";
 import {
   atEyeCorner,
-  type BrowMarks,
+  type BrowDots,
   type FaceSide,
   lengthBetween,
   type MeasureName,
@@ -38,9 +38,9 @@ export interface SideContext {
  * @example
  * ```ts
  * import { measureSide, mm } from "brow-geometry";
- * const marks = { upperStart: mm([15, 20]), upperArch: mm([45, 24]), tailEnd: mm([58, 17]) };
+ * const dots = { upperStart: mm([15, 20]), upperArch: mm([45, 24]), tailEnd: mm([58, 17]) };
  * const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
- * const { front, tail, frontInclination, browInclination } = measureSide(marks, context);
+ * const { front, tail, frontInclination, browInclination } = measureSide(dots, context);
  * front; // → 30.265
  * tail; // → 14.765
  * frontInclination; // → 7.6
@@ -48,12 +48,12 @@ export interface SideContext {
  * ```
  */
 export function measureSide(
-  marks: BrowMarks<"mm">,
+  dots: BrowDots<"mm">,
   { side, landmarks, skin, borders }: SideContext,
 ): SideMeasures<number> {
-  const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = marks;
+  const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
   const outwards = side === "left" ? 1 : -1;
-  const edge = browEdge(marks, borders, skin);
+  const edge = browEdge(dots, borders, skin);
   const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
     from && to && lengthBetween(from, to, skin);
   const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
@@ -84,7 +84,7 @@ export function measureSide(
     startThickness: thickness(start),
     bodyThickness: thickness(body),
     archThickness: thickness(arch),
-    eyeToTail:
+    exocanthionToTailEnd:
       landmarks.exocanthion &&
       tail &&
       spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),

@@ -16,9 +16,9 @@ import type { Outline } from "./outline.js";
  *
  * @example
  * ```ts
- * import { completeMarks, mm, outline, outlinePath, pathData } from "brow-geometry";
+ * import { completeDots, mm, outline, outlinePath, pathData } from "brow-geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
- * const path = outlinePath(outline(completeMarks(upper)));
+ * const path = outlinePath(outline(completeDots(upper)));
  * path.length; // → 6
  * pathData(path, 0).slice(0, 24); // → "M15 12C20 14 25 16 30 17"
  * ```
@@ -51,9 +51,9 @@ export function outlineArea<U extends Unit>(outline: Outline<U>): number {
  *
  * @example
  * ```ts
- * import { completeMarks, mm, outline, outlineBorders, thickness } from "brow-geometry";
+ * import { completeDots, mm, outline, outlineBorders, thickness } from "brow-geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
- * const brow = outlineBorders(outline(completeMarks(upper)), mm(0.001));
+ * const brow = outlineBorders(outline(completeDots(upper)), mm(0.001));
  * thickness(mm([45, 26]), brow)?.value; // → 6.000
  * ```
  */
@@ -73,9 +73,9 @@ export function outlineBorders<U extends Unit>(
  *
  * @example
  * ```ts
- * import { completeMarks, mapOutline, mm, outline, outlineArea, px } from "brow-geometry";
+ * import { completeDots, mapOutline, mm, outline, outlineArea, px } from "brow-geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
- * const drawn = outline(completeMarks(upper));
+ * const drawn = outline(completeDots(upper));
  * const onPhoto = mapOutline(drawn, ([x, y]) => px([500 + 4 * x, 400 - 4 * y]));
  * outlineArea(onPhoto) / outlineArea(drawn); // → 16.000
  * ```

@@ -10,7 +10,7 @@ import {
   pchip,
   straightCubic,
 } from "../geometry/index.js";
-import type { BrowMarks, CompleteMarks } from "../landmarks/index.js";
+import type { BrowDots, CompleteDots } from "../landmarks/index.js";
 import {
   type FlatPoint,
   flatPoint,
@@ -43,8 +43,7 @@ export interface OutlineOptions extends UpperBorderShape {
 }
 
 /** The dots through which an outline is drawn; that of the upper border's body may be left out. */
-export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody"> &
-  Pick<BrowMarks<"mm">, "upperBody">;
+export type OutlineDots = Omit<CompleteDots<"mm">, "upperBody"> & Pick<BrowDots<"mm">, "upperBody">;
 
 /**
  * The outline of a brow through its dots, in the face space.
@@ -71,16 +70,16 @@ export type OutlineMarks = Omit<CompleteMarks<"mm">, "upperBody"> &
  * lower.map(([, , , to]) => to); // → [[30, 17.5], [45, 20], [60, 18]]
  * ```
  */
-export function outline(marks: OutlineMarks, options: OutlineOptions = {}): Outline<"mm"> {
+export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
   const { frontRoundness = 0 } = options;
   requireWithin("outline", "options.frontRoundness", frontRoundness, 0, 1);
-  requireOutwards("outline", marks, [...LOWER_DOTS, "tailEnd"]);
-  const upper = borderThroughBody("outline", marks, options);
-  const lower = hermiteDifference(upper, thicknessOver(upper, marks));
+  requireOutwards("outline", dots, [...LOWER_DOTS, "tailEnd"]);
+  const upper = borderThroughBody("outline", dots, options);
+  const lower = hermiteDifference(upper, thicknessOver(upper, dots));
   if (!frontIsClear(upper, lower)) {
-    refuse(marks, "lowerStart", "a front edge that does not cross a border");
+    refuse(dots, "lowerStart", "a front edge that does not cross a border");
   }
-  const outwards = outwardsOf(marks);
+  const outwards = outwardsOf(dots);
   return {
     upper: onSide(cubicsOf(upper), outwards),
     tail: [],
@@ -92,16 +91,15 @@ export function outline(marks: OutlineMarks, options: OutlineOptions = {}): Outl
 const LOWER_DOTS = ["lowerStart", "lowerBody", "lowerArch"] as const;
 
 /** Vertical thickness over the distance from the midline, from the lower dots to the tail end. */
-function thicknessOver(upper: HermiteCurve, marks: OutlineMarks): HermiteCurve {
-  const outwards = outwardsOf(marks);
+function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
+  const outwards = outwardsOf(dots);
   const stations = LOWER_DOTS.map((dot): readonly [x: number, thickness: number] => {
-    const [x, y] = marks[dot];
+    const [x, y] = dots[dot];
     const height = hermiteAt(upper, outwards * x);
-    if (height <= y)
-      refuse(marks, dot, `a y under ${height}, the height of the upper border there`);
+    if (height <= y) refuse(dots, dot, `a y under ${height}, the height of the upper border there`);
     return [outwards * x, height - y];
   });
-  return pchip([...stations, [outwards * marks.tailEnd[0], 0]]);
+  return pchip([...stations, [outwards * dots.tailEnd[0], 0]]);
 }
 
 function onSide(path: readonly Cubic<"mm">[], outwards: 1 | -1): readonly Cubic<"mm">[] {
@@ -140,7 +138,7 @@ function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
     .every(([, y]) => side * y > -SAME_HEIGHT);
 }
 
-function refuse(marks: OutlineMarks, dot: keyof OutlineMarks, need: string): never {
-  const field = `marks.${dot}`;
-  throw new GeometryError("inconsistent", { where: "outline", field, value: marks[dot], need });
+function refuse(dots: OutlineDots, dot: keyof OutlineDots, need: string): never {
+  const field = `dots.${dot}`;
+  throw new GeometryError("inconsistent", { where: "outline", field, value: dots[dot], need });
 }

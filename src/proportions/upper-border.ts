@@ -1,5 +1,5 @@
 import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/index.js";
-import type { BrowMarks, CompleteMarks, Dot } from "../landmarks/index.js";
+import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
 import { GeometryError, requireFinitePoint, requireWithin } from "../units/index.js";
 
 /** How the upper border of a drawn brow is shaped between its dots. */
@@ -18,7 +18,7 @@ export interface UpperBorderShape {
 }
 
 /** The dots that the upper border runs through. */
-export type UpperDots = Required<Pick<BrowMarks<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
+export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
 
 /**
  * The upper border as heights over the distance from the midline, so that both sides are drawn
@@ -63,19 +63,19 @@ export function outwardsOf({ upperStart, tailEnd }: UpperDots): 1 | -1 {
 /** Refuses dots that do not follow each other outwards, or are no places at all. */
 export function requireOutwards<Name extends Dot>(
   where: string,
-  marks: UpperDots & Pick<CompleteMarks<"mm">, Name>,
-  dots: readonly Name[],
+  dots: UpperDots & Pick<CompleteDots<"mm">, Name>,
+  order: readonly Name[],
 ): void {
-  for (const dot of dots) requireFinitePoint(where, `marks.${dot}`, marks[dot]);
-  const outwards = outwardsOf(marks);
-  dots.forEach((dot, index) => {
-    const before = dots[index - 1];
-    if (before !== undefined && outwards * marks[dot][0] <= outwards * marks[before][0]) {
+  for (const dot of order) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
+  const outwards = outwardsOf(dots);
+  order.forEach((dot, index) => {
+    const before = order[index - 1];
+    if (before !== undefined && outwards * dots[dot][0] <= outwards * dots[before][0]) {
       throw new GeometryError("inconsistent", {
         where,
-        field: `marks.${dot}`,
-        value: marks[dot],
-        need: `an x farther outwards than that of ${before}, ${marks[before][0]}`,
+        field: `dots.${dot}`,
+        value: dots[dot],
+        need: `an x farther outwards than that of ${before}, ${dots[before][0]}`,
       });
     }
   });

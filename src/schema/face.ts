@@ -10,7 +10,7 @@ import {
   mapFace,
   type MidlineLandmark,
   type MidlineLandmarks,
-  type PairedPoints,
+  type SymmetricPoints,
   type SideLandmark,
   type StandIn,
 } from "../landmarks/index.js";
@@ -118,7 +118,7 @@ function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
     {
       source,
       standIns,
-      relief: record<PairedPoints<"mm">>(
+      symmetricPoints: record<SymmetricPoints<"mm">>(
         { pairs: list(sides(place), MOST_PAIRS), middle: list(place, MOST_PAIRS) },
         {},
       ),

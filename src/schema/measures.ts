@@ -24,7 +24,7 @@ export const measureNames: Words<MeasureName> = {
   startThickness: true,
   bodyThickness: true,
   archThickness: true,
-  eyeToTail: true,
+  exocanthionToTailEnd: true,
   lidToBrow: true,
   frontInclination: true,
   browInclination: true,

@@ -1,4 +1,4 @@
-import type { CompleteMarks, SideLandmark } from "../landmarks/index.js";
+import type { CompleteDots, SideLandmark } from "../landmarks/index.js";
 import type {
   BrowPlan,
   CautionCode,
@@ -29,7 +29,7 @@ import { decision } from "./decision.js";
 import { plannableFace, sideLandmarks, standIns } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
-import { naturalMarks } from "./natural-marks.js";
+import { naturalDots } from "./natural-dots.js";
 import { parse } from "./parse.js";
 import { length, line, notes, point, positiveLength, sides, words } from "./quantity.js";
 import { skin } from "./skin.js";
@@ -168,9 +168,9 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     skin,
     choices: settledChoices,
     reasons,
-    natural: sides(naturalMarks),
+    natural: sides(naturalDots),
     guides: sides(list(guide, MOST_GUIDES)),
-    marks: sides(record<CompleteMarks<"mm">>(each(dots, point<"mm">()), {})),
+    dots: sides(record<CompleteDots<"mm">>(each(dots, point<"mm">()), {})),
     origins: sides(record<BrowPlan["origins"]["right"]>(each(dots, origin), {})),
     measures: faceMeasures,
     comparison: sideComparison,
@@ -191,7 +191,7 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
  * @example
  * ```ts
  * import { parsePlan } from "brow-geometry/schema";
- * parsePlan({ marks: {} }); // throws GeometryError: face is missing; needs an object with right, left, midline
+ * parsePlan({ dots: {} }); // throws GeometryError: face is missing; needs an object with right, left, midline
  * ```
  */
 export function parsePlan(json: unknown): BrowPlan {

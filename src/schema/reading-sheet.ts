@@ -24,7 +24,7 @@ const readable: Words<ReadableMeasure> = {
   startThickness: true,
   bodyThickness: true,
   archThickness: true,
-  eyeToTail: true,
+  exocanthionToTailEnd: true,
   lidToBrow: true,
 };
 
@@ -56,7 +56,7 @@ function isLength(text: string): boolean {
 }
 
 /**
- * Reads a sheet of readings from outside, such as a form that was sent as JSON; `fromReadings` makes
+ * Reads a sheet of readings from outside, such as a form that was sent as JSON; `measuresFromReadings` makes
  * measures of it. Words need their unit, bare numbers are millimetres.
  *
  * @throws GeometryError `not-parsed`, naming the path, what stood there and what is needed

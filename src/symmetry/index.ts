@@ -16,7 +16,7 @@ export {
   type CaptureComparisonOptions,
   compareCaptures,
   type Displacement,
-  type MarkedFace,
+  type DottedFace,
   type Way,
 } from "./comparison/compare-captures.js";
 export {
@@ -29,7 +29,7 @@ export { type EyeCant, eyeCant } from "./midline/eye-cant.js";
 export { faceFrame, type FaceFrameOptions } from "./frame/face-frame.js";
 export type { FaceFrame } from "./frame/frame.js";
 export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
-export { type FaceMirrorPlane, fitMirrorPlane } from "./frame/fit-mirror-plane.js";
+export { type MidsagittalPlane, fitMidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
 export { type HalfFaces, halfFaces, type HalfFacesNoteCode } from "./comparison/half-faces.js";
 export {
   type LevelDot,
@@ -61,7 +61,7 @@ export { MEASURE_NAMES, toleranceFor } from "./comparison/tolerance-for.js";
 export { type TurnedFace, turnToFront, type TurningOptions } from "./frame/turn-to-front.js";
 export {
   type Turning,
-  type TurningError,
+  type TurningOffset,
   turningShift,
   turningUncertainty,
 } from "./frame/turning.js";

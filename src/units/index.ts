@@ -37,12 +37,12 @@ export { normalDistribution, normalQuantile } from "./uncertainty/normal-distrib
 export { type Note, note, type NoteValues } from "./quantities/note.js";
 export { parseLength } from "./quantities/parse-length.js";
 export {
-  type Drawn,
-  type DrawOptions,
+  type MonteCarloResult,
+  type MonteCarloOptions,
   type Interval,
   type IntervalsOf,
-  propagateByDraws,
-} from "./uncertainty/propagate-by-draws.js";
+  propagateByMonteCarlo,
+} from "./uncertainty/propagate-by-monte-carlo.js";
 export { type Propagated, propagate, type PropagationOptions } from "./uncertainty/propagate.js";
 export {
   type DeepPoint,
@@ -50,7 +50,7 @@ export {
   type FlatPoint,
   flatPoint,
   hasDepth,
-  type In,
+  type UnitTag,
   type Length,
   length,
   mm,

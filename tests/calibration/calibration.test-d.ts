@@ -2,7 +2,7 @@ import {
   combineScales,
   type Face,
   type FaceMeasures,
-  fromReadings,
+  measuresFromReadings,
   type Measured,
   measured,
   mm,
@@ -56,12 +56,12 @@ describe("scales", () => {
   });
 });
 
-describe("fromReadings", () => {
+describe("measuresFromReadings", () => {
   it("gives the measures that photos give", () => {
-    expectTypeOf(fromReadings({})).toEqualTypeOf<FaceMeasures<Measured>>();
+    expectTypeOf(measuresFromReadings({})).toEqualTypeOf<FaceMeasures<Measured>>();
     // @ts-expect-error: nobody reads a share
-    fromReadings({ right: { frontShare: mm(0.6) } });
+    measuresFromReadings({ right: { frontShare: mm(0.6) } });
     // @ts-expect-error: a plain number has no unit
-    fromReadings({ right: { front: 30 } });
+    measuresFromReadings({ right: { front: 30 } });
   });
 });

@@ -3,7 +3,7 @@ import {
   measured,
   mm,
   type Polyline,
-  propagateByDraws,
+  propagateByMonteCarlo,
   px,
   type Scale,
   scaleFromMarker,
@@ -86,7 +86,7 @@ describe("scaleFromMarker", () => {
     const { u } = scaleFromMarker(rimAt(around(5)), mm(10), { placement: px(1) });
     const [a, b, c, d, e] = rimAt(around(5)).map((value) => ({ value, u: px(1) }));
     if (!a || !b || !c || !d || !e) return;
-    const drawn = propagateByDraws(
+    const drawn = propagateByMonteCarlo(
       (points) => scaleFromMarker(Object.values(points), mm(10), { placement: px(3) }).factor,
       { a, b, c, d, e },
       { seed: 3, draws: 500 },

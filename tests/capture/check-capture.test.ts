@@ -296,7 +296,7 @@ describe("checkCapture", () => {
       "tells a turn of %i° from the halves of the face, or an uneven face",
       (yaw) => {
         // The relief of the canonical mesh: glabella 22.2 and sellion 20.7 mm ahead, corners 88.9 apart.
-        const relief = (21.45 * 87.8) / 88.9;
+        const symmetricPoints = (21.45 * 87.8) / 88.9;
         const face = flat(pictured(held(deepFace(), { yaw })));
         const {
           measured: turn,
@@ -310,7 +310,7 @@ describe("checkCapture", () => {
         expect(severity).toBe("caution");
         expect(values["narrow"]).toBe(yaw > 0 ? "left" : "right");
         const tangent = Math.tan((Math.abs(yaw) * Math.PI) / 180);
-        expectClose(values["difference"], (2 * relief * tangent * 90) / 87.8, 0.4);
+        expectClose(values["difference"], (2 * symmetricPoints * tangent * 90) / 87.8, 0.4);
       },
     );
 

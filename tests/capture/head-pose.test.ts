@@ -105,13 +105,13 @@ describe("headPose", () => {
     expectClose(pose.yaw?.value, yaw, 2.5);
   });
 
-  it("is not misled by some points of a relief that lie elsewhere", () => {
+  it("is not misled by some points of a symmetricPoints that lie elsewhere", () => {
     const rows = Array.from({ length: 40 }, (_, row) => row);
     const point = (sign: 1 | -1, row: number, more = 0): Point<"mm"> =>
       mm([sign * (18 + row), 40 - 2.5 * row, 10 - row / 2 + more]);
     const face: Face<"mm"> = {
       ...deepFace(),
-      relief: {
+      symmetricPoints: {
         pairs: rows.map((row) => ({
           right: point(-1, row),
           left: point(1, row, row % 8 === 0 ? 25 : 0),

@@ -100,9 +100,11 @@ function worthOf(photo: Face<"px">, scale: Scale): Omit<Worth, "name"> {
     requirePlannable(photo),
     faceFrame(photo, scale),
   );
-  const difference = naturalComparison.differences.find(({ measure }) => measure === "eyeToTail");
+  const difference = naturalComparison.differences.find(
+    ({ measure }) => measure === "exocanthionToTailEnd",
+  );
   return {
-    length: naturalMeasures.left.eyeToTail?.u ?? 0,
+    length: naturalMeasures.left.exocanthionToTailEnd?.u ?? 0,
     difference: difference?.difference.u ?? 0,
   };
 }

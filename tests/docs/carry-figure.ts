@@ -1,13 +1,13 @@
 import {
   type BrowPlan,
   carryBrow,
-  type CompleteMarks,
+  type CompleteDots,
   DOTS,
   drawPlan,
   flatPoint,
   mapBrow,
   mapFace,
-  naturalMarks,
+  naturalDots,
   type Pin,
   planBrows,
   type PlannableFace,
@@ -20,9 +20,9 @@ import { figure } from "./figure.js";
 /** Both ways to carry the left brow to the right side of one crooked face. */
 export function carryFigure(): string {
   const face = crookedFace();
-  const { marks, skin } = planBrows(face, { lead: "left" });
-  const leading = { side: "left", marks: marks.left } as const;
-  const { upperStart: start } = naturalMarks(face.right.brow).marks;
+  const { dots, skin } = planBrows(face, { lead: "left" });
+  const leading = { side: "left", dots: dots.left } as const;
+  const { upperStart: start } = naturalDots(face.right.brow).dots;
   const ways = [
     ["mirror: reflected across the midline", carryBrow(leading, { method: "mirror" })],
     [
@@ -34,7 +34,7 @@ export function carryFigure(): string {
     "Two ways to carry the left brow to the right side of a crooked face",
     1,
     ways.map(([caption, carried]) => {
-      const pins = [...pinsAt(leading.marks, "left"), ...pinsAt(carried.marks, "right")];
+      const pins = [...pinsAt(leading.dots, "left"), ...pinsAt(carried.dots, "right")];
       return {
         caption,
         drawing: drawPlan(withoutPins(planBrows(face, { pins })), { title: caption }),
@@ -58,6 +58,6 @@ function withoutPins(plan: BrowPlan): BrowPlan {
   return { ...plan, reasons, choices: { ...plan.choices, pins: [] } };
 }
 
-function pinsAt(marks: CompleteMarks<"mm">, side: Side): readonly Pin[] {
-  return DOTS.map((dot) => ({ side, dot, at: flatPoint(marks[dot][0], marks[dot][1]) }));
+function pinsAt(dots: CompleteDots<"mm">, side: Side): readonly Pin[] {
+  return DOTS.map((dot) => ({ side, dot, at: flatPoint(dots[dot][0], dots[dot][1]) }));
 }

@@ -28,7 +28,7 @@ const TAIL_HEIGHTS: readonly TailHeight[] = [
 export const figures: ReadonlyMap<string, () => string> = new Map([
   ["spaces.svg", spacesFigure],
   ["accuracy.svg", accuracyFigure],
-  ["marks.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
+  ["dots.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
   [
     "starts.svg",
     () =>

@@ -6,9 +6,9 @@ const COLOURS = { skin: "#8a5a44", ruler: "#1a3aa0", tape: "#8a5a44", photo: "#0
 
 /** A brow seen from above: by ruler, by tape and on the photo are three lengths. */
 export function lengthsFigure(): string {
-  const { skin, marks, measures } = planBrows(syntheticFace());
+  const { skin, dots, measures } = planBrows(syntheticFace());
   const { front, frontAlong, frontOnPhoto, tail, tailAlong, tailOnPhoto } = measures.left;
-  const { upperStart, upperArch, tailEnd } = marks.left;
+  const { upperStart, upperArch, tailEnd } = dots.left;
 
   const seenFromAbove = (at: Point<"mm">): Spot => [UNIT * at[0], -UNIT * depthAt(at, skin)];
   const start = seenFromAbove(upperStart);

@@ -11,7 +11,7 @@ import {
   mm,
   type Pin,
   planBrows,
-  planMarks,
+  planDots,
   planOverlap,
 } from "brow-geometry";
 import fc from "fast-check";
@@ -34,12 +34,12 @@ const SLIPS = {
 
 function drawn(of: BrowPlan): DrawnCheck {
   return checkDrawn(of, {
-    marks: eachSide((side) => {
+    dots: eachSide((side) => {
       const sign = side === "left" ? 1 : -1;
       const dots = Object.entries(SLIPS) as [keyof typeof SLIPS, readonly [number, number]][];
       return Object.fromEntries(
         dots.map(([dot, [outward, up]]) => {
-          const [x, y] = of.marks[side][dot];
+          const [x, y] = of.dots[side][dot];
           return [dot, mm([x + sign * outward, y + up])];
         }),
       );
@@ -133,10 +133,10 @@ describe("the check of what was drawn in a picture", () => {
   const check = drawn(plan);
   const picture = pictureOf(drawPlan(plan, { check }));
 
-  it("marks every drawn dot where it was drawn", () => {
-    const marks = withClass(picture, "drawn");
-    expect(marks).toHaveLength(10);
-    const arch = marks.find(
+  it("dots every drawn dot where it was drawn", () => {
+    const dots = withClass(picture, "drawn");
+    expect(dots).toHaveLength(10);
+    const arch = dots.find(
       ({ attributes }) =>
         attributes["data-side"] === "left" && attributes["data-dot"] === "upperArch",
     );
@@ -144,8 +144,8 @@ describe("the check of what was drawn in a picture", () => {
     const [x, y] = [0, 1].map(
       (axis) => spots.reduce((sum, spot) => sum + (spot[axis] ?? NaN), 0) / spots.length,
     ) as [number, number];
-    expect(x).toBeCloseTo(plan.marks.left.upperArch[0] + 2.4, 2);
-    expect(y).toBeCloseTo(-(plan.marks.left.upperArch[1] - 0.3), 2);
+    expect(x).toBeCloseTo(plan.dots.left.upperArch[0] + 2.4, 2);
+    expect(y).toBeCloseTo(-(plan.dots.left.upperArch[1] - 0.3), 2);
   });
 
   it("leads back from what is outside, and says by how much", () => {
@@ -172,7 +172,7 @@ describe("the check of what was drawn in a picture", () => {
   it("fills a table of the sheet", () => {
     const words = wordsOf(drawSheet(plan, { check }).map(pictureOf));
     expect(words).toContain("Check of what was drawn");
-    const { upperArch } = plan.marks.left;
+    const { upperArch } = plan.dots.left;
     const planned = upperArch[0].toFixed(1);
     const is = (upperArch[0] + 2.4).toFixed(1);
     expect(words).toContain(
@@ -205,7 +205,7 @@ it("writes figures below zero with a true minus", () => {
 });
 
 describe("pins in a picture", () => {
-  const { upperBody } = planMarks(syntheticFace()).marks.left;
+  const { upperBody } = planDots(syntheticFace()).dots.left;
   const pinsOf = (by: string, reason: string): readonly Pin[] => [
     { side: "left", dot: "upperBody", at: mm([upperBody[0], upperBody[1] + 0.8]), by, reason },
     { side: "right", dot: "tailEnd", at: mm([-57, 19]) },
@@ -227,7 +227,7 @@ describe("pins in a picture", () => {
   });
 
   it("are what a legend says of an arch, unless a guide is drawn", () => {
-    const [x, y] = plan.marks.left.upperArch;
+    const [x, y] = plan.dots.left.upperArch;
     const pins: readonly Pin[] = [{ side: "left", dot: "upperArch", at: mm([x + 1, y]) }];
     const archOf = (choices: Choices): string =>
       pictureOf(drawPlan(planBrows(syntheticFace(), choices))).texts.find(({ text }) =>

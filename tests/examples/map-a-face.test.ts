@@ -74,7 +74,7 @@ describe("npm run demo", () => {
       for (const measure of [front, frontOnPhoto, tail, tailOnPhoto]) {
         expect(stdout).toContain(`${measure?.value.toFixed(1)} ± ${measure?.u.toFixed(1)}`);
       }
-      for (const [x, y] of Object.values(plan.marks[side])) {
+      for (const [x, y] of Object.values(plan.dots[side])) {
         expect(stdout).toMatch(new RegExp(` ${Math.abs(x).toFixed(1)} +${y.toFixed(1)}\\b`));
       }
     }

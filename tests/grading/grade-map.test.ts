@@ -1,9 +1,9 @@
 import {
-  type BrowMarks,
+  type BrowDots,
   checkDrawn,
   FACE_MIDLINE,
   flatPoint,
-  fromReadings,
+  measuresFromReadings,
   gradeMap,
   type GradingOptions,
   mirror,
@@ -20,12 +20,12 @@ import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
 /** A teacher's sheet and a trainee's, by half millimetres; both invented. */
-const teacher = fromReadings({
+const teacher = measuresFromReadings({
   startToStart: "31 mm",
   right: { front: "30 mm", tail: "15 mm", archHeight: "25 mm", archThickness: "6 mm" },
   left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
 });
-const trainee = fromReadings({
+const trainee = measuresFromReadings({
   startToStart: "31.5 mm",
   right: { front: "30 mm", tail: "14 mm", archHeight: "25 mm" },
   left: { front: "30.5 mm", tail: "15 mm", archHeight: "27 mm" },
@@ -44,7 +44,7 @@ const rubric: Rubric = {
     { kind: "evenness", measure: "front", points: 3 },
     { kind: "evenness", measure: "tail", points: 3 },
     { kind: "evenness", measure: "archHeight", points: 4 },
-    { kind: "evenness", measure: "eyeToTail", points: 2 },
+    { kind: "evenness", measure: "exocanthionToTailEnd", points: 2 },
   ],
 };
 
@@ -85,7 +85,7 @@ describe("gradeMap, a sheet against a teacher's", () => {
     expect(ungraded.map(({ measure, side, reason }) => [measure, side, reason.code])).toEqual([
       ["archThickness", "right", "not-read"],
       ["archThickness", "left", "not-asked"],
-      ["eyeToTail", undefined, "not-read"],
+      ["exocanthionToTailEnd", undefined, "not-read"],
     ]);
   });
 
@@ -128,7 +128,7 @@ describe("gradeMap, a sheet against a teacher's", () => {
   });
 
   it("advises how to settle what repeated readings can", () => {
-    const doubtful = fromReadings({ left: { front: { value: mm(30.3), u: mm(0.5) } } });
+    const doubtful = measuresFromReadings({ left: { front: { value: mm(30.3), u: mm(0.5) } } });
     const { toSettle } = gradeMap({ readings: doubtful }, asked, {
       rubric: { ...rubric, items: [{ kind: "reference", measure: "front", points: 1 }] },
     });
@@ -177,14 +177,14 @@ describe("gradeMap, the pass mark", () => {
 
   it("is reached by every point, however shares add up", () => {
     const thirds = { ...rubric, items: rubric.items.map((item) => ({ ...item, points: 0.1 })) };
-    const full = fromReadings({
+    const full = measuresFromReadings({
       startToStart: "31 mm",
       right: { front: "30 mm", tail: "15 mm", archThickness: "6 mm", archHeight: "25 mm" },
       left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
     });
     const even = {
       ...thirds,
-      items: thirds.items.filter(({ measure }) => measure !== "eyeToTail"),
+      items: thirds.items.filter(({ measure }) => measure !== "exocanthionToTailEnd"),
     };
     const { result, summary } = gradeMap({ readings: full }, asked, { rubric: even, passMark: 1 });
     expect(result?.outcome).toBe("passed");
@@ -213,7 +213,7 @@ describe("gradeMap, a drawn map against a plan", () => {
   const fine = mm(0.05);
 
   it("earns everything where the plan was drawn", () => {
-    const { points, ungraded } = gradeMap({ marks: plan.marks, u: fine }, reference, {
+    const { points, ungraded } = gradeMap({ dots: plan.dots, u: fine }, reference, {
       passMark: 1,
     });
     expect(points.all).toEqual({ total: 37, earned: 37, lost: 0, open: 0 });
@@ -221,16 +221,16 @@ describe("gradeMap, a drawn map against a plan", () => {
   });
 
   it("takes the plan's figures as asked for exactly", () => {
-    const { items } = gradeMap({ marks: plan.marks, u: fine }, reference);
+    const { items } = gradeMap({ dots: plan.dots, u: fine }, reference);
     for (const item of items) {
       if (item.kind === "reference") expect(item.reference.u).toBe(0);
     }
   });
 
   it("loses the height of an arch that was drawn 2 mm too high, and its evenness", () => {
-    const [x, y] = plan.marks.left.upperArch;
-    const left = { ...plan.marks.left, upperArch: flatPoint<"mm">(x, y + 2) };
-    const { items, points } = gradeMap({ marks: { ...plan.marks, left }, u: fine }, reference);
+    const [x, y] = plan.dots.left.upperArch;
+    const left = { ...plan.dots.left, upperArch: flatPoint<"mm">(x, y + 2) };
+    const { items, points } = gradeMap({ dots: { ...plan.dots, left }, u: fine }, reference);
     const lost = items.filter(({ decision }) => decision.outcome === "outside");
     expect(lost.map(({ text }) => text)).toContain("left height of the arch: 2 mm too high");
     expect(lost.map(({ kind, measure }) => `${kind} ${measure}`)).toEqual(
@@ -242,7 +242,7 @@ describe("gradeMap, a drawn map against a plan", () => {
   it("takes a plan that the trainee made as a drawn map", () => {
     const own = planBrows(syntheticFace(), { arch: "exocanthion-vertical" });
     const { items } = gradeMap(own, reference);
-    const check = checkDrawn(plan, { marks: own.marks });
+    const check = checkDrawn(plan, { dots: own.dots });
     const front = items.find(({ kind, measure }) => kind === "reference" && measure === "front");
     expect(front?.difference).toEqual(
       check.measures.find(({ measure, side }) => measure === "front" && side === "right")
@@ -253,17 +253,17 @@ describe("gradeMap, a drawn map against a plan", () => {
   it("takes readings over what dots would say", () => {
     const front = { value: (plan.measures.left.front?.value ?? 0) + 3, u: 0.1 };
     const readings = { right: {}, left: { front } };
-    const { items } = gradeMap({ marks: plan.marks, u: fine, readings }, reference);
+    const { items } = gradeMap({ dots: plan.dots, u: fine, readings }, reference);
     expect(items.find(({ text }) => text === "left front: 3 mm too long")?.decision.outcome).toBe(
       "outside",
     );
   });
 
   it("calls brows that start too far apart too wide", () => {
-    const teacher = fromReadings({ startToStart: "31 mm" });
+    const teacher = measuresFromReadings({ startToStart: "31 mm" });
     const textOf = (startToStart: string): string | undefined =>
       gradeMap(
-        { readings: fromReadings({ startToStart }) },
+        { readings: measuresFromReadings({ startToStart }) },
         { kind: "readings", readings: teacher },
       ).items.find(({ measure }) => measure === "startToStart")?.text;
     expect(textOf("33 mm")).toBe("start to start: 2 mm too wide");
@@ -282,7 +282,7 @@ describe("gradeMap, whatever was read", () => {
     { requiredKeys: [] },
   );
   const sheet = fc.record({ right: side, left: side }).map((readings) =>
-    fromReadings({
+    measuresFromReadings({
       right: readings.right as never,
       left: readings.left as never,
     }),
@@ -321,16 +321,16 @@ describe("gradeMap, whatever was read", () => {
     const face = syntheticFace();
     const plan = planBrows(face, { lead: "right" });
     const twin = planBrows(requirePlannable(mirror(face, FACE_MIDLINE)), { lead: "left" });
-    const [x, y] = plan.marks.right.tailEnd;
-    const lowered = { ...plan.marks.right, tailEnd: flatPoint<"mm">(x, y - 1.8) };
-    const marks = { ...plan.marks, right: lowered };
-    const flipped = (dots: BrowMarks<"mm">): BrowMarks<"mm"> =>
+    const [x, y] = plan.dots.right.tailEnd;
+    const lowered = { ...plan.dots.right, tailEnd: flatPoint<"mm">(x, y - 1.8) };
+    const dots = { ...plan.dots, right: lowered };
+    const flipped = (dots: BrowDots<"mm">): BrowDots<"mm"> =>
       Object.fromEntries(
         Object.entries(dots).map(([dot, [out, up]]) => [dot, flatPoint(-out, up)]),
       );
-    const mirrored = { right: flipped(marks.left), left: flipped(marks.right) };
-    const one = gradeMap({ marks }, { kind: "plan", plan });
-    const other = gradeMap({ marks: mirrored }, { kind: "plan", plan: twin });
+    const mirrored = { right: flipped(dots.left), left: flipped(dots.right) };
+    const one = gradeMap({ dots }, { kind: "plan", plan });
+    const other = gradeMap({ dots: mirrored }, { kind: "plan", plan: twin });
     expect(one.points.all.lost).toBeGreaterThan(0);
     expect(other.points).toEqual(one.points);
   });
@@ -359,7 +359,7 @@ describe("gradeMap refuses", () => {
     ["a pass mark that is no number", { passMark: Number.NaN }, "passMark is NaN"],
     [
       "a rubric of which nothing is asked",
-      only([{ kind: "reference", measure: "eyeToTail", points: 1 }]),
+      only([{ kind: "reference", measure: "exocanthionToTailEnd", points: 1 }]),
       "needs an item that the tolerances speak of",
     ],
   ])("%s", (_, options, message) => {
@@ -383,7 +383,7 @@ describe("gradeMap refuses", () => {
 
   // What JavaScript lets pass: each would read as an empty sheet, or fail somewhere inside.
   it.each([
-    ["no map", undefined, none, "drawn is missing; needs an object with marks"],
+    ["no map", undefined, none, "drawn is missing; needs an object with dots"],
     ["a sheet for a map", trainee, none, "needs a sheet of readings as { readings: … }"],
     ["no reference", {}, undefined, 'reference is missing; needs an object with kind "plan"'],
     ["a sheet for a reference", {}, teacher, 'reference.kind is missing; needs "plan"'],
@@ -392,26 +392,26 @@ describe("gradeMap refuses", () => {
       "readings as they were written",
       { readings: { right: { front: "30 mm" }, left: {} } },
       none,
-      'drawn.readings.right.front is "30 mm"; needs a value with its u, as fromReadings',
+      'drawn.readings.right.front is "30 mm"; needs a value with its u, as measuresFromReadings',
     ],
     [
       "a sheet of one side",
       { readings: { right: {} } },
       none,
-      "drawn.readings.left is missing; needs what fromReadings answers",
+      "drawn.readings.left is missing; needs what measuresFromReadings answers",
     ],
     [
       "a distance between the sides as it was written",
       { readings: { right: {}, left: {}, startToStart: "31 mm" } },
       none,
-      'drawn.readings.startToStart is "31 mm"; needs a value with its u, as fromReadings',
+      'drawn.readings.startToStart is "31 mm"; needs a value with its u, as measuresFromReadings',
     ],
-    ["dots that are none", { marks: 7 }, none, "drawn.marks is 7; needs the dots of both sides"],
+    ["dots that are none", { dots: 7 }, none, "drawn.dots is 7; needs the dots of both sides"],
     [
       "dots of one side",
-      { marks: { right: {} } },
+      { dots: { right: {} } },
       none,
-      "drawn.marks.left is missing; needs an object with dots, or {}",
+      "drawn.dots.left is missing; needs an object with dots, or {}",
     ],
   ])("%s", (_, drawn, reference, message) => {
     const error = refusal(() => gradeMap(drawn as never, reference as never));
@@ -419,9 +419,9 @@ describe("gradeMap refuses", () => {
   });
 
   it("dots without a plan on whose face they could be read", () => {
-    const { marks } = planBrows(syntheticFace());
+    const { dots } = planBrows(syntheticFace());
     for (const reference of [asked, none]) {
-      const error = refusal(() => gradeMap({ marks }, reference));
+      const error = refusal(() => gradeMap({ dots }, reference));
       expect(error.code).toBe("missing-landmark");
       expect(error.message).toContain("dots are read on the face of a plan");
     }
@@ -442,6 +442,6 @@ describe("RULER_SHEET_RUBRIC", () => {
       .map(({ measure }) => measure)
       .filter((measure) => measure !== "startToStart");
     const side = Object.fromEntries(names.map((name) => [name, "20 mm"]));
-    expect(() => fromReadings({ right: side, left: side })).not.toThrow();
+    expect(() => measuresFromReadings({ right: side, left: side })).not.toThrow();
   });
 });

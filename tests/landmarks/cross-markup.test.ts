@@ -5,7 +5,7 @@ import {
   fitMidline,
   type LandmarkName,
   landmarkUncertainty,
-  naturalMarks,
+  naturalDots,
   type Point,
   requireLandmarks,
   type Scale,
@@ -41,7 +41,7 @@ describe("the same real faces through 478 points and through the 68 of another d
     expect(differences.length).toBeGreaterThanOrEqual(5 * 19);
   });
 
-  it("agree in midline, widths and marks: no difference is beyond three of its uncertainties", () => {
+  it("agree in midline, widths and dots: no difference is beyond three of its uncertainties", () => {
     const far = differences.filter(({ inUncertainties }) => Math.abs(inUncertainties) > 3);
     expect(far).toEqual([]);
   });
@@ -103,7 +103,7 @@ function compare(one: Face<"px">, other: Face<"px">): readonly Difference[] {
   const places = (["right", "left"] as const).flatMap((side) => {
     const [here, there] = [first[side], second[side]].map((part) => {
       const { brow, pupil } = requireLandmarks(part, "brow", "pupil");
-      const { upperStart, upperArch, tailEnd } = naturalMarks(brow).marks;
+      const { upperStart, upperArch, tailEnd } = naturalDots(brow).dots;
       if (upperArch === undefined) throw new Error("a flat brow");
       return { upperStart, upperArch, tailEnd, pupil };
     });

@@ -11,7 +11,7 @@ import {
   landmarkUncertainty,
   mapFace,
   mm,
-  naturalMarks,
+  naturalDots,
   px,
   requireLandmarks,
 } from "brow-geometry";
@@ -200,9 +200,9 @@ describe.each(cases)("$name", ({ points, brow, cheilion, pairs, read, readMissin
     expect(codes(read9)).toContain("repeated-points");
     const { upper } = requireLandmarks(read9.right, "brow").brow;
     expect(upper).toHaveLength(4);
-    // Turned into a plane whose y grows upwards, as natural marks want it.
-    const { marks } = naturalMarks({ upper: upper.map(([x, y]) => mm([-x / 3, -y / 3])) });
-    expect(Object.values(marks).flat().every(Number.isFinite)).toBe(true);
+    // Turned into a plane whose y grows upwards, as natural dots want it.
+    const { dots } = naturalDots({ upper: upper.map(([x, y]) => mm([-x / 3, -y / 3])) });
+    expect(Object.values(dots).flat().every(Number.isFinite)).toBe(true);
   });
 
   it("takes uncertainties landmark by landmark", () => {

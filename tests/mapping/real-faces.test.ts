@@ -4,9 +4,9 @@ import {
   faceFrame,
   FACE_MIDLINE,
   mm,
-  planMarks,
+  planDots,
   px,
-  reflect,
+  reflectAcross,
   requirePlannable,
   scaleFromIris,
   scaleFromReference,
@@ -21,28 +21,28 @@ import {
   points68Samples,
 } from "../support/sample-faces.js";
 
-const planned = (face: Face<"px">, scale = scaleFromIris(face)): ReturnType<typeof planMarks> =>
-  planMarks(requirePlannable(toFace(face, faceFrame(face, scale))));
+const planned = (face: Face<"px">, scale = scaleFromIris(face)): ReturnType<typeof planDots> =>
+  planDots(requirePlannable(toFace(face, faceFrame(face, scale))));
 
 describe("every real face, turned and tilted ones too,", () => {
   it.each(meshSamples)("is planned from the mesh: photo $photo, face $face", (sample) => {
-    const { marks } = planned(faceOfMesh(sample));
+    const { dots } = planned(faceOfMesh(sample));
     for (const dot of DOTS) {
-      expect(marks.left[dot].every(Number.isFinite)).toBe(true);
-      expectClose(reflect(marks.left[dot], FACE_MIDLINE), marks.right[dot], 1e-9);
+      expect(dots.left[dot].every(Number.isFinite)).toBe(true);
+      expectClose(reflectAcross(dots.left[dot], FACE_MIDLINE), dots.right[dot], 1e-9);
     }
     // Between the inner eye corner and a hand's breadth, above the eyes.
-    expect(marks.left.upperStart[0]).toBeGreaterThan(5);
-    expect(marks.left.tailEnd[0]).toBeLessThan(90);
-    expect(marks.left.lowerStart[1]).toBeGreaterThan(0);
+    expect(dots.left.upperStart[0]).toBeGreaterThan(5);
+    expect(dots.left.tailEnd[0]).toBeLessThan(90);
+    expect(dots.left.lowerStart[1]).toBeGreaterThan(0);
   });
 
   it.each(points68Samples)("is planned from 68 points: photo $photo, face $face", (sample) => {
-    const { marks, choices } = planned(
+    const { dots, choices } = planned(
       faceOfPoints68(sample),
       scaleFromReference(px([0, 0]), px([100, 0]), mm(70)),
     );
-    expect(DOTS.every((dot) => marks.right[dot].every(Number.isFinite))).toBe(true);
+    expect(DOTS.every((dot) => dots.right[dot].every(Number.isFinite))).toBe(true);
     // The outer points of the nostril row only stand for alare.
     expect(choices.start).toBe("endocanthion-vertical");
   });

@@ -58,7 +58,7 @@ describe("violations", () => {
     ["types for schemas", "src/schema/plan.ts", 'import type { Plan } from "../mapping/index.js";'],
     ["low values for schemas", "src/schema/face.ts", 'import { mm } from "../units/index.js";'],
     ["names of the root", "src/index.ts", 'export { mm } from "./units/index.js";'],
-    ["an earlier room", "src/mapping/plan/a.ts", 'import "../marks/b.js";'],
+    ["an earlier room", "src/mapping/plan/a.ts", 'import "../dots/b.js";'],
   ])("accepts %s", (_, file, text) => {
     expect(violations(file, text)).toEqual([]);
   });
@@ -105,8 +105,8 @@ describe("violations", () => {
     ],
     ["a folder of no floor", "src/new/a.ts", 'import "../units/index.js";', "new has no floor"],
     ["export *", "src/units/index.ts", 'export * from "./scale.js";', "hides the names"],
-    ["a later room", "src/mapping/marks/a.ts", 'import "../plan/b.js";', "plan, a later room"],
-    ["a file outside of rooms", "src/mapping/marks/a.ts", 'import "../b.js";', "is no room of"],
+    ["a later room", "src/mapping/dots/a.ts", 'import "../plan/b.js";', "plan, a later room"],
+    ["a file outside of rooms", "src/mapping/dots/a.ts", 'import "../b.js";', "is no room of"],
     ["a room without a topic", "src/units/helpers.ts", "", "helpers names no topic"],
   ])("refuses %s", (_, file, text, message) => {
     expect(violations(file, text)).toEqual([expect.stringContaining(message)]);

@@ -23,7 +23,7 @@ const rooms: ReadonlyMap<string, readonly string[]> = new Map([
   ["geometry", ["lines", "polylines", "curves", "fits"]],
   ["landmarks", ["face", "skin", "markups"]],
   ["symmetry", ["midline", "mirroring", "frame", "comparison"]],
-  ["mapping", ["choices", "marks", "plan", "drawn", "weighing", "record"]],
+  ["mapping", ["choices", "dots", "plan", "drawn", "weighing", "record"]],
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);
 

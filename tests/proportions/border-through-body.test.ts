@@ -1,7 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import {
-  completeMarks,
-  type CompleteMarks,
+  completeDots,
+  type CompleteDots,
   distance,
   heightOver,
   lengthOf,
@@ -26,9 +26,9 @@ import { refusal } from "../support/refusal.js";
 const usual = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
 
 /** The usual brow with its body elsewhere, and 7 mm thick there. */
-function withBody(x: number, y: number, shape: OutlineOptions = {}): CompleteMarks<"mm"> {
-  const marks = completeMarks(usual, undefined, shape);
-  return { ...marks, upperBody: mm([x, y]), lowerBody: mm([x, y - 7]) };
+function withBody(x: number, y: number, shape: OutlineOptions = {}): CompleteDots<"mm"> {
+  const dots = completeDots(usual, undefined, shape);
+  return { ...dots, upperBody: mm([x, y]), lowerBody: mm([x, y - 7]) };
 }
 
 const slopeLeaving = ([from, leaving]: Cubic<"mm">): number =>
@@ -47,9 +47,9 @@ const anyMoved = fc
       start[0] + across * (arch[0] - start[0]),
       start[1] + up * (arch[1] - start[1]),
     ]);
-    const free = completeMarks(upper, stations, shape);
-    const marks = { ...free, upperBody: body, lowerBody: mm([body[0], body[1] - stations.body]) };
-    return { free, marks, stations, shape };
+    const free = completeDots(upper, stations, shape);
+    const dots = { ...free, upperBody: body, lowerBody: mm([body[0], body[1] - stations.body]) };
+    return { free, dots, stations, shape };
   });
 
 function share(): fc.Arbitrary<number> {
@@ -58,18 +58,10 @@ function share(): fc.Arbitrary<number> {
 
 describe("an outline whose body was moved", () => {
   it("runs through the body, in three pieces above and three below", () => {
-    const marks = withBody(28, 25);
-    const { upper, lower } = outline(marks);
-    expect(upper.map(([from]) => from)).toEqual([
-      marks.upperStart,
-      marks.upperBody,
-      marks.upperArch,
-    ]);
-    expect(lower.map(([from]) => from)).toEqual([
-      marks.lowerStart,
-      marks.lowerBody,
-      marks.lowerArch,
-    ]);
+    const dots = withBody(28, 25);
+    const { upper, lower } = outline(dots);
+    expect(upper.map(([from]) => from)).toEqual([dots.upperStart, dots.upperBody, dots.upperArch]);
+    expect(lower.map(([from]) => from)).toEqual([dots.lowerStart, dots.lowerBody, dots.lowerArch]);
   });
 
   it("is bent by a parabola where that leaves it rising", () => {
@@ -102,11 +94,11 @@ describe("an outline whose body was moved", () => {
     ["beyond the arch", 47, 25],
   ])("is refused with a body %s", (_, x, y) => {
     const moved = withBody(x, y);
-    const marks = { ...moved, lowerBody: mm([30, 15]) };
-    const error = refusal(() => outline(marks));
+    const dots = { ...moved, lowerBody: mm([30, 15]) };
+    const error = refusal(() => outline(dots));
     expect(error.code).toBe("inconsistent");
     expect(error.detail.where).toBe("outline");
-    expect(["marks.upperBody", "marks.upperArch"]).toContain(error.detail.field);
+    expect(["dots.upperBody", "dots.upperArch"]).toContain(error.detail.field);
   });
 
   it("may rise from a level body", () => {
@@ -116,29 +108,29 @@ describe("an outline whose body was moved", () => {
 
   it("takes a body of any height that lies on the way of a falling front, and no other", () => {
     const falling = { upperStart: mm([15, 24]), upperArch: mm([45, 20]), tailEnd: mm([60, 15]) };
-    const marks = completeMarks(falling);
-    const at = (y: number): typeof marks => ({ ...marks, upperBody: mm([30, y]) });
+    const dots = completeDots(falling);
+    const at = (y: number): typeof dots => ({ ...dots, upperBody: mm([30, y]) });
     expect(outline(at(21)).upper).toHaveLength(3);
-    expect(refusal(() => outline(at(24.5))).detail.field).toBe("marks.upperBody");
-    expect(refusal(() => outline(at(19))).detail.field).toBe("marks.upperBody");
+    expect(refusal(() => outline(at(24.5))).detail.field).toBe("dots.upperBody");
+    expect(refusal(() => outline(at(19))).detail.field).toBe("dots.upperBody");
   });
 
-  test.prop([anyMoved])("is simple, closed and counter-clockwise", ({ marks, shape }) => {
-    const path = outlinePath(outline(marks, shape));
+  test.prop([anyMoved])("is simple, closed and counter-clockwise", ({ dots, shape }) => {
+    const path = outlinePath(outline(dots, shape));
     path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
     expect(pathArea(path)).toBeGreaterThan(0);
     // Where the tail thins out like a thorn, straight pieces of either border may touch.
-    const short = flatten(path, mm(2e-4)).filter((point) => distance(point, marks.tailEnd) > 0.5);
+    const short = flatten(path, mm(2e-4)).filter((point) => distance(point, dots.tailEnd) > 0.5);
     expect(isSimplePolygon(short)).toBe(true);
   });
 
   test.prop([anyMoved])(
     "rises throughout to its one highest point, the arch, where that lies above both ends",
-    ({ marks, shape }) => {
-      const { upper } = outline(marks, shape);
-      if (marks.upperArch[1] <= Math.max(marks.upperStart[1], marks.tailEnd[1])) return;
+    ({ dots, shape }) => {
+      const { upper } = outline(dots, shape);
+      if (dots.upperArch[1] <= Math.max(dots.upperStart[1], dots.tailEnd[1])) return;
       const points = flatten(upper, mm(0.001));
-      const top = points.findIndex(([x]) => x === marks.upperArch[0]);
+      const top = points.findIndex(([x]) => x === dots.upperArch[0]);
       points.slice(1).forEach(([x, y], index) => {
         const [before, below] = points[index] ?? [0, 0];
         expect(x).toBeGreaterThan(before);
@@ -149,8 +141,8 @@ describe("an outline whose body was moved", () => {
 
   test.prop([anyMoved])(
     "leaves and arrives within three slopes of the chords",
-    ({ marks, shape }) => {
-      for (const cubic of outline(marks, shape).upper) {
+    ({ dots, shape }) => {
+      for (const cubic of outline(dots, shape).upper) {
         const [from, , , to] = cubic;
         const chord = (to[1] - from[1]) / (to[0] - from[0]);
         for (const slope of [slopeLeaving(cubic), slopeArriving(cubic)]) {
@@ -162,17 +154,17 @@ describe("an outline whose body was moved", () => {
     },
   );
 
-  test.prop([anyMoved])("measures back to what was asked for", ({ marks, stations, shape }) => {
-    const drawn = outline(marks, shape);
+  test.prop([anyMoved])("measures back to what was asked for", ({ dots, stations, shape }) => {
+    const drawn = outline(dots, shape);
     const borders = outlineBorders(drawn, mm(0.001));
     const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
-    const read = measureSide(marks, { ...context, borders });
-    const onDots = measureSide(marks, context);
+    const read = measureSide(dots, { ...context, borders });
+    const onDots = measureSide(dots, context);
     expectClose(read.startThickness, stations.start, 0.02);
     expectClose([read.bodyThickness, onDots.bodyThickness], [stations.body, stations.body], 0.02);
     expectClose(read.archThickness, stations.arch, 0.02);
-    expectClose(thickness(marks.upperBody, borders)?.value, stations.body, 0.02);
-    expectClose(heightOver(mm(marks.upperBody[0]), borders.upper), marks.upperBody[1], 0.02);
+    expectClose(thickness(dots.upperBody, borders)?.value, stations.body, 0.02);
+    expectClose(heightOver(mm(dots.upperBody[0]), borders.upper), dots.upperBody[1], 0.02);
 
     const [first, second, tail] = drawn.upper;
     if (first === undefined || second === undefined) expect.fail("no front");
@@ -192,15 +184,15 @@ describe("an outline whose body was moved", () => {
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "does not jump when the body leaves its border by next to nothing",
     ({ upper, stations }, shape) => {
-      const marks = completeMarks(upper, stations, shape);
+      const dots = completeDots(upper, stations, shape);
       const rise = upper.upperArch[1] - upper.upperStart[1];
       if (Math.abs(rise) < 0.1) return;
-      const [x, y] = marks.upperBody;
+      const [x, y] = dots.upperBody;
       const nudged = {
-        ...marks,
+        ...dots,
         upperBody: mm([x, y + 1e-6 * Math.sign(upper.upperStart[1] - y)]),
       };
-      const [still, moved] = [marks, nudged].map(
+      const [still, moved] = [dots, nudged].map(
         (dots) => outlineBorders(outline(dots, shape), mm(1e-5)).upper,
       );
       if (still === undefined || moved === undefined) return;

@@ -5,7 +5,7 @@ import {
   measureFace,
   mirror,
   mm,
-  naturalMarks,
+  naturalDots,
   skinOf,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
@@ -16,16 +16,16 @@ import { syntheticFace } from "../support/synthetic-face.js";
 describe("measureFace", () => {
   it("reads a symmetric face alike on both sides", () => {
     const face = syntheticFace();
-    const marks = eachSide((side) => naturalMarks(face[side].brow).marks);
-    const { right, left, startToStart } = measureFace(marks, face, skinOf(face));
+    const dots = eachSide((side) => naturalDots(face[side].brow).dots);
+    const { right, left, startToStart } = measureFace(dots, face, skinOf(face));
     expectClose(right, left, 1e-12);
     expectClose(startToStart, 29, 1e-12);
   });
 
   it("leaves out the distance between starts where one is unknown", () => {
     const face = { right: {}, left: {}, midline: {} };
-    const marks = { right: {}, left: { upperStart: mm([15, 20]) } };
-    expect(measureFace(marks, face, { kind: "flat" })).toEqual({
+    const dots = { right: {}, left: { upperStart: mm([15, 20]) } };
+    expect(measureFace(dots, face, { kind: "flat" })).toEqual({
       right: {},
       left: { startDistance: 15, startHeight: 20 },
     });
@@ -35,7 +35,7 @@ describe("measureFace", () => {
     const image = mirror(face, FACE_MIDLINE) as typeof face;
     const read = (of: typeof face): ReturnType<typeof measureFace> =>
       measureFace(
-        eachSide((side) => naturalMarks(of[side].brow).marks),
+        eachSide((side) => naturalDots(of[side].brow).dots),
         of,
         skinOf(of),
         eachSide((side) => of[side].brow),

@@ -2,12 +2,12 @@ import { test } from "@fast-check/vitest";
 import {
   type Brow,
   type BrowBorders,
-  completeMarks,
+  completeDots,
   DOTS,
   type Face,
   measureSide,
   mm,
-  naturalMarks,
+  naturalDots,
   naturalOutline,
   outline,
   outlineArea,
@@ -21,7 +21,7 @@ import { syntheticFace } from "../support/synthetic-face.js";
 
 const flat: Skin = { kind: "flat" };
 const face = syntheticFace();
-const marks = {
+const dots = {
   upperStart: mm([15, 20]),
   upperBody: mm([30, 24]),
   upperArch: mm([45, 28]),
@@ -32,12 +32,12 @@ const marks = {
 };
 
 describe("measureSide", () => {
-  it("reads every entry on complete marks", () => {
-    const read = measureSide(marks, {
+  it("reads every entry on complete dots", () => {
+    const read = measureSide(dots, {
       side: "left",
       landmarks: face.left,
       skin: flat,
-      borders: bordersOf(marks),
+      borders: bordersOf(dots),
     });
     expectClose(
       read,
@@ -58,7 +58,7 @@ describe("measureSide", () => {
         startThickness: 8,
         bodyThickness: 7,
         archThickness: 6,
-        eyeToTail: Math.hypot(60 - 43.9, 20),
+        exocanthionToTailEnd: Math.hypot(60 - 43.9, 20),
         // Lower border at x = 31.5: half a millimetre above the body's; lid margin 4.6.
         lidToBrow: 17.5 - 4.6,
         frontInclination: (Math.atan(8 / 30) * 180) / Math.PI,
@@ -72,11 +72,11 @@ describe("measureSide", () => {
 
   it("gives the other side's brow the same readings", () => {
     const mirrored = Object.fromEntries(
-      DOTS.map((dot) => [dot, mm([-marks[dot][0], marks[dot][1]])]),
+      DOTS.map((dot) => [dot, mm([-dots[dot][0], dots[dot][1]])]),
     );
     expectClose(
       measureSide(mirrored, { side: "right", landmarks: face.right, skin: flat }),
-      measureSide(marks, { side: "left", landmarks: face.left, skin: flat }),
+      measureSide(dots, { side: "left", landmarks: face.left, skin: flat }),
       1e-12,
     );
   });
@@ -86,8 +86,8 @@ describe("measureSide", () => {
     const read = (some: Parameters<typeof measureSide>[0]): readonly string[] =>
       Object.keys(measureSide(some, { side: "left", landmarks: bare, skin: flat })).sort();
     expect(read({})).toEqual([]);
-    expect(read({ upperStart: marks.upperStart })).toEqual(["startDistance", "startHeight"]);
-    expect(read({ upperStart: marks.upperStart, tailEnd: marks.tailEnd })).toEqual([
+    expect(read({ upperStart: dots.upperStart })).toEqual(["startDistance", "startHeight"]);
+    expect(read({ upperStart: dots.upperStart, tailEnd: dots.tailEnd })).toEqual([
       "browInclination",
       "startDistance",
       "startHeight",
@@ -96,7 +96,7 @@ describe("measureSide", () => {
     ]);
     const { pupil: _, ...withoutPupil } = face.left;
     expect(
-      measureSide(marks, { side: "left", landmarks: withoutPupil, skin: flat }),
+      measureSide(dots, { side: "left", landmarks: withoutPupil, skin: flat }),
     ).not.toHaveProperty("lidToBrow");
   });
 
@@ -113,12 +113,12 @@ describe("measureSide", () => {
         [56, 17],
       ]),
     };
-    const natural = naturalMarks(brow).marks;
+    const natural = naturalDots(brow).dots;
     const read = measureSide(natural, { side: "left", landmarks: {}, skin: flat, borders: brow });
     expectClose(read.startThickness, 20 - (12 + (2 / 25) * 8), 1e-9);
     expect(
       measureSide(
-        { upperStart: marks.upperStart },
+        { upperStart: dots.upperStart },
         { side: "left", landmarks: {}, skin: flat, borders: { upper: brow.upper } },
       ),
     ).not.toHaveProperty("startThickness");
@@ -127,7 +127,7 @@ describe("measureSide", () => {
   it("lays ruler and tape on the skin", () => {
     // On z = −x³/L², L = 87.8: ruler from the depths; tape ∫√(slope² + 1 + 9x⁴/L⁴) dx, by Simpson.
     const modelled: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
-    const read = measureSide(marks, { side: "left", landmarks: {}, skin: modelled });
+    const read = measureSide(dots, { side: "left", landmarks: {}, skin: modelled });
     const depth = (x: number): number => -(x ** 3) / 87.8 ** 2;
     expectClose(read.tail, Math.hypot(15, 8, depth(60) - depth(45)), 1e-9);
     const step = (x: number): number => Math.sqrt(1 + (8 / 15) ** 2 + (9 * x ** 4) / 87.8 ** 4);
@@ -166,10 +166,10 @@ describe("measureSide", () => {
   });
 });
 
-function bordersOf(dots: typeof marks): Brow<"mm"> {
+function bordersOf(of: typeof dots): Brow<"mm"> {
   return {
-    upper: [dots.upperStart, dots.upperBody, dots.upperArch, dots.tailEnd],
-    lower: [dots.lowerStart, dots.lowerBody, dots.lowerArch, dots.tailEnd],
+    upper: [of.upperStart, of.upperBody, of.upperArch, of.tailEnd],
+    lower: [of.lowerStart, of.lowerBody, of.lowerArch, of.tailEnd],
   };
 }
 
@@ -178,12 +178,12 @@ describe("eye to tail", () => {
     // Canonical face mesh (open model, Apache-2.0), in mm about the middle of the inner canthi:
     // exocanthion (44.5, 0) and tail end (57.2, 15.9) lie 3.4 apart in depth, 20.66 by ruler.
     const skin = { kind: "modelled", width: mm(0.987 * 88.9), relativeU: 0.12 } as const;
-    const { eyeToTail } = measureSide(
+    const { exocanthionToTailEnd } = measureSide(
       { tailEnd: mm([57.2, 15.9]) },
       { side: "left", landmarks: { exocanthion: mm([44.5, 0]) }, skin },
     );
-    expect(eyeToTail).toBeCloseTo(20.66, 0);
-    expect(Math.abs((eyeToTail ?? 0) - 20.66)).toBeLessThan(0.2);
+    expect(exocanthionToTailEnd).toBeCloseTo(20.66, 0);
+    expect(Math.abs((exocanthionToTailEnd ?? 0) - 20.66)).toBeLessThan(0.2);
   });
 });
 
@@ -192,7 +192,7 @@ describe("measureSide on borders", () => {
     // y = 26 − 6 ((45 − x) / 30)²: with a = 6/900 and u = 30, u/2 √(1 + 4a²u²) + asinh(2au) / 4a.
     const dots = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
     const round = { angularity: 0 };
-    const complete = completeMarks(dots, undefined, round);
+    const complete = completeDots(dots, undefined, round);
     const drawn = outline(complete, round);
     const context = { side: "left", landmarks: {}, skin: flat } as const;
     const parabola = (a: number, u: number): number =>
@@ -222,7 +222,7 @@ describe("measureSide on borders", () => {
     ({ upper, stations }, anyShape) => {
       // As polylines, borders know no bulge before the start line.
       const shape = { ...anyShape, frontRoundness: 0 };
-      const complete = completeMarks(upper, stations, shape);
+      const complete = completeDots(upper, stations, shape);
       const drawn = outline(complete, shape);
       const skin: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
       const landmarks = { ...face.left, pupil: mm([upper.upperStart[0] + 9, 0]) };

@@ -3,7 +3,7 @@ import {
   type FlatPoint,
   flatPoint,
   mm,
-  naturalMarks,
+  naturalDots,
   type NaturalArch,
   type Polyline,
 } from "brow-geometry";
@@ -26,7 +26,7 @@ function turned(border: Polyline<"mm">, degrees: number): Polyline<"mm"> {
 }
 
 function archOf(upper: Polyline<"mm">, u = 0.26): NaturalArch {
-  return naturalMarks({ upper }, { u: mm(u) }).arch;
+  return naturalDots({ upper }, { u: mm(u) }).arch;
 }
 
 function placeOf(upper: Polyline<"mm">, u = 0.26): FlatPoint<"mm"> {

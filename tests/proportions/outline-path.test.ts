@@ -1,6 +1,6 @@
 import { test } from "@fast-check/vitest";
 import {
-  completeMarks,
+  completeDots,
   faceFrame,
   flatPoint,
   mapOutline,
@@ -23,12 +23,12 @@ import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticHead, turnedHead } from "../support/synthetic-head.js";
 
-const marks = completeMarks({
+const dots = completeDots({
   upperStart: mm([15, 20]),
   upperArch: mm([45, 26]),
   tailEnd: mm([60, 18]),
 });
-const drawn = outline(marks, { frontRoundness: 0.4 });
+const drawn = outline(dots, { frontRoundness: 0.4 });
 
 describe("outlinePath", () => {
   it("visits lower border, upper border and front edge, and closes", () => {
@@ -36,12 +36,12 @@ describe("outlinePath", () => {
     expectClose(
       path.map(([from]) => from),
       [
-        marks.lowerStart,
-        marks.lowerBody,
-        marks.lowerArch,
-        marks.tailEnd,
-        marks.upperArch,
-        marks.upperStart,
+        dots.lowerStart,
+        dots.lowerBody,
+        dots.lowerArch,
+        dots.tailEnd,
+        dots.upperArch,
+        dots.upperStart,
       ],
       1e-12,
     );
@@ -120,8 +120,8 @@ describe("mapOutline onto the photo of a turned head", () => {
 describe("outlineBorders", () => {
   it("runs from start to tail end", () => {
     const { upper, lower } = outlineBorders(drawn, mm(0.01));
-    expect([upper[0], upper.at(-1)]).toEqual([marks.upperStart, marks.tailEnd]);
-    expectClose([lower[0], lower.at(-1)], [marks.lowerStart, marks.tailEnd], 1e-12);
+    expect([upper[0], upper.at(-1)]).toEqual([dots.upperStart, dots.tailEnd]);
+    expectClose([lower[0], lower.at(-1)], [dots.lowerStart, dots.tailEnd], 1e-12);
   });
 });
 

@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import {
-  completeMarks,
+  completeDots,
   distance,
   FACE_MIDLINE,
   heightOver,
@@ -11,7 +11,7 @@ import {
   outline,
   outlineArea,
   outlineBorders,
-  type OutlineMarks,
+  type OutlineDots,
   type OutlineOptions,
   outlinePath,
   type Point,
@@ -30,24 +30,22 @@ const usual = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([
 
 describe("outline", () => {
   it("runs through its dots", () => {
-    const marks = completeMarks(usual);
-    const { upper, lower, front, tail } = outline(marks);
-    expect(upper.map(([from]) => from)).toEqual([marks.upperStart, marks.upperArch]);
+    const dots = completeDots(usual);
+    const { upper, lower, front, tail } = outline(dots);
+    expect(upper.map(([from]) => from)).toEqual([dots.upperStart, dots.upperArch]);
     expectClose(
       lower.map(([from]) => from),
-      [marks.lowerStart, marks.lowerBody, marks.lowerArch],
+      [dots.lowerStart, dots.lowerBody, dots.lowerArch],
       1e-12,
     );
-    expect([upper.at(-1)?.[3], lower.at(-1)?.[3]]).toEqual([marks.tailEnd, marks.tailEnd]);
-    expect(front.map(([from, , , to]) => [from, to])).toEqual([
-      [marks.lowerStart, marks.upperStart],
-    ]);
+    expect([upper.at(-1)?.[3], lower.at(-1)?.[3]]).toEqual([dots.tailEnd, dots.tailEnd]);
+    expect(front.map(([from, , , to]) => [from, to])).toEqual([[dots.lowerStart, dots.upperStart]]);
     expect(tail).toEqual([]);
   });
 
   it("rounds the arch or makes it a corner, by one number", () => {
     const slopesAtArch = (angularity: number): readonly number[] => {
-      const [front, tail] = outline(completeMarks(usual, undefined, { angularity }), {
+      const [front, tail] = outline(completeDots(usual, undefined, { angularity }), {
         angularity,
       }).upper;
       return [
@@ -65,7 +63,7 @@ describe("outline", () => {
     // From (15, 20) to a level (45, 26): y = 26 − 6 ((45 − x) / 30)².
     const round = { angularity: 0 };
     const { upper } = outlineBorders(
-      outline(completeMarks(usual, undefined, round), round),
+      outline(completeDots(usual, undefined, round), round),
       mm(1e-5),
     );
     for (const x of [18, 27, 40]) {
@@ -75,7 +73,7 @@ describe("outline", () => {
 
   it("goes straight over an angular arch", () => {
     const corner = { angularity: 1 };
-    const { upper } = outline(completeMarks(usual, undefined, corner), corner);
+    const { upper } = outline(completeDots(usual, undefined, corner), corner);
     expectClose(pathLength(upper), Math.hypot(30, 6) + Math.hypot(15, 8), 1e-9);
   });
 
@@ -85,7 +83,7 @@ describe("outline", () => {
       [0.5, 2],
       [1, 4],
     ] as const) {
-      const drawn = outline(completeMarks(usual), { frontRoundness });
+      const drawn = outline(completeDots(usual), { frontRoundness });
       const most = Math.min(...flatten(drawn.front, mm(1e-5)).map(([x]) => x));
       expectClose(most, 15 - depth, 1e-4);
     }
@@ -94,7 +92,7 @@ describe("outline", () => {
   it("has the area of the strips that it is made of", () => {
     // Thickness 8, 7, 6, 0 over widths 15, 15, 15, by the areas under a PCHIP in closed form: a piece
     // holds width · (mean of ends) + width² · (slope there − slope here) / 12.
-    const marks = completeMarks(usual);
+    const dots = completeDots(usual);
     const slopes = [-1 / 15, -1 / 15, -2 / (15 + 15 / 6), 0];
     const end = (3 * (-6 / 15) - -1 / 15) / 2;
     slopes[3] = end;
@@ -105,13 +103,13 @@ describe("outline", () => {
       const [slopeHere = 0, slopeNext = 0] = slopes.slice(index, index + 2);
       area += 15 * ((here + next) / 2) + (225 * (slopeHere - slopeNext)) / 12;
     }
-    expectClose(outlineArea(outline(marks)), area, 1e-9);
+    expectClose(outlineArea(outline(dots)), area, 1e-9);
   });
 
   it("draws a flat brow without a step at its arch", () => {
     const rising = { upperStart: mm([15, 18]), upperArch: mm([43, 21]), tailEnd: mm([59, 22.5]) };
     const { upper } = outlineBorders(
-      outline(completeMarks(rising, undefined, { angularity: 0 }), { angularity: 0 }),
+      outline(completeDots(rising, undefined, { angularity: 0 }), { angularity: 0 }),
       mm(1e-4),
     );
     const slopes = upper
@@ -125,25 +123,25 @@ describe("outline", () => {
   });
 
   it.each([
-    ["an arch beyond the tail end", { upperArch: mm([61, 26]) }, "marks.tailEnd"],
-    ["an arch before the start", { upperArch: mm([14, 26]) }, "marks.upperArch"],
-    ["a body before the start", { lowerBody: mm([15, 14]) }, "marks.lowerBody"],
-    ["lower dots out of order", { lowerArch: mm([29, 14]) }, "marks.lowerArch"],
-    ["a lower arch beyond the tail end", { lowerArch: mm([60, 14]) }, "marks.tailEnd"],
-    ["a lower start above the upper border", { lowerStart: mm([15, 20.5]) }, "marks.lowerStart"],
-    ["a lower body on the upper border", { lowerBody: mm([30, 24.05]) }, "marks.lowerBody"],
+    ["an arch beyond the tail end", { upperArch: mm([61, 26]) }, "dots.tailEnd"],
+    ["an arch before the start", { upperArch: mm([14, 26]) }, "dots.upperArch"],
+    ["a body before the start", { lowerBody: mm([15, 14]) }, "dots.lowerBody"],
+    ["lower dots out of order", { lowerArch: mm([29, 14]) }, "dots.lowerArch"],
+    ["a lower arch beyond the tail end", { lowerArch: mm([60, 14]) }, "dots.tailEnd"],
+    ["a lower start above the upper border", { lowerStart: mm([15, 20.5]) }, "dots.lowerStart"],
+    ["a lower body on the upper border", { lowerBody: mm([30, 24.05]) }, "dots.lowerBody"],
   ] as const)("refuses %s", (_, moved, field) => {
-    const marks = { ...completeMarks(usual), ...moved };
-    const error = refusal(() => outline(marks));
+    const dots = { ...completeDots(usual), ...moved };
+    const error = refusal(() => outline(dots));
     expect(error.code).toBe("inconsistent");
     expect(error.detail).toMatchObject({ where: "outline", field });
   });
 
   it("refuses a front edge that would cross the upper border", () => {
     // A border that sags under its chord, and a lower start far out, just below it.
-    const marks = { ...completeMarks(usual), lowerStart: mm([29, 21.9]), lowerBody: mm([35, 17]) };
-    const error = refusal(() => outline(marks, { startSlope: 0, angularity: 1 }));
-    expect(error).toMatchObject({ code: "inconsistent", detail: { field: "marks.lowerStart" } });
+    const dots = { ...completeDots(usual), lowerStart: mm([29, 21.9]), lowerBody: mm([35, 17]) };
+    const error = refusal(() => outline(dots, { startSlope: 0, angularity: 1 }));
+    expect(error).toMatchObject({ code: "inconsistent", detail: { field: "dots.lowerStart" } });
     expect(error.message).toContain("front edge");
   });
 
@@ -154,33 +152,33 @@ describe("outline", () => {
     [{ frontRoundness: 2 }, "out-of-range", "options.frontRoundness"],
     [{ angularity: Number.NaN }, "not-finite", "options.angularity"],
   ] as const)("refuses %s", (options, code, field) => {
-    const error = refusal(() => outline(completeMarks(usual), options));
+    const error = refusal(() => outline(completeDots(usual), options));
     expect(error.code).toBe(code);
     expect(error.detail.field).toBe(field);
   });
 
   it("refuses a dot that is no place", () => {
-    const marks = { ...completeMarks(usual), lowerBody: mm([Number.NaN, 12]) };
-    expect(refusal(() => outline(marks))).toMatchObject({
+    const dots = { ...completeDots(usual), lowerBody: mm([Number.NaN, 12]) };
+    expect(refusal(() => outline(dots))).toMatchObject({
       code: "not-finite",
-      detail: { field: "marks.lowerBody" },
+      detail: { field: "dots.lowerBody" },
     });
   });
 
   const anyOutline = fc
     .tuple(anyDrawnBrow(), anyOutlineShape())
     .map(([{ upper, stations, slant }, shape]) => {
-      const marks = completeMarks(upper, stations, shape);
-      const { lowerStart } = marks;
+      const dots = completeDots(upper, stations, shape);
+      const { lowerStart } = dots;
       return {
-        marks: { ...marks, lowerStart: mm([lowerStart[0] + slant, lowerStart[1]]) },
+        dots: { ...dots, lowerStart: mm([lowerStart[0] + slant, lowerStart[1]]) },
         stations,
         shape,
       };
     });
 
-  test.prop([anyOutline])("is simple, closed and counter-clockwise", ({ marks, shape }) => {
-    const drawn = drawnOrRefused(marks, shape);
+  test.prop([anyOutline])("is simple, closed and counter-clockwise", ({ dots, shape }) => {
+    const drawn = drawnOrRefused(dots, shape);
     if (drawn === undefined) return;
     const path = outlinePath(drawn);
     path.forEach(([from], index) => expect(path.at(index - 1)?.[3]).toEqual(from));
@@ -190,13 +188,13 @@ describe("outline", () => {
 
   test.prop([anyOutline])(
     "has its one highest point at an arch above both ends",
-    ({ marks, shape }) => {
-      const drawn = drawnOrRefused(marks, shape);
-      const isArched = marks.upperArch[1] > Math.max(marks.upperStart[1], marks.tailEnd[1]) + 1e-6;
+    ({ dots, shape }) => {
+      const drawn = drawnOrRefused(dots, shape);
+      const isArched = dots.upperArch[1] > Math.max(dots.upperStart[1], dots.tailEnd[1]) + 1e-6;
       if (drawn === undefined || !isArched) return;
       const heights = flatten(drawn.upper, mm(0.001)).map(([, y]) => y);
       const top = heights.indexOf(Math.max(...heights));
-      expectClose(heights[top], marks.upperArch[1], 0);
+      expectClose(heights[top], dots.upperArch[1], 0);
       heights.slice(1).forEach((height, index) => {
         if (index < top) expect(height).toBeGreaterThanOrEqual((heights[index] ?? 0) - 1e-12);
         else expect(height).toBeLessThanOrEqual((heights[index] ?? 0) + 1e-12);
@@ -204,14 +202,14 @@ describe("outline", () => {
       const others = [...drawn.lower, ...drawn.front].flatMap((cubic) =>
         flatten([cubic], mm(0.01)),
       );
-      expect(Math.max(...others.map(([, y]) => y))).toBeLessThanOrEqual(marks.upperArch[1] + 1e-9);
+      expect(Math.max(...others.map(([, y]) => y))).toBeLessThanOrEqual(dots.upperArch[1] + 1e-9);
     },
   );
 
   test.prop([anyOutline])(
     "has end slopes that run along their chord, at most three times as steep",
-    ({ marks, shape }) => {
-      const drawn = drawnOrRefused(marks, shape);
+    ({ dots, shape }) => {
+      const drawn = drawnOrRefused(dots, shape);
       const [front, tail] = drawn?.upper ?? [];
       if (front === undefined || tail === undefined) return;
       const slope = ([x, y]: Point<"mm">, [toX, toY]: Point<"mm">): number => (toY - y) / (toX - x);
@@ -223,7 +221,7 @@ describe("outline", () => {
         expect(Math.abs(end)).toBeLessThanOrEqual(3 * Math.abs(chord) + 1e-9);
       }
       // At the arch no steeper than three times its flanks either; soft to angular where it is the top.
-      if (marks.upperArch[1] <= Math.max(marks.upperStart[1], marks.tailEnd[1])) return;
+      if (dots.upperArch[1] <= Math.max(dots.upperStart[1], dots.tailEnd[1])) return;
       const before = slope(front[2], front[3]) / slope(front[0], front[3]);
       const after = slope(tail[0], tail[1]) / slope(tail[0], tail[3]);
       expectClose([before, after], [shape.angularity ?? 0.3, shape.angularity ?? 0.3], 1e-6);
@@ -233,10 +231,10 @@ describe("outline", () => {
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "measures back to what was asked for",
     ({ upper, stations }, shape) => {
-      const marks = completeMarks(upper, stations, shape);
-      const drawn = outline(marks, shape);
+      const dots = completeDots(upper, stations, shape);
+      const drawn = outline(dots, shape);
       const borders = outlineBorders(drawn, mm(0.001));
-      const read = measureSide(marks, {
+      const read = measureSide(dots, {
         side: "left",
         landmarks: {},
         skin: { kind: "flat" },
@@ -245,7 +243,7 @@ describe("outline", () => {
       expectClose(read.startThickness, stations.start, 0.02);
       expectClose(read.bodyThickness, stations.body, 0.02);
       expectClose(read.archThickness, stations.arch, 0.02);
-      expectClose(thickness(marks.upperArch, borders)?.value, stations.arch, 0.02);
+      expectClose(thickness(dots.upperArch, borders)?.value, stations.arch, 0.02);
 
       // Start, arch and tail end lie on the outline, so that lengths between them are the plan's.
       const [front, tail] = drawn.upper;
@@ -269,8 +267,8 @@ describe("outline", () => {
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "is the mirrored outline on the other side",
     ({ upper, stations }, shape) => {
-      const marks = completeMarks(upper, stations, shape);
-      const [own, image] = [outline(marks, shape), outline(mirror(marks, FACE_MIDLINE), shape)];
+      const dots = completeDots(upper, stations, shape);
+      const [own, image] = [outline(dots, shape), outline(mirror(dots, FACE_MIDLINE), shape)];
       for (const part of ["upper", "lower", "front"] as const) {
         expectClose(
           image[part].map((cubic) => cubic.map((point) => mirror(point, FACE_MIDLINE))),
@@ -284,14 +282,14 @@ describe("outline", () => {
 
 /** Slanting start lines may be refused, and then only for the front edge. */
 function drawnOrRefused(
-  marks: OutlineMarks,
+  dots: OutlineDots,
   shape: OutlineOptions,
 ): ReturnType<typeof outline> | undefined {
   try {
-    return outline(marks, shape);
+    return outline(dots, shape);
   } catch {
-    const error = refusal(() => outline(marks, shape));
-    expect(error.detail.field).toBe("marks.lowerStart");
+    const error = refusal(() => outline(dots, shape));
+    expect(error.detail.field).toBe("dots.lowerStart");
     return undefined;
   }
 }

@@ -1,9 +1,9 @@
 import { test } from "@fast-check/vitest";
 import {
-  completeMarks,
+  completeDots,
   mapOutline,
   mm,
-  naturalMarks,
+  naturalDots,
   naturalOutline,
   outline,
   outlineArea,
@@ -15,7 +15,7 @@ import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
 const plan = outline(
-  completeMarks({ upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) }),
+  completeDots({ upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) }),
 );
 
 describe("overlapOutlines", () => {
@@ -52,9 +52,9 @@ describe("overlapOutlines", () => {
   });
 
   test.prop([anyBrow(), anyBetween(-3, 3)])("divides both areas", (brow, lift) => {
-    const { marks } = naturalMarks(brow);
-    if (marks.upperArch === undefined) return;
-    const drawn = outline(completeMarks({ ...marks, upperArch: marks.upperArch }));
+    const { dots } = naturalDots(brow);
+    if (dots.upperArch === undefined) return;
+    const drawn = outline(completeDots({ ...dots, upperArch: dots.upperArch }));
     const planned = mapOutline(drawn, ([x, y]) => mm([x, y + lift]));
     const natural = naturalOutline(brow);
     const { shared, hairOutside, skinInside } = overlapOutlines(planned, natural);

@@ -7,7 +7,7 @@ import {
   lineAlong,
   meetGuide,
   mm,
-  naturalMarks,
+  naturalDots,
   type Point,
   requireGuideLandmarks,
   requireLandmarks,
@@ -133,7 +133,7 @@ describe("conventions on a real, frontal face", () => {
       shareOf(
         meetGuide(archGuide(requireGuideLandmarks(real, convention), side, convention), brow)?.at,
       );
-    const { upperStart, upperArch, tailEnd } = naturalMarks(brow).marks;
+    const { upperStart, upperArch, tailEnd } = naturalDots(brow).dots;
 
     expectClose(onGuide("alare-through-pupil"), 0.78, 2 * 0.06);
     expectClose(shareOf(upperArch), 0.96, 2 * 0.05);

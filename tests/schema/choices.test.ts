@@ -1,4 +1,4 @@
-import { type Choices, mm, planBrows, planMarks } from "brow-geometry";
+import { type Choices, mm, planBrows, planDots } from "brow-geometry";
 import { parseChoices } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -95,7 +95,7 @@ describe.each(BAD_CHOICES)("%j", (choices, field) => {
     // Points are named as a whole by the plan, to the number by the schema.
     const { field: atTheDoor } = refusal(() => parseChoices(choices)).detail;
     expect(atTheDoor.startsWith(field)).toBe(true);
-    expect(refusal(() => planMarks(face, choices)).detail.field).toBe(field);
+    expect(refusal(() => planDots(face, choices)).detail.field).toBe(field);
     expect(refusal(() => planBrows(face, choices)).detail.field).toBe(field);
   });
 });
@@ -126,7 +126,7 @@ describe("ranges of choices", () => {
     fc.assert(
       fc.property(choices, (one) => {
         const atTheDoor = codeOf(() => parseChoices(one)) === "not-parsed";
-        const code = codeOf(() => planMarks(face, one));
+        const code = codeOf(() => planDots(face, one));
         expect(code === "out-of-range" || code === "not-finite").toBe(atTheDoor);
       }),
     );

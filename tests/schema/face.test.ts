@@ -42,7 +42,7 @@ describe("parseFace", () => {
         depth: "estimated",
       },
       standIns: [{ landmark: "alare", instead: "outer point of the nostril row" }],
-      relief: {
+      symmetricPoints: {
         pairs: [{ right: px([500, 300, 4]), left: px([700, 300, 4]) }],
         middle: [px([600, 300])],
       },
@@ -127,7 +127,7 @@ describe("parseFace", () => {
     ],
     [
       { ...noFace, eyes: 1 },
-      "parseFace: eyes is 1; needs another name: one of right, left, midline, source, standIns, relief, notes",
+      "parseFace: eyes is 1; needs another name: one of right, left, midline, source, standIns, symmetricPoints, notes",
     ],
     [
       { right: {}, left: {} },
@@ -172,7 +172,7 @@ describe("parseFace", () => {
     const endless = Array.from({ length: 200_000 }, () => ["a", "b", "c"]);
     for (const json of [
       { ...noFace, left: { brow: { upper: endless } } },
-      { ...noFace, relief: { pairs: endless, middle: [] } },
+      { ...noFace, symmetricPoints: { pairs: endless, middle: [] } },
       { ...noFace, notes: endless },
       { ...noFace, standIns: endless },
     ]) {

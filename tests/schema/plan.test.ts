@@ -126,16 +126,16 @@ describe("parsePlan", () => {
   });
 
   it("refuses a dot that is missing, and a number that JSON cannot hold", () => {
-    const { upperArch, ...left } = plan.marks.left;
-    expect(refusal(() => parsePlan({ ...plan, marks: { ...plan.marks, left } })).message).toContain(
-      "marks.left.upperArch is missing",
+    const { upperArch, ...left } = plan.dots.left;
+    expect(refusal(() => parsePlan({ ...plan, dots: { ...plan.dots, left } })).message).toContain(
+      "dots.left.upperArch is missing",
     );
-    const broken = { ...plan.marks.left, upperArch: [upperArch[0], Number.NaN] };
+    const broken = { ...plan.dots.left, upperArch: [upperArch[0], Number.NaN] };
     const written: unknown = JSON.parse(
-      JSON.stringify({ ...plan, marks: { ...plan.marks, left: broken } }),
+      JSON.stringify({ ...plan, dots: { ...plan.dots, left: broken } }),
     );
     expect(refusal(() => parsePlan(written)).message).toContain(
-      "marks.left.upperArch[1] is null; needs a finite number",
+      "dots.left.upperArch[1] is null; needs a finite number",
     );
   });
 

@@ -1,4 +1,4 @@
-import { fromReadings } from "brow-geometry";
+import { measuresFromReadings } from "brow-geometry";
 import { parseReadingSheet } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -15,7 +15,7 @@ describe("parseReadingSheet", () => {
   it("reads words with their unit, millimetres, and readings with an uncertainty", () => {
     const parsed = parseReadingSheet(JSON.parse(JSON.stringify(sheet)));
     expect(parsed).toEqual(sheet);
-    const { right, left, startToStart } = fromReadings(parsed);
+    const { right, left, startToStart } = measuresFromReadings(parsed);
     expect(right).toMatchObject({ front: { value: 30 }, tail: { value: 15 } });
     expect(right.archHeight).toEqual({ value: 25.2, u: 0.1 });
     expect(left).toMatchObject({ front: { value: 29.5 }, startThickness: { value: 8 } });
@@ -48,7 +48,7 @@ describe("parseReadingSheet", () => {
     expect(said).toContain(message);
   });
 
-  it("lets nothing through that fromReadings would refuse for its form", () => {
+  it("lets nothing through that measuresFromReadings would refuse for its form", () => {
     const anything = fc.oneof(fc.string(), fc.double(), fc.jsonValue());
     fc.assert(
       fc.property(anything, (front) => {
@@ -59,7 +59,7 @@ describe("parseReadingSheet", () => {
           expect(error).toHaveProperty("code", "not-parsed");
           return;
         }
-        const read = fromReadings(parsed).left.front;
+        const read = measuresFromReadings(parsed).left.front;
         expect(read?.value).toBeGreaterThanOrEqual(0);
       }),
     );

@@ -28,8 +28,8 @@ const written = (record: MapRecord): Json => JSON.parse(JSON.stringify(record)) 
 function fullRecord(): MapRecord {
   const face = syntheticFace();
   const plan = planBrows(face);
-  const marks = eachSide((side) => {
-    const [x, y] = plan.marks[side].upperArch;
+  const dots = eachSide((side) => {
+    const [x, y] = plan.dots[side].upperArch;
     return { upperArch: mm([x + 2.5, y]) };
   });
   const readings = { right: {}, left: { front: measured(30, 0.2) } };
@@ -41,7 +41,7 @@ function fullRecord(): MapRecord {
       declared: { upright: true },
     },
     {
-      check: checkDrawn(plan, { marks, readings }),
+      check: checkDrawn(plan, { dots, readings }),
       notes: [{ text: "first visit", by: "Ada" }],
       findings: [{ code: "lips-apart", text: "The lips are apart.", values: {} }],
     },

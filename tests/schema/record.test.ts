@@ -7,9 +7,9 @@ import { syntheticFace } from "../support/synthetic-face.js";
 
 const face = syntheticFace();
 const plan = planBrows(face);
-const [x, y] = plan.marks.left.upperArch;
+const [x, y] = plan.dots.left.upperArch;
 const drawn = { right: {}, left: { upperArch: mm([x + 3, y]) } };
-const record = recordOf({ kind: "face", face }, {}, { check: checkDrawn(plan, { marks: drawn }) });
+const record = recordOf({ kind: "face", face }, {}, { check: checkDrawn(plan, { dots: drawn }) });
 const json = (): Record<string, unknown> =>
   JSON.parse(JSON.stringify(record)) as Record<string, unknown>;
 

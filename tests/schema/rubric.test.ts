@@ -1,4 +1,4 @@
-import { fromReadings, gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry";
+import { measuresFromReadings, gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry";
 import { parseRubric } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -19,7 +19,7 @@ describe("parseRubric", () => {
   });
 
   it("reads what can be graded by", () => {
-    const readings = fromReadings({
+    const readings = measuresFromReadings({
       right: { archHeight: "25 mm" },
       left: { archHeight: "25 mm" },
     });

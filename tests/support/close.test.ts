@@ -4,7 +4,7 @@ import { expectClose } from "./close.js";
 describe("expectClose", () => {
   it("accepts numbers within the tolerance, however deep they lie", () => {
     expectClose(1.05, 1, 0.1);
-    expectClose({ marks: [[1.05, 2]], name: "start" }, { marks: [[1, 2]], name: "start" }, 0.1);
+    expectClose({ dots: [[1.05, 2]], name: "start" }, { dots: [[1, 2]], name: "start" }, 0.1);
     expectClose(new Float64Array([1.05, Number.NaN]), [1, Number.NaN], 0.1);
     expectClose(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, 0.1);
   });

@@ -6,7 +6,7 @@ import {
   type FaceSide,
   hasDepth,
   mapFace,
-  type PairedPoints,
+  type SymmetricPoints,
   type Point,
   type Polyline,
   scaleFromIris,
@@ -43,7 +43,13 @@ export function turnedAndScaled(head: Face<"mm">, yaw: number, depthTimes = 1): 
 
 type Space = DeepPoint<"mm">;
 
-function withItsMirrorImage({ right, left, midline, relief, ...rest }: Face<"mm">): Face<"mm"> {
+function withItsMirrorImage({
+  right,
+  left,
+  midline,
+  symmetricPoints,
+  ...rest
+}: Face<"mm">): Face<"mm"> {
   const half: Record<string, Space | Brow<"mm">> = {};
   for (const [name, own] of Object.entries(left) as [keyof FaceSide<"mm">, unknown][]) {
     const other = right[name];
@@ -59,11 +65,11 @@ function withItsMirrorImage({ right, left, midline, relief, ...rest }: Face<"mm"
     left: side,
     right: mapFace({ right: side, left: {}, midline: {} }, flipped).right,
     midline: mapFace({ right: {}, left: {}, midline }, onMidline).midline,
-    ...(relief === undefined ? {} : { relief: meanRelief(relief) }),
+    ...(symmetricPoints === undefined ? {} : { symmetricPoints: meanRelief(symmetricPoints) }),
   };
 }
 
-function meanRelief({ pairs, middle }: PairedPoints<"mm">): PairedPoints<"mm"> {
+function meanRelief({ pairs, middle }: SymmetricPoints<"mm">): SymmetricPoints<"mm"> {
   return {
     pairs: pairs.map(({ right, left }) => {
       const own = mean(left, right);

@@ -4,7 +4,7 @@ import {
   hasDepth,
   mapFace,
   mm,
-  type PairedPoints,
+  type SymmetricPoints,
   type Point,
 } from "brow-geometry";
 import { syntheticFace } from "./synthetic-face.js";
@@ -17,11 +17,11 @@ import { syntheticFace } from "./synthetic-face.js";
 export function syntheticHead(): Face<"mm"> {
   const face = mapFace(syntheticFace(), (point: Point<"mm">) => onHead(point[0], point[1]));
   const eyes = (depthOver(15.9, 0) + depthOver(-15.9, 0)) / 2;
-  const relief: PairedPoints<"mm"> = {
+  const symmetricPoints: SymmetricPoints<"mm"> = {
     pairs: grid().map(([x, y]) => ({ right: onHead(-x, y), left: onHead(x, y) })),
     middle: Array.from({ length: 28 }, (_, index) => onHead(0, 50 - 6 * index)),
   };
-  return mapFace({ ...face, relief }, (point: Point<"mm">) =>
+  return mapFace({ ...face, symmetricPoints }, (point: Point<"mm">) =>
     deepPoint(point[0], point[1], (hasDepth(point) ? point[2] : 0) - eyes),
   );
 }

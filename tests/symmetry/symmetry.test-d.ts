@@ -58,7 +58,7 @@ describe("fitMidline", () => {
 
   test("takes no points of another space", () => {
     const face = { right: { pupil: px([1, 2]) }, left: {}, midline: {} };
-    // @ts-expect-error marks in mm on a face in px
+    // @ts-expect-error dots in mm on a face in px
     fitMidline(face, { given: [mm([0, 0]), mm([0, 1])] });
     // @ts-expect-error no such method
     fitMidline(face, { method: "plane" });

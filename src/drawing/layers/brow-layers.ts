@@ -1,8 +1,8 @@
 import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../../geometry/index.js";
 import {
   type Brow,
-  type BrowMarks,
-  type CompleteMarks,
+  type BrowDots,
+  type CompleteDots,
   type Dot,
   DOTS,
 } from "../../landmarks/index.js";
@@ -54,12 +54,12 @@ export function bordersLayer(
 
 /** The planned brow, by its outline. */
 export function plannedBrowLayer(
-  marks: CompleteMarks<"mm">,
+  dots: CompleteDots<"mm">,
   side: Side,
   shape: OutlineOptions,
   brush: Brush,
 ): Layer {
-  const path = plannedPath(marks, shape, brush);
+  const path = plannedPath(dots, shape, brush);
   return {
     elements: [
       strokeGroup(
@@ -76,11 +76,11 @@ export function plannedBrowLayer(
 
 /** The outline of a planned brow as the picture shows it, spot by spot. */
 export function plannedSpots(
-  marks: CompleteMarks<"mm">,
+  dots: CompleteDots<"mm">,
   shape: OutlineOptions,
   brush: Brush,
 ): readonly Spot[] {
-  return spotsOf(plannedPath(marks, shape, brush), CLOSE, brush);
+  return spotsOf(plannedPath(dots, shape, brush), CLOSE, brush);
 }
 
 /** How far straight pieces stray from a curve, in steps: where labels avoid it, where it is seen. */
@@ -91,12 +91,12 @@ const CLOSE = 0.02;
 const SEEN = 0.001;
 
 function plannedPath(
-  marks: CompleteMarks<"mm">,
+  dots: CompleteDots<"mm">,
   shape: OutlineOptions,
   { view }: Brush,
 ): readonly Cubic<"px">[] {
   const place = (point: FlatPoint<"mm">): FlatPoint<"px"> => px(view.place(point));
-  return mapPathWithin(outlinePath(outline(marks, shape)), place, px(SEEN * view.size));
+  return mapPathWithin(outlinePath(outline(dots, shape)), place, px(SEEN * view.size));
 }
 
 function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush): readonly Spot[] {
@@ -110,10 +110,10 @@ const DOT_RADIUS = 0.8;
 const DRAWN_DOTS: readonly Dot[] = DOTS.filter((dot) => dot !== "upperBody");
 
 /** The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow. */
-export function dotsLayer(marks: BrowMarks<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
+export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
   const { view, palette } = brush;
   const known = DRAWN_DOTS.flatMap((dot) => {
-    const at = marks[dot];
+    const at = dots[dot];
     return at === undefined ? [] : [{ dot, at, spot: view.place(at) }];
   });
   return {

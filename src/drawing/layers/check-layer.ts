@@ -1,4 +1,4 @@
-import type { DotDeviation, DrawnCheck, MarkPlan } from "../../mapping/index.js";
+import type { DotDeviation, DrawnCheck, PlannedDots } from "../../mapping/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import type { Spot } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
@@ -43,7 +43,7 @@ export function isUndecided({ outward, up }: DotDeviation): boolean {
  * The dots that were drawn: each as a saltire, with an arrow to its plan and the number of its
  * correction where it is outside, and a question mark where nobody knows yet.
  */
-export function checkLayer(plan: MarkPlan, { dots }: DrawnCheck, brush: Brush): Layer {
+export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush): Layer {
   let corrections = 0;
   return stacked(
     dots.map((deviation): Layer => {
@@ -60,13 +60,13 @@ export function checkLayer(plan: MarkPlan, { dots }: DrawnCheck, brush: Brush): 
 }
 
 function drawnDot(
-  { marks }: MarkPlan,
+  { dots }: PlannedDots,
   { side, dot, outward, up, correction }: DotDeviation,
   key: string | undefined,
   brush: Brush,
 ): Layer {
   const { view, palette } = brush;
-  const planned = marks[side][dot];
+  const planned = dots[side][dot];
   const place = placeOnSide(planned, side);
   const drawn = pointOnSide(
     {

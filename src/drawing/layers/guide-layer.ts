@@ -1,5 +1,5 @@
 import { distanceAlongLine, type Line } from "../../geometry/index.js";
-import type { MarkPlan } from "../../mapping/index.js";
+import type { PlannedDots } from "../../mapping/index.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
@@ -23,12 +23,12 @@ const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as co
  * where it would cross the eye. An arch that no guide placed gets a short stroke of its own.
  */
 export function guidesLayer(
-  { face, skin, ...plan }: MarkPlan,
+  { face, skin, ...plan }: PlannedDots,
   side: Side,
   eye: EyeRoom,
   brush: Brush,
 ): Layer {
-  const marks = plan.marks[side];
+  const dots = plan.dots[side];
   const { view, palette } = brush;
   const outward: Spot = seenDirection([side === "left" ? 1 : -1, 0], view);
   const up = seenDirection([0, 1], view);
@@ -40,7 +40,7 @@ export function guidesLayer(
   };
   const rise = (RISE * view.size) / view.millimetre;
   const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
-    const dot = marks[DOT_OF[mark]];
+    const dot = dots[DOT_OF[mark]];
     const guide = plan.guides[side].find((candidate) => candidate.mark === mark);
     const lines =
       guide === undefined

@@ -1,4 +1,4 @@
-import type { BrowMarks, SideMeasures } from "../../landmarks/index.js";
+import type { BrowDots, SideMeasures } from "../../landmarks/index.js";
 import type { Measured, Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
@@ -16,12 +16,12 @@ const TICK = 0.9;
 
 /** Front and tail as a ruler reads them: a line beside each chord with its length, where both are known. */
 export function lengthsLayer(
-  marks: BrowMarks<"mm">,
+  dots: BrowDots<"mm">,
   measures: SideMeasures<Measured>,
   side: Side,
   brush: Brush,
 ): Layer {
-  const { upperStart, upperArch, tailEnd } = marks;
+  const { upperStart, upperArch, tailEnd } = dots;
   const parts = [
     { from: upperStart, to: upperArch, reading: measures.front },
     { from: upperArch, to: tailEnd, reading: measures.tail },

@@ -12,11 +12,11 @@ const NUMBERED_IN_THE_MIDDLE = 5;
 const TYPE_SIZE = 2.6;
 
 /** Moves as arrows from where a dot grows to where it is planned, numbered as in the list of moves. */
-export function movesLayer({ moves, natural, marks }: BrowPlan, brush: Brush): Layer {
+export function movesLayer({ moves, natural, dots }: BrowPlan, brush: Brush): Layer {
   const layers = moves.flatMap((move, index): readonly Layer[] => {
-    const from = natural[move.side].marks[move.dot];
+    const from = natural[move.side].dots[move.dot];
     if (move.kind !== "move" || from === undefined) return [];
-    const ends = [brush.view.place(from), brush.view.place(marks[move.side][move.dot])] as const;
+    const ends = [brush.view.place(from), brush.view.place(dots[move.side][move.dot])] as const;
     return [arrow(ends, move, index + 1, brush)];
   });
   return stacked(layers);

@@ -1,4 +1,4 @@
-import type { MarkPlan } from "../../mapping/index.js";
+import type { PlannedDots } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
 import { plannedSpots } from "./brow-layers.js";
@@ -25,11 +25,11 @@ export function hatchingOf(role: HatchRole, size: number): Hatching {
 }
 
 /** Hair outside the plan and skin inside it, hatched, where the natural lower border is known. */
-export function overlapLayer(plan: MarkPlan, side: Side, brush: Brush): Layer {
+export function overlapLayer(plan: PlannedDots, side: Side, brush: Brush): Layer {
   const { upper, lower } = plan.face[side].brow;
   if (lower === undefined) return { elements: [] };
   const natural = placed([...upper, ...[...lower].reverse()], brush.view);
-  const planned = plannedSpots(plan.marks[side], plan.choices.shape, brush);
+  const planned = plannedSpots(plan.dots[side], plan.choices.shape, brush);
   return {
     elements: [
       hatched("remove", side, natural, planned, brush),

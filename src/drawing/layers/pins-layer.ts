@@ -1,4 +1,4 @@
-import type { MarkPlan } from "../../mapping/index.js";
+import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
@@ -19,19 +19,19 @@ export interface PinEntry {
 }
 
 /** The pins of a plan in their order. */
-export function pinEntries({ reasons }: Pick<MarkPlan, "reasons">): readonly PinEntry[] {
+export function pinEntries({ reasons }: Pick<PlannedDots, "reasons">): readonly PinEntry[] {
   return reasons
     .filter(({ code }) => code === "pinned")
     .map(({ text }, index) => ({ key: `P${index + 1}`, text }));
 }
 
 /** A ring about every dot that an artist has fixed, with the number of its pin. */
-export function pinsLayer(plan: MarkPlan, brush: Brush): Layer {
+export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
   const { view, palette, onPhoto } = brush;
   const entries = pinEntries(plan);
   return stacked(
     plan.choices.pins.map(({ side, dot }, index): Layer => {
-      const [cx, cy] = view.place(plan.marks[side][dot]);
+      const [cx, cy] = view.place(plan.dots[side][dot]);
       const { key = "", text = "" } = entries[index] ?? {};
       const ring = { cx, cy, r: RING * view.size, fill: "none" };
       const width = 0.4 * view.size;

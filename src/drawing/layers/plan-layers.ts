@@ -31,9 +31,9 @@ export function planLayers(
   { overlap = false, check }: AlsoShown = {},
   beneathDots: readonly Layer[] = [],
 ): readonly Layer[] {
-  const { face, marks, measures, choices } = plan;
+  const { face, dots, measures, choices } = plan;
   const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
-  const highest = Math.max(...SIDES.map((side) => marks[side].upperArch[1]));
+  const highest = Math.max(...SIDES.map((side) => dots[side].upperArch[1]));
   const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
   const rise = (MIDLINE_RISE * brush.view.size) / brush.view.millimetre;
   return [
@@ -45,12 +45,12 @@ export function planLayers(
     midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
     ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
-    ...SIDES.map((side) => lengthsLayer(marks[side], measures[side], side, brush)),
+    ...SIDES.map((side) => lengthsLayer(dots[side], measures[side], side, brush)),
     ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
     landmarksLayer(face, box, brush),
-    ...SIDES.map((side) => plannedBrowLayer(marks[side], side, choices.shape, brush)),
+    ...SIDES.map((side) => plannedBrowLayer(dots[side], side, choices.shape, brush)),
     ...beneathDots,
-    ...SIDES.map((side) => dotsLayer(marks[side], side, "planned", brush)),
+    ...SIDES.map((side) => dotsLayer(dots[side], side, "planned", brush)),
     pinsLayer(plan, brush),
     ...(check === undefined ? [] : [checkLayer(plan, check, brush)]),
   ];
@@ -63,7 +63,7 @@ const MIDLINE_RISE = 10.5;
 const MARGIN = { top: 28, side: 15, bottom: 9 };
 
 /** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
-export function faceBox({ face, marks }: BrowPlan, { view }: Brush): Box {
+export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {
   const box = boxAround(
     SIDES.flatMap((side) => {
       const { endocanthion, exocanthion, alare, brow } = face[side];
@@ -72,7 +72,7 @@ export function faceBox({ face, marks }: BrowPlan, { view }: Brush): Box {
         exocanthion,
         alare,
         ...brow.upper,
-        ...Object.values(marks[side]),
+        ...Object.values(dots[side]),
       ];
       return points.map(view.place);
     }),

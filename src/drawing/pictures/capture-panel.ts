@@ -1,6 +1,6 @@
 import { transform } from "../../geometry/index.js";
-import { type BrowMarks, type FaceWith, mapFace } from "../../landmarks/index.js";
-import { naturalMarks } from "../../proportions/index.js";
+import { type BrowDots, type FaceWith, mapFace } from "../../landmarks/index.js";
+import { naturalDots } from "../../proportions/index.js";
 import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
@@ -23,7 +23,7 @@ export interface NamedCapture {
 
 /** A capture laid over the first one, by landmarks that do not move. */
 export interface LaidCapture extends NamedCapture {
-  readonly marks: Sides<BrowMarks<"mm">>;
+  readonly dots: Sides<BrowDots<"mm">>;
   /** Against the first capture; the first itself has none. */
   readonly change?: CaptureComparison;
 }
@@ -33,30 +33,30 @@ export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCap
   LaidCapture,
   ...LaidCapture[],
 ] {
-  const marked = marksOf(first);
+  const marked = dotsOf(first);
   const laid = others.map((capture): LaidCapture => {
-    const marks = marksOf(capture);
-    const change = compareCaptures({ face: first.face, marks: marked }, { ...capture, marks });
+    const dots = dotsOf(capture);
+    const change = compareCaptures({ face: first.face, dots: marked }, { ...capture, dots });
     const onFirst = (point: Point<"mm">): Point<"mm"> =>
       transform(point, change.registration.similarity);
     const face = mapFace(capture.face, onFirst) as NamedCapture["face"];
     return {
       name: capture.name,
       face,
-      marks: eachSide((side) => moved(marks[side], onFirst)),
+      dots: eachSide((side) => moved(dots[side], onFirst)),
       change,
     };
   });
-  return [{ ...first, marks: marked }, ...laid];
+  return [{ ...first, dots: marked }, ...laid];
 }
 
-function marksOf({ face }: NamedCapture): Sides<BrowMarks<"mm">> {
-  return eachSide((side) => naturalMarks(face[side].brow).marks);
+function dotsOf({ face }: NamedCapture): Sides<BrowDots<"mm">> {
+  return eachSide((side) => naturalDots(face[side].brow).dots);
 }
 
-function moved(marks: BrowMarks<"mm">, map: (point: Point<"mm">) => Point<"mm">): BrowMarks<"mm"> {
-  const dots = Object.entries(marks) as [keyof BrowMarks<"mm">, Point<"mm">][];
-  return Object.fromEntries(dots.map(([dot, at]) => [dot, map(at)]));
+function moved(dots: BrowDots<"mm">, map: (point: Point<"mm">) => Point<"mm">): BrowDots<"mm"> {
+  const entries = Object.entries(dots) as [keyof BrowDots<"mm">, Point<"mm">][];
+  return Object.fromEntries(entries.map(([dot, at]) => [dot, map(at)]));
 }
 
 /** Room about the brows and eyes, in steps. */
@@ -97,7 +97,7 @@ export function capturePanel(
     readonly palette: Palette;
   },
 ): Composition {
-  const { name, face, marks, change } = capture;
+  const { name, face, dots, change } = capture;
   const origin: Spot = [box.x - extent.x, box.y - extent.y];
   const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false };
   const top = -extent.y - (MARGIN.top / 2) * size;
@@ -109,7 +109,7 @@ export function capturePanel(
       ? []
       : SIDES.map((side) => bordersLayer(first.face[side].brow, side, "natural", brush))),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "capture", brush)),
-    ...SIDES.map((side) => dotsLayer(marks[side], side, "capture", brush)),
+    ...SIDES.map((side) => dotsLayer(dots[side], side, "capture", brush)),
     ...SIDES.map((side) => heightsLayer(capture, side, brush)),
     ...(change === undefined || change.registration.consistent ? [] : [doubtLayer(box, brush)]),
   ];
@@ -148,8 +148,8 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
 /** Marks whose heights are compared. */
 export const COMPARED = ["upperStart", "upperArch", "tailEnd"] as const;
 
-/** Heights of the first capture's marks, and how those of a later one differ. */
-function heightsLayer({ marks, change }: LaidCapture, side: Side, brush: Brush): Layer {
+/** Heights of the first capture's dots, and how those of a later one differ. */
+function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): Layer {
   const outward = side === "left" ? 1 : -1;
   const towards: Readonly<Record<(typeof COMPARED)[number], readonly Spot[]>> = {
     upperStart: [
@@ -168,7 +168,7 @@ function heightsLayer({ marks, change }: LaidCapture, side: Side, brush: Brush):
     ],
   };
   const labels = COMPARED.flatMap((dot): readonly ColouredLabel[] => {
-    const at = marks[side][dot];
+    const at = dots[side][dot];
     if (at === undefined) return [];
     const shift = change?.displacements[side][dot];
     if (change !== undefined && shift === undefined) return [];

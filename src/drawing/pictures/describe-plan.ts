@@ -43,8 +43,8 @@ function describeCheck(check: DrawnCheck): readonly string[] {
   ];
 }
 
-function describeSide({ marks, measures }: BrowPlan, side: Side): string {
-  const { upperStart, upperArch, tailEnd } = marks[side];
+function describeSide({ dots, measures }: BrowPlan, side: Side): string {
+  const { upperStart, upperArch, tailEnd } = dots[side];
   const [start, arch, tail] = [upperStart, upperArch, tailEnd].map(([x]) =>
     inMillimetres(Math.abs(x)),
   );

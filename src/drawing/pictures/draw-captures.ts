@@ -25,7 +25,7 @@ import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
  * Coordinates are millimetres on the first face. What moved sideways is seen, and read by
  * `compareCaptures`.
  *
- * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for a theme that is none, and what `naturalMarks` and
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for a theme that is none, and what `naturalDots` and
  * `compareCaptures` throw
  *
  * @example
@@ -130,9 +130,9 @@ function describe(captures: readonly LaidCapture[], unplaced: readonly string[])
   ].join(" ");
 }
 
-function describeSide({ marks, change }: LaidCapture, side: Side): string {
+function describeSide({ dots, change }: LaidCapture, side: Side): string {
   return COMPARED.flatMap((dot) => {
-    const at = marks[side][dot];
+    const at = dots[side][dot];
     const shift = change?.displacements[side][dot];
     if (change !== undefined) {
       return shift === undefined ? [] : [`${MARK_WORDS[dot]} ${changeWithUncertainty(shift.up)}`];

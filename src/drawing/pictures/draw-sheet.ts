@@ -173,14 +173,14 @@ function checkBlocks(
   room: number,
   brush: Brush,
 ): readonly Block[] {
-  const marks = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
+  const dots = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
   const corrections = correctionEntries(check).map(({ key, text }) => ({ mark: key, text }));
   return [
     ...together(
       [
         heading("Check of what was drawn", width, brush),
         ...(check.dots.length === 0 ? [] : [mapBlock(plan, width, brush.palette, { check })]),
-        legendBlock(marks, width, brush),
+        legendBlock(dots, width, brush),
         ...rowsOf(corrections, 2).map((items) => listRow(items, 2, width, brush)),
       ],
       room,

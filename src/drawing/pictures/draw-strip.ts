@@ -81,12 +81,12 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
 }
 
 /** The box, about the face's origin, that holds either side with the midline at its inner edge. */
-function sideExtent({ face, marks }: BrowPlan): Box {
+function sideExtent({ face, dots }: BrowPlan): Box {
   const size = uprightSize(face);
   const spots = SIDES.flatMap((side) => {
     const { endocanthion, exocanthion, brow } = face[side];
     const room = roomOutline(eyeRoom({ endocanthion, exocanthion }));
-    const points = [...room, ...brow.upper, ...(brow.lower ?? []), ...Object.values(marks[side])];
+    const points = [...room, ...brow.upper, ...(brow.lower ?? []), ...Object.values(dots[side])];
     // Both sides as if they were left ones: away from the midline is to the right.
     return placed(points, uprightView([0, 0])).map(([x, y]): Spot => [Math.abs(x), y]);
   });
@@ -106,7 +106,7 @@ function panel(
   extent: Box,
   palette: Palette,
 ): Composition {
-  const { face, marks, natural, measures, naturalMeasures, choices } = plan;
+  const { face, dots, natural, measures, naturalMeasures, choices } = plan;
   const size = uprightSize(face);
   const inwards = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
@@ -119,13 +119,13 @@ function panel(
     state === "natural"
       ? [
           bordersLayer(face[side].brow, side, "natural", brush),
-          lengthsLayer(natural[side].marks, naturalMeasures[side], side, brush),
-          dotsLayer(natural[side].marks, side, "natural", brush),
+          lengthsLayer(natural[side].dots, naturalMeasures[side], side, brush),
+          dotsLayer(natural[side].dots, side, "natural", brush),
         ]
       : [
-          plannedBrowLayer(marks[side], side, choices.shape, brush),
-          lengthsLayer(marks[side], measures[side], side, brush),
-          dotsLayer(marks[side], side, "planned", brush),
+          plannedBrowLayer(dots[side], side, choices.shape, brush),
+          lengthsLayer(dots[side], measures[side], side, brush),
+          dotsLayer(dots[side], side, "planned", brush),
         ];
   const [top, bottom] = [
     -extent.y - (MARGIN.top / 2) * size,

@@ -62,7 +62,7 @@ function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
   ];
 }
 
-/** What the marks of a check mean, and every correction. */
+/** What the dots of a check mean, and every correction. */
 export function checkEntries(check: DrawnCheck): readonly LegendEntry[] {
   const { dots, outcome } = check;
   return [

@@ -1,4 +1,9 @@
-import type { DotDeviation, DrawnCheck, MarkPlan, MeasureDeviation } from "../../mapping/index.js";
+import type {
+  DotDeviation,
+  DrawnCheck,
+  PlannedDots,
+  MeasureDeviation,
+} from "../../mapping/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { measured } from "../../units/index.js";
 import type { Block } from "./block.js";
@@ -20,24 +25,24 @@ const COLUMNS: readonly Column[] = [70, 26, 32, 32, 28].map((share, index) => ({
 
 /** Everything that was drawn against its plan: dots by axis, then measures. */
 export function checkTable(
-  { marks }: MarkPlan,
+  plan: PlannedDots,
   { dots, measures }: DrawnCheck,
   width: number,
   brush: Brush,
 ): readonly Block[] {
   const head = ["", "planned", "drawn", "drawn − planned", "decision"];
   const rows = [
-    ...dots.flatMap((deviation) => dotRows(marks, deviation)),
+    ...dots.flatMap((deviation) => dotRows(plan.dots, deviation)),
     ...measures.map(measureRow),
   ];
   return table(head, rows, COLUMNS, width, brush);
 }
 
 function dotRows(
-  marks: MarkPlan["marks"],
+  planned: PlannedDots["dots"],
   { side, dot, outward, up }: DotDeviation,
 ): readonly (readonly string[])[] {
-  const { distance, height } = placeOnSide(marks[side][dot], side);
+  const { distance, height } = placeOnSide(planned[side][dot], side);
   return [
     { of: "from the midline", planned: distance, deviation: outward },
     { of: "height", planned: height, deviation: up },

@@ -58,7 +58,7 @@ function weighedBlock(weighing: Weighing, row: PlannedChoice, width: number, bru
     {
       name: "as planned",
       browOf: (side, small) =>
-        plannedBrowLayer(row.marks[side], side, row.choices.shape ?? {}, small),
+        plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, small),
     },
   ];
   const pictures = shown.map((one) => smallPicture(one, weighing, picture, brush));
@@ -139,7 +139,7 @@ export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]):
     ...rows.flatMap((row) =>
       row.kind === "no-solution"
         ? []
-        : [plannedBrowLayer(row.marks[side], side, row.choices.shape ?? {}, brush)],
+        : [plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, brush)],
     ),
   ]);
   const drawn = layers.flatMap(({ strokes = [] }) => strokes.flatMap(({ from, to }) => [from, to]));

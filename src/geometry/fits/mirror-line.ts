@@ -25,7 +25,7 @@ import {
  * A point of a roughly symmetric figure together with its partner on the other side; without
  * `other` the point belongs on the axis and is its own partner.
  */
-export interface MirrorUnit<U extends Unit> {
+export interface MirrorPair<U extends Unit> {
   readonly one: Point<U>;
   readonly other?: Point<U>;
   /** How much the unit counts before its place is judged, more than 0; a pair counts twice. */
@@ -77,7 +77,7 @@ const ROBUST_UNITS = 7;
  * ```
  */
 export function bestMirrorLine<U extends Unit>(
-  units: readonly MirrorUnit<U>[],
+  units: readonly MirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorLine<U> {
   units.forEach(requireUnit);
@@ -103,7 +103,7 @@ export function bestMirrorLine<U extends Unit>(
  * ```
  */
 export function mirrorLineOf<U extends Unit>(
-  units: readonly MirrorUnit<U>[],
+  units: readonly MirrorPair<U>[],
   robustly: boolean,
 ): MirrorLine<U> {
   const [x, y] = roughCentre(units);
@@ -119,7 +119,7 @@ export function mirrorLineOf<U extends Unit>(
   return { line, weights, robust, angleU, throughU };
 }
 
-function withoutDirection<U extends Unit>(units: readonly MirrorUnit<U>[]): GeometryError {
+function withoutDirection<U extends Unit>(units: readonly MirrorPair<U>[]): GeometryError {
   return new GeometryError("ill-conditioned", {
     where: "bestMirrorLine",
     field: "units",
@@ -145,7 +145,7 @@ function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
  */
 function uncertaintyOf<U extends Unit>(
   terms: readonly MirrorTerm[],
-  units: readonly MirrorUnit<U>[],
+  units: readonly MirrorPair<U>[],
   weights: readonly number[],
   axis: MirrorAxis,
 ): Pick<MirrorLine<U>, "angleU" | "throughU"> {
@@ -172,7 +172,7 @@ function halfAngle({ cosine, sine }: MirrorAxis): Direction {
   return cosine < 0 ? [smaller, larger] : [larger, smaller];
 }
 
-function termOf<U extends Unit>(unit: MirrorUnit<U>, x: number, y: number): MirrorTerm {
+function termOf<U extends Unit>(unit: MirrorPair<U>, x: number, y: number): MirrorTerm {
   const { one, other = one, weight, spread } = unit;
   return mirrorTerm(
     one[0] - x,
@@ -185,7 +185,7 @@ function termOf<U extends Unit>(unit: MirrorUnit<U>, x: number, y: number): Mirr
   );
 }
 
-function roughCentre<U extends Unit>(units: readonly MirrorUnit<U>[]): readonly [number, number] {
+function roughCentre<U extends Unit>(units: readonly MirrorPair<U>[]): readonly [number, number] {
   let x = 0;
   let y = 0;
   for (const { one, other = one } of units) {
@@ -195,7 +195,7 @@ function roughCentre<U extends Unit>(units: readonly MirrorUnit<U>[]): readonly 
   return [x / (2 * units.length), y / (2 * units.length)];
 }
 
-function requireUnit<U extends Unit>(unit: MirrorUnit<U>, index: number): void {
+function requireUnit<U extends Unit>(unit: MirrorPair<U>, index: number): void {
   requireFinitePoint("bestMirrorLine", `units[${index}].one`, unit.one);
   if (unit.other !== undefined) {
     requireFinitePoint("bestMirrorLine", `units[${index}].other`, unit.other);

@@ -11,7 +11,7 @@ import { eigenPairs } from "./symmetric-matrix.js";
  * A point of a roughly symmetric body together with its partner on the other side; without `other`
  * the point belongs on the plane and is its own partner.
  */
-export interface DeepMirrorUnit<U extends Unit> {
+export interface DeepMirrorPair<U extends Unit> {
   readonly one: DeepPoint<U>;
   readonly other?: DeepPoint<U>;
   /** How much the unit counts before its place is judged, more than 0; a pair counts twice. */
@@ -44,7 +44,7 @@ export interface FittedPlane extends Plane {
 }
 
 export function fitPlane<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
 ): FittedPlane {
   let total = 0;
@@ -81,7 +81,7 @@ export function favoursNormal({ eigen: [least, next], size }: FittedPlane): bool
   return next.value - least.value > ROUNDING * size;
 }
 
-export function robustPlane<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): FittedPlane {
+export function robustPlane<U extends Unit>(units: readonly DeepMirrorPair<U>[]): FittedPlane {
   let plane = fitPlane(units, sharesKept(units, trimmedStart(units)));
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const last = plane;
@@ -103,7 +103,7 @@ function stepBetween(last: Plane, next: FittedPlane): number {
 }
 
 /** Of the planes half-way between partners, the one that suits three quarters of the units best. */
-function trimmedStart<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): Plane {
+function trimmedStart<U extends Unit>(units: readonly DeepMirrorPair<U>[]): Plane {
   let best: Plane = fitPlane(
     units,
     units.map(() => 1),
@@ -126,7 +126,7 @@ function trimmedStart<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): Plan
   return best;
 }
 
-function keptSquares<U extends Unit>(units: readonly DeepMirrorUnit<U>[], plane: Plane): number {
+function keptSquares<U extends Unit>(units: readonly DeepMirrorPair<U>[], plane: Plane): number {
   const squares = Float64Array.from(units, (unit) => squaredShare(unit, plane)).sort();
   let sum = 0;
   for (let rank = 0; rank < KEPT_SHARE * squares.length; rank += 1) sum += squares[rank] as number;
@@ -134,7 +134,7 @@ function keptSquares<U extends Unit>(units: readonly DeepMirrorUnit<U>[], plane:
 }
 
 function sharesKept<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   plane: Plane,
 ): readonly number[] {
   const squares = units.map((unit) => squaredShare(unit, plane));
@@ -145,7 +145,7 @@ function sharesKept<U extends Unit>(
 }
 
 export function bisquareShares<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   plane: Plane,
 ): readonly number[] {
   return units.map((unit) => {
@@ -159,7 +159,7 @@ export function bisquareShares<U extends Unit>(
  * pair's is the difference of two points, that of a single point twice its distance from the plane.
  */
 function squaredShare<U extends Unit>(
-  { one, other, spread }: DeepMirrorUnit<U>,
+  { one, other, spread }: DeepMirrorPair<U>,
   { through, normal }: Plane,
 ): number {
   if (other === undefined) {
@@ -170,7 +170,7 @@ function squaredShare<U extends Unit>(
   return (x * x + y * y + z * z) / (2 * spread * spread);
 }
 
-function withoutAgreement<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): GeometryError {
+function withoutAgreement<U extends Unit>(units: readonly DeepMirrorPair<U>[]): GeometryError {
   return new GeometryError("inconsistent", {
     where: "bestMirrorPlane",
     field: "units",

@@ -10,7 +10,7 @@ import {
 } from "../../units/index.js";
 import {
   bisquareShares,
-  type DeepMirrorUnit,
+  type DeepMirrorPair,
   favoursNormal,
   fitPlane,
   type FittedPlane,
@@ -64,7 +64,7 @@ const ROBUST_UNITS = 7;
  * ```
  */
 export function bestMirrorPlane<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorPlane<U> {
   units.forEach(requireUnit);
@@ -90,7 +90,7 @@ export function bestMirrorPlane<U extends Unit>(
  * the parts of that change over the distances of the eigenvalues.
  */
 function covarianceOf<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
   { through, normal, eigen }: FittedPlane,
 ): SymmetricMatrix {
@@ -132,7 +132,7 @@ function covarianceOf<U extends Unit>(
 
 /** A point moved by δ moves the centroid by its weight × δ over all weights. */
 function throughUOf<U extends Unit>(
-  units: readonly DeepMirrorUnit<U>[],
+  units: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
 ): Length<U> {
   let [variance, total] = [0, 0];
@@ -145,7 +145,7 @@ function throughUOf<U extends Unit>(
   return length(Math.sqrt(variance) / total);
 }
 
-function requireUnit<U extends Unit>(unit: DeepMirrorUnit<U>, index: number): void {
+function requireUnit<U extends Unit>(unit: DeepMirrorPair<U>, index: number): void {
   const where = "bestMirrorPlane";
   requireFinitePoint(where, `units[${index}].one`, unit.one);
   if (unit.other !== undefined) requireFinitePoint(where, `units[${index}].other`, unit.other);
@@ -153,7 +153,7 @@ function requireUnit<U extends Unit>(unit: DeepMirrorUnit<U>, index: number): vo
   requirePositive(where, `units[${index}].spread`, unit.spread);
 }
 
-function withoutDirection<U extends Unit>(units: readonly DeepMirrorUnit<U>[]): GeometryError {
+function withoutDirection<U extends Unit>(units: readonly DeepMirrorPair<U>[]): GeometryError {
   return new GeometryError("ill-conditioned", {
     where: "bestMirrorPlane",
     field: "units",

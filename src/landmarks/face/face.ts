@@ -85,7 +85,7 @@ export interface LandmarkSource {
 }
 
 /** Further points with their mirror partners, without anatomical names: a mesh, a scan. */
-export interface PairedPoints<U extends Unit> {
+export interface SymmetricPoints<U extends Unit> {
   readonly pairs: readonly Sides<Point<U>>[];
   readonly middle: readonly Point<U>[];
 }
@@ -112,7 +112,7 @@ export interface Face<U extends Unit> {
   readonly midline: MidlineLandmarks<U>;
   readonly source?: LandmarkSource;
   readonly standIns?: readonly StandIn[];
-  readonly relief?: PairedPoints<U>;
+  readonly symmetricPoints?: SymmetricPoints<U>;
   readonly notes?: readonly Note<FaceNoteCode>[];
 }
 

@@ -5,13 +5,13 @@ import type {
   FaceSide,
   LandmarkName,
   MidlineLandmark,
-  PairedPoints,
+  SymmetricPoints,
   SideLandmark,
 } from "./face.js";
 
 /**
  * A map of points that keeps depth where there is depth. It is told which landmark a point is, or
- * belongs to; the points of a relief have no name.
+ * belongs to; the points of a symmetricPoints have no name.
  */
 export type PointMap<From extends Unit, To extends Unit> = (
   point: Point<From>,
@@ -50,13 +50,13 @@ export function mapFace<From extends Unit, To extends Unit>(
   face: Face<From>,
   map: PointMap<From, To>,
 ): Face<To> {
-  const { right, left, midline, relief, ...rest } = face;
+  const { right, left, midline, symmetricPoints, ...rest } = face;
   return {
     ...rest,
     right: mapSide(right, map),
     left: mapSide(left, map),
     midline: mapNamed(midline, map),
-    ...(relief === undefined ? {} : { relief: mapRelief(relief, map) }),
+    ...(symmetricPoints === undefined ? {} : { symmetricPoints: mapRelief(symmetricPoints, map) }),
   };
 }
 
@@ -99,11 +99,11 @@ function mapLine<From extends Unit, To extends Unit>(
 }
 
 function mapRelief<From extends Unit, To extends Unit>(
-  relief: PairedPoints<From>,
+  symmetricPoints: SymmetricPoints<From>,
   map: PointMap<From, To>,
-): PairedPoints<To> {
+): SymmetricPoints<To> {
   return {
-    pairs: relief.pairs.map(({ right, left }) => ({ right: map(right), left: map(left) })),
-    middle: relief.middle.map((point) => map(point)),
+    pairs: symmetricPoints.pairs.map(({ right, left }) => ({ right: map(right), left: map(left) })),
+    middle: symmetricPoints.middle.map((point) => map(point)),
   };
 }

@@ -40,7 +40,7 @@ export interface SideMeasures<Value> {
   /** Upper to lower border at the arch. */
   readonly archThickness?: Value;
   /** Outer eye corner to tail end, by ruler. */
-  readonly eyeToTail?: Value;
+  readonly exocanthionToTailEnd?: Value;
   /** Upper lid margin to lower border, vertically at the pupil. */
   readonly lidToBrow?: Value;
   /**

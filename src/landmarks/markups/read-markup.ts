@@ -17,7 +17,7 @@ import type {
   FaceNoteCode,
   FaceSide,
   LandmarkSource,
-  PairedPoints,
+  SymmetricPoints,
   StandIn,
 } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
@@ -57,7 +57,7 @@ export function faceFromMarkup<Alare extends string>(
     midline: readPlaces(reading, "midline", markup.midline),
     source: sourceOf(markup, options, deep),
     standIns: standInsOf(markup, alare),
-    ...(deep ? { relief: readRelief(reading, markup) } : {}),
+    ...(deep ? { symmetricPoints: readRelief(reading, markup) } : {}),
     notes,
   };
   requireSideOrder(where, face, "down");
@@ -173,7 +173,7 @@ function readIrises(
   return irises;
 }
 
-function readRelief({ points, tableOf }: Reading, markup: Markup): PairedPoints<"px"> {
+function readRelief({ points, tableOf }: Reading, markup: Markup): SymmetricPoints<"px"> {
   return {
     pairs: markup.pairs.flatMap((pair) => {
       const right = points[pair[tableOf("right")]];

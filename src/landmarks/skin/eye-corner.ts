@@ -19,8 +19,8 @@ const SET_BACK = 0.212;
  * ```ts
  * import { atEyeCorner, mm, onSkin, spaceDistance } from "brow-geometry";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * const eyeToTail = spaceDistance(atEyeCorner(mm([44.5, 0]), skin), onSkin(mm([57.2, 15.9]), skin));
- * eyeToTail; // → 20.6
+ * const exocanthionToTailEnd = spaceDistance(atEyeCorner(mm([44.5, 0]), skin), onSkin(mm([57.2, 15.9]), skin));
+ * exocanthionToTailEnd; // → 20.6
  * ```
  */
 export function atEyeCorner(exocanthion: Point<"mm">, skin: Skin): DeepPoint<"mm"> {

@@ -1,4 +1,4 @@
-import type { BrowMarks, Dot } from "../../landmarks/index.js";
+import type { BrowDots, Dot } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { GeometryError, type Point, type Side } from "../../units/index.js";
 import type { Pin } from "./choices.js";
@@ -22,17 +22,17 @@ const DOWNWARD: readonly (readonly [Dot, Dot])[] = [
 ];
 
 /**
- * Refuses marks that are no brow: dots out of order from the start to the tail, a lower dot above
+ * Refuses dots that are no brow: dots out of order from the start to the tail, a lower dot above
  * its upper one. Where pins are to blame, they are named.
  */
 export function requireDotsInOrder(
   where: string,
-  marks: BrowMarks<"mm">,
+  dots: BrowDots<"mm">,
   side: Side,
   pins: readonly Pin[],
 ): void {
   for (const [nearer, farther] of OUTWARD) {
-    const [one, other] = [marks[nearer], marks[farther]];
+    const [one, other] = [dots[nearer], dots[farther]];
     if (one === undefined || other === undefined) continue;
     if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
     throw outOfOrder(
@@ -45,7 +45,7 @@ export function requireDotsInOrder(
     );
   }
   for (const [higher, lower] of DOWNWARD) {
-    const [one, other] = [marks[higher], marks[lower]];
+    const [one, other] = [dots[higher], dots[lower]];
     if (one === undefined || other === undefined || one[1] > other[1]) continue;
     throw outOfOrder(where, `${side} ${higher}`, one, `above ${lower}`, other, pins);
   }

@@ -18,7 +18,7 @@ export const MEASURE_WORDS: { readonly [Name in MeasureName | "startToStart"]: s
   startThickness: "thickness at the start",
   bodyThickness: "thickness at the body",
   archThickness: "thickness at the arch",
-  eyeToTail: "outer eye corner to tail end",
+  exocanthionToTailEnd: "outer eye corner to tail end",
   lidToBrow: "upper lid to brow",
   frontInclination: "slope of the front",
   browInclination: "slope of the brow",

@@ -58,11 +58,11 @@ export function checkDrawn(
   options: DrawnOptions = {},
 ): DrawnCheck {
   requireDrawn(drawn);
-  const { marks, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
-  const onDots = marks && readDrawn(marks, u, plan);
+  const { dots: drawnDots, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
+  const onDots = drawnDots && readDrawn(drawnDots, u, plan);
   const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
   const tolerances = options.tolerances ?? WORKING_TOLERANCES;
-  const dots = marks === undefined ? [] : dotDeviations(plan.marks, marks, u, options);
+  const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, options);
   const measures = checkReadings(withoutDoubt(plan.measures), read, options);
   if (dots.length + measures.length === 0) throw nothingDrawn(drawn);
   const differences = onDots === undefined ? {} : without(onDots.differences, readings);
@@ -76,8 +76,8 @@ export function checkDrawn(
 }
 
 function dotDeviations(
-  planned: BrowPlan["marks"],
-  drawn: NonNullable<DrawnMap["marks"]>,
+  planned: BrowPlan["dots"],
+  drawn: NonNullable<DrawnMap["dots"]>,
   u: Length<"mm">,
   options: DrawnOptions,
 ): readonly DotDeviation[] {
@@ -123,12 +123,12 @@ function outcomeOf(deviations: readonly Deviation[]): Outcome {
   return outcomes.includes("undecided") || !outcomes.includes("within") ? "undecided" : "within";
 }
 
-function requireDrawn({ marks, u, readings }: DrawnMap): void {
+function requireDrawn({ dots, u, readings }: DrawnMap): void {
   if (u !== undefined) requireUncertainty("checkDrawn", "drawn.u", u);
   for (const side of SIDES) {
     for (const dot of DOTS) {
-      const at = marks?.[side][dot];
-      if (at !== undefined) requireFinitePoint("checkDrawn", `drawn.marks.${side}.${dot}`, at);
+      const at = dots?.[side][dot];
+      if (at !== undefined) requireFinitePoint("checkDrawn", `drawn.dots.${side}.${dot}`, at);
     }
     for (const name of MEASURE_NAMES) {
       requireReading(`drawn.readings.${side}.${name}`, readings?.[side][name]);

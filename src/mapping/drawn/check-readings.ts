@@ -20,9 +20,9 @@ import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
  *
  * @example
  * ```ts
- * import { checkReadings, fromReadings } from "brow-geometry";
- * const asked = fromReadings({ left: { archHeight: "25 mm", tail: "15 mm" } });
- * const read = fromReadings({ left: { archHeight: "27 mm" } });
+ * import { checkReadings, measuresFromReadings } from "brow-geometry";
+ * const asked = measuresFromReadings({ left: { archHeight: "25 mm", tail: "15 mm" } });
+ * const read = measuresFromReadings({ left: { archHeight: "27 mm" } });
  * const [deviation] = checkReadings(asked, read);
  * deviation?.difference; // → { value: 2, u: 0.204 }
  * deviation?.correction; // → "left height of the arch: 2 mm too high"

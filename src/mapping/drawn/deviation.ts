@@ -1,4 +1,4 @@
-import type { BrowMarks, Dot, FaceMeasures, MeasureName } from "../../landmarks/index.js";
+import type { BrowDots, Dot, FaceMeasures, MeasureName } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type {
   Decision,
@@ -14,10 +14,10 @@ import type {
 /** What was drawn, as far as anybody looked: dots, readings, or both. */
 export interface DrawnMap {
   /**
-   * Dots of the map on the skin, in the face space: as they were placed, or as `naturalMarks` reads them
+   * Dots of the map on the skin, in the face space: as they were placed, or as `naturalDots` reads them
    * off the borders of a brow that was drawn and found again by landmarks.
    */
-  readonly marks?: Sides<BrowMarks<"mm">>;
+  readonly dots?: Sides<BrowDots<"mm">>;
   /**
    * Standard uncertainty of a dot's place, in each axis. Default 0.26 mm: one rater on photographs
    * (Reliability of Periocular Anthropometry, 2019, 46 adults).

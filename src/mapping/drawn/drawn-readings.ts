@@ -1,11 +1,11 @@
 import {
-  type BrowMarks,
+  type BrowDots,
   type Dot,
   DOTS,
   type FaceMeasures,
   type SideMeasures,
 } from "../../landmarks/index.js";
-import { measureFace, type OutlineMarks } from "../../proportions/index.js";
+import { measureFace, type OutlineDots } from "../../proportions/index.js";
 import {
   eachSide,
   flatPoint,
@@ -29,11 +29,11 @@ type DotInput = `${Side} ${Dot}`;
  * lids and skin are the plan's, so that an error in them is in both and falls out of the difference.
  */
 export function readDrawn(
-  marks: Sides<BrowMarks<"mm">>,
+  dots: Sides<BrowDots<"mm">>,
   u: Length<"mm">,
   { face, skin, choices }: BrowPlan,
 ): SideReadings<Measured> {
-  const read = (of: Sides<BrowMarks<"mm">>): SideReadings<number> => {
+  const read = (of: Sides<BrowDots<"mm">>): SideReadings<number> => {
     const drawn = eachSide((side) =>
       isWhole(of[side]) ? outlineIfAny(of[side], choices.shape) : undefined,
     );
@@ -48,7 +48,7 @@ export function readDrawn(
   const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
   for (const side of ["right", "left"] as const) {
     for (const dot of DOTS) {
-      const at = marks[side][dot];
+      const at = dots[side][dot];
       if (at !== undefined) inputs[`${side} ${dot}`] = { value: flatPoint(at[0], at[1]), u };
     }
   }
@@ -58,12 +58,12 @@ export function readDrawn(
     inputs as Record<DotInput, MeasuredPoint<"mm">>,
     { linearity: "assumed" },
   );
-  return mapSideReadings(read(marks), (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
+  return mapSideReadings(read(dots), (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
 }
 
 /** Whether every dot is known that an outline needs. */
-function isWhole(marks: BrowMarks<"mm">): marks is OutlineMarks {
-  return DOTS.every((dot) => dot === "upperBody" || marks[dot] !== undefined);
+function isWhole(dots: BrowDots<"mm">): dots is OutlineDots {
+  return DOTS.every((dot) => dot === "upperBody" || dots[dot] !== undefined);
 }
 
 /** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
@@ -72,10 +72,7 @@ function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
   return onDots;
 }
 
-function dotsOf(
-  side: Side,
-  places: { readonly [Name in DotInput]?: Point<"mm"> },
-): BrowMarks<"mm"> {
+function dotsOf(side: Side, places: { readonly [Name in DotInput]?: Point<"mm"> }): BrowDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
   for (const dot of DOTS) {
     const at = places[`${side} ${dot}`];

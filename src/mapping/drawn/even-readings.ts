@@ -34,8 +34,8 @@ export interface ReadingMove {
  *
  * @example
  * ```ts
- * import { evenReadings, fromReadings } from "brow-geometry";
- * const sheet = fromReadings({
+ * import { evenReadings, measuresFromReadings } from "brow-geometry";
+ * const sheet = measuresFromReadings({
  *   right: { archHeight: "25 mm", tail: "15 mm" },
  *   left: { archHeight: "27 mm", tail: "15 mm" },
  * });

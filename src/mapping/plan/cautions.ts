@@ -8,7 +8,7 @@ import {
   type Turning,
 } from "../../symmetry/index.js";
 import { type Note, note, type NoteValues, type Scale } from "../../units/index.js";
-import type { PlannableFace } from "../marks/plannable-face.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
 
 /** Codes of the cautions that travel with a plan. */
 export type CautionCode = keyof typeof SENTENCES;

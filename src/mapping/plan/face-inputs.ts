@@ -64,7 +64,7 @@ export function faceInputs<U extends Unit>(
   unitsPerMillimetre: number,
   midline: Direction,
 ): FaceInputs<U> {
-  const { relief, ...labelled } = inOneOrder(face);
+  const { symmetricPoints, ...labelled } = inOneOrder(face);
   const moves: Record<PointName, MeasuredPoint<U, FlatPoint<U>>> = {};
   let count = 0;
   mapFace<U, U>(labelled, (point, landmark) => {

@@ -1,4 +1,4 @@
-import type { BrowMarks, CompleteMarks, Dot } from "../../landmarks/index.js";
+import type { BrowDots, CompleteDots, Dot } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
 import { DOT_NAMES } from "../choices/dot-names.js";
@@ -47,20 +47,15 @@ const WORK_ORDER: readonly Dot[] = [
 
 /** What leads from the natural brows to the planned ones, dot by dot, right before left. */
 export function movesBetween(
-  natural: Sides<BrowMarks<"mm">>,
-  planned: Sides<CompleteMarks<"mm">>,
+  natural: Sides<BrowDots<"mm">>,
+  planned: Sides<CompleteDots<"mm">>,
 ): readonly Move[] {
   return WORK_ORDER.flatMap((dot) =>
     (["right", "left"] as const).map((side) => moveOf(dot, side, natural[side], planned[side])),
   );
 }
 
-function moveOf(
-  dot: Dot,
-  side: Side,
-  natural: BrowMarks<"mm">,
-  planned: CompleteMarks<"mm">,
-): Move {
+function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: CompleteDots<"mm">): Move {
   const to = placeOnSide(planned[dot], side);
   const grown = natural[dot];
   const name = `${side} ${DOT_NAMES[dot]}`;

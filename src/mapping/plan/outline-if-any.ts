@@ -1,21 +1,18 @@
 import {
   outline,
   type Outline,
-  type OutlineMarks,
+  type OutlineDots,
   type OutlineOptions,
 } from "../../proportions/index.js";
 import { GeometryError } from "../../units/index.js";
 
 /**
- * The outline through marks, or nothing where none runs through them: of what was drawn by hand, and of
+ * The outline through dots, or nothing where none runs through them: of what was drawn by hand, and of
  * a plan whose landmarks are moved to see what their uncertainty does.
  */
-export function outlineIfAny(
-  marks: OutlineMarks,
-  shape: OutlineOptions,
-): Outline<"mm"> | undefined {
+export function outlineIfAny(dots: OutlineDots, shape: OutlineOptions): Outline<"mm"> | undefined {
   try {
-    return outline(marks, shape);
+    return outline(dots, shape);
   } catch (error) {
     if (error instanceof GeometryError && error.code === "inconsistent") return undefined;
     throw error;

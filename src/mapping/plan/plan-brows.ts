@@ -10,9 +10,9 @@ import {
 import { cautionsFor } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { movesBetween } from "./moves.js";
-import type { MarkPlan } from "../marks/mark-plan.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
-import { planAcross, planMarks } from "../marks/plan-marks.js";
+import { planAcross, planDots } from "../dots/plan-dots.js";
 import {
   readPlan,
   type ReadingsRow,
@@ -20,12 +20,12 @@ import {
   withUncertainties,
 } from "./plan-readings.js";
 import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
-import { type PlannableFace, requirePlannable } from "../marks/plannable-face.js";
+import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** What a plan is told beside the artist's choices. */
 export interface PlanOptions {
   /**
-   * What speaks against the capture, as `checkCapture` finds it or {@link captureFindings} against
+   * What speaks against the capture, as `checkCapture` finds it or {@link comparisonFindings} against
    * another one: carried among the cautions, save what was only `"unchecked"` or `"declared"`.
    */
   readonly findings?: readonly (Note & { readonly severity?: string })[];
@@ -40,7 +40,7 @@ export interface PlanOptions {
  * the midline is taken as given. For a face on a photo use {@link planOnPhoto}, which knows that the
  * midline and the scale are uncertain too.
  *
- * @throws GeometryError as {@link planMarks}
+ * @throws GeometryError as {@link planDots}
  *
  * @example
  * ```ts
@@ -62,7 +62,7 @@ export function planBrows(
   choices: Choices = {},
   options: PlanOptions = {},
 ): BrowPlan {
-  const plan = planMarks(face, choices);
+  const plan = planDots(face, choices);
   return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
 }
 
@@ -70,7 +70,7 @@ export function planBrows(
  * A map of both brows from a face on a photo, as {@link planBrows}; the uncertainties of the midline
  * and of the scale are carried into every length too.
  *
- * @throws GeometryError as {@link planMarks} and `faceFrame`
+ * @throws GeometryError as {@link planDots} and `faceFrame`
  *
  * @example
  * ```ts
@@ -84,7 +84,7 @@ export function planBrows(
  * const photo: PlannableFace<"px"> = { right: side(-1), left: side(1), midline: {} };
  * const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
  * const plan = planOnPhoto(photo, faceFrame(photo, scale));
- * plan.marks.left.upperStart; // → [17.0, 20.6]
+ * plan.dots.left.upperStart; // → [17.0, 20.6]
  * ```
  */
 export function planOnPhoto(
@@ -99,14 +99,14 @@ export function planOnPhoto(
 }
 
 function finishedPlan(
-  plan: MarkPlan,
+  plan: PlannedDots,
   u: ReadingsRow,
   choices: Choices,
   { findings = [] }: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
   const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
-  const grown = eachSide((side) => plan.natural[side].marks);
+  const grown = eachSide((side) => plan.natural[side].dots);
   return {
     ...plan,
     measures: planned.measures,
@@ -117,7 +117,7 @@ function finishedPlan(
     ),
     naturalMeasures: natural.measures,
     naturalComparison: compared(natural, choices),
-    moves: movesBetween(grown, plan.marks),
+    moves: movesBetween(grown, plan.dots),
     cautions: cautionsFor(plan.face, frame, choices.declared, findings),
   };
 }

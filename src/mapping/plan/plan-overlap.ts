@@ -5,7 +5,7 @@ import {
   overlapOutlines,
 } from "../../proportions/index.js";
 import { eachSide, type Sides } from "../../units/index.js";
-import type { MarkPlan } from "../marks/mark-plan.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
 
 /**
  * How the planned brows lie over the natural ones, by area: what is shared, hair to be removed, skin to
@@ -13,7 +13,7 @@ import type { MarkPlan } from "../marks/mark-plan.js";
  *
  * @example
  * ```ts
- * import { mm, planMarks, planOverlap, type PlannableFace } from "brow-geometry";
+ * import { mm, planDots, planOverlap, type PlannableFace } from "brow-geometry";
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),
@@ -24,19 +24,19 @@ import type { MarkPlan } from "../marks/mark-plan.js";
  *   },
  * });
  * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
- * const { left } = planOverlap(planMarks(face));
+ * const { left } = planOverlap(planDots(face));
  * left?.hairOutside; // → 24.5
  * left?.skinInside; // → 36.5
  * ```
  */
 export function planOverlap({
   face,
-  marks,
+  dots,
   choices,
-}: Pick<MarkPlan, "face" | "marks" | "choices">): Sides<OutlineOverlap | undefined> {
+}: Pick<PlannedDots, "face" | "dots" | "choices">): Sides<OutlineOverlap | undefined> {
   return eachSide((side) => {
     const { upper, lower } = face[side].brow;
     if (lower === undefined) return undefined;
-    return overlapOutlines(outline(marks[side], choices.shape), naturalOutline({ upper, lower }));
+    return overlapOutlines(outline(dots[side], choices.shape), naturalOutline({ upper, lower }));
   });
 }

@@ -5,12 +5,12 @@ import {
   type SideMeasures,
   type Skin,
 } from "../../landmarks/index.js";
-import { measureFace, naturalMarks } from "../../proportions/index.js";
+import { measureFace, naturalDots } from "../../proportions/index.js";
 import { eachSide, type Measured } from "../../units/index.js";
 import { outlineIfAny } from "./outline-if-any.js";
-import type { SettledChoices } from "../marks/mark-plan.js";
-import type { PlannableFace } from "../marks/plannable-face.js";
-import { solveMarks } from "../marks/solve-marks.js";
+import type { SettledChoices } from "../dots/planned-dots.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
+import { solveDots } from "../dots/solve-dots.js";
 
 /** What is read on one map, side by side: measures, and the left ones less the right ones. */
 export interface SideReadings<Value> {
@@ -31,14 +31,14 @@ export function readPlan(
   choices: SettledChoices,
 ): PlanReadings<number> {
   const u = landmarkUncertainty(face, "brow");
-  const natural = eachSide((side) => naturalMarks(face[side].brow, { u }));
-  const { marks } = solveMarks(face, natural, skin, choices);
-  const grown = eachSide((side) => natural[side].marks);
+  const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
+  const { dots } = solveDots(face, natural, skin, choices);
+  const grown = eachSide((side) => natural[side].dots);
   const hair = eachSide((side) => face[side].brow);
-  const drawn = eachSide((side) => outlineIfAny(marks[side], choices.shape));
+  const drawn = eachSide((side) => outlineIfAny(dots[side], choices.shape));
   return {
     natural: withDifferences(measureFace(grown, face, skin, hair)),
-    planned: withDifferences(measureFace(marks, face, skin, drawn)),
+    planned: withDifferences(measureFace(dots, face, skin, drawn)),
   };
 }
 

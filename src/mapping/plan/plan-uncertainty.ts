@@ -15,7 +15,7 @@ import {
   fitMidline,
   toFace,
   type Turning,
-  type TurningError,
+  type TurningOffset,
   turningShift,
 } from "../../symmetry/index.js";
 import {
@@ -30,9 +30,9 @@ import {
   toRadians,
 } from "../../units/index.js";
 import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
-import type { MarkPlan } from "../marks/mark-plan.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
 import { readPlan, type ReadingsRow, rowOf } from "./plan-readings.js";
-import { type PlannableFace, requirePlannable } from "../marks/plannable-face.js";
+import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** How well the face space itself is known where it does not hang on the landmarks' own places. */
 export interface SpaceUncertainty {
@@ -55,7 +55,10 @@ const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, distance: 0 };
  * Standard uncertainty of everything read on a plan, from its landmarks, its skin and how well the
  * face space is known; the midline is taken as given.
  */
-export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERTAIN): ReadingsRow {
+export function uncertaintyOnFace(
+  plan: PlannedDots,
+  space: SpaceUncertainty = CERTAIN,
+): ReadingsRow {
   const { moves, faceWith } = faceInputs(plan.face, READ_ON_FACE, 1, UPRIGHT);
   return propagate(
     ({ skinDepth, times, yaw, tilt, shift, distance, nearer, ...values }) => {
@@ -81,7 +84,7 @@ export function uncertaintyOnFace(plan: MarkPlan, space: SpaceUncertainty = CERT
 
 /** The same for a photo, whose midline is fitted to uncertain landmarks too. */
 export function uncertaintyOnPhoto(
-  plan: MarkPlan,
+  plan: PlannedDots,
   photo: PlannableFace<"px">,
   { scale, midline, turning, camera }: FaceFrame,
 ): ReadingsRow {
@@ -171,7 +174,7 @@ function prominenceU(camera: Camera | undefined): number {
 interface TrueSpace {
   readonly times: number;
   /** The scale of depth is that of the skin: one error for both. */
-  readonly turned: TurningError & { readonly turning: Turning | undefined };
+  readonly turned: TurningOffset & { readonly turning: Turning | undefined };
   readonly tilt: number;
   readonly shift: number;
   readonly seen: CameraError;

@@ -3,10 +3,10 @@ import type { FaceFrame, SideComparison } from "../../symmetry/index.js";
 import type { Decision, Measured, Note, Sides } from "../../units/index.js";
 import type { CautionCode } from "./cautions.js";
 import type { Move } from "./moves.js";
-import type { MarkPlan } from "../marks/mark-plan.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
 
 /** A map of both brows: the dots, what is read on them, how sure that is, and what to do. */
-export interface BrowPlan extends MarkPlan {
+export interface BrowPlan extends PlannedDots {
   /** Present where the plan was made on a photo. */
   readonly frame?: FaceFrame;
   /** What is read on the planned brows. */

@@ -5,7 +5,7 @@ import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { planBrows, planOnPhoto, type PlanOptions } from "../plan/plan-brows.js";
-import type { PlannableFace } from "../marks/plannable-face.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
 
 /** What a plan was made from: a face in millimetres, or one on a photo with its midline and scale. */
 export type MapInput =
@@ -59,7 +59,7 @@ export const RECORD_VERSION = 1;
  * const face = { right: side(-1), left: side(1), midline: {} };
  * const record = recordOf({ kind: "face", face }, { lead: "left" }, { notes: [{ text: "first visit" }] });
  * record.version; // → 1
- * replay(record).marks.left.upperStart[0] === record.plan.marks.left.upperStart[0]; // → true
+ * replay(record).dots.left.upperStart[0] === record.plan.dots.left.upperStart[0]; // → true
  * ```
  */
 export function recordOf(

@@ -63,7 +63,7 @@ const SIDES = ["right", "left"] as const;
 const FINAL_READINGS = [
   ["front", "start", "arch"],
   ["tail", "arch", "tail end"],
-  ["eyeToTail", "outer eye corner", "tail end"],
+  ["exocanthionToTailEnd", "outer eye corner", "tail end"],
 ] as const;
 
 const CANTHAL_LEVEL = "level of the inner eye corners, square to the midline";
@@ -97,7 +97,7 @@ const STAGES: readonly StageSteps[] = [
       plan,
       side,
       "tailEnd",
-      check(plan, side, "eyeToTail", "outer eye corner", "tail end"),
+      check(plan, side, "exocanthionToTailEnd", "outer eye corner", "tail end"),
     ),
     across("tail-ends", plan, side, "tailEnd", check(plan, side, "tail", "arch", "tail end")),
   ],
@@ -173,7 +173,7 @@ function moved(
   const why = whyOf(plan, side, dot, stage);
   const name = `${side} ${DOT_NAMES[dot]}`;
   if (move?.kind !== "move" && move?.kind !== "stay") {
-    const { distance, height } = placeOnSide(plan.marks[side][dot], side);
+    const { distance, height } = placeOnSide(plan.dots[side][dot], side);
     const place =
       positive === "up"
         ? `${inHalves(height)} mm above the inner eye corners`

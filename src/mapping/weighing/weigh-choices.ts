@@ -7,8 +7,8 @@ import {
   WORKING_TOLERANCES,
 } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
-import { planMarks } from "../marks/plan-marks.js";
-import type { PlannableFace } from "../marks/plannable-face.js";
+import { planDots } from "../dots/plan-dots.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
 import { weighingNote } from "./weighing-notes.js";
@@ -63,7 +63,7 @@ function weigh(
   tolerances: ToleranceSet,
 ): WeighedChoice {
   try {
-    return weighPlan(choices, planMarks(grown.face, choices), grown, most, tolerances);
+    return weighPlan(choices, planDots(grown.face, choices), grown, most, tolerances);
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     return {

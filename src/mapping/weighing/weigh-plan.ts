@@ -1,5 +1,5 @@
 import { type FaceMeasures, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
-import { measureFace, naturalMarks, outline } from "../../proportions/index.js";
+import { measureFace, naturalDots, outline } from "../../proportions/index.js";
 import { compareSides, toleranceFor } from "../../symmetry/index.js";
 import {
   decide,
@@ -14,10 +14,10 @@ import {
 } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import { movesBetween } from "../plan/moves.js";
-import type { MarkPlan } from "../marks/mark-plan.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
 import { planOverlap } from "../plan/plan-overlap.js";
 import { mapSideReadings } from "../plan/plan-readings.js";
-import type { PlannableFace } from "../marks/plannable-face.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { type Weighed, weighingReasons } from "./weighing-reasons.js";
 import { weighingNote, type WeighingCode } from "./weighing-notes.js";
@@ -31,26 +31,26 @@ export interface GrownBrows {
 /** Reads the brows of a face as they grow. */
 export function readGrown(face: PlannableFace): GrownBrows {
   const u = landmarkUncertainty(face, "brow");
-  const marks = eachSide((side) => naturalMarks(face[side].brow, { u }).marks);
+  const dots = eachSide((side) => naturalDots(face[side].brow, { u }).dots);
   const hair = eachSide((side) => face[side].brow);
-  return { face, measures: measureFace(marks, face, skinOf(face), hair) };
+  return { face, measures: measureFace(dots, face, skinOf(face), hair) };
 }
 
 /** What one plan does to a face, in the row of its choices. */
 export function weighPlan(
   choices: Choices,
-  plan: MarkPlan,
+  plan: PlannedDots,
   grown: GrownBrows,
   most: Length<"mm"> | undefined,
   tolerances: ToleranceSet,
 ): PlannedChoice {
-  const { marks, face, skin } = plan;
-  const outlines = eachSide((side) => outline(marks[side], plan.choices.shape));
-  const measures = measureFace(marks, face, skin, outlines);
+  const { dots, face, skin } = plan;
+  const outlines = eachSide((side) => outline(dots[side], plan.choices.shape));
+  const measures = measureFace(dots, face, skin, outlines);
   const comparison = compareSides(exactly(measures), { tolerances, rule: "simple" });
   const row: Weighed = {
     choices,
-    marks,
+    dots,
     ...movesOf(plan),
     ...areasOf(plan),
     comparison,
@@ -73,9 +73,9 @@ function exactly(measures: FaceMeasures<number>): FaceMeasures<Measured> {
   return mapSideReadings(readings, (value: number) => measured<number>(value, 0)).measures;
 }
 
-function movesOf({ natural, marks }: MarkPlan): Pick<Weighed, "greatestMove" | "meanMove"> {
-  const grown = eachSide((side) => natural[side].marks);
-  const moves = movesBetween(grown, marks).flatMap((move) =>
+function movesOf({ natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" | "meanMove"> {
+  const grown = eachSide((side) => natural[side].dots);
+  const moves = movesBetween(grown, dots).flatMap((move) =>
     move.kind === "place"
       ? []
       : [{ side: move.side, dot: move.dot, by: length<"mm">(Math.hypot(move.up, move.outward)) }],
@@ -86,7 +86,7 @@ function movesOf({ natural, marks }: MarkPlan): Pick<Weighed, "greatestMove" | "
   };
 }
 
-function areasOf(plan: MarkPlan): Pick<Weighed, "areas"> {
+function areasOf(plan: PlannedDots): Pick<Weighed, "areas"> {
   const { right, left } = planOverlap(plan);
   if (right === undefined || left === undefined) return {};
   return {

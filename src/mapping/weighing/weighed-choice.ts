@@ -1,4 +1,4 @@
-import type { CompleteMarks, Dot } from "../../landmarks/index.js";
+import type { CompleteDots, Dot } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type { Decision, Length, Note, Side, Sides, ToleranceSet } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
@@ -31,7 +31,7 @@ export interface PlannedChoice {
   readonly choices: Choices;
   /** In words, what else is in this row. */
   readonly reasons: readonly Note<WeighingCode>[];
-  readonly marks: Sides<CompleteMarks<"mm">>;
+  readonly dots: Sides<CompleteDots<"mm">>;
   readonly greatestMove: { readonly side: Side; readonly dot: Dot; readonly by: Length<"mm"> };
   /** Over the dots that the natural brows have too. */
   readonly meanMove: Length<"mm">;

@@ -1,6 +1,6 @@
 import { transform } from "../../geometry/index.js";
 import {
-  type BrowMarks,
+  type BrowDots,
   type Dot,
   DOTS,
   type Face,
@@ -25,9 +25,9 @@ import { placeOnSide } from "../mirroring/side-place.js";
 import { STABLE_LANDMARKS, type StableLandmark, stablePairs } from "./stable-landmarks.js";
 
 /** A face and the dots of its brows at one time, in its own face space. */
-export interface MarkedFace {
+export interface DottedFace {
   readonly face: Face<"mm">;
-  readonly marks: Sides<BrowMarks<"mm">>;
+  readonly dots: Sides<BrowDots<"mm">>;
 }
 
 /** How {@link compareCaptures} works. */
@@ -87,7 +87,7 @@ export interface CaptureComparison {
  *     left: { endocanthion: mm([16, 0]), exocanthion: mm([44, 0]) },
  *     midline: { subnasale: mm([0, -44]) },
  *   },
- *   marks: { right: {}, left: { tailEnd: mm([57, 18 + up]) } },
+ *   dots: { right: {}, left: { tailEnd: mm([57, 18 + up]) } },
  * });
  * const { displacements, registration } = compareCaptures(capture(0), capture(2.5));
  * registration.consistent; // → true
@@ -97,8 +97,8 @@ export interface CaptureComparison {
  * ```
  */
 export function compareCaptures(
-  before: MarkedFace,
-  after: MarkedFace,
+  before: DottedFace,
+  after: DottedFace,
   options: CaptureComparisonOptions = {},
 ): CaptureComparison {
   const { stable = STABLE_LANDMARKS, scale = "free", tolerances = WORKING_TOLERANCES } = options;
@@ -110,7 +110,7 @@ export function compareCaptures(
   );
   const limits = tolerances.tolerances.position?.limits;
   const displacementOf = (dot: Dot, side: Side): Displacement | undefined => {
-    const [from, seen] = [before.marks[side][dot], after.marks[side][dot]];
+    const [from, seen] = [before.dots[side][dot], after.dots[side][dot]];
     if (from === undefined || seen === undefined) return undefined;
     const to = transform(seen, registration.similarity);
     const u = registrationU(to, registration);

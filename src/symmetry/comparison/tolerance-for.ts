@@ -19,7 +19,7 @@ const TOLERANCE_OF: Readonly<Record<MeasureName | "startToStart", ToleranceName 
   startThickness: "thickness",
   bodyThickness: "thickness",
   archThickness: "thickness",
-  eyeToTail: "position",
+  exocanthionToTailEnd: "position",
   lidToBrow: "position",
   frontInclination: undefined,
   browInclination: undefined,

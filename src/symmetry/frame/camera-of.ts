@@ -52,7 +52,7 @@ export function cameraOf(
 
 const FLAT: Skin = { kind: "flat" };
 
-/** A head without features tells of no skin: its marks lie in the plane in which the scale holds. */
+/** A head without features tells of no skin: its dots lie in the plane in which the scale holds. */
 function skinBefore(face: Face<"mm">): Skin {
   try {
     return skinOf(face);

@@ -1,4 +1,4 @@
-import type { Brow, BrowMarks, CompleteMarks, Face } from "../../landmarks/index.js";
+import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.js";
 import type { DeepPoint, FlatPoint, Point, Polyline } from "../../units/index.js";
 import type { FaceFrame } from "./frame.js";
 import { mapShape, type Shape } from "../mirroring/shape.js";
@@ -6,7 +6,7 @@ import { fromPicture } from "./sight.js";
 import { upright } from "./upright.js";
 
 /**
- * A point, a polyline, a brow, its marks or a whole face of a photo in the face space: millimetres,
+ * A point, a polyline, a brow, its dots or a whole face of a photo in the face space: millimetres,
  * x towards the client's left, y up along the midline, depth from the level of the inner eye corners.
  * In the frame of a turned head a point without depth is taken to lie on the skin.
  *
@@ -33,8 +33,8 @@ export function toFace(of: Point<"px">, frame: FaceFrame): Point<"mm">;
 export function toFace(of: Polyline<"px">, frame: FaceFrame): Polyline<"mm">;
 export function toFace(of: Face<"px">, frame: FaceFrame): Face<"mm">;
 export function toFace(of: Brow<"px">, frame: FaceFrame): Brow<"mm">;
-export function toFace(of: CompleteMarks<"px">, frame: FaceFrame): CompleteMarks<"mm">;
-export function toFace(of: BrowMarks<"px">, frame: FaceFrame): BrowMarks<"mm">;
+export function toFace(of: CompleteDots<"px">, frame: FaceFrame): CompleteDots<"mm">;
+export function toFace(of: BrowDots<"px">, frame: FaceFrame): BrowDots<"mm">;
 export function toFace(of: Shape<"px">, frame: FaceFrame): Shape<"mm"> {
   return mapShape<"px", "mm">(of, (point, landmark) =>
     fromPicture(upright(point, frame), frame, landmark),

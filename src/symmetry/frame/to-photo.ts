@@ -1,4 +1,4 @@
-import type { Brow, BrowMarks, CompleteMarks, Face } from "../../landmarks/index.js";
+import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.js";
 import {
   type DeepPoint,
   deepPoint,
@@ -13,7 +13,7 @@ import { mapShape, type Shape } from "../mirroring/shape.js";
 import { intoPicture } from "./sight.js";
 
 /**
- * A point, a polyline, a brow, its marks or a whole face of the face space on the photo of a frame:
+ * A point, a polyline, a brow, its dots or a whole face of the face space on the photo of a frame:
  * the way back from `toFace`. In the frame of a turned head a mark without depth is lifted onto the
  * skin first.
  *
@@ -37,8 +37,8 @@ export function toPhoto(of: Point<"mm">, frame: FaceFrame): Point<"px">;
 export function toPhoto(of: Polyline<"mm">, frame: FaceFrame): Polyline<"px">;
 export function toPhoto(of: Face<"mm">, frame: FaceFrame): Face<"px">;
 export function toPhoto(of: Brow<"mm">, frame: FaceFrame): Brow<"px">;
-export function toPhoto(of: CompleteMarks<"mm">, frame: FaceFrame): CompleteMarks<"px">;
-export function toPhoto(of: BrowMarks<"mm">, frame: FaceFrame): BrowMarks<"px">;
+export function toPhoto(of: CompleteDots<"mm">, frame: FaceFrame): CompleteDots<"px">;
+export function toPhoto(of: BrowDots<"mm">, frame: FaceFrame): BrowDots<"px">;
 export function toPhoto(of: Shape<"mm">, frame: FaceFrame): Shape<"px"> {
   return mapShape<"mm", "px">(of, (point, landmark) =>
     inPixels(intoPicture(point, frame, landmark), frame),

@@ -17,7 +17,7 @@ import {
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { requireUnmirrored } from "./face-frame.js";
 import type { FaceFrame } from "./frame.js";
-import { type FaceMirrorPlane, fitMirrorPlane } from "./fit-mirror-plane.js";
+import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-plane.js";
 import type { Midline } from "../midline/midline.js";
 import { pitchOf } from "./pitch.js";
 import { offsetsFrom, othersThan } from "../midline/placed-line.js";
@@ -56,7 +56,7 @@ const MOST_YAW = 10;
  * What the yaw and an unsure scale of depth leave behind is said by {@link turningUncertainty}.
  *
  * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed; `missing-landmark`
- * without depth at the inner eye corners; and what {@link fitMirrorPlane} and {@link skinOf} throw
+ * without depth at the inner eye corners; and what {@link fitMidsagittalPlane} and {@link skinOf} throw
  *
  * @example
  * ```ts
@@ -73,7 +73,7 @@ const MOST_YAW = 10;
  *   right: side(-1),
  *   left: side(1),
  *   midline: {},
- *   relief: {
+ *   symmetricPoints: {
  *     pairs: rows.map((row) => ({
  *       right: turned(-20 - 2 * row, 40 - 7 * row, -row),
  *       left: turned(20 + 2 * row, 40 - 7 * row, -row),
@@ -127,9 +127,9 @@ function turnScan(scan: Face<"mm">, options: TurningOptions): TurnedFace {
 function planeWithinReach<U extends Unit>(
   face: Face<U>,
   { mostYaw = MOST_YAW }: TurningOptions = {},
-): FaceMirrorPlane<U> {
+): MidsagittalPlane<U> {
   requirePositive("turnToFront", "mostYaw", mostYaw);
-  const plane = fitMirrorPlane(face);
+  const plane = fitMidsagittalPlane(face);
   if (Math.abs(plane.yaw) <= mostYaw) return plane;
   throw new GeometryError("out-of-range", {
     where: "turnToFront",
@@ -155,14 +155,14 @@ function middleOfEyes<U extends Unit>({ right, left }: Face<U>): DeepPoint<U> {
 
 function leftwardsOf<U extends Unit>({
   normal: [x, y],
-}: FaceMirrorPlane<U>): readonly [number, number] {
+}: MidsagittalPlane<U>): readonly [number, number] {
   const across = Math.hypot(x, y);
   return [x / across, y / across];
 }
 
 /** What the frame of a photo calls its midline: the plane where it passes between the eyes. */
 function edgeOn(
-  plane: FaceMirrorPlane<"px">,
+  plane: MidsagittalPlane<"px">,
   origin: DeepPoint<"px">,
   photo: Face<"px">,
 ): Midline<"px"> {
@@ -198,7 +198,7 @@ const UNDERSTATED_YAW = 0.4;
 
 /** The turning itself, once points are known upright and in millimetres, as the picture shows them. */
 function turningOf<U extends Unit>(
-  plane: FaceMirrorPlane<U>,
+  plane: MidsagittalPlane<U>,
   face: Face<U>,
   upright: (point: Point<U>) => Point<"mm">,
 ): Turning {
@@ -231,7 +231,7 @@ const DEPTH_STEP = 0.05;
 
 function yawSlope<U extends Unit>(face: Face<U>): number {
   const yawAt = (depthFactor: number): number =>
-    fitMirrorPlane(mapFace(face, (point: Point<U>) => withDepthTimes(depthFactor, point))).yaw;
+    fitMidsagittalPlane(mapFace(face, (point: Point<U>) => withDepthTimes(depthFactor, point))).yaw;
   return (yawAt(1 + DEPTH_STEP) - yawAt(1 - DEPTH_STEP)) / (2 * DEPTH_STEP);
 }
 

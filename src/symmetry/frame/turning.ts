@@ -71,7 +71,7 @@ export function turningUncertainty(at: Point<"mm">, turning: Turning): Length<"m
 }
 
 /** Small errors of a turning. */
-export interface TurningError {
+export interface TurningOffset {
   /** Degrees by which the true yaw is more. */
   readonly yaw: number;
   /** Share by which depth is truly more; the yaw then follows by itself. */
@@ -94,7 +94,7 @@ export interface TurningError {
 export function turningShift(
   at: Point<"mm">,
   turning: Turning,
-  { yaw, depth }: TurningError,
+  { yaw, depth }: TurningOffset,
 ): Length<"mm"> {
   const { cosine, sine } = turnOf(turning);
   const { skin, pivot } = turning;

@@ -1,4 +1,4 @@
-import { distance, type MirrorUnit } from "../../geometry/index.js";
+import { distance, type MirrorPair } from "../../geometry/index.js";
 import {
   type Face,
   landmarkUncertainty,
@@ -9,7 +9,7 @@ import { type Length, length, type Unit } from "../../units/index.js";
 import type { MirroredLandmark } from "./midline.js";
 
 /** A pair or a midline landmark as the fit sees it. */
-export interface NamedUnit<U extends Unit> extends MirrorUnit<U> {
+export interface NamedUnit<U extends Unit> extends MirrorPair<U> {
   readonly name: MirroredLandmark;
 }
 

@@ -1,7 +1,7 @@
 import { rootBetween } from "../../geometry/index.js";
 import {
   type Brow,
-  type CompleteMarks,
+  type CompleteDots,
   type Dot,
   DOTS,
   lengthBetween,
@@ -17,14 +17,14 @@ import {
   type Side,
 } from "../../units/index.js";
 import { FACE_MIDLINE, mirror } from "./mirror.js";
-import { mapMarks } from "./shape.js";
+import { mapDots } from "./shape.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
 import { type Knot, warp } from "./warp.js";
 
 /** The brow that the other one is to follow, in the face space. */
 export interface LeadingBrow {
   readonly side: Side;
-  readonly marks: CompleteMarks<"mm">;
+  readonly dots: CompleteDots<"mm">;
   /** Its whole borders, where they are to be carried along. */
   readonly brow?: Brow<"mm">;
 }
@@ -68,46 +68,46 @@ export interface CarriedBrow extends LeadingBrow {
  * @example
  * ```ts
  * import { carryBrow, mm } from "brow-geometry";
- * const marks = {
+ * const dots = {
  *   upperStart: mm([15, 20]), upperBody: mm([27, 24]), upperArch: mm([39, 26]), tailEnd: mm([56, 18]),
  *   lowerStart: mm([15, 13]), lowerBody: mm([27, 18]), lowerArch: mm([39, 21]),
  * };
- * const leading = { side: "left", marks } as const;
- * carryBrow(leading, { method: "mirror" }).marks.tailEnd; // → [-56, 18]
+ * const leading = { side: "left", dots } as const;
+ * carryBrow(leading, { method: "mirror" }).dots.tailEnd; // → [-56, 18]
  *
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const measured = carryBrow(leading, { method: "measure", start: mm([-17, 20]), skin });
- * measured.marks.tailEnd; // → [-57.26, 18.00]
+ * measured.dots.tailEnd; // → [-57.26, 18.00]
  * measured.fromMirror.tailEnd.outward; // → 1.26
  * ```
  */
 export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedBrow {
   const side = otherSide(leading.side);
-  const image = mirror(leading.marks, FACE_MIDLINE);
+  const image = mirror(leading.dots, FACE_MIDLINE);
   if (options.method === "mirror") {
     const brow = leading.brow === undefined ? {} : { brow: mirror(leading.brow, FACE_MIDLINE) };
     return {
       side,
-      marks: image,
+      dots: image,
       ...brow,
       method: "mirror",
       fromMirror: shiftsBetween(image, image, side),
     };
   }
   const carry = warp("carryBrow", knotsByRuler(leading, options, side), leading.side, side);
-  const marks = mapMarks(leading.marks, carry);
+  const dots = mapDots(leading.dots, carry);
   const brow = leading.brow === undefined ? {} : { brow: mapBrow(leading.brow, carry) };
-  return { side, marks, ...brow, method: "measure", fromMirror: shiftsBetween(image, marks, side) };
+  return { side, dots, ...brow, method: "measure", fromMirror: shiftsBetween(image, dots, side) };
 }
 
 type ByMeasure = Extract<CarryOptions, { readonly method: "measure" }>;
 
 function knotsByRuler(
-  { side, marks }: LeadingBrow,
+  { side, dots }: LeadingBrow,
   { start, skin }: ByMeasure,
   onto: Side,
 ): readonly Knot[] {
-  const { upperStart, upperArch, tailEnd } = marks;
+  const { upperStart, upperArch, tailEnd } = dots;
   const front = lengthBetween(upperStart, upperArch, skin);
   const tail = lengthBetween(upperArch, tailEnd, skin);
   const ownStart = placeOnSide(start, onto);
@@ -145,8 +145,8 @@ function placeByRuler(
 
 /** How far dots lie from where others have them, away from the midline and up. */
 function shiftsBetween(
-  from: CompleteMarks<"mm">,
-  to: CompleteMarks<"mm">,
+  from: CompleteDots<"mm">,
+  to: CompleteDots<"mm">,
   side: Side,
 ): CarriedBrow["fromMirror"] {
   const shifts = DOTS.map((dot) => {

@@ -1,4 +1,4 @@
-import { type Brow, type BrowMarks, type CompleteMarks, mapBrow } from "../../landmarks/index.js";
+import { type Brow, type BrowDots, type CompleteDots, mapBrow } from "../../landmarks/index.js";
 import {
   eachSide,
   type Length,
@@ -7,7 +7,7 @@ import {
   type Side,
   type Sides,
 } from "../../units/index.js";
-import { mapMarks } from "./shape.js";
+import { mapDots } from "./shape.js";
 import { placeOnSide } from "./side-place.js";
 import { type Knot, warp } from "./warp.js";
 
@@ -25,15 +25,15 @@ export interface LevelOptions {
   readonly follow?: LevelRule;
   /** How far a dot may leave the height of its natural hair, in millimetres. Default: as far as it takes. */
   readonly limit?: Length<"mm">;
-  /** Where the hair grows. Default: where the marks are. */
-  readonly natural?: Sides<BrowMarks<"mm">>;
+  /** Where the hair grows. Default: where the dots are. */
+  readonly natural?: Sides<BrowDots<"mm">>;
   /** Whole borders to be taken along. */
   readonly brows?: Sides<Brow<"mm">>;
 }
 
 /** Brows whose heights were evened. */
 export interface LevelledBrows {
-  readonly marks: Sides<CompleteMarks<"mm">>;
+  readonly dots: Sides<CompleteDots<"mm">>;
   readonly brows?: Sides<Brow<"mm">>;
   /** How far each dot was moved, upwards positive. */
   readonly moved: Sides<{ readonly [Name in LevelDot]: Length<"mm"> }>;
@@ -53,14 +53,14 @@ export interface LevelledBrows {
  * @example
  * ```ts
  * import { levelHeights, mm } from "brow-geometry";
- * const marks = (sign: 1 | -1, up: number) => ({
+ * const dots = (sign: 1 | -1, up: number) => ({
  *   upperStart: mm([sign * 15, 20 + up]), upperBody: mm([sign * 27, 24 + up]),
  *   upperArch: mm([sign * 39, 26 + up]), tailEnd: mm([sign * 56, 18]),
  *   lowerStart: mm([sign * 15, 13 + up]), lowerBody: mm([sign * 27, 18 + up]),
  *   lowerArch: mm([sign * 39, 21 + up]),
  * });
  * const { uneven, moved, heldBack } = levelHeights(
- *   { right: marks(-1, 0), left: marks(1, 3) },
+ *   { right: dots(-1, 0), left: dots(1, 3) },
  *   { follow: "left", limit: mm(2) },
  * );
  * moved.right; // → { upperStart: 2, upperArch: 2, tailEnd: 0 }
@@ -69,12 +69,12 @@ export interface LevelledBrows {
  * ```
  */
 export function levelHeights(
-  marks: Sides<CompleteMarks<"mm">>,
+  dots: Sides<CompleteDots<"mm">>,
   options: LevelOptions = {},
 ): LevelledBrows {
-  const { follow = "middle", limit, natural = marks, brows } = options;
+  const { follow = "middle", limit, natural = dots, brows } = options;
   if (limit !== undefined) requirePositive("levelHeights", "limit", limit);
-  const levels = LEVEL_DOTS.map((dot) => levelOf(dot, marks, natural, follow, limit));
+  const levels = LEVEL_DOTS.map((dot) => levelOf(dot, dots, natural, follow, limit));
   const carry = eachSide((side) =>
     warp(
       "levelHeights",
@@ -84,7 +84,7 @@ export function levelHeights(
     ),
   );
   return {
-    marks: eachSide((side) => mapMarks(marks[side], carry[side])),
+    dots: eachSide((side) => mapDots(dots[side], carry[side])),
     ...(brows === undefined
       ? {}
       : { brows: eachSide((side) => mapBrow(brows[side], carry[side])) }),
@@ -105,12 +105,12 @@ interface Level {
 
 function levelOf(
   dot: LevelDot,
-  marks: Sides<CompleteMarks<"mm">>,
-  natural: Sides<BrowMarks<"mm">>,
+  dots: Sides<CompleteDots<"mm">>,
+  natural: Sides<BrowDots<"mm">>,
   follow: LevelRule,
   limit: Length<"mm"> | undefined,
 ): Level {
-  const places = eachSide((side) => placeOnSide(marks[side][dot], side));
+  const places = eachSide((side) => placeOnSide(dots[side][dot], side));
   const aim = aimOf(
     follow,
     eachSide((side) => places[side].height),

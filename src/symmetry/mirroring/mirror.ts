@@ -1,5 +1,5 @@
-import { type Line, reflect } from "../../geometry/index.js";
-import type { Brow, BrowMarks, CompleteMarks, Face } from "../../landmarks/index.js";
+import { type Line, reflectAcross } from "../../geometry/index.js";
+import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.js";
 import {
   type DeepPoint,
   type FlatPoint,
@@ -14,7 +14,7 @@ import { isFace, mapShape, type Shape } from "./shape.js";
 export const FACE_MIDLINE: Line<"mm"> = { through: mm([0, 0]), direction: [0, 1] };
 
 /**
- * The mirror image of a point, a polyline, a brow, its marks or a whole face across a line; depth
+ * The mirror image of a point, a polyline, a brow, its dots or a whole face across a line; depth
  * stays as it is. A whole face changes sides: what was the client's right is then the left.
  *
  * @example
@@ -30,17 +30,17 @@ export function mirror<U extends Unit>(of: Point<U>, across: Line<U>): Point<U>;
 export function mirror<U extends Unit>(of: Polyline<U>, across: Line<U>): Polyline<U>;
 export function mirror<U extends Unit>(of: Face<U>, across: Line<U>): Face<U>;
 export function mirror<U extends Unit>(of: Brow<U>, across: Line<U>): Brow<U>;
-export function mirror<U extends Unit>(of: CompleteMarks<U>, across: Line<U>): CompleteMarks<U>;
-export function mirror<U extends Unit>(of: BrowMarks<U>, across: Line<U>): BrowMarks<U>;
+export function mirror<U extends Unit>(of: CompleteDots<U>, across: Line<U>): CompleteDots<U>;
+export function mirror<U extends Unit>(of: BrowDots<U>, across: Line<U>): BrowDots<U>;
 export function mirror<U extends Unit>(of: Shape<U>, across: Line<U>): Shape<U> {
-  const image = mapShape<U, U>(of, (point) => reflect(point, across));
+  const image = mapShape<U, U>(of, (point) => reflectAcross(point, across));
   return isFace(image) ? withSidesExchanged(image) : image;
 }
 
 function withSidesExchanged<U extends Unit>(face: Face<U>): Face<U> {
-  const { right, left, relief } = face;
+  const { right, left, symmetricPoints } = face;
   const exchanged = { ...face, right: left, left: right };
-  if (relief === undefined) return exchanged;
-  const pairs = relief.pairs.map((pair) => ({ right: pair.left, left: pair.right }));
-  return { ...exchanged, relief: { ...relief, pairs } };
+  if (symmetricPoints === undefined) return exchanged;
+  const pairs = symmetricPoints.pairs.map((pair) => ({ right: pair.left, left: pair.right }));
+  return { ...exchanged, symmetricPoints: { ...symmetricPoints, pairs } };
 }

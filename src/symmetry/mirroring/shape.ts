@@ -1,7 +1,7 @@
 import {
   type Brow,
-  type BrowMarks,
-  type CompleteMarks,
+  type BrowDots,
+  type CompleteDots,
   type Dot,
   DOTS,
   type Face,
@@ -12,7 +12,7 @@ import {
 import type { Point, Polyline, Unit } from "../../units/index.js";
 
 /** What is carried from one space to the other, or mirrored, as a whole. */
-export type Shape<U extends Unit> = Point<U> | Polyline<U> | Brow<U> | BrowMarks<U> | Face<U>;
+export type Shape<U extends Unit> = Point<U> | Polyline<U> | Brow<U> | BrowDots<U> | Face<U>;
 
 /** Maps whatever has points, point by point. */
 export function mapShape<From extends Unit, To extends Unit>(
@@ -22,7 +22,7 @@ export function mapShape<From extends Unit, To extends Unit>(
   if (isPoint(shape)) return map(shape);
   if (isPolyline(shape)) return shape.map((point) => map(point));
   if (isFace(shape)) return mapFace(shape, map);
-  return isBrow(shape) ? mapBrow(shape, map) : mapMarks(shape, map);
+  return isBrow(shape) ? mapBrow(shape, map) : mapDots(shape, map);
 }
 
 export function isFace<U extends Unit>(shape: Shape<U>): shape is Face<U> {
@@ -37,25 +37,25 @@ function isPolyline<U extends Unit>(shape: Shape<U>): shape is Polyline<U> {
   return Array.isArray(shape);
 }
 
-function isBrow<U extends Unit>(shape: Brow<U> | BrowMarks<U>): shape is Brow<U> {
+function isBrow<U extends Unit>(shape: Brow<U> | BrowDots<U>): shape is Brow<U> {
   return "upper" in shape;
 }
 
-export function mapMarks<From extends Unit, To extends Unit>(
-  marks: CompleteMarks<From>,
+export function mapDots<From extends Unit, To extends Unit>(
+  dots: CompleteDots<From>,
   map: PointMap<From, To>,
-): CompleteMarks<To>;
-export function mapMarks<From extends Unit, To extends Unit>(
-  marks: BrowMarks<From>,
+): CompleteDots<To>;
+export function mapDots<From extends Unit, To extends Unit>(
+  dots: BrowDots<From>,
   map: PointMap<From, To>,
-): BrowMarks<To>;
-export function mapMarks<From extends Unit, To extends Unit>(
-  marks: BrowMarks<From>,
+): BrowDots<To>;
+export function mapDots<From extends Unit, To extends Unit>(
+  dots: BrowDots<From>,
   map: PointMap<From, To>,
-): BrowMarks<To> {
+): BrowDots<To> {
   const mapped: { [Name in Dot]?: Point<To> } = {};
   for (const dot of DOTS) {
-    const point = marks[dot];
+    const point = dots[dot];
     if (point !== undefined) mapped[dot] = map(point);
   }
   return mapped;

@@ -58,7 +58,7 @@ function requireOrder(where: string, knots: readonly Knot[]): void {
     }
     throw new GeometryError("out-of-range", {
       where,
-      field: end === "from" ? "marks" : "result",
+      field: end === "from" ? "dots" : "result",
       value: distances,
       need: "start, arch and tail end in order from the midline outwards",
     });

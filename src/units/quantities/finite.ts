@@ -95,7 +95,7 @@ export function requireFinitePoint<U extends Unit>(
  * @example
  * ```ts
  * import { requirePolyline } from "brow-geometry/units";
- * requirePolyline("naturalMarks", "brow.upper", [], 2); // throws GeometryError: brow.upper is []; needs at least 2 points
+ * requirePolyline("naturalDots", "brow.upper", [], 2); // throws GeometryError: brow.upper is []; needs at least 2 points
  * ```
  */
 export function requirePolyline<U extends Unit>(

@@ -9,23 +9,23 @@ export type Unit = "px" | "mm";
  * The unit is a *key* of the tag, so a value in `px` and one in `mm` have no common type that a
  * function generic over its unit could fall back to. Nothing of it exists at run time.
  */
-export interface In<U extends Unit, Kind> {
+export interface UnitTag<U extends Unit, Kind> {
   readonly "~unit": { readonly [Name in U]: Kind };
 }
 
 /** A length in a known unit; at run time a plain number. */
-export type Length<U extends Unit> = number & In<U, "length">;
+export type Length<U extends Unit> = number & UnitTag<U, "length">;
 
 /**
  * A point of the picture plane or of the face's frontal plane; at run time a pair.
  *
  * In `px`: x to the right, y **down**. In `mm`: x to the client's left, y **up**.
  */
-export type FlatPoint<U extends Unit> = readonly [x: number, y: number] & In<U, "point">;
+export type FlatPoint<U extends Unit> = readonly [x: number, y: number] & UnitTag<U, "point">;
 
 /** A point whose source also knows its depth, positive **towards the viewer**, in the same unit. */
 export type DeepPoint<U extends Unit> = readonly [x: number, y: number, depth: number] &
-  In<U, "point">;
+  UnitTag<U, "point">;
 
 /** A point with or without depth. */
 export type Point<U extends Unit> = FlatPoint<U> | DeepPoint<U>;

@@ -1,6 +1,6 @@
 import { requireFinite, requireFinitePoint } from "../quantities/finite.js";
 import { GeometryError } from "../quantities/geometry-error.js";
-import type { DeepPoint, FlatPoint, In, Length, Point, Unit } from "../quantities/quantity.js";
+import type { DeepPoint, FlatPoint, UnitTag, Length, Point, Unit } from "../quantities/quantity.js";
 
 /**
  * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit.
@@ -31,7 +31,7 @@ export function measured<Value extends number>(value: Value, u: Value): Measured
 
 /** A number without unit is any number, not the literal that stood in the call. */
 export type Unliteral<Value> =
-  Value extends In<never, unknown> ? Value : Value extends number ? number : Value;
+  Value extends UnitTag<never, unknown> ? Value : Value extends number ? number : Value;
 
 /** Standard uncertainty of a point: one for every axis, or each axis its own. */
 export type PointUncertainty<U extends Unit> =

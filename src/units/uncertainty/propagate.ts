@@ -150,7 +150,7 @@ function requireStraight(
     where,
     field,
     value: `± ${u} to first order, ± ${swing} one uncertainty away`,
-    need: "inputs so certain that first order holds, or propagateByDraws",
+    need: "inputs so certain that first order holds, or propagateByMonteCarlo",
   });
 }
 

@@ -57,7 +57,7 @@ describe("a guide on a photo of a turned head", () => {
   it("goes through its dot, where it bends", () => {
     const [stroke] = linesOf(svg, "guide start left");
     expect(stroke).toHaveLength(3);
-    const [x, y] = toPhoto(plan.marks.left.upperStart, frame);
+    const [x, y] = toPhoto(plan.dots.left.upperStart, frame);
     expectClose(stroke?.[1], [x, y], 0.02);
   });
 

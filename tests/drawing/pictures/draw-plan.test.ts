@@ -10,7 +10,7 @@ import {
   mm,
   type PlanDrawing,
   planBrows,
-  planMarks,
+  planDots,
   type PlannableFace,
   px,
   requirePlannable,
@@ -111,7 +111,7 @@ describe.each(["light", "dark", "monochrome"] as const)("the %s theme", (theme: 
     expect(new Set(dashes).size).toBe(roles.length);
   });
 
-  it("tells the marks apart by the shape of their dots", () => {
+  it("tells the dots apart by the shape of their dots", () => {
     const shapes = (["upperStart", "upperArch", "tailEnd", "lowerBody"] as const).map((dot) => {
       const element = withClass(picture, "dot").find(
         ({ attributes }) => attributes["data-dot"] === dot,
@@ -155,7 +155,7 @@ describe("a picture over a photo", () => {
         ({ attributes }) =>
           attributes["data-side"] === side && attributes["data-dot"] === "lowerBody",
       );
-      const [x, y] = toPhoto(plan.marks[side].lowerBody, frame);
+      const [x, y] = toPhoto(plan.dots[side].lowerBody, frame);
       expect(Number(dot?.attributes.cx)).toBeCloseTo(x, 2);
       expect(Number(dot?.attributes.cy)).toBeCloseTo(y, 2);
     }
@@ -229,7 +229,7 @@ describe("a planned brow", () => {
   it("is drawn as its outline, through its dots", () => {
     const spots = pathSpots(pathOf(drawPlan(plan)));
     for (const dot of ["upperStart", "upperArch", "tailEnd", "lowerStart", "lowerBody"] as const) {
-      const [x, y] = plan.marks.right[dot];
+      const [x, y] = plan.dots.right[dot];
       expect(spots.some((spot) => Math.hypot(spot[0] - x, spot[1] + y) < 2e-3)).toBe(true);
     }
   });
@@ -243,7 +243,7 @@ describe("a planned brow", () => {
   });
 
   it("runs through a body that an artist has pinned", () => {
-    const { upperBody: free } = plan.marks.left;
+    const { upperBody: free } = plan.dots.left;
     const at = mm([free[0] + 1, free[1] - 1]);
     const pinned = planBrows(syntheticFace(), { pins: [{ side: "left", dot: "upperBody", at }] });
     const source = drawPlan(pinned);
@@ -277,7 +277,7 @@ describe("any face in any pose", () => {
   const readings = planBrows(syntheticFace());
   // What is read on a plan and how sure it is takes long to find out, and changes no more than figures.
   const plannedIn = (face: PlannableFace, pose: Pose): BrowPlan | undefined =>
-    attempt(() => ({ ...readings, ...planMarks(face), frame: frameIn(pose) }));
+    attempt(() => ({ ...readings, ...planDots(face), frame: frameIn(pose) }));
   const anyPlan = fc.tuple(anyFace(1.5), anyPose()).map(([face, pose]) => plannedIn(face, pose));
   const anyOptions: fc.Arbitrary<PlanDrawing> = fc.record({
     theme: fc.constantFrom<Theme>("light", "dark", "monochrome"),
@@ -316,7 +316,7 @@ describe("any face in any pose", () => {
     "has letters in proportion, even where millimetres are wrong",
     (error) => {
       const face = mapFace(syntheticFace(), ([x, y]) => mm([error * x, error * y]));
-      const plan = planMarks(requirePlannable(face), { lead: "left", thickness: THIN });
+      const plan = planDots(requirePlannable(face), { lead: "left", thickness: THIN });
       const wrong = { ...readings, ...plan };
       expect(Math.min(...sharesOfWidth(wrong))).toBeGreaterThan(0.95 * Math.min(...usual));
     },

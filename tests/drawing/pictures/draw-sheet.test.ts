@@ -99,9 +99,9 @@ describe.each([
       );
       return [Number(dot?.attributes.cx), Number(dot?.attributes.cy)];
     }) as [Spot, Spot];
-    const { marks } = plan;
-    expect(left[0] - right[0]).toBeCloseTo(marks.left.lowerBody[0] - marks.right.lowerBody[0], 2);
-    expect(right[1] - left[1]).toBeCloseTo(marks.left.lowerBody[1] - marks.right.lowerBody[1], 2);
+    const { dots } = plan;
+    expect(left[0] - right[0]).toBeCloseTo(dots.left.lowerBody[0] - dots.right.lowerBody[0], 2);
+    expect(right[1] - left[1]).toBeCloseTo(dots.left.lowerBody[1] - dots.right.lowerBody[1], 2);
   });
 
   it("carries a ruler of 100 mm across on every page and one of 50 mm upright", () => {

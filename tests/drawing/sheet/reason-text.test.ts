@@ -16,7 +16,7 @@ describe("reasonText", () => {
     ],
     ["planBrows: pins[0].at is [NaN, 2]; needs two", "pin 1 is [NaN, 2], needs two"],
     [
-      "planMarks: right upperArch is [-64, 27]; needs a place nearer than tailEnd [-57.094854279135745, 17]",
+      "planDots: right upperArch is [-64, 27]; needs a place nearer than tailEnd [-57.094854279135745, 17]",
       "right upper arch is [-64, 27], needs a place nearer than tail end [-57.0949, 17]",
     ],
   ])("says %s in words", (why, words) => {

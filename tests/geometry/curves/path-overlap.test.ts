@@ -1,6 +1,6 @@
 import { test } from "@fast-check/vitest";
 import {
-  completeMarks,
+  completeDots,
   type FlatPoint,
   mm,
   outline,
@@ -126,7 +126,7 @@ describe("pathOverlap", () => {
   ])("of two brows agrees with JTS and with the sweep", (one, other, shape, x, y) => {
     const square = { ...shape, frontRoundness: 0 };
     const drawn = ({ upper, stations }: typeof one): readonly Cubic<"mm">[] =>
-      outlinePath(outline(completeMarks(upper, stations, square), square));
+      outlinePath(outline(completeDots(upper, stations, square), square));
     const [first, moved] = [
       drawn(one),
       mapPath(drawn(other), (point) => mm([point[0] + x, point[1] + y])),
@@ -148,7 +148,7 @@ describe("pathOverlap", () => {
     "of a brow with itself is its area",
     ({ upper, stations }, shape) => {
       const square = { ...shape, frontRoundness: 0 };
-      const path = outlinePath(outline(completeMarks(upper, stations, square), square));
+      const path = outlinePath(outline(completeDots(upper, stations, square), square));
       expectClose(pathOverlap(path, path, COARSE), pathArea(path), 1e-9);
     },
   );

@@ -7,9 +7,9 @@ import {
   length,
   type Line,
   lineAlong,
-  type MirrorUnit,
+  type MirrorPair,
   px,
-  reflect,
+  reflectAcross,
   type Similarity,
   transform,
 } from "brow-geometry";
@@ -19,7 +19,7 @@ import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 
 /** Pairs and points of the axis of a face, each up to 5 px from symmetric. */
-const anyUnits: fc.Arbitrary<readonly MirrorUnit<"px">[]> = fc
+const anyUnits: fc.Arbitrary<readonly MirrorPair<"px">[]> = fc
   .array(fc.tuple(anyFlatPoint<"px">(5), anyFlatPoint<"px">(5)), { minLength: 11, maxLength: 11 })
   .map((shifts) =>
     FACE.map(({ pair, middle, weight }, index) => {
@@ -68,7 +68,7 @@ const anySimilarity: fc.Arbitrary<Similarity<"px", "mm">> = fc.record({
 describe("bestMirrorLine", () => {
   // Synthetic deviated nose; references by SciPy, NumPy and R: the true line passes x = 500 at
   // y = 600, total least squares gives 504.3496, a Tukey bisquare 500.0314.
-  const nose = (spreadOfEach: number): readonly MirrorUnit<"px">[] =>
+  const nose = (spreadOfEach: number): readonly MirrorPair<"px">[] =>
     [
       [489.4, 380],
       [491.2, 430],
@@ -110,7 +110,7 @@ describe("bestMirrorLine", () => {
     "turns, shifts and grows with its points",
     (units, robust, similarity) => {
       const fit = bestMirrorLine(units, { robust });
-      const moved = units.map(({ one, other, weight, spread }): MirrorUnit<"mm"> => {
+      const moved = units.map(({ one, other, weight, spread }): MirrorPair<"mm"> => {
         const unit = {
           one: transform(one, similarity),
           weight,
@@ -157,7 +157,7 @@ describe("bestMirrorLine", () => {
   });
 
   it("knows how sure the line is: as sure as small moves of all points say", () => {
-    const units: readonly MirrorUnit<"px">[] = [
+    const units: readonly MirrorPair<"px">[] = [
       { one: px([-16, 0]), other: px([16, 1]), weight: 1, spread: px(0.5) },
       { one: px([-44, 1]), other: px([43, 0]), weight: 1, spread: px(1) },
       { one: px([-25, -66]), other: px([25, -65]), weight: 0.5, spread: px(1) },
@@ -190,13 +190,13 @@ describe("bestMirrorLine", () => {
   });
 
   it("lets a unit count by its mismatch in its own spreads: a pair's is that of two points", () => {
-    const symmetric: readonly MirrorUnit<"px">[] = FACE.map(({ pair, middle, weight }) =>
+    const symmetric: readonly MirrorPair<"px">[] = FACE.map(({ pair, middle, weight }) =>
       pair === undefined
         ? { one: px(middle), weight, spread: px(2) }
         : { one: px([-pair[0], pair[1]]), other: px(pair), weight, spread: px(2) },
     );
     // Of next to no weight, so that they do not move the line themselves.
-    const strays: readonly MirrorUnit<"px">[] = [
+    const strays: readonly MirrorPair<"px">[] = [
       { one: px([-20, 10]), other: px([20, 13]), weight: 1e-9, spread: px(2) },
       { one: px([3, 20]), weight: 1e-9, spread: px(2) },
     ];
@@ -206,7 +206,7 @@ describe("bestMirrorLine", () => {
     expectClose((weights[12] ?? 0) / 1e-9, (1 - (3 / limit) ** 2) ** 2, 1e-6);
   });
 
-  it.each<[string, readonly MirrorUnit<"px">[], string]>([
+  it.each<[string, readonly MirrorPair<"px">[], string]>([
     ["no points", [], "ill-conditioned"],
     ["one point", [{ one: px([1, 2]), weight: 1, spread: px(1) }], "ill-conditioned"],
     ["a spread of 0", [{ one: px([1, 2]), weight: 1, spread: px(0) }], "out-of-range"],
@@ -243,9 +243,9 @@ function angleBetween(
 }
 
 /** What a line leaves: squares of each point against the mirror image of its partner. */
-function squaresLeft(units: readonly MirrorUnit<"px">[], line: Line<"px">): number {
+function squaresLeft(units: readonly MirrorPair<"px">[], line: Line<"px">): number {
   return units.reduce((sum, { one, other, weight }) => {
-    const square = distance(one, reflect(other ?? one, line)) ** 2;
+    const square = distance(one, reflectAcross(other ?? one, line)) ** 2;
     return sum + (other === undefined ? 1 : 2) * weight * square;
   }, 0);
 }

@@ -1,7 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   bestMirrorPlane,
-  type DeepMirrorUnit,
+  type DeepMirrorPair,
   type DeepPoint,
   deepPoint,
   type MirrorPlane,
@@ -30,7 +30,7 @@ function reflected(
 
 /** What a plane leaves: squares of each point against the image of its partner. */
 function squaresLeft(
-  units: readonly DeepMirrorUnit<"mm">[],
+  units: readonly DeepMirrorPair<"mm">[],
   plane: Pick<MirrorPlane<"mm">, "through" | "normal">,
 ): number {
   return units.reduce((sum, { one, other, weight }) => {
@@ -69,7 +69,7 @@ const anySymmetricUnits = fc
     fc.array(anyDeepPoint<"mm">(8), { minLength: 3, maxLength: 10 }),
   )
   .map(([plane, sides, middles]) => {
-    const units: readonly DeepMirrorUnit<"mm">[] = [
+    const units: readonly DeepMirrorPair<"mm">[] = [
       ...sides.map((shift, index) => {
         const one = cloudPoint(index, shift);
         return { one, other: mm(reflected(one, plane)), weight: 1, spread };
@@ -87,7 +87,7 @@ const anySymmetricUnits = fc
     return { plane, units };
   });
 
-const anyUnits: fc.Arbitrary<readonly DeepMirrorUnit<"mm">[]> = fc
+const anyUnits: fc.Arbitrary<readonly DeepMirrorPair<"mm">[]> = fc
   .array(
     fc.tuple(
       anyDeepPoint<"mm">(8),
@@ -159,7 +159,7 @@ describe("bestMirrorPlane", () => {
   });
 
   it("knows how sure the normal is: as sure as small moves of all points say", () => {
-    const units: readonly DeepMirrorUnit<"mm">[] = [
+    const units: readonly DeepMirrorPair<"mm">[] = [
       { one: mm([-16, 0, 0]), other: mm([16, 1, 1]), weight: 1, spread: mm(0.5) },
       { one: mm([-44, 1, -12]), other: mm([43, 0, -10]), weight: 1, spread: mm(1) },
       { one: mm([-25, -66, 9]), other: mm([25, -65, 8]), weight: 0.5, spread: mm(1) },
@@ -201,7 +201,7 @@ describe("bestMirrorPlane", () => {
     expectClose(normalCovariance.zz, zz, 1e-3 * zz);
   });
 
-  it.each<[string, readonly DeepMirrorUnit<"mm">[], string]>([
+  it.each<[string, readonly DeepMirrorPair<"mm">[], string]>([
     ["points in one place", [{ one: mm([1, 2, 3]), weight: 1, spread }], "ill-conditioned"],
     ["a spread of 0", [{ one: mm([1, 2, 3]), weight: 1, spread: mm(0) }], "out-of-range"],
     ["a weight of 0", [{ one: mm([1, 2, 3]), weight: 0, spread }], "out-of-range"],

@@ -5,7 +5,7 @@ import {
   type MarkupPoint,
   type MarkupPoints,
   mm,
-  naturalMarks,
+  naturalDots,
   type Point,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
@@ -137,9 +137,10 @@ describe("a face from the face mesh", () => {
   });
 
   it("pairs every point of the mesh with its mirror partner", () => {
-    expect(face.relief?.pairs).toHaveLength(220);
-    expect(face.relief?.middle).toHaveLength(28);
-    for (const { right, left } of face.relief?.pairs ?? []) expect(right[0]).toBeLessThan(left[0]);
+    expect(face.symmetricPoints?.pairs).toHaveLength(220);
+    expect(face.symmetricPoints?.middle).toHaveLength(28);
+    for (const { right, left } of face.symmetricPoints?.pairs ?? [])
+      expect(right[0]).toBeLessThan(left[0]);
   });
 
   it("has no iris from 468 points (trap 3: only the points behind them hold the centres)", () => {
@@ -307,10 +308,13 @@ describe("trap 5: mirrored pictures", () => {
     // The detector labels what it sees: the eye at the smaller x of the flipped frame is its right.
     const seen = mirroredDetection(landmarks);
     expect(seen[33]).toEqual(flippedX[partner.get(33) ?? 0]);
-    const { notes, relief, ...same } = fromMesh478(seen, { ...normalised, mirrored: "frame" });
-    const { notes: _, relief: points, ...expected } = face;
+    const { notes, symmetricPoints, ...same } = fromMesh478(seen, {
+      ...normalised,
+      mirrored: "frame",
+    });
+    const { notes: _, symmetricPoints: points, ...expected } = face;
     expectClose(same, expected, 1e-9);
-    expectClose(relief?.pairs, points?.pairs, 1e-9);
+    expectClose(symmetricPoints?.pairs, points?.pairs, 1e-9);
     expect(doneOnTheWayIn(notes)).toEqual([
       "scaled-to-pixels",
       "sides-swapped",
@@ -384,7 +388,7 @@ describe("trap 6: missing points", () => {
     const flat = fromMesh478(without(133), normalised);
     expect(flat.left.exocanthion).toHaveLength(2);
     expect(flat.source?.depth).toBe("none");
-    expect(flat.relief).toBeUndefined();
+    expect(flat.symmetricPoints).toBeUndefined();
   });
 
   it("are not points at the corner of the picture without a word on visibility", () => {
@@ -408,9 +412,9 @@ describe("trap 8: the nearly flat upper edge of the mesh's brow", () => {
     if (brow === undefined) throw new Error("no brow");
     // Millimetres a pixel from a visible iris of 11.71 mm: good enough here.
     const upper = brow.upper.map(([x, y]) => mm([-x / 3, -y / 3]));
-    const { arch } = naturalMarks({ upper }, { u: mm(1.3) });
+    const { arch } = naturalDots({ upper }, { u: mm(1.3) });
     expect(arch.kind).not.toBe("peak");
-    const careful = naturalMarks({ upper }, { u: mm(0.26) }).arch;
+    const careful = naturalDots({ upper }, { u: mm(0.26) }).arch;
     expect(careful.kind).toBe("peak");
     expect(careful.kind === "peak" && careful.u).toBeGreaterThan(0.26);
     expect(face.standIns?.map(({ landmark }) => landmark)).toContain("brow");

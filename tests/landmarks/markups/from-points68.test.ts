@@ -51,7 +51,7 @@ describe("a face from 68 points", () => {
       ringFactor: { value: 1, u: 0 },
       uncertainty: { default: 3.7 },
     });
-    expect(face.relief).toBeUndefined();
+    expect(face.symmetricPoints).toBeUndefined();
   });
 
   it("reads shares of the picture as it reads pixels", () => {

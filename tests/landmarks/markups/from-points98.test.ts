@@ -6,7 +6,7 @@ import {
   fromMesh478,
   fromPoints98,
   mapFace,
-  naturalMarks,
+  naturalDots,
   px,
   requireLandmarks,
   type Scale,
@@ -134,7 +134,7 @@ describe("real faces as 98 points, taken from their meshes", () => {
   /** The mesh as far as 98 points know it: flat, without the glabella, and no surer. */
   const asFarAsKnown = (mesh: Face<"px">, face: Face<"px">): Face<"px"> => {
     const { glabella: _, ...midline } = mesh.midline;
-    const { relief: __, ...rest } = mesh;
+    const { symmetricPoints: __, ...rest } = mesh;
     const known = { ...rest, midline, ...(face.source && { source: face.source }) };
     return mapFace<"px", "px">(known, ([x, y]) => px([x, y]));
   };
@@ -167,9 +167,9 @@ describe("real faces as 98 points, taken from their meshes", () => {
         if (brow === undefined || ofMesh === undefined) return expect.fail("no brow");
         expectClose(brow.upper, ofMesh.upper, 1e-9);
         expectClose(brow.lower?.slice(0, 4), ofMesh.lower?.slice(0, 4), 1e-9);
-        const { upperStart, tailEnd } = naturalMarks(brow).marks;
-        expectClose(upperStart, naturalMarks(ofMesh).marks.upperStart, 1e-9);
-        expectClose(tailEnd, naturalMarks(ofMesh).marks.tailEnd, 1e-9);
+        const { upperStart, tailEnd } = naturalDots(brow).dots;
+        expectClose(upperStart, naturalDots(ofMesh).dots.upperStart, 1e-9);
+        expectClose(tailEnd, naturalDots(ofMesh).dots.tailEnd, 1e-9);
       }
     }
   });

@@ -6,7 +6,7 @@ import {
   flatPoint,
   otherSide,
   type Pin,
-  planMarks,
+  planDots,
   type Side,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
@@ -19,11 +19,11 @@ const TAILS = ["natural", "level-with-lower-start", "level-with-upper-start"] as
 
 /** The dots of each side that move when one dot is pinned half a millimetre from where it was. */
 function followers(side: Side, dot: Dot, choices: Choices): Record<Side, Set<Dot>> {
-  const [x, y] = planMarks(face, choices).marks[side][dot];
+  const [x, y] = planDots(face, choices).dots[side][dot];
   const plan = (outward: number, up: number) => {
     const at = flatPoint<"mm">(x + (side === "left" ? outward : -outward), y + up);
     const pins: Pin[] = [{ side, dot, at }];
-    return planMarks(face, { ...choices, pins }).marks;
+    return planDots(face, { ...choices, pins }).dots;
   };
   const [before, after] = [plan(0, 0), plan(0.3, 0.5)];
   const moved = (of: Side): Set<Dot> =>

@@ -1,5 +1,5 @@
 import {
-  type BrowMarks,
+  type BrowDots,
   checkDrawn,
   DOTS,
   type DrawnMap,
@@ -11,7 +11,7 @@ import {
   type Measured,
   measured,
   mm,
-  naturalMarks,
+  naturalDots,
   NOTICED_BY_OTHERS,
   outline,
   outlineBorders,
@@ -33,11 +33,11 @@ import { syntheticFace } from "../../support/synthetic-face.js";
 const plan = planBrows(syntheticFace());
 
 /** The planned dots, one of them drawn elsewhere. */
-function drawnWith(side: Side, dot: Dot, outward: number, up: number): Sides<BrowMarks<"mm">> {
-  const [x, y] = plan.marks[side][dot];
+function drawnWith(side: Side, dot: Dot, outward: number, up: number): Sides<BrowDots<"mm">> {
+  const [x, y] = plan.dots[side][dot];
   const sign = side === "left" ? 1 : -1;
-  const moved = { ...plan.marks[side], [dot]: flatPoint<"mm">(x + sign * outward, y + up) };
-  return { ...plan.marks, [side]: moved };
+  const moved = { ...plan.dots[side], [dot]: flatPoint<"mm">(x + sign * outward, y + up) };
+  return { ...plan.dots, [side]: moved };
 }
 
 const RULER: Length<"mm"> = mm(0.2);
@@ -45,7 +45,7 @@ const RULER: Length<"mm"> = mm(0.2);
 describe("checkDrawn", () => {
   it("finds nothing to correct where the plan was drawn, and the sides even", () => {
     // Finer than a ruler: thickness is held to 0.5 mm.
-    const check = checkDrawn(plan, { marks: plan.marks, u: mm(0.1) });
+    const check = checkDrawn(plan, { dots: plan.dots, u: mm(0.1) });
     expect(check.dots).toHaveLength(14);
     expect(check.outcome).toBe("within");
     expect([...check.dots, ...check.measures].filter((one) => "correction" in one)).toEqual([]);
@@ -63,7 +63,7 @@ describe("checkDrawn", () => {
         anyNumber(1.5),
         anyNumber(1.5),
         (side, dot, outward, up) => {
-          const { dots } = checkDrawn(plan, { marks: drawnWith(side, dot, outward, up), u: mm(0) });
+          const { dots } = checkDrawn(plan, { dots: drawnWith(side, dot, outward, up), u: mm(0) });
           for (const one of dots) {
             const off = one.side === side && one.dot === dot;
             expect(one.outward.difference.value).toBeCloseTo(off ? outward : 0, 9);
@@ -80,11 +80,11 @@ describe("checkDrawn", () => {
 
   it("corrects by the way back, on those axes alone that are outside", () => {
     const { dots } = checkDrawn(plan, {
-      marks: drawnWith("right", "upperArch", 0.4, 2.1),
+      dots: drawnWith("right", "upperArch", 0.4, 2.1),
       u: RULER,
     });
     expect(dots.flatMap(({ correction }) => correction ?? [])).toEqual(["right arch: down 2 mm"]);
-    const both = checkDrawn(plan, { marks: drawnWith("left", "tailEnd", -3, -1.6), u: RULER });
+    const both = checkDrawn(plan, { dots: drawnWith("left", "tailEnd", -3, -1.6), u: RULER });
     expect(both.dots.flatMap(({ correction }) => correction ?? [])).toEqual([
       "left tail end: up 1.5 mm, outward 3 mm",
     ]);
@@ -93,7 +93,7 @@ describe("checkDrawn", () => {
   it("leaves undecided what the placement cannot tell", () => {
     // From one placement by hand, 0.26 mm, on one dot: accepted up to 1 − 1.645·0.26 = 0.57 mm.
     const outcome = (up: number) =>
-      checkDrawn(plan, { marks: drawnWith("left", "upperArch", 0, up) }).dots.find(
+      checkDrawn(plan, { dots: drawnWith("left", "upperArch", 0, up) }).dots.find(
         ({ side, dot }) => side === "left" && dot === "upperArch",
       )?.up.decision?.outcome;
     expect([0.56, 0.59, 1.42, 1.44].map(outcome)).toEqual([
@@ -102,13 +102,13 @@ describe("checkDrawn", () => {
       "undecided",
       "outside",
     ]);
-    const marks = drawnWith("left", "upperArch", 0, 0.8);
-    const simple = checkDrawn(plan, { marks }, { rule: "simple" });
+    const dots = drawnWith("left", "upperArch", 0, 0.8);
+    const simple = checkDrawn(plan, { dots }, { rule: "simple" });
     expect(simple.dots.every(({ up }) => up.decision?.outcome === "within")).toBe(true);
   });
 
   it("gives what is read on dots the uncertainty of the dots, and no more", () => {
-    const { measures, comparison } = checkDrawn(plan, { marks: plan.marks, u: mm(0.3) });
+    const { measures, comparison } = checkDrawn(plan, { dots: plan.dots, u: mm(0.3) });
     const u = (measure: string) =>
       measures.find((one) => one.side === "left" && one.measure === measure)?.drawn.u;
     expect(u("startHeight")).toBeCloseTo(0.3, 6);
@@ -149,7 +149,7 @@ describe("checkDrawn", () => {
   it("lets a reading by hand count more than the dots", () => {
     const archHeight = measured((plan.measures.left.archHeight?.value ?? 0) + 3, 0.1);
     const { measures, comparison } = checkDrawn(plan, {
-      marks: plan.marks,
+      dots: plan.dots,
       readings: { right: {}, left: { archHeight } },
     });
     const read = measures.find(({ side, measure }) => side === "left" && measure === "archHeight");
@@ -160,9 +160,9 @@ describe("checkDrawn", () => {
   });
 
   it("decides by the tolerances that it is given", () => {
-    const marks = drawnWith("left", "tailEnd", 1.5, 0);
-    const ours = checkDrawn(plan, { marks, u: RULER });
-    const others = checkDrawn(plan, { marks, u: RULER }, { tolerances: NOTICED_BY_OTHERS });
+    const dots = drawnWith("left", "tailEnd", 1.5, 0);
+    const ours = checkDrawn(plan, { dots, u: RULER });
+    const others = checkDrawn(plan, { dots, u: RULER }, { tolerances: NOTICED_BY_OTHERS });
     expect([ours.outcome, others.outcome]).toEqual(["outside", "within"]);
     const thickness = others.measures.find(({ measure }) => measure === "archThickness");
     expect(thickness?.decision).toBeUndefined();
@@ -171,7 +171,7 @@ describe("checkDrawn", () => {
   it("names thickness, share and distance by their own words", () => {
     const off = (dot: Dot, outward: number, up: number) =>
       checkDrawn(plan, {
-        marks: drawnWith("left", dot, outward, up),
+        dots: drawnWith("left", dot, outward, up),
         u: mm(0.05),
       }).measures.flatMap(({ correction }) => correction ?? []);
     expect(off("lowerBody", 0, 1)).toContain("left thickness at the body: 1 mm too thin");
@@ -183,12 +183,9 @@ describe("checkDrawn", () => {
 
   it.each<[DrawnMap, string]>([
     [{}, "drawn is {}"],
-    [{ marks: eachSide(() => ({})) }, "drawn is {"],
-    [{ marks: plan.marks, u: mm(-1) }, "drawn.u is -1"],
-    [
-      { marks: { ...plan.marks, left: { tailEnd: mm([Number.NaN, 1]) } } },
-      "drawn.marks.left.tailEnd",
-    ],
+    [{ dots: eachSide(() => ({})) }, "drawn is {"],
+    [{ dots: plan.dots, u: mm(-1) }, "drawn.u is -1"],
+    [{ dots: { ...plan.dots, left: { tailEnd: mm([Number.NaN, 1]) } } }, "drawn.dots.left.tailEnd"],
     [
       { readings: { right: {}, left: { tail: { value: Number.NaN, u: 0 } } } },
       "drawn.readings.left.tail.value is NaN",
@@ -199,7 +196,7 @@ describe("checkDrawn", () => {
   });
 
   it("takes the landmarks of a drawn brow, photographed again in another pose", () => {
-    const drawn = eachSide((side) => outlineBorders(outline(plan.marks[side]), mm(0.01)));
+    const drawn = eachSide((side) => outlineBorders(outline(plan.dots[side]), mm(0.01)));
     const face = syntheticFace();
     const upper = drawn.left.upper.map(([x, y]) => mm([x, y + 2]));
     const lower = drawn.left.lower.map(([x, y]) => mm([x, y + 2]));
@@ -210,8 +207,8 @@ describe("checkDrawn", () => {
     const photo = photograph({ ...face, ...sides }, { factor: 0.2, tilt: 9, at: [900, 700] });
     const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
     const seen = requirePlannable(toFace(photo, faceFrame(photo, scale)));
-    const marks = eachSide((side) => naturalMarks(seen[side].brow).marks);
-    const { dots } = checkDrawn(plan, { marks });
+    const read = eachSide((side) => naturalDots(seen[side].brow).dots);
+    const { dots } = checkDrawn(plan, { dots: read });
     const up = (side: Side, dot: Dot): number =>
       dots.find((one) => one.side === side && one.dot === dot)?.up.difference.value ?? Number.NaN;
     for (const dot of ["upperStart", "tailEnd", "lowerStart"] as const) {
@@ -233,19 +230,19 @@ describe("checkDrawn", () => {
   });
 
   it("reads tape, lid distance and area on the outline through the dots, where all are known", () => {
-    const names = (marks: Sides<BrowMarks<"mm">>): readonly string[] =>
-      checkDrawn(plan, { marks }).measures.map(({ measure }) => measure);
+    const names = (dots: Sides<BrowDots<"mm">>): readonly string[] =>
+      checkDrawn(plan, { dots }).measures.map(({ measure }) => measure);
     const { right, left } = eachSide((side) => {
-      const { upperBody: _, ...drawn } = plan.marks[side];
+      const { upperBody: _, ...drawn } = plan.dots[side];
       return drawn;
     });
     const onOutline = ["frontAlong", "tailAlong", "lidToBrow", "area"];
     expect(names({ right, left })).toEqual(expect.arrayContaining(onOutline));
-    for (const { difference } of checkDrawn(plan, { marks: { right, left } }).measures) {
+    for (const { difference } of checkDrawn(plan, { dots: { right, left } }).measures) {
       expect(difference.value).toBeCloseTo(0, 9);
     }
     const { lowerBody: __, ...some } = left;
-    const { measures } = checkDrawn(plan, { marks: { right: {}, left: some } });
+    const { measures } = checkDrawn(plan, { dots: { right: {}, left: some } });
     expect(measures.filter(({ measure }) => onOutline.includes(measure))).toEqual([]);
     expect(measures.map(({ measure }) => measure)).toContain("front");
   });

@@ -1,7 +1,7 @@
 import {
   evenReadings,
   type FaceMeasures,
-  fromReadings,
+  measuresFromReadings,
   type Measured,
   measured,
 } from "brow-geometry";
@@ -11,7 +11,7 @@ import { anyBetween } from "../../support/arbitraries.js";
 import { refusal } from "../../support/refusal.js";
 
 /** An invented sheet: the left brow arches 2 mm higher. */
-const sheet = fromReadings({
+const sheet = measuresFromReadings({
   right: { front: "30 mm", tail: "15 mm", archHeight: "25 mm", startThickness: "8 mm" },
   left: { front: "30 mm", archHeight: "27 mm", startThickness: "7 mm" },
 });

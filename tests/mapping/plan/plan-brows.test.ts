@@ -224,7 +224,7 @@ describe("planOnPhoto", () => {
       fc.property(anyFace(1), anyPose(), (face, pose) => {
         const upright = planned(photograph(face, { factor: 0.2, tilt: 0, at: [500, 500] }), 0.2);
         const posed = planned(photograph(face, pose), pose.factor);
-        expectClose(posed.plan.marks, upright.plan.marks, 1e-6);
+        expectClose(posed.plan.dots, upright.plan.dots, 1e-6);
         for (const { measure, difference } of upright.plan.comparison.differences) {
           const other = differenceOf(posed.plan, measure, "comparison").difference;
           expect(other.value).toBeCloseTo(difference.value, 6);
@@ -295,7 +295,7 @@ describe("planOnPhoto", () => {
       const { frame, natural } = plan;
       if (frame === undefined) throw new Error("a plan on a photo has its frame");
       const [x, y] = photo.left.brow.upper[0] ?? px([0, 0]);
-      expectClose(toPhoto(natural.left.marks.upperStart, frame), [x, y], 1e-6);
+      expectClose(toPhoto(natural.left.dots.upperStart, frame), [x, y], 1e-6);
     });
 
     it("comes back through the schema the same", () => {
@@ -344,12 +344,12 @@ describe("planOnPhoto", () => {
     const pose = { factor: 0.2, tilt: 7, at: [900, 700] } as const;
     const face = syntheticFace();
     const photo = requirePlannable(photograph(face, pose));
-    const { marks, frame } = planOnPhoto(photo, faceFrame(photo, exactScale(0.2)));
+    const { dots, frame } = planOnPhoto(photo, faceFrame(photo, exactScale(0.2)));
     const expected = photograph(
-      { right: {}, left: { pupil: planBrows(face).marks.left.tailEnd }, midline: {} },
+      { right: {}, left: { pupil: planBrows(face).dots.left.tailEnd }, midline: {} },
       pose,
     ).left.pupil;
-    expectClose(frame && toPhoto(marks.left.tailEnd, frame), expected, 1e-6);
+    expectClose(frame && toPhoto(dots.left.tailEnd, frame), expected, 1e-6);
   });
 
   it("shrinks with the face", () => {

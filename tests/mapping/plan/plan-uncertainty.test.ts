@@ -54,10 +54,10 @@ function readTurned(
   return { tail, apart, turning };
 }
 
-/** Depth of the synthetic head's tail end and of the mean of its relief. */
+/** Depth of the synthetic head's tail end and of the mean of its symmetricPoints. */
 function depthsOf(head: Face<"mm">): { readonly tail: number; readonly mean: number } {
   const depths: number[] = [];
-  const { pairs, middle } = head.relief ?? { pairs: [], middle: [] };
+  const { pairs, middle } = head.symmetricPoints ?? { pairs: [], middle: [] };
   for (const point of [...pairs.flatMap(({ right, left }) => [right, left]), ...middle]) {
     depths.push(depthOf(point));
   }

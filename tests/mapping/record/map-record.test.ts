@@ -87,7 +87,7 @@ describe("a record", () => {
   it("keeps who pinned which dot and why, reasons, check and notes", () => {
     const input: MapInput = { kind: "face", face: syntheticFace() };
     const { plan } = recordOf(input, pinned);
-    const check = checkDrawn(plan, { marks: plan.marks });
+    const check = checkDrawn(plan, { dots: plan.dots });
     const notes = [{ text: "Invented: a second look in four weeks.", by: "M." }];
     const record = throughJson(recordOf(input, pinned, { check, notes }));
     expect(record.version).toBe(1);

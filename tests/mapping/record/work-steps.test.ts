@@ -49,7 +49,7 @@ const READ: Readonly<Record<string, MeasureName>> = {
   "level of the inner eye corners, square to the midline → arch": "archHeight",
   "start → arch": "front",
   "arch → tail end": "tail",
-  "outer eye corner → tail end": "eyeToTail",
+  "outer eye corner → tail end": "exocanthionToTailEnd",
   "upper start → lower start": "startThickness",
   "upper body → lower body": "bodyThickness",
   "upper arch → lower arch": "archThickness",
@@ -156,7 +156,7 @@ describe("workSteps", () => {
   });
 
   it("give a pinned dot the reason of its pin, also below", () => {
-    const free = planBrows(syntheticFace()).marks.left;
+    const free = planBrows(syntheticFace()).dots.left;
     const pin = (dot: Pin["dot"], reason: string): Pin => ({
       side: "left",
       dot,
@@ -185,7 +185,7 @@ describe("workSteps", () => {
 
   it("give a brow that is carried by measure the reason of its own start", () => {
     const face = syntheticFace();
-    const [x, y] = planBrows(face).marks.left.upperStart;
+    const [x, y] = planBrows(face).dots.left.upperStart;
     const pins: Pin[] = [{ side: "left", dot: "upperStart", at: mm([x + 1, y]), reason: "scar" }];
     const why = (carry: NonNullable<Choices["carry"]>) =>
       workSteps(planBrows(face, { lead: "left", carry, pins })).find(
@@ -202,7 +202,7 @@ describe("workSteps", () => {
       brow: { upper: [14.5, 25, 36, 47, 58].map((x) => mm([sign * x, 20])) },
     });
     const plan = planBrows({ ...face, right: flat(-1), left: flat(1) });
-    const [x, y] = plan.marks.left.upperArch;
+    const [x, y] = plan.dots.left.upperArch;
     const half = (value: number): number => Math.round(2 * value) / 2;
     const texts = workSteps(plan)
       .filter(({ side, text }) => side === "left" && text.startsWith("left arch: place"))

@@ -10,7 +10,7 @@ import {
   planBrows,
   type PlannableFace,
   type PlannedChoice,
-  planMarks,
+  planDots,
   type WeighedChoice,
   weighChoices,
   type WeighOptions,
@@ -47,7 +47,7 @@ describe("weighChoices", () => {
 
   it("plans every choice as it would be planned alone, and says all about it in words", () => {
     const row = onlyRow(face, { lead: "left" });
-    expectClose(row.marks, planMarks(face, { lead: "left" }).marks, 0);
+    expectClose(row.dots, planDots(face, { lead: "left" }).dots, 0);
     expect(codes(row)).toEqual(["moves", "areas", "sides-even", "lid-room", "front-share"]);
   });
 
@@ -65,11 +65,11 @@ describe("weighChoices", () => {
   it("adds up: natural hair less what goes, and planned skin less what is filled, are the same", () => {
     fc.assert(
       fc.property(anyFace(0.8), (any) => {
-        const { areas, marks } = onlyRow(any, { lead: "right", arch: "exocanthion-vertical" });
+        const { areas, dots } = onlyRow(any, { lead: "right", arch: "exocanthion-vertical" });
         const both = (area: (side: "right" | "left") => number): number =>
           area("right") + area("left");
         const hair = both((side) => outlineArea(naturalOutline(any[side].brow)));
-        const plan = both((side) => outlineArea(outline(marks[side])));
+        const plan = both((side) => outlineArea(outline(dots[side])));
         expect(hair - (areas?.hairToRemove ?? 0)).toBeCloseTo(plan - (areas?.skinToFill ?? 0), 6);
         expect(areas?.hairToRemove).toBeGreaterThanOrEqual(0);
         expect(areas?.skinToFill).toBeGreaterThanOrEqual(0);
@@ -159,8 +159,8 @@ describe("weighChoices", () => {
   });
 
   it("puts brows that pins leave uneven behind even ones, and names the measures", () => {
-    const { marks } = planMarks(face, { lead: "left" });
-    const [x, y] = marks.left.upperArch;
+    const { dots } = planDots(face, { lead: "left" });
+    const [x, y] = dots.left.upperArch;
     const pins: Pin[] = [
       { side: "left", dot: "upperArch", at: mm([x, y]) },
       { side: "right", dot: "upperArch", at: mm([-x, y - 3]) },

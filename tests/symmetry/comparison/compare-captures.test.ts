@@ -6,7 +6,7 @@ import {
   DOTS,
   type Face,
   mapFace,
-  type MarkedFace,
+  type DottedFace,
   mm,
   NOTICED_BY_CLIENTS,
   type Point,
@@ -20,39 +20,37 @@ import { expectClose } from "../../support/close.js";
 import { normalNumbers } from "../../support/random.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { syntheticMarks } from "../../support/synthetic-marks.js";
+import { syntheticMarks } from "../../support/synthetic-dots.js";
 
-const BEFORE: MarkedFace = {
+const BEFORE: DottedFace = {
   face: syntheticFace(),
-  marks: { right: syntheticMarks("right"), left: syntheticMarks("left") },
+  dots: { right: syntheticMarks("right"), left: syntheticMarks("left") },
 };
 
 /** A capture in which every dot of a side went outward and up by so much. */
 function moved(
-  capture: MarkedFace,
+  capture: DottedFace,
   side: Side,
   [outward, up]: readonly [number, number],
-): MarkedFace {
+): DottedFace {
   const sign = side === "left" ? 1 : -1;
-  const marks = Object.fromEntries(
-    Object.entries(capture.marks[side]).map(([dot, [x, y]]) => [
+  const dots = Object.fromEntries(
+    Object.entries(capture.dots[side]).map(([dot, [x, y]]) => [
       dot,
       mm([x + sign * outward, y + up]),
     ]),
   );
-  return { ...capture, marks: { ...capture.marks, [side]: marks } };
+  return { ...capture, dots: { ...capture.dots, [side]: dots } };
 }
 
 /** A capture taken from elsewhere: turned, shifted, of another scale. */
-function seenThrough(capture: MarkedFace, similarity: Similarity<"mm", "mm">): MarkedFace {
+function seenThrough(capture: DottedFace, similarity: Similarity<"mm", "mm">): DottedFace {
   const map = (point: Point<"mm">): Point<"mm"> => transform(point, similarity);
-  const sideOf = (side: Side): MarkedFace["marks"]["left"] =>
-    Object.fromEntries(
-      Object.entries(capture.marks[side]).map(([dot, point]) => [dot, map(point)]),
-    );
+  const sideOf = (side: Side): DottedFace["dots"]["left"] =>
+    Object.fromEntries(Object.entries(capture.dots[side]).map(([dot, point]) => [dot, map(point)]));
   return {
     face: mapFace(capture.face, map),
-    marks: { right: sideOf("right"), left: sideOf("left") },
+    dots: { right: sideOf("right"), left: sideOf("left") },
   };
 }
 
@@ -148,7 +146,7 @@ describe("compareCaptures", () => {
       compareCaptures(BEFORE, BEFORE, { scale: "fixed", scaleU }).displacements.left.tailEnd;
     const [exact, loose] = [read(0), read(0.04)];
     const added = Math.sqrt((loose?.outward.u ?? 0) ** 2 - (exact?.outward.u ?? 0) ** 2);
-    expectClose(added, 0.04 * (BEFORE.marks.left.tailEnd?.[0] ?? Number.NaN), 1e-9);
+    expectClose(added, 0.04 * (BEFORE.dots.left.tailEnd?.[0] ?? Number.NaN), 1e-9);
     expect(refusal(() => compareCaptures(BEFORE, BEFORE, { scaleU: -1 })).message).toContain(
       "scaleU",
     );
@@ -199,16 +197,16 @@ describe("compareCaptures", () => {
 
   it("is as unsure as repeated captures scatter", () => {
     const next = normalNumbers(7);
-    const noisy = (): MarkedFace => {
+    const noisy = (): DottedFace => {
       const shift = (point: Point<"mm">): Point<"mm"> =>
         mm([point[0] + 0.26 * next(), point[1] + 0.26 * next()]);
-      const sideOf = (side: Side): MarkedFace["marks"]["left"] =>
+      const sideOf = (side: Side): DottedFace["dots"]["left"] =>
         Object.fromEntries(
-          Object.entries(BEFORE.marks[side]).map(([dot, point]) => [dot, shift(point)]),
+          Object.entries(BEFORE.dots[side]).map(([dot, point]) => [dot, shift(point)]),
         );
       return {
         face: mapFace(BEFORE.face, shift),
-        marks: { right: sideOf("right"), left: sideOf("left") },
+        dots: { right: sideOf("right"), left: sideOf("left") },
       };
     };
     const results = Array.from({ length: 1500 }, () => compareCaptures(noisy(), noisy()));
@@ -246,7 +244,7 @@ describe("compareCaptures", () => {
 
   it("compares the dots that both captures have", () => {
     const { tailEnd: _, ...fewer } = syntheticMarks("left");
-    const after = { ...BEFORE, marks: { ...BEFORE.marks, left: fewer } };
+    const after = { ...BEFORE, dots: { ...BEFORE.dots, left: fewer } };
     const { left, right } = compareCaptures(BEFORE, after).displacements;
     expect(left.tailEnd).toBeUndefined();
     expect(Object.keys(right)).toEqual([...DOTS]);

@@ -138,7 +138,7 @@ describe("a frame that knows how far the camera was", () => {
     expectClose(toPhoto(toFace(shown, frame), frame).left, shown.left, 1e-9);
   });
 
-  it("takes the marks of a head without features to lie where the scale holds", () => {
+  it("takes the dots of a head without features to lie where the scale holds", () => {
     const bare: Face<"px"> = { right: {}, left: {}, midline: {} };
     const midline = fitMidline(bare, { given: [px([1000, 400]), px([1000, 1200])] });
     const frame = faceFrame(bare, scaleAt(400), { midline });

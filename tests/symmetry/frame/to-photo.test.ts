@@ -84,14 +84,14 @@ describe("toFace and toPhoto", () => {
   );
 
   test.prop([anyPolyline<"px">(), anyFrame])(
-    "bring polylines, brows and marks there and back",
+    "bring polylines, brows and dots there and back",
     (line, frame) => {
       expectClose(toPhoto(toFace(line, frame), frame), line, 1e-9);
       const brow = { upper: line, lower: line };
       expectClose(toPhoto(toFace(brow, frame), frame), brow, 1e-9);
       expectClose(toPhoto(toFace({ upper: line }, frame), frame), { upper: line }, 1e-9);
-      const marks = { upperStart: line[0] ?? px([0, 0]), tailEnd: px([7, 8, 9]) };
-      expectClose(toPhoto(toFace(marks, frame), frame), marks, 1e-9);
+      const dots = { upperStart: line[0] ?? px([0, 0]), tailEnd: px([7, 8, 9]) };
+      expectClose(toPhoto(toFace(dots, frame), frame), dots, 1e-9);
     },
   );
 

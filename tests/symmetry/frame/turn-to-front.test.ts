@@ -3,7 +3,7 @@ import {
   type DeepPoint,
   deepPoint,
   type Face,
-  fitMirrorPlane,
+  fitMidsagittalPlane,
   flatPoint,
   halfFaces,
   hasDepth,
@@ -235,18 +235,21 @@ describe("turnToFront", () => {
     const { code, detail } = refusal(() => turnToFront(turned));
     expect([code, detail.field]).toEqual(["out-of-range", "yaw"]);
     expectClose(detail.value, yaw, 1e-6);
-    expectClose(fitMirrorPlane(turned).yaw, yaw, 1e-6);
+    expectClose(fitMidsagittalPlane(turned).yaw, yaw, 1e-6);
   });
 
   it.each<[string, (head: Face<"mm">) => Face<"mm">, string]>([
-    ["without relief", ({ relief: _, ...head }) => head, "missing-landmark"],
+    ["without symmetricPoints", ({ symmetricPoints: _, ...head }) => head, "missing-landmark"],
     [
       "with too few points",
-      (head) => ({ ...head, relief: { pairs: head.relief?.pairs.slice(0, 14) ?? [], middle: [] } }),
+      (head) => ({
+        ...head,
+        symmetricPoints: { pairs: head.symmetricPoints?.pairs.slice(0, 14) ?? [], middle: [] },
+      }),
       "wrong-count",
     ],
     [
-      "whose relief has no depth",
+      "whose symmetricPoints has no depth",
       (head) => mapFace(head, (point: Point<"mm">) => flatPoint(point[0], point[1])),
       "wrong-count",
     ],
@@ -281,7 +284,7 @@ describe("turnToFront", () => {
 
   it("is less sure of the midline's place between the eyes than at the head's centroid", () => {
     const photo = photograph(turnedHead(syntheticHead(), 4), { ...POSE, tilt: 0 });
-    const plane = fitMirrorPlane(photo);
+    const plane = fitMidsagittalPlane(photo);
     const { midline, origin } = turnToFront(photo, scaleOf(POSE));
     const below = plane.through[1] - origin[1];
     expect(below * POSE.factor).toBeGreaterThan(20);
@@ -307,7 +310,7 @@ describe("turnToFront", () => {
     const ratios = meshSamples
       .map((sample) => {
         const photo = faceOfMesh(sample);
-        const plane = fitMirrorPlane(photo);
+        const plane = fitMidsagittalPlane(photo);
         const frame = turnToFront(photo, scaleOf(POSE), { mostYaw: 40 });
         const { turning: _, ...upright } = frame;
         const face = toFace(photo, upright);
@@ -324,15 +327,15 @@ describe("turnToFront", () => {
 
   it.each(
     meshSamples
-      .map((sample) => ({ sample, yaw: fitMirrorPlane(faceOfMesh(sample)).yaw }))
+      .map((sample) => ({ sample, yaw: fitMidsagittalPlane(faceOfMesh(sample)).yaw }))
       .filter(({ yaw }) => Math.abs(yaw) < 10)
       .map(({ sample, yaw }) => [sample.photo, sample.face, sample, yaw] as const),
   )("brings real face %s.%s to the front", (_, __, sample, yaw) => {
     const photo = faceOfMesh(sample);
     const frame = turnToFront(photo, scaleOf({ ...POSE, factor: 0.5 }));
     expectClose(frame.turning?.yaw, yaw, 1e-9);
-    expectClose(fitMirrorPlane(toFace(photo, frame)).yaw, 0, 0.02);
-    expectClose(fitMirrorPlane(toFace(photo, frame)).tilt, 0, 0.02);
+    expectClose(fitMidsagittalPlane(toFace(photo, frame)).yaw, 0, 0.02);
+    expectClose(fitMidsagittalPlane(toFace(photo, frame)).tilt, 0, 0.02);
     expectClose(toPhoto(toFace(photo, frame), frame), photo, 1e-9);
   });
 });

@@ -42,8 +42,9 @@ describe("a yaw of the head", () => {
     expectClose(1 - (left[0] - right[0]) / 100, share, 5e-7);
   });
 
-  it("of 5° shifts relief of 10 mm by 0.8716 mm: a false difference of 1.743 mm between the sides", () => {
-    const shiftOf = (relief: number): number => toPhoto(mm([0, 0, relief]), turnedBy(5))[0];
+  it("of 5° shifts symmetricPoints of 10 mm by 0.8716 mm: a false difference of 1.743 mm between the sides", () => {
+    const shiftOf = (symmetricPoints: number): number =>
+      toPhoto(mm([0, 0, symmetricPoints]), turnedBy(5))[0];
     expectClose(shiftOf(10), 0.8716, 5e-5);
     const distances = [-30, 30].map((x) => toPhoto(mm([x, 20, 10]), turnedBy(5))[0] / Math.sign(x));
     expectClose((distances[1] ?? 0) - (distances[0] ?? 0), 1.743, 5e-4);

@@ -2,7 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import {
   type Brow,
   carryBrow,
-  type CompleteMarks,
+  type CompleteDots,
   DOTS,
   FACE_MIDLINE,
   lengthBetween,
@@ -16,7 +16,7 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { anyMarks, syntheticMarks } from "../../support/synthetic-marks.js";
+import { anyMarks, syntheticMarks } from "../../support/synthetic-dots.js";
 
 const skin: Skin = { kind: "modelled", width: mm(86.7), relativeU: 0.12 };
 
@@ -27,16 +27,16 @@ const anySkin: fc.Arbitrary<Skin> = fc.oneof(
     .map((width): Skin => ({ kind: "modelled", width: mm(width), relativeU: 0.12 })),
 );
 
-const anyLeading: fc.Arbitrary<{ side: Side; marks: CompleteMarks<"mm"> }> = fc
+const anyLeading: fc.Arbitrary<{ side: Side; dots: CompleteDots<"mm"> }> = fc
   .constantFrom<Side>("right", "left")
-  .chain((side) => anyMarks(side).map((marks) => ({ side, marks })));
+  .chain((side) => anyMarks(side).map((dots) => ({ side, dots })));
 
 /** A start on the other side, up to 3 mm from the mirror image of the leading one. */
 function startNear(
-  { side, marks }: { side: Side; marks: CompleteMarks<"mm"> },
+  { side, dots }: { side: Side; dots: CompleteDots<"mm"> },
   [outward, up]: readonly [number, number],
-): CompleteMarks<"mm">["upperStart"] {
-  const [x, y] = mirror(marks.upperStart, FACE_MIDLINE);
+): CompleteDots<"mm">["upperStart"] {
+  const [x, y] = mirror(dots.upperStart, FACE_MIDLINE);
   return mm([x + (side === "left" ? -outward : outward), y + up]);
 }
 
@@ -49,8 +49,8 @@ describe("carryBrow", () => {
   test.prop([anyLeading])("by mirror is the mirror image, and back again", (leading) => {
     const carried = carryBrow(leading, { method: "mirror" });
     expect(carried.side).toBe(otherSide(leading.side));
-    expect(carried.marks).toEqual(mirror(leading.marks, FACE_MIDLINE));
-    expectClose(carryBrow(carried, { method: "mirror" }).marks, leading.marks, 1e-12);
+    expect(carried.dots).toEqual(mirror(leading.dots, FACE_MIDLINE));
+    expectClose(carryBrow(carried, { method: "mirror" }).dots, leading.dots, 1e-12);
     for (const dot of DOTS) expect(carried.fromMirror[dot]).toEqual({ outward: 0, up: 0 });
   });
 
@@ -58,16 +58,16 @@ describe("carryBrow", () => {
     "by measure keeps the other side's start, the leading heights and the ruler lengths",
     (leading, shift, ruled) => {
       const start = startNear(leading, shift);
-      const { marks } = carryBrow(leading, { method: "measure", start, skin: ruled });
-      expectClose(marks.upperStart, start, 1e-12);
-      expectClose(marks.upperArch[1], leading.marks.upperArch[1], 1e-12);
-      expectClose(marks.tailEnd[1], leading.marks.tailEnd[1], 1e-12);
+      const { dots } = carryBrow(leading, { method: "measure", start, skin: ruled });
+      expectClose(dots.upperStart, start, 1e-12);
+      expectClose(dots.upperArch[1], leading.dots.upperArch[1], 1e-12);
+      expectClose(dots.tailEnd[1], leading.dots.tailEnd[1], 1e-12);
       for (const [from, to] of [
         ["upperStart", "upperArch"],
         ["upperArch", "tailEnd"],
       ] as const) {
-        const leadingLength = lengthBetween(leading.marks[from], leading.marks[to], ruled);
-        expectClose(lengthBetween(marks[from], marks[to], ruled), leadingLength, 1e-9);
+        const leadingLength = lengthBetween(leading.dots[from], leading.dots[to], ruled);
+        expectClose(lengthBetween(dots[from], dots[to], ruled), leadingLength, 1e-9);
       }
     },
   );
@@ -75,38 +75,38 @@ describe("carryBrow", () => {
   test.prop([anyLeading, anySkin])("both ways agree on an even face", (leading, ruled) => {
     const start = startNear(leading, [0, 0]);
     const measured = carryBrow(leading, { method: "measure", start, skin: ruled });
-    expectClose(measured.marks, mirror(leading.marks, FACE_MIDLINE), 1e-9);
+    expectClose(measured.dots, mirror(leading.dots, FACE_MIDLINE), 1e-9);
     for (const dot of DOTS) expectClose(measured.fromMirror[dot], { outward: 0, up: 0 }, 1e-9);
   });
 
   test.prop([anyLeading, anyShift])("says how the two ways differ", (leading, shift) => {
     const start = startNear(leading, shift);
-    const { marks, fromMirror, side } = carryBrow(leading, { method: "measure", start, skin });
-    const image = mirror(leading.marks, FACE_MIDLINE);
+    const { dots, fromMirror, side } = carryBrow(leading, { method: "measure", start, skin });
+    const image = mirror(leading.dots, FACE_MIDLINE);
     const sign = side === "left" ? 1 : -1;
     for (const dot of DOTS) {
-      expectClose(fromMirror[dot].outward, sign * (marks[dot][0] - image[dot][0]), 1e-12);
-      expectClose(fromMirror[dot].up, marks[dot][1] - image[dot][1], 1e-12);
+      expectClose(fromMirror[dot].outward, sign * (dots[dot][0] - image[dot][0]), 1e-12);
+      expectClose(fromMirror[dot].up, dots[dot][1] - image[dot][1], 1e-12);
     }
     expectClose(fromMirror.upperStart, { outward: shift[0], up: shift[1] }, 1e-9);
   });
 
   it("takes whole borders along, and keeps vertical thickness", () => {
     const { brow } = syntheticFace().left;
-    const leading = { side: "left", marks: syntheticMarks("left"), brow } as const;
+    const leading = { side: "left", dots: syntheticMarks("left"), brow } as const;
     const carried = carryBrow(leading, { method: "measure", start: mm([-17, 21]), skin });
     const thickness = ({ upper, lower = [] }: Brow<"mm">): readonly number[] =>
       upper.map(([, y], index) => y - (lower[index]?.[1] ?? Number.NaN));
     expectClose(carried.brow && thickness(carried.brow), thickness(brow), 1e-9);
-    expectClose(carried.marks.upperStart[1] - carried.marks.lowerStart[1], 7.5, 1e-9);
-    expectClose(carried.marks.upperArch[1] - carried.marks.lowerArch[1], 5.5, 1e-9);
+    expectClose(carried.dots.upperStart[1] - carried.dots.lowerStart[1], 7.5, 1e-9);
+    expectClose(carried.dots.upperArch[1] - carried.dots.lowerArch[1], 5.5, 1e-9);
     // The border's start lies half a millimetre inward of the start dot, and stays there.
     expectClose(carried.brow?.upper[0], [-16.5, 21], 1e-9);
     expectClose(carryBrow(leading, { method: "mirror" }).brow, mirror(brow, FACE_MIDLINE), 1e-12);
   });
 
   it("goes less far out where the skin falls away: one side starts 3 mm farther out", () => {
-    const leading = { side: "left", marks: syntheticMarks("left") } as const;
+    const leading = { side: "left", dots: syntheticMarks("left") } as const;
     const ruled = carryBrow(leading, { method: "measure", start: mm([-18, 20]), skin });
     const { outward } = ruled.fromMirror.tailEnd;
     expect(outward).toBeGreaterThan(1);
@@ -120,16 +120,16 @@ describe("carryBrow", () => {
   });
 
   it("has no answer where the heights alone are farther apart than the ruler reads", () => {
-    const leading = { side: "left", marks: syntheticMarks("left") } as const;
+    const leading = { side: "left", dots: syntheticMarks("left") } as const;
     const start = mm([-15, -20]);
     const { code, message } = refusal(() => carryBrow(leading, { method: "measure", start, skin }));
     expect(code).toBe("no-solution");
     expect(message).toContain("46.0 mm");
   });
 
-  it("refuses marks out of order", () => {
-    const marks = { ...syntheticMarks("left"), tailEnd: mm([30, 17]) };
-    const leading = { side: "left", marks } as const;
+  it("refuses dots out of order", () => {
+    const dots = { ...syntheticMarks("left"), tailEnd: mm([30, 17]) };
+    const leading = { side: "left", dots } as const;
     const start = mm([-15, 20]);
     expect(refusal(() => carryBrow(leading, { method: "measure", start, skin })).code).toBe(
       "out-of-range",

@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import {
-  type CompleteMarks,
+  type CompleteDots,
   FACE_MIDLINE,
   type LevelDot,
   levelHeights,
@@ -13,11 +13,11 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { anyMarks, syntheticMarks } from "../../support/synthetic-marks.js";
+import { anyMarks, syntheticMarks } from "../../support/synthetic-dots.js";
 
 const DOTS: readonly LevelDot[] = ["upperStart", "upperArch", "tailEnd"];
 
-const anyBoth: fc.Arbitrary<Sides<CompleteMarks<"mm">>> = fc.record({
+const anyBoth: fc.Arbitrary<Sides<CompleteDots<"mm">>> = fc.record({
   right: anyMarks("right"),
   left: anyMarks("left"),
 });
@@ -25,30 +25,27 @@ const anyBoth: fc.Arbitrary<Sides<CompleteMarks<"mm">>> = fc.record({
 const anyRule = fc.constantFrom<LevelRule>("right", "left", "higher", "middle");
 
 describe("levelHeights", () => {
-  test.prop([anyBoth, anyRule])(
-    "leaves nothing uneven where there is no limit",
-    (marks, follow) => {
-      const levelled = levelHeights(marks, { follow });
-      for (const dot of DOTS) {
-        const [right, left] = [marks.right[dot][1], marks.left[dot][1]];
-        const aim = { right, left, higher: Math.max(right, left), middle: (right + left) / 2 }[
-          follow
-        ];
-        expectClose(levelled.marks.right[dot], [marks.right[dot][0], aim], 1e-12);
-        expectClose(levelled.marks.left[dot], [marks.left[dot][0], aim], 1e-12);
-        expectClose(levelled.uneven[dot], 0, 1e-12);
-        expectClose(levelled.moved.right[dot], aim - right, 1e-12);
-      }
-      expect(levelled.heldBack).toEqual({ right: [], left: [] });
-    },
-  );
+  test.prop([anyBoth, anyRule])("leaves nothing uneven where there is no limit", (dots, follow) => {
+    const levelled = levelHeights(dots, { follow });
+    for (const dot of DOTS) {
+      const [right, left] = [dots.right[dot][1], dots.left[dot][1]];
+      const aim = { right, left, higher: Math.max(right, left), middle: (right + left) / 2 }[
+        follow
+      ];
+      expectClose(levelled.dots.right[dot], [dots.right[dot][0], aim], 1e-12);
+      expectClose(levelled.dots.left[dot], [dots.left[dot][0], aim], 1e-12);
+      expectClose(levelled.uneven[dot], 0, 1e-12);
+      expectClose(levelled.moved.right[dot], aim - right, 1e-12);
+    }
+    expect(levelled.heldBack).toEqual({ right: [], left: [] });
+  });
 
   test.prop([anyBoth, anyRule, fc.double({ min: 0.1, max: 3, noNaN: true })])(
     "never leaves the hair by more than the limit, and says what remains",
-    (marks, follow, limit) => {
-      const levelled = levelHeights(marks, { follow, limit: mm(limit) });
+    (dots, follow, limit) => {
+      const levelled = levelHeights(dots, { follow, limit: mm(limit) });
       for (const dot of DOTS) {
-        const heights = levelled.marks;
+        const heights = levelled.dots;
         expect(Math.abs(levelled.moved.right[dot])).toBeLessThanOrEqual(limit + 1e-12);
         expect(Math.abs(levelled.moved.left[dot])).toBeLessThanOrEqual(limit + 1e-12);
         expectClose(levelled.uneven[dot], heights.left[dot][1] - heights.right[dot][1], 1e-12);
@@ -68,24 +65,24 @@ describe("levelHeights", () => {
         { right: mirror(left, FACE_MIDLINE), left: mirror(right, FACE_MIDLINE) },
         { follow },
       );
-      expectClose(mirror(exchanged.marks.left, FACE_MIDLINE), straight.marks.right, 1e-12);
+      expectClose(mirror(exchanged.dots.left, FACE_MIDLINE), straight.dots.right, 1e-12);
       expectClose(exchanged.moved.left, straight.moved.right, 1e-12);
     },
   );
 
-  test.prop([anyBoth, anyRule])("levels once and for all", (marks, follow) => {
-    const once = levelHeights(marks, { follow }).marks;
-    expectClose(levelHeights(once, { follow }).marks, once, 1e-12);
+  test.prop([anyBoth, anyRule])("levels once and for all", (dots, follow) => {
+    const once = levelHeights(dots, { follow }).dots;
+    expectClose(levelHeights(once, { follow }).dots, once, 1e-12);
   });
 
   test.prop([anyBoth, anyRule])(
     "keeps thickness where both borders are dotted at one distance",
-    (marks, follow) => {
+    (dots, follow) => {
       const upright = {
-        right: { ...marks.right, lowerArch: mm([marks.right.upperArch[0], 19]) },
-        left: { ...marks.left, lowerArch: mm([marks.left.upperArch[0], 20]) },
+        right: { ...dots.right, lowerArch: mm([dots.right.upperArch[0], 19]) },
+        left: { ...dots.left, lowerArch: mm([dots.left.upperArch[0], 20]) },
       };
-      const levelled = levelHeights(upright, { follow }).marks;
+      const levelled = levelHeights(upright, { follow }).dots;
       for (const side of ["right", "left"] as const) {
         const before = upright[side].upperArch[1] - upright[side].lowerArch[1];
         expectClose(levelled[side].upperArch[1] - levelled[side].lowerArch[1], before, 1e-9);
@@ -94,13 +91,13 @@ describe("levelHeights", () => {
   );
 
   it("measures the limit from the natural hair, where that is given", () => {
-    const marks = { right: syntheticMarks("right"), left: syntheticMarks("left") };
+    const dots = { right: syntheticMarks("right"), left: syntheticMarks("left") };
     const natural = {
       right: { upperArch: mm([-39, 23]) },
       left: {},
     };
-    const levelled = levelHeights(marks, { limit: mm(2), natural });
-    expectClose(levelled.marks.right.upperArch[1], 25, 1e-12);
+    const levelled = levelHeights(dots, { limit: mm(2), natural });
+    expectClose(levelled.dots.right.upperArch[1], 25, 1e-12);
     expect(levelled.heldBack).toEqual({ right: ["upperArch"], left: [] });
     expectClose(levelled.uneven.upperArch, 1, 1e-12);
   });
@@ -108,7 +105,7 @@ describe("levelHeights", () => {
   it("takes whole borders along", () => {
     const face = syntheticFace();
     const higher = { upper: face.left.brow.upper.map(([x, y]) => mm([x, y + 2])) };
-    const marks = {
+    const dots = {
       right: syntheticMarks("right"),
       left: {
         ...syntheticMarks("left"),
@@ -117,7 +114,7 @@ describe("levelHeights", () => {
         tailEnd: mm([57, 19.5]),
       },
     };
-    const { brows } = levelHeights(marks, {
+    const { brows } = levelHeights(dots, {
       follow: "right",
       brows: { right: face.right.brow, left: higher },
     });
@@ -126,7 +123,7 @@ describe("levelHeights", () => {
   });
 
   it.each([0, -1])("refuses a limit of %s", (limit) => {
-    const marks = { right: syntheticMarks("right"), left: syntheticMarks("left") };
-    expect(refusal(() => levelHeights(marks, { limit: mm(limit) })).code).toBe("out-of-range");
+    const dots = { right: syntheticMarks("right"), left: syntheticMarks("left") };
+    expect(refusal(() => levelHeights(dots, { limit: mm(limit) })).code).toBe("out-of-range");
   });
 });

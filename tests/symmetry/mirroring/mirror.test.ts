@@ -63,7 +63,7 @@ describe("mirror", () => {
   );
 
   test.prop([anyPolyline<"px">(), anyLine<"px">()])(
-    "maps polylines, brows and marks point by point",
+    "maps polylines, brows and dots point by point",
     (line, across) => {
       const image = line.map((point) => mirror(point, across));
       expect(mirror(line, across)).toEqual(image);
@@ -82,12 +82,15 @@ describe("mirror", () => {
     expectClose(mirror(syntheticFace(), FACE_MIDLINE), syntheticFace(), 1e-12);
   });
 
-  it("exchanges the sides of a face's relief", () => {
+  it("exchanges the sides of a face's symmetricPoints", () => {
     const face = {
       ...syntheticFace(),
-      relief: { pairs: [{ right: mm([-3, 4, 5]), left: mm([2, 3, 4]) }], middle: [mm([1, 2, 3])] },
+      symmetricPoints: {
+        pairs: [{ right: mm([-3, 4, 5]), left: mm([2, 3, 4]) }],
+        middle: [mm([1, 2, 3])],
+      },
     };
-    expect(mirror(face, FACE_MIDLINE).relief).toEqual({
+    expect(mirror(face, FACE_MIDLINE).symmetricPoints).toEqual({
       pairs: [{ right: [-2, 3, 4], left: [3, 4, 5] }],
       middle: [[-1, 2, 3]],
     });

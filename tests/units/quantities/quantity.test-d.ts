@@ -11,7 +11,7 @@ import {
   type Polyline,
   pointOnLine,
   px,
-  reflect,
+  reflectAcross,
   scaleFromReference,
   spaceDistance,
   toMillimetres,
@@ -58,8 +58,8 @@ describe("units", () => {
     expectTypeOf(distance(mm([0, 0]), mm([1, 1]))).toEqualTypeOf<Length<"mm">>();
     expectTypeOf(midpoint(px([0, 0]), px([1, 1]))).toEqualTypeOf<Point<"px">>();
     const across = lineThrough(px([0, 0]), px([0, 1]));
-    expectTypeOf(reflect(px([1, 2]), across)).toEqualTypeOf<FlatPoint<"px">>();
-    expectTypeOf(reflect(px([1, 2, 3]), across)).toEqualTypeOf<DeepPoint<"px">>();
+    expectTypeOf(reflectAcross(px([1, 2]), across)).toEqualTypeOf<FlatPoint<"px">>();
+    expectTypeOf(reflectAcross(px([1, 2, 3]), across)).toEqualTypeOf<DeepPoint<"px">>();
   });
 
   it("do not mix", () => {
@@ -70,7 +70,7 @@ describe("units", () => {
     // @ts-expect-error: nor a midpoint
     midpoint(mm([0, 0]), px([1, 1]));
     // @ts-expect-error: a millimetre line does not mirror pixels
-    reflect(px([1, 2]), lineThrough(mm([0, 0]), mm([0, 1])));
+    reflectAcross(px([1, 2]), lineThrough(mm([0, 0]), mm([0, 1])));
     // @ts-expect-error: pixels along a line in millimetres
     pointOnLine(lineThrough(mm([0, 0]), mm([0, 1])), px(3));
     // @ts-expect-error: one border, two units

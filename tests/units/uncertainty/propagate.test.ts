@@ -176,7 +176,7 @@ describe("propagate", () => {
         }).u;
 
     it("refuses a direction as long as its uncertainty (GUM Supplement 2 style: 10 rad is nonsense)", () => {
-      expect(towards(0.001, 0.01)).toThrow("propagateByDraws");
+      expect(towards(0.001, 0.01)).toThrow("propagateByMonteCarlo");
       const assumed = propagate(
         ({ x, y }) => Math.atan2(y, x),
         {

@@ -1,0 +1,180 @@
+import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index.js";
+import {
+  GeometryError,
+  type Length,
+  measured,
+  type Measured,
+  parseLength,
+  propagate,
+  readCaliper,
+  type ReadingOptions,
+  readRuler,
+  requireObject,
+  requireWord,
+  type Side,
+} from "../units/index.js";
+
+/** What an artist can read with a ruler, a tape or a caliper on one side of the face. */
+export type ReadableMeasure = Exclude<
+  MeasureName,
+  "frontShare" | "frontOnPhoto" | "tailOnPhoto" | "frontInclination" | "browInclination" | "area"
+>;
+
+/** A reading: plain, as written with its unit, or with an uncertainty of its own. */
+export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
+
+/** Readings of one side, as many as were taken. */
+export type SideReadingSheet = { readonly [Name in ReadableMeasure]?: Reading };
+
+/** What was read by hand on a face; anything may be left out. */
+export interface ReadingSheet {
+  readonly right?: SideReadingSheet;
+  readonly left?: SideReadingSheet;
+  /** Distance between the two upper start dots. */
+  readonly startToStart?: Reading;
+}
+
+/** How a sheet of readings was taken. */
+export interface SheetOptions extends ReadingOptions {
+  /** Default `"ruler"`. */
+  readonly instrument?: "ruler" | "caliper";
+}
+
+/**
+ * Readings by hand as the same measures that photos give, each with its uncertainty; the front share
+ * follows where front and tail were read.
+ *
+ * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for a side
+ * that is none, a name that nobody can read or another instrument, and as {@link readRuler}
+ *
+ * @example
+ * ```ts
+ * import { compareSides, measuresFromReadings, mm } from "brow-geometry";
+ * const sheet = measuresFromReadings({
+ *   right: { front: mm(30), tail: "15 mm", bodyThickness: "7 mm" },
+ *   left: { front: "29,5 mm", tail: "1.4 cm" },
+ * });
+ * sheet.left.front; // → { value: 29.5, u: 0.144 }
+ * sheet.right.frontShare; // → { value: 0.667, u: 0.002 }
+ * compareSides(sheet).differences[0]?.difference; // → { value: -0.5, u: 0.204 }
+ * ```
+ */
+export function measuresFromReadings(
+  sheet: ReadingSheet,
+  options: SheetOptions = {},
+): FaceMeasures<Measured> {
+  requireSheet(sheet, options);
+  const startToStart = sheet.startToStart;
+  return {
+    right: sideMeasures("right", sheet.right ?? {}, options),
+    left: sideMeasures("left", sheet.left ?? {}, options),
+    ...(startToStart === undefined
+      ? {}
+      : { startToStart: readingOf("startToStart", startToStart, options) }),
+  };
+}
+
+/** The names that stand on a sheet, so that a slip of the pen is not lost. */
+const READABLE: Readonly<Record<ReadableMeasure, true>> = {
+  front: true,
+  tail: true,
+  frontAlong: true,
+  tailAlong: true,
+  startDistance: true,
+  archDistance: true,
+  tailDistance: true,
+  startHeight: true,
+  archHeight: true,
+  tailHeight: true,
+  startThickness: true,
+  bodyThickness: true,
+  archThickness: true,
+  exocanthionToTailEnd: true,
+  lidToBrow: true,
+};
+
+const PLACES = ["right", "left", "startToStart"] as const;
+
+/** A side under another name would be passed over without a word. */
+function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
+  const where = "measuresFromReadings";
+  requireObject(where, "sheet", sheet, "an object with readings, or {}");
+  for (const [name, part] of Object.entries(sheet)) {
+    if (!PLACES.some((place) => place === name)) {
+      const need = `another name: one of ${PLACES.join(", ")}`;
+      throw new GeometryError("out-of-range", { where, field: name, value: part, need });
+    }
+  }
+  for (const side of ["right", "left"] as const) {
+    if (sheet[side] !== undefined) {
+      requireObject(where, side, sheet[side], "an object with readings, or to be left out");
+    }
+  }
+  requireWord(where, "instrument", instrument, ["ruler", "caliper"]);
+}
+
+function sideMeasures(
+  side: Side,
+  readings: SideReadingSheet,
+  options: SheetOptions,
+): SideMeasures<Measured> {
+  const measures: { [Name in MeasureName]?: Measured } = {};
+  for (const [name, reading] of Object.entries(readings)) {
+    requireReadable(side, name, reading);
+    measures[name] = readingOf(`${side}.${name}`, reading, options);
+  }
+  const { front, tail } = measures;
+  return front === undefined || tail === undefined
+    ? measures
+    : { ...measures, frontShare: shareOf(side, front, tail) };
+}
+
+/** A reading; what is wrong with it is said of its field on the sheet. */
+function readingOf(field: string, reading: Reading, options: SheetOptions): Measured {
+  try {
+    return readByHand(reading, options);
+  } catch (error) {
+    if (!(error instanceof GeometryError) || OF_INSTRUMENT.includes(error.detail.field))
+      throw error;
+    throw new GeometryError(error.code, { ...error.detail, where: "measuresFromReadings", field });
+  }
+}
+
+/** What is wrong with these is wrong with every field. */
+const OF_INSTRUMENT: readonly string[] = ["zero", "graduation", "pencil"];
+
+function readByHand(reading: Reading, options: SheetOptions): Measured {
+  if (typeof reading === "object") return measured(reading.value, reading.u);
+  const length = typeof reading === "string" ? parseLength(reading) : reading;
+  return options.instrument === "caliper"
+    ? readCaliper(length, options)
+    : readRuler(length, options);
+}
+
+function shareOf(side: Side, front: Measured, tail: Measured): Measured {
+  if (front.value + tail.value === 0) {
+    throw new GeometryError("out-of-range", {
+      where: "measuresFromReadings",
+      field: `${side}.front, ${side}.tail`,
+      value: [front.value, tail.value],
+      need: "readings that are not both 0",
+    });
+  }
+  const { value, u } = propagate((of) => of.front / (of.front + of.tail), { front, tail });
+  return { value, u };
+}
+
+function requireReadable(
+  side: Side,
+  name: string,
+  reading: unknown,
+): asserts name is ReadableMeasure {
+  // A form sends null for a field that nobody filled in.
+  if (Object.hasOwn(READABLE, name) && reading !== undefined && reading !== null) return;
+  throw new GeometryError("out-of-range", {
+    where: "measuresFromReadings",
+    field: `${side}.${name}`,
+    value: reading,
+    need: `a reading of ${Object.keys(READABLE).join(", ")}, or to be left out`,
+  });
+}

@@ -1,0 +1,44 @@
+import { rootBetween } from "../../geometry/index.js";
+import { lengthBetween, type Skin } from "../../landmarks/index.js";
+import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
+import { eachSide, GeometryError, type Sides } from "../../units/index.js";
+import { ledBy } from "../choices/lead.js";
+import type { SettledChoices } from "./planned-dots.js";
+import type { SettledDot } from "./settle-dot.js";
+
+/**
+ * Moves both arches sideways, at their heights, until the front has its share of the ruler lengths
+ * exactly: evening the heights has bent the border on which the share was found.
+ */
+export function evenShare(
+  arches: Sides<SettledDot>,
+  starts: Sides<SidePlace>,
+  tailEnds: Sides<SidePlace>,
+  skin: Skin,
+  { lead, frontShare }: SettledChoices,
+): Sides<SettledDot> {
+  const distances = eachSide((side) => {
+    const start = pointOnSide(starts[side], side);
+    const tailEnd = pointOnSide(tailEnds[side], side);
+    const { height } = arches[side];
+    const excess = (at: number): number => {
+      const arch = pointOnSide({ distance: at, height }, side);
+      const front = lengthBetween(start, arch, skin);
+      return front - frontShare * (front + lengthBetween(arch, tailEnd, skin));
+    };
+    const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
+    if (even === undefined) {
+      throw new GeometryError("no-solution", {
+        where: "planDots",
+        field: `${side} upperArch`,
+        value: height,
+        need: `a height at which the front can take ${frontShare} of front and tail`,
+      });
+    }
+    return even;
+  });
+  const even = ledBy(lead, distances);
+  return eachSide((side) =>
+    arches[side].origin.from === "pinned" ? arches[side] : { ...arches[side], distance: even },
+  );
+}

@@ -1,0 +1,70 @@
+import type { Dot } from "../../landmarks/index.js";
+import { completeDots, type UpperDots } from "../../proportions/index.js";
+import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
+import { eachSide, otherSide, type Side, type Sides } from "../../units/index.js";
+import type { Pin } from "../choices/choices.js";
+import { requireDotsInOrder } from "../choices/dots-in-order.js";
+import type { DotOrigin, SettledChoices } from "./planned-dots.js";
+import type { SettledDot } from "./settle-dot.js";
+
+/** The dots of the upper border above the body: half-way, sideways, on the border that is drawn. */
+export function bodyDot(
+  upper: Readonly<Record<keyof UpperDots, Sides<SettledDot>>>,
+  { pins, shape, thickness }: SettledChoices,
+): Sides<SettledDot> {
+  return eachSide((side) => {
+    const pinned = pinnedDot("upperBody", side, pins);
+    if (pinned !== undefined) return pinned;
+    const mirrored = pinnedDot("upperBody", otherSide(side), pins);
+    if (mirrored !== undefined) return { ...mirrored, origin: { from: "mirrored" } };
+    const dots: UpperDots = {
+      upperStart: pointOnSide(upper.upperStart[side], side),
+      upperArch: pointOnSide(upper.upperArch[side], side),
+      tailEnd: pointOnSide(upper.tailEnd[side], side),
+    };
+    requireDotsInOrder("planDots", dots, side, pins);
+    const { upperBody } = completeDots(dots, thickness, shape);
+    return { ...placeOnSide(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
+  });
+}
+
+/**
+ * The dots of the lower border under an upper dot, both sides equally thick: where one side's is
+ * pinned, the thickness that this gives is the other side's too.
+ */
+export function lowerDot(
+  dot: Dot,
+  uppers: Sides<SettledDot>,
+  thickness: number,
+  pins: readonly Pin[],
+): Sides<SettledDot> {
+  return eachSide((side) => {
+    const pinned = pinnedDot(dot, side, pins);
+    if (pinned !== undefined) return pinned;
+    const upper = uppers[side];
+    const across = pinnedDot(dot, otherSide(side), pins);
+    if (across === undefined) {
+      return {
+        distance: upper.distance,
+        height: upper.height - thickness,
+        origin: withoutPin(upper.origin),
+      };
+    }
+    const given = uppers[otherSide(side)].height - across.height;
+    return {
+      distance: upper.distance,
+      height: upper.height - given,
+      origin: { from: "mirrored" },
+    };
+  });
+}
+
+function pinnedDot(dot: Dot, side: Side, pins: readonly Pin[]): SettledDot | undefined {
+  const pin = pins.find((one) => one.side === side && one.dot === dot);
+  return pin && { ...placeOnSide(pin.at, side), origin: { from: "pinned", pin } };
+}
+
+/** A dot under a pinned one follows its own side. */
+function withoutPin(origin: DotOrigin): DotOrigin {
+  return { from: origin.from === "pinned" ? "own" : origin.from };
+}

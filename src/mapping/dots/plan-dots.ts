@@ -1,0 +1,83 @@
+import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
+import { naturalDots } from "../../proportions/index.js";
+import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import { carryReasons } from "./carry-by-measure.js";
+import type { Choices, Pin } from "../choices/choices.js";
+import { requireDotsInOrder } from "../choices/dots-in-order.js";
+import { heldLevels } from "./held-levels.js";
+import { pinBreaks } from "./pin-breaks.js";
+import type { PlannedDots } from "./planned-dots.js";
+import type { PlannableFace } from "./plannable-face.js";
+import { reason, type ReasonCode } from "./reasons.js";
+import { requireOutline } from "./require-outline.js";
+import { settleChoices } from "./settle-choices.js";
+import { type BorderEvent, solveDots } from "./solve-dots.js";
+
+/**
+ * The dots of both brows and the reasons for them: a plan without what is read on it.
+ *
+ * Levels come first, then starts, tail ends, arches and thickness; both sides are mirror images of
+ * each other except where dots are pinned, or held near their hair.
+ *
+ * @throws GeometryError `missing-landmark` where a chosen guide has none; `out-of-range` for a
+ * choice out of its range; `contradicting-pins`; `no-solution` where the dots do not stand in order,
+ * or where no outline runs through them
+ *
+ * @example
+ * ```ts
+ * import { mm, planDots, type PlannableFace } from "brow-geometry";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 50, 23]), mm([sign * 57, 18])] },
+ * });
+ * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
+ * planDots(face, { arch: "exocanthion-vertical" }).dots.left.upperArch; // → [44, 25]
+ * ```
+ */
+export function planDots(face: PlannableFace, choices: Choices = {}): PlannedDots {
+  return planAcross(0, face, choices);
+}
+
+/** Plans across a midline whose direction is known to so many degrees (standard uncertainty). */
+export function planAcross(midlineU: number, face: PlannableFace, choices: Choices): PlannedDots {
+  const u = landmarkUncertainty(face, "brow");
+  const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
+  const skin = skinOf(face);
+  const settled = settleChoices(face, natural, skin, choices, midlineU);
+  const { dots, origins, guides, events } = solveDots(face, natural, skin, settled.value);
+  for (const side of pinnedFirst(settled.value.pins)) {
+    requireDotsInOrder("planDots", dots[side], side, settled.value.pins);
+    requireOutline("planDots", dots[side], side, settled.value);
+  }
+  return {
+    face,
+    skin,
+    choices: settled.value,
+    reasons: [
+      ...settled.reasons,
+      ...carryReasons(dots, settled.value),
+      ...eventReasons(events),
+      ...heldLevels(dots, settled.value),
+      ...pinBreaks(dots, skin, settled.value, choices.tolerances ?? WORKING_TOLERANCES),
+    ],
+    natural,
+    guides,
+    dots,
+    origins,
+  };
+}
+
+/** Both sides, a pinned one before what mirrors it: what cannot be is said of the pin itself. */
+function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
+  return pins[0]?.side === "left" ? ["left", "right"] : ["right", "left"];
+}
+
+/** What happened on the borders, each event said once. */
+function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>[] {
+  const notes = events.map(({ code, side, mark }) =>
+    reason(code, { side, mark: mark === "tail" ? "tail end" : mark }),
+  );
+  return notes.filter((one, index) => notes.findIndex(({ text }) => text === one.text) === index);
+}

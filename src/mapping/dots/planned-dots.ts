@@ -1,0 +1,54 @@
+import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
+import type {
+  ArchConvention,
+  Guide,
+  NaturalDots,
+  OutlineOptions,
+  StartConvention,
+  StationThickness,
+} from "../../proportions/index.js";
+import type { Length, Note, Sides } from "../../units/index.js";
+import type { Carry, Lead, Pin, TailHeight } from "../choices/choices.js";
+import type { PlannableFace } from "./plannable-face.js";
+import type { ReasonCode } from "./reasons.js";
+
+/** Choices after every default is settled: the plan follows from these and the face alone. */
+export interface SettledChoices {
+  readonly lead: Lead;
+  readonly carry: Carry;
+  readonly levels: Lead;
+  /** Absent where evening may go as far as it takes. */
+  readonly levelLimit?: Length<"mm">;
+  readonly start: StartConvention;
+  readonly arch: ArchConvention;
+  readonly eyeWidthShare: number;
+  readonly frontShare: number;
+  readonly tailHeight: TailHeight;
+  readonly thickness: StationThickness;
+  readonly shape: OutlineOptions;
+  readonly pins: readonly Pin[];
+}
+
+/** Who put a dot where it is. */
+export interface DotOrigin {
+  /**
+   * `"own"`: this side's landmarks alone; `"mirrored"`: the other side's; `"measured"`: the other
+   * side's ruler lengths from this side's start; `"both"`: their middle.
+   */
+  readonly from: "own" | "mirrored" | "measured" | "both" | "pinned";
+  /** Present where the artist fixed the dot. */
+  readonly pin?: Pin;
+}
+
+/** The dots of both brows, solved, with everything that explains them. All in the face space. */
+export interface PlannedDots {
+  readonly face: PlannableFace;
+  readonly skin: Skin;
+  readonly choices: SettledChoices;
+  readonly reasons: readonly Note<ReasonCode>[];
+  /** The brows as they grow. */
+  readonly natural: Sides<NaturalDots>;
+  readonly guides: Sides<readonly Guide[]>;
+  readonly dots: Sides<CompleteDots<"mm">>;
+  readonly origins: Sides<{ readonly [Name in Dot]: DotOrigin }>;
+}

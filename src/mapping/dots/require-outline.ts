@@ -1,0 +1,30 @@
+import type { CompleteDots } from "../../landmarks/index.js";
+import { outline } from "../../proportions/index.js";
+import { GeometryError, type Side } from "../../units/index.js";
+import type { SettledChoices } from "./planned-dots.js";
+
+/**
+ * Refuses dots that no outline runs through, such as a body dot above the arch, and names the pins.
+ * Without pins and mirrored, dots hang below a border that is drawn by the same rule.
+ */
+export function requireOutline(
+  where: string,
+  dots: CompleteDots<"mm">,
+  side: Side,
+  { shape, pins, carry }: SettledChoices,
+): void {
+  if (pins.length === 0 && carry === "mirror") return;
+  try {
+    outline(dots, shape);
+  } catch (error) {
+    if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
+    const { field, value, need } = error.detail;
+    const pinned = pins.map((pin) => `${pin.side} ${pin.dot}`).join(", ");
+    throw new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
+      where,
+      field: field.replace("dots.", `${side} `),
+      value,
+      need: `${need}${pins.length > 0 ? `; pinned: ${pinned}` : ""}`,
+    });
+  }
+}

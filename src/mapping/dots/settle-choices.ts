@@ -1,0 +1,211 @@
+import type { Dot, Skin, StandIn } from "../../landmarks/index.js";
+import {
+  ARCH_EYE_WIDTH_SHARE,
+  type ArchConvention,
+  type NaturalArch,
+  type NaturalDots,
+  type StartConvention,
+} from "../../proportions/index.js";
+import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
+import { eachSide, type Note, type NoteValues, type Side, type Sides } from "../../units/index.js";
+import { archLimits } from "./arch-limits.js";
+import type { Carry, Choices, Lead, TailHeight } from "../choices/choices.js";
+import { DOT_NAMES } from "../choices/dot-names.js";
+import { ledSides } from "../choices/lead.js";
+import type { SettledChoices } from "./planned-dots.js";
+import type { PlannableFace } from "./plannable-face.js";
+import { reason, type ReasonCode } from "./reasons.js";
+import { requireChoices } from "../choices/require-choices.js";
+import { settleThickness } from "./settle-thickness.js";
+import type { Settled } from "./settled.js";
+
+/** Front over front and tail: two thirds. Trade practice, no source. */
+const FRONT_SHARE = 2 / 3;
+
+/** Alare up to this far lateral of endocanthion still tells where a brow starts; ours, in mm. */
+const ALARE_LIMIT = 2;
+
+/**
+ * Settles every choice that the artist left open, once, and says why.
+ *
+ * @param midlineU standard uncertainty of the midline's direction, in degrees
+ */
+export function settleChoices(
+  face: PlannableFace,
+  natural: Sides<NaturalDots>,
+  skin: Skin,
+  choices: Choices,
+  midlineU: number,
+): Settled<SettledChoices> {
+  requireChoices("planBrows", choices);
+  const lead = choices.lead ?? "middle";
+  const levels = settleLevels(natural, choices.levels ?? lead);
+  const start = settleStart(face, choices, midlineU);
+  const frontShare = choices.frontShare ?? FRONT_SHARE;
+  const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
+  const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
+  const tailHeight = choices.tailHeight ?? "natural";
+  const pins = choices.pins ?? [];
+  const carry = choices.carry ?? "mirror";
+  // A pinned dot, and the one that mirrors it, lies where it does for the pin's reason alone; a brow
+  // carried by measure begins at its own start.
+  const unlessPinned = <Said>(dot: Dot, reasons: readonly Said[]): readonly Said[] =>
+    pins.some((pin) => pin.dot === dot) && (carry === "mirror" || dot !== "upperStart")
+      ? []
+      : reasons;
+  return {
+    value: {
+      lead,
+      carry,
+      levels,
+      ...(choices.levelLimit === undefined ? {} : { levelLimit: choices.levelLimit }),
+      start: start.value,
+      arch: arch.value,
+      eyeWidthShare: choices.eyeWidthShare ?? ARCH_EYE_WIDTH_SHARE,
+      frontShare,
+      tailHeight,
+      thickness: thickness.value,
+      shape: choices.shape ?? {},
+      pins,
+    },
+    reasons: [
+      leadReason(lead, carry),
+      levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
+      ...unlessPinned("upperStart", start.reasons),
+      ...unlessPinned("upperArch", arch.reasons),
+      ...unlessPinned("tailEnd", [
+        reason("tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
+      ]),
+      ...thickness.reasons,
+      ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
+        reason("pinned", {
+          side,
+          dot,
+          name: DOT_NAMES[dot],
+          by,
+          reason: why === undefined ? "" : `: ${why}`,
+        }),
+      ),
+    ],
+  };
+}
+
+function leadReason(lead: Lead, carry: Carry): Note<ReasonCode> {
+  if (lead === "middle") return reason("lead-middle");
+  return reason(carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
+}
+
+const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
+  natural: "at the height where it meets the hair",
+  "level-with-lower-start": "level with the lower start dot",
+  "level-with-upper-start": "level with the upper start dot",
+};
+
+function settleLevels(natural: Sides<NaturalDots>, levels: Lead | "higher"): Lead {
+  if (levels !== "higher") return levels;
+  const height = eachSide((side) => {
+    const { dots, arch } = natural[side];
+    return dots.upperStart[1] + (arch.kind === "flat" ? dots.upperStart : arch.at)[1];
+  });
+  return height.right >= height.left ? "right" : "left";
+}
+
+function settleStart(
+  face: PlannableFace,
+  choices: Choices,
+  midlineU: number,
+): Settled<StartConvention> {
+  if (choices.start !== undefined) {
+    return {
+      value: choices.start,
+      reasons: [reason("start-chosen", { convention: choices.start })],
+    };
+  }
+  const lateral = eachSide(
+    (side) =>
+      placeOnSide(face[side].alare, side).distance -
+      placeOnSide(face[side].endocanthion, side).distance,
+  );
+  const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
+  const standIn = alareStandIn(face);
+  const atEndocanthion = (
+    code: "stand-in" | "nose-bent" | "nose-deviates" | "nose-wide",
+    more = {},
+  ): Settled<StartConvention> => ({
+    value: "endocanthion-vertical",
+    reasons: [reason(`start-at-endocanthion-${code}`, { ...values, ...more })],
+  });
+  if (choices.noseBent === true) return atEndocanthion("nose-bent");
+  const deviation = choices.noseBent === false ? undefined : bentNose(face, midlineU);
+  if (deviation !== undefined) return atEndocanthion("nose-deviates", deviation);
+  if (standIn !== undefined) return atEndocanthion("stand-in", { instead: standIn.instead });
+  if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) return atEndocanthion("nose-wide");
+  return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
+}
+
+/** How far the nose deviates, where that is proven to be more than others notice. */
+function bentNose(face: PlannableFace, midlineU: number): NoteValues | undefined {
+  const { sellion, subnasale } = face.midline;
+  if (sellion === undefined || subnasale === undefined) return undefined;
+  const { angle, bent, decision } = noseDeviation(
+    { ...face, midline: { ...face.midline, sellion, subnasale } },
+    { midline: { line: FACE_MIDLINE, tiltU: midlineU } },
+  );
+  const { upper = 0 } = decision.limits;
+  return bent ? { angle: Math.abs(angle.value), u: angle.u, limit: upper } : undefined;
+}
+
+function alareStandIn(face: PlannableFace): StandIn | undefined {
+  return face.standIns?.find(({ landmark }) => landmark === "alare");
+}
+
+function settleArch(
+  face: PlannableFace,
+  natural: Sides<NaturalDots>,
+  lead: Lead,
+  chosen: ArchConvention,
+  frontShare: number,
+): Settled<ArchConvention> {
+  if (chosen !== "natural") {
+    return { value: chosen, reasons: [reason("arch-chosen", { convention: chosen })] };
+  }
+  const sides = ledSides(lead);
+  const withoutArch = sides.flatMap((side) => {
+    const { arch } = natural[side];
+    switch (arch.kind) {
+      case "flat":
+        return [reason("arch-flat", { side, rise: arch.rise.value, share: frontShare })];
+      case "undetermined":
+        return [reason("arch-undetermined", { side, u: arch.u, share: frontShare })];
+      case "peak":
+        return [];
+    }
+  });
+  return withoutArch.length > 0
+    ? { value: "brow-length-share", reasons: withoutArch }
+    : {
+        value: "natural",
+        reasons: sides.flatMap((side) => naturalArchReasons(face, natural[side].arch, side)),
+      };
+}
+
+function naturalArchReasons(
+  face: PlannableFace,
+  arch: NaturalArch,
+  side: Side,
+): readonly Note<ReasonCode>[] {
+  if (arch.kind === "flat") return [];
+  const { distance } = placeOnSide(arch.at, side);
+  const { inner, outer } = archLimits(face, side);
+  if (distance < inner.distance) {
+    const short = inner.distance - distance;
+    return [reason("arch-moved-outward", { side, limit: inner.through, distance: short })];
+  }
+  if (distance > outer.distance) {
+    const beyond = distance - outer.distance;
+    return [reason("arch-moved-inward", { side, limit: outer.through, distance: beyond })];
+  }
+  const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
+  const share = (distance - endocanthion) / (outer.distance - endocanthion);
+  return [reason("arch-natural", { side, share })];
+}

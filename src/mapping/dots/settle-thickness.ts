@@ -1,0 +1,81 @@
+import { heightOver } from "../../geometry/index.js";
+import type { Brow, Skin } from "../../landmarks/index.js";
+import {
+  archAtShare,
+  type NaturalDots,
+  STATION_THICKNESS,
+  type StationThickness,
+} from "../../proportions/index.js";
+import { type Length, length, type Sides } from "../../units/index.js";
+import type { Lead } from "../choices/choices.js";
+import type { PlannableFace } from "./plannable-face.js";
+import { ledSides } from "../choices/lead.js";
+import { reason } from "./reasons.js";
+import type { Settled } from "./settled.js";
+
+/** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
+const LEAST = 1;
+
+/** How thick the planned brows are: as chosen, as they grow, or as brows usually are. */
+export function settleThickness(
+  face: PlannableFace,
+  natural: Sides<NaturalDots>,
+  skin: Skin,
+  lead: Lead,
+  frontShare: number,
+  chosen: StationThickness | undefined,
+): Settled<StationThickness> {
+  if (chosen !== undefined) {
+    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
+  }
+  const grown = ledSides(lead).map((side) =>
+    stationsOf(face[side].brow, natural[side], skin, frontShare),
+  );
+  const known = (station: keyof StationThickness): Length<"mm"> | undefined =>
+    meanOf(grown.map((stations) => stations[station]));
+  const [start, body, arch] = [known("start"), known("body"), known("arch")];
+  const value: StationThickness = {
+    start: start ?? STATION_THICKNESS.start,
+    body: body ?? STATION_THICKNESS.body,
+    arch: arch ?? STATION_THICKNESS.arch,
+  };
+  const assumed = STATIONS.filter((station) => known(station) === undefined);
+  const assumption = reason("thickness-assumed", { ...value, assumed: assumed.join(", ") });
+  return {
+    value,
+    reasons: [assumed.length === 0 ? reason("thickness-natural", { ...value }) : assumption],
+  };
+}
+
+const STATIONS = ["start", "body", "arch"] as const;
+
+/** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */
+function stationsOf(
+  { upper, lower }: Brow<"mm">,
+  { dots, arch }: NaturalDots,
+  skin: Skin,
+  frontShare: number,
+): { readonly [Station in keyof StationThickness]?: Length<"mm"> | undefined } {
+  if (lower === undefined) return {};
+  const { upperStart, tailEnd } = dots;
+  const archDot =
+    arch.kind === "flat" ? archAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
+  const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
+  const under = (x: number, from: number | undefined): Length<"mm"> | undefined => {
+    const to = heightOver(length<"mm">(x), lower);
+    if (from === undefined || to === undefined || from - to < LEAST) return undefined;
+    return length(from - to);
+  };
+  return {
+    start: under(upperStart[0], upperStart[1]),
+    body: under(bodyX, heightOver(bodyX, upper)),
+    arch: under(archDot[0], archDot[1]),
+  };
+}
+
+/** The mean of the sides that lead; unknown where one of them is. */
+function meanOf(values: readonly (Length<"mm"> | undefined)[]): Length<"mm"> | undefined {
+  const known = values.filter((value) => value !== undefined);
+  if (known.length < values.length) return undefined;
+  return length(known.reduce<number>((sum, value) => sum + value, 0) / known.length);
+}

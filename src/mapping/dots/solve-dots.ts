@@ -1,0 +1,227 @@
+import { intersect, lineAlong } from "../../geometry/index.js";
+import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
+import {
+  archAtShare,
+  archGuide,
+  type Guide,
+  meetGuide,
+  type NaturalDots,
+  requireGuideLandmarks,
+  startGuide,
+  tailGuide,
+} from "../../proportions/index.js";
+import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
+import { eachSide, flatPoint, GeometryError, type Side, type Sides } from "../../units/index.js";
+import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
+import { carryByMeasure } from "./carry-by-measure.js";
+import { evenShare } from "./even-share.js";
+import { bodyDot, lowerDot } from "./lower-dots.js";
+import type { DotOrigin, SettledChoices } from "./planned-dots.js";
+import type { PlannableFace } from "./plannable-face.js";
+import { type SettledDot, settleDot } from "./settle-dot.js";
+
+/** Where a guide did not meet the hair itself. */
+export interface BorderEvent {
+  readonly code: "border-extended" | "guide-missed";
+  readonly side: Side;
+  readonly mark: Guide["mark"];
+}
+
+/** The dots that follow from a face and settled choices, and how they came about. */
+export interface Solution {
+  readonly dots: Sides<CompleteDots<"mm">>;
+  readonly origins: Sides<{ readonly [Name in Dot]: DotOrigin }>;
+  readonly guides: Sides<readonly Guide[]>;
+  readonly events: readonly BorderEvent[];
+}
+
+/**
+ * Solves the dots of both brows: starts, tail ends, arches, then what hangs below them. Nothing is
+ * decided here that is not in `choices`, so small changes of the face make small changes of the dots.
+ */
+export function solveDots(
+  face: PlannableFace,
+  natural: Sides<NaturalDots>,
+  skin: Skin,
+  choices: SettledChoices,
+): Solution {
+  const { lead, levels, levelLimit, pins, thickness, arch } = choices;
+  const held = levelLimit === undefined ? {} : { limit: levelLimit };
+  const led = { across: lead, inHeight: lead };
+  const evened = { across: lead, inHeight: levels, ...held };
+  const border = borderReader(face, natural);
+
+  const starts = eachSide((side) => startGuide(face, side, choices.start));
+  const upperStart = settleDot("upperStart", (side) => border.meet(starts[side]), evened, pins);
+  const lowerStart = lowerDot("lowerStart", upperStart, thickness.start, pins);
+
+  const tails = eachSide((side) => tailGuide(face, side, "alare-through-exocanthion"));
+  const tailEnd = settleDot(
+    "tailEnd",
+    (side) => {
+      if (choices.tailHeight === "natural") return border.meet(tails[side]);
+      const start = choices.tailHeight === "level-with-lower-start" ? lowerStart : upperStart;
+      return placeAtHeight(tails[side], start[side].height);
+    },
+    choices.tailHeight === "natural" ? { ...led, ...held } : led,
+    pins,
+  );
+
+  const archGuides =
+    arch === "natural" || arch === "brow-length-share"
+      ? undefined
+      : eachSide((side) =>
+          archGuide(requireGuideLandmarks(face, arch), side, arch, {
+            share: choices.eyeWidthShare,
+          }),
+        );
+  const archOnBorder = settleDot(
+    "upperArch",
+    (side) => {
+      if (archGuides !== undefined) return border.meet(archGuides[side]);
+      if (arch === "natural") return border.archBetweenLimits(side);
+      // On its own hair: a border that is nowhere near the settled dots would not divide.
+      return border.divideAt(
+        choices.frontShare,
+        skin,
+        side,
+        upperStart[side].own,
+        tailEnd[side].own,
+      );
+    },
+    evened,
+    pins,
+  );
+  const archIsPinned = pins.some(({ dot }) => dot === "upperArch");
+  const upperArch =
+    arch === "brow-length-share" && !archIsPinned
+      ? evenShare(archOnBorder, upperStart, tailEnd, skin, choices)
+      : archOnBorder;
+
+  const upperBody = bodyDot({ upperStart, upperArch, tailEnd }, choices);
+  const dots: { readonly [Name in Dot]: Sides<SettledDot> } = {
+    upperStart,
+    upperBody,
+    upperArch,
+    tailEnd,
+    lowerStart,
+    lowerBody: lowerDot("lowerBody", upperBody, thickness.body, pins),
+    lowerArch: lowerDot("lowerArch", upperArch, thickness.arch, pins),
+  };
+  const even = {
+    dots: eachSide((side) => overDots((dot) => pointOnSide(dots[dot][side], side))),
+    origins: eachSide((side) => overDots((dot) => dots[dot][side].origin)),
+  };
+  return {
+    ...carryByMeasure(even, (side) => border.meet(starts[side]).distance, skin, choices),
+    guides: eachSide((side) =>
+      archGuides === undefined
+        ? [starts[side], tails[side]]
+        : [starts[side], archGuides[side], tails[side]],
+    ),
+    events: border.events,
+  };
+}
+
+interface BorderReader {
+  /** Where a guide meets the hair; where it meets nothing, its place at the natural dot's height. */
+  readonly meet: (guide: Guide) => SidePlace;
+  /** The natural arch, or where the border meets the nearer limit where it lies outside both. */
+  readonly archBetweenLimits: (side: Side) => SidePlace;
+  /** Where the hair between start and tail end divides by a front share. */
+  readonly divideAt: (
+    share: number,
+    skin: Skin,
+    side: Side,
+    start: SidePlace,
+    tail: SidePlace,
+  ) => SidePlace;
+  readonly events: readonly BorderEvent[];
+}
+
+function borderReader(face: PlannableFace, natural: Sides<NaturalDots>): BorderReader {
+  const events: BorderEvent[] = [];
+  const meet = (guide: Guide): SidePlace => {
+    const { mark, side } = guide;
+    const hit = meetGuide(guide, face[side].brow);
+    if (hit === undefined) {
+      events.push({ code: "guide-missed", side, mark });
+      return placeAtHeight(guide, naturalHeight(natural[side], guide));
+    }
+    if (hit.extended) events.push({ code: "border-extended", side, mark });
+    return placeOnSide(hit.at, side);
+  };
+  return {
+    meet,
+    archBetweenLimits: (side) => {
+      const { arch } = natural[side];
+      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
+      const place = placeOnSide(arch.at, side);
+      const { inner, outer } = archLimits(face, side);
+      if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
+      if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
+      return place;
+    },
+    divideAt: (share, skin, side, start, tail) => {
+      const { upper } = face[side].brow;
+      return placeOnSide(
+        archAtShare(upper, pointOnSide(start, side), pointOnSide(tail, side), skin, share).at,
+        side,
+      );
+    },
+    events,
+  };
+}
+
+/** Height of the natural dot that a guide is about. */
+function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): number {
+  switch (mark) {
+    case "start":
+      return dots.upperStart[1];
+    case "tail":
+      return dots.tailEnd[1];
+    case "arch":
+      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
+      return arch.at[1];
+  }
+}
+
+function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {
+  return archGuide(requireGuideLandmarks(face, convention), side, convention, {
+    share: LIMBUS_SHARE,
+  });
+}
+
+function placeAtHeight(guide: Guide, height: number): SidePlace {
+  const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
+  if (meeting.kind !== "crossing") {
+    throw new GeometryError("no-solution", {
+      where: "planBrows",
+      field: `${guide.side} ${guide.mark} guide (${guide.convention})`,
+      value: guide.line.direction,
+      need: "a direction that is not level",
+    });
+  }
+  return placeOnSide(meeting.at, guide.side);
+}
+
+function noArch(side: Side, rise: number): GeometryError {
+  return new GeometryError("no-solution", {
+    where: "planBrows",
+    field: `rise of the ${side} brow`,
+    value: rise,
+    need: "an arch that shows: a flat brow has none to follow",
+  });
+}
+
+function overDots<Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } {
+  return {
+    upperStart: make("upperStart"),
+    upperBody: make("upperBody"),
+    upperArch: make("upperArch"),
+    tailEnd: make("tailEnd"),
+    lowerStart: make("lowerStart"),
+    lowerBody: make("lowerBody"),
+    lowerArch: make("lowerArch"),
+  };
+}

@@ -1,0 +1,60 @@
+import { DOTS } from "../../landmarks/index.js";
+import type { CaptureComparison } from "../../symmetry/index.js";
+import { type Note, note, type Side } from "../../units/index.js";
+
+/** Code of what another capture says against a plan, besides what the comparison notes itself. */
+export type ComparisonFindingCode = "expression-differs";
+
+const SENTENCE =
+  "The {side} brow stands {size:1} mm {where} in the later capture than in the earlier one, more than {limit} mm: it was raised or drawn down in one of them, or the client lay down. Plan from the one that is upright and relaxed.";
+
+/**
+ * What the comparison of two captures says against planning from either, to be carried into the plan
+ * as its `findings`: brows that stand elsewhere, where that is proven to be outside of the tolerance,
+ * and landmarks that should not have moved and did, as they do where the head was held differently.
+ *
+ * @example
+ * ```ts
+ * import { comparisonFindings, compareCaptures, mm } from "brow-geometry";
+ * const capture = (up: number) => ({
+ *   face: {
+ *     right: { endocanthion: mm([-16, 0]), exocanthion: mm([-44, 1]) },
+ *     left: { endocanthion: mm([16, 0]), exocanthion: mm([44, 0]) },
+ *     midline: { subnasale: mm([0, -44]) },
+ *   },
+ *   dots: { right: {}, left: { upperArch: mm([42, 26 + up]) } },
+ * });
+ * comparisonFindings(compareCaptures(capture(0), capture(3))).map(({ code }) => code);
+ * // → ["expression-differs"]
+ * comparisonFindings(compareCaptures(capture(0), capture(0))); // → []
+ * ```
+ */
+export function comparisonFindings(comparison: CaptureComparison): readonly Note[] {
+  const { note: disagreement } = comparison.registration;
+  return [
+    ...(["right", "left"] as const).flatMap((side) => raisedOrLowered(comparison, side)),
+    ...(disagreement === undefined ? [] : [disagreement]),
+  ];
+}
+
+/** The dot of a brow that moved most, of those that are outside. */
+function raisedOrLowered(
+  { displacements }: CaptureComparison,
+  side: Side,
+): readonly Note<ComparisonFindingCode>[] {
+  const outside = DOTS.flatMap((dot) => {
+    const { up, decisions } = displacements[side][dot] ?? {};
+    if (up === undefined || decisions?.up.outcome !== "outside") return [];
+    const { upper, lower } = decisions.up.limits;
+    return [{ up: up.value, limit: Math.abs((up.value > 0 ? upper : lower) ?? 0) }];
+  });
+  const [most] = [...outside].sort((one, other) => Math.abs(other.up) - Math.abs(one.up));
+  if (most === undefined) return [];
+  const values = {
+    side,
+    size: Math.abs(most.up),
+    where: most.up > 0 ? "higher" : "lower",
+    limit: most.limit,
+  };
+  return [note("expression-differs", SENTENCE, values)];
+}

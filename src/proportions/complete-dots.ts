@@ -1,0 +1,66 @@
+import { hermiteAt } from "../geometry/index.js";
+import type { CompleteDots } from "../landmarks/index.js";
+import {
+  type FlatPoint,
+  flatPoint,
+  type Length,
+  mm,
+  type Point,
+  requirePositive,
+} from "../units/index.js";
+import { outwardsOf, upperBorder, type UpperBorderShape, type UpperDots } from "./upper-border.js";
+
+/** Vertical thickness of a drawn brow at its three stations; it ends in a point. */
+export interface StationThickness {
+  readonly start: Length<"mm">;
+  readonly body: Length<"mm">;
+  readonly arch: Length<"mm">;
+}
+
+/**
+ * Thickness of a drawn brow where nothing else is said: 8, 7 and 6 mm. Ours; brows fall from 6–8 mm
+ * at the front to about 5 mm (trade practice, no source).
+ */
+export const STATION_THICKNESS: StationThickness = { start: mm(8), body: mm(7), arch: mm(6) };
+
+/**
+ * The dots that follow from three on the upper border: the body's half-way between start and arch,
+ * sideways, on the border that {@link outline} draws, and the lower ones vertically below.
+ *
+ * @throws GeometryError `not-finite`, `out-of-range` where a thickness is not positive
+ *
+ * @example
+ * ```ts
+ * import { completeDots, mm } from "brow-geometry";
+ * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
+ * const dots = completeDots(upper);
+ * dots.upperBody; // → [30, 24.05]
+ * dots.lowerBody; // → [30, 17.05]
+ * ```
+ */
+export function completeDots(
+  upper: UpperDots,
+  thickness: StationThickness = STATION_THICKNESS,
+  shape: UpperBorderShape = {},
+): CompleteDots<"mm"> {
+  for (const station of ["start", "body", "arch"] as const) {
+    requirePositive("completeDots", `thickness.${station}`, thickness[station]);
+  }
+  const border = upperBorder("completeDots", upper, shape);
+  const { upperStart, upperArch, tailEnd } = upper;
+  const x = (upperStart[0] + upperArch[0]) / 2;
+  const upperBody: FlatPoint<"mm"> = flatPoint(x, hermiteAt(border, outwardsOf(upper) * x));
+  return {
+    upperStart,
+    upperBody,
+    upperArch,
+    tailEnd,
+    lowerStart: below(upperStart, thickness.start),
+    lowerBody: below(upperBody, thickness.body),
+    lowerArch: below(upperArch, thickness.arch),
+  };
+}
+
+function below([x, y]: Point<"mm">, thickness: Length<"mm">): FlatPoint<"mm"> {
+  return flatPoint(x, y - thickness);
+}

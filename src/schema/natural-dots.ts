@@ -1,0 +1,37 @@
+import type { NaturalArch, NaturalDots } from "../proportions/index.js";
+import { dot, dots } from "./choices.js";
+import { flatPoint, line, measuredLength, point, size } from "./quantity.js";
+import { each, kinds, list, record, type Schema, word } from "./schema.js";
+
+type Crest = Exclude<NaturalArch, { kind: "flat" }>;
+const rise = measuredLength<"mm">();
+
+const crest = record<Crest>(
+  {
+    kind: word<Crest["kind"]>({ peak: true, undetermined: true }),
+    at: flatPoint<"mm">(),
+    u: size<"mm">(),
+    rise,
+  },
+  {},
+);
+
+const { upperStart, tailEnd, ...others } = each(dots, point<"mm">());
+
+/** The dots that a brow shows before anything is planned. */
+export const naturalDots: Schema<NaturalDots> = record<NaturalDots>(
+  {
+    dots: record<NaturalDots["dots"]>({ upperStart, tailEnd }, others),
+    startLine: line<"mm">(),
+    arch: kinds<NaturalArch>({
+      peak: crest,
+      undetermined: crest,
+      flat: record<Extract<NaturalArch, { kind: "flat" }>>(
+        { kind: word({ flat: true }), rise },
+        {},
+      ),
+    }),
+    extended: list(dot, Object.keys(dots).length),
+  },
+  {},
+);

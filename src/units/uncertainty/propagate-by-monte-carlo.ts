@@ -1,0 +1,200 @@
+import { type Correlation, correlationFactor } from "./correlation.js";
+import { GeometryError } from "../quantities/geometry-error.js";
+import {
+  coordinatesOf,
+  type InputComponent,
+  type MeasuredInputs,
+  plainValues,
+  type PlainValues,
+} from "./measured-inputs.js";
+import { deviationsFrom } from "./random.js";
+import {
+  componentAt,
+  componentsOf,
+  inShapeOf,
+  type MeasureResult,
+  type ResultPart,
+  type UncertaintyOf,
+} from "./result-components.js";
+import { shortestInterval } from "./shortest-interval.js";
+
+/** The ends of an interval. */
+export type Interval<Value extends number = number> = readonly [low: Value, high: Value];
+
+/** Coverage intervals in the shape of what they belong to; a point has one for each axis. */
+export type IntervalsOf<Result> = Result extends number
+  ? Interval<Result>
+  : Result extends ResultPart
+    ? readonly Interval[]
+    : { readonly [Name in keyof Result]: IntervalsOf<Result[Name]> };
+
+/** What many draws say of a result. */
+export interface MonteCarloResult<Result> {
+  /** Mean of the draws. */
+  readonly value: Result;
+  /** Standard deviation of the draws. */
+  readonly u: UncertaintyOf<Result>;
+  /** The shortest interval that holds the share of draws asked for. */
+  readonly interval: IntervalsOf<Result>;
+  /** Names of the rows and columns of `covariance`: `front`, `arch.x`; `value` for a scalar. */
+  readonly components: readonly string[];
+  readonly covariance: readonly (readonly number[])[];
+  /** Share of the draws in which each component existed, in the order of `components`. */
+  readonly answered: readonly number[];
+}
+
+/** What {@link propagateByMonteCarlo} has to know, and may be told. */
+export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
+  /** A whole number; the same seed gives the same draws. */
+  readonly seed: number;
+  /** Default 10,000. */
+  readonly draws?: number;
+  /** Share of the draws that an interval holds; default 0.95. */
+  readonly coverage?: number;
+  /** How inputs vary together; what is not named is independent. Normal inputs only. */
+  readonly correlations?: readonly Correlation<InputComponent<Inputs>>[];
+  /** How each input is distributed; default `"normal"`. */
+  readonly distributions?: { readonly [Name in keyof Inputs]?: "normal" | "rectangular" };
+}
+
+/**
+ * The result of a measure with its standard uncertainty and coverage interval, from draws of its
+ * inputs: for results that bend too much for {@link propagate}, and to check it.
+ *
+ * An entry of a record that is undefined at the inputs' own values stays undefined; one that is
+ * undefined in some draws is described by the others, and `answered` says how many those were.
+ *
+ * Source: JCGM 101:2008 (GUM Supplement 1).
+ *
+ * @throws GeometryError as {@link propagate}; `out-of-range` for a seed that is not whole, fewer
+ * than 100 draws or a coverage outside 0…1; `no-solution` where no two draws have a component
+ *
+ * @example
+ * ```ts
+ * import { measured, mm, propagateByMonteCarlo } from "brow-geometry";
+ * const share = propagateByMonteCarlo(
+ *   ({ front, tail }) => front / (front + tail),
+ *   { front: measured(mm(30), mm(0.4)), tail: measured(mm(15), mm(0.4)) },
+ *   { seed: 7 },
+ * );
+ * share.u; // → 0.007
+ * share.interval; // → [0.65, 0.68]
+ * ```
+ */
+export function propagateByMonteCarlo<
+  Inputs extends MeasuredInputs,
+  Result extends MeasureResult<Result>,
+>(
+  measure: (inputs: PlainValues<Inputs>) => Result,
+  inputs: Inputs,
+  options: MonteCarloOptions<Inputs>,
+): MonteCarloResult<Result> {
+  const where = "propagateByMonteCarlo";
+  const { seed, draws = 10_000, coverage = 0.95, correlations = [] } = options;
+  requireDraws(where, draws, coverage);
+  const coordinates = coordinatesOf(where, inputs);
+  const factor = correlationFactor(where, coordinates, correlations);
+  const deviations = deviationsFrom(where, seed);
+  const kinds = coordinates.map(({ input }) => options.distributions?.[input] ?? "normal");
+  if (factor !== undefined) requireNormal(where, kinds);
+
+  const centre = measure(plainValues(coordinates, ({ value }) => value) as PlainValues<Inputs>);
+  const components = componentsOf(centre);
+  const columns = components.map(() => new Float64Array(draws).fill(Number.NaN));
+  for (let draw = 0; draw < draws; draw += 1) {
+    const independent = kinds.map((kind) => deviations[kind]());
+    const steps = factor?.map((row) => product(row, independent)) ?? independent;
+    const result = measure(
+      plainValues(
+        coordinates,
+        ({ value, u }, index) => value + u * (steps[index] as number),
+      ) as PlainValues<Inputs>,
+    );
+    components.forEach((component, index) => {
+      const number = componentAt(where, result, component);
+      if (number !== undefined) (columns[index] as Float64Array)[draw] = number;
+    });
+  }
+
+  const answers = columns.map((column) => column.filter((value) => !Number.isNaN(value)).sort());
+  answers.forEach((column, index) => requireAnswers(where, components[index]?.name ?? "", column));
+  const means = answers.map(meanOf);
+  const centred = columns.map((column, index) =>
+    column.map((value) => value - (means[index] ?? 0)),
+  );
+  const covariance = centred.map((one) => centred.map((other) => covarianceOf(one, other)));
+  const shaped = (numbers: readonly unknown[]): unknown => inShapeOf(centre, components, numbers);
+  return {
+    value: shaped(means) as Result,
+    u: shaped(covariance.map((row, index) => Math.sqrt(row[index] ?? 0))) as UncertaintyOf<Result>,
+    interval: shaped(
+      answers.map((column) => shortestInterval(column, coverage)),
+    ) as IntervalsOf<Result>,
+    components: components.map(({ name }) => name),
+    covariance,
+    answered: answers.map((column) => column.length / draws),
+  };
+}
+
+/** Fewer draws than this say nothing about the ends of an interval. */
+const LEAST_DRAWS = 100;
+
+function requireDraws(where: string, draws: number, coverage: number): void {
+  if (!Number.isInteger(draws) || draws < LEAST_DRAWS) {
+    throw new GeometryError("out-of-range", {
+      where,
+      field: "draws",
+      value: draws,
+      need: `a whole number of at least ${LEAST_DRAWS}`,
+    });
+  }
+  if (!(coverage > 0 && coverage < 1)) {
+    throw new GeometryError("out-of-range", {
+      where,
+      field: "coverage",
+      value: coverage,
+      need: "more than 0 and less than 1",
+    });
+  }
+}
+
+function requireNormal(where: string, kinds: readonly ("normal" | "rectangular")[]): void {
+  if (kinds.every((kind) => kind === "normal")) return;
+  throw new GeometryError("out-of-range", {
+    where,
+    field: "distributions",
+    value: "rectangular",
+    need: "normal inputs wherever correlations are given",
+  });
+}
+
+function requireAnswers(where: string, field: string, column: Float64Array): void {
+  if (column.length >= 2) return;
+  throw new GeometryError("no-solution", {
+    where,
+    field,
+    value: undefined,
+    need: "a result in at least two of the draws",
+  });
+}
+
+function meanOf(column: Float64Array): number {
+  return column.reduce((sum, value) => sum + value, 0) / column.length;
+}
+
+/** Covariance over the draws in which both exist: where one is NaN, so is the product. */
+function covarianceOf(one: Float64Array, other: Float64Array): number {
+  let sum = 0;
+  let count = 0;
+  for (let draw = 0; draw < one.length; draw += 1) {
+    const product = (one[draw] as number) * (other[draw] as number);
+    if (Number.isNaN(product)) continue;
+    sum += product;
+    count += 1;
+  }
+  return count < 2 ? 0 : sum / (count - 1);
+}
+
+function product(one: readonly number[], other: readonly number[]): number {
+  return one.reduce((sum, value, index) => sum + value * (other[index] as number), 0);
+}

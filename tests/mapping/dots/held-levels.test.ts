@@ -1,0 +1,117 @@
+import {
+  type Choices,
+  mapBrow,
+  mm,
+  type PlannableFace,
+  planDots,
+  recordOf,
+  replay,
+} from "brow-geometry";
+import { parseRecord } from "brow-geometry/schema";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { anyFace } from "../../support/arbitraries.js";
+import { expectClose } from "../../support/close.js";
+import { refusal } from "../../support/refusal.js";
+import { syntheticFace } from "../../support/synthetic-face.js";
+
+/** The synthetic face, its left brow 3 mm higher. */
+function raisedLeft(): PlannableFace {
+  const { right, left, midline } = syntheticFace();
+  const brow = mapBrow(left.brow, ([x, y]) => mm([x, y + 3]));
+  return { right, left: { ...left, brow }, midline };
+}
+
+const heldBack = (choices: Choices, face = raisedLeft()): readonly string[] =>
+  planDots(face, choices)
+    .reasons.filter(({ code }) => code === "levels-held-back")
+    .map(({ text }) => text);
+
+describe("a plan whose levels are limited", () => {
+  it("moves no evened dot farther than the limit, and says what is left", () => {
+    const { dots } = planDots(raisedLeft(), { levelLimit: mm(1) });
+    const even = planDots(syntheticFace()).dots;
+    // Half-way is 1.5 mm from either brow: 1 mm of it is allowed, so that 1 mm is left.
+    expectClose(dots.right.upperStart[1] - even.right.upperStart[1], 1, 1e-9);
+    expectClose(dots.left.upperStart[1] - even.left.upperStart[1], 2, 1e-9);
+    expectClose(dots.left.upperArch[1] - dots.right.upperArch[1], 1, 1e-9);
+    expectClose(dots.left.lowerStart[1] - dots.right.lowerStart[1], 1, 1e-9);
+    expect(heldBack({ levelLimit: mm(1) })[0]).toBe(
+      "To even the heights no start dot was taken more than 1.0 mm up or down from where its own hair has it: the two stay 1.0 mm unequally high; the left one is higher.",
+    );
+    expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
+  });
+
+  it("moves only the brow that follows, and that one no farther", () => {
+    const choices = { lead: "left", levelLimit: mm(2) } as const;
+    const free = planDots(raisedLeft(), { lead: "left" }).dots;
+    const { dots } = planDots(raisedLeft(), choices);
+    expect(dots.left).toEqual(free.left);
+    expectClose(free.right.upperStart[1] - dots.right.upperStart[1], 1, 1e-9);
+  });
+
+  it("blames no pin for what the limit holds back", () => {
+    const pins = [{ side: "left", dot: "lowerBody", at: mm([30, 19]) }] as const;
+    const codes = planDots(raisedLeft(), { levelLimit: mm(0.5), pins }).reasons.map(
+      ({ code }) => code,
+    );
+    expect(codes).toContain("levels-held-back");
+    expect(codes).not.toContain("pins-break-levels");
+    expect(codes).not.toContain("pins-break-tail-heights");
+  });
+
+  it("changes nothing where the limit is not reached", () => {
+    expectClose(
+      planDots(raisedLeft(), { levelLimit: mm(2) }).dots,
+      planDots(raisedLeft()).dots,
+      1e-12,
+    );
+    expect(heldBack({ levelLimit: mm(2) })).toEqual([]);
+    expect(heldBack({})).toEqual([]);
+  });
+
+  it("on no face leaves the two starts farther apart than they grow", () => {
+    fc.assert(
+      fc.property(anyFace(1), fc.double({ min: 0.1, max: 3, noNaN: true }), (face, limit) => {
+        const height = ({ right, left }: { right: number; left: number }): number => left - right;
+        const own = (levels: "right" | "left"): number =>
+          planDots(face, { levels }).dots.left.upperStart[1];
+        const grown = height({ right: own("right"), left: own("left") });
+        const { dots } = planDots(face, { levelLimit: mm(limit) });
+        const left = dots.left.upperStart[1] - dots.right.upperStart[1];
+        expectClose(left, Math.sign(grown) * Math.max(0, Math.abs(grown) - 2 * limit), 1e-9);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it("leaves pinned dots and those that mirror them where they are", () => {
+    const pins = [{ side: "left", dot: "upperStart", at: mm([16, 25]) }] as const;
+    const { dots } = planDots(raisedLeft(), { pins, levelLimit: mm(0.5) });
+    expectClose(
+      [dots.left.upperStart, dots.right.upperStart],
+      [
+        [16, 25],
+        [-16, 25],
+      ],
+      1e-12,
+    );
+    expect(heldBack({ pins, levelLimit: mm(0.5) }).join()).not.toContain("start dot");
+  });
+
+  it("is replayed from its record, limit and all", () => {
+    const record = recordOf({ kind: "face", face: raisedLeft() }, { levelLimit: mm(1) });
+    const read = parseRecord(JSON.parse(JSON.stringify(record)));
+    expect(read.choices.levelLimit).toBe(1);
+    expect(replay(read).dots).toEqual(record.plan.dots);
+    expect(replay(read).reasons).toEqual(record.plan.reasons);
+  });
+
+  it.each<[string, string, Choices]>([
+    ["out-of-range", "levelLimit", { levelLimit: mm(0) }],
+    ["inconsistent", "levelLimit", { levelLimit: mm(1), lead: "left", carry: "measure" }],
+  ])("is refused as %s", (code, field, choices) => {
+    const { code: found, detail } = refusal(() => planDots(syntheticFace(), choices));
+    expect([found, detail.field]).toEqual([code, field]);
+  });
+});
