@@ -50,7 +50,7 @@ export { pchip } from "./curves/pchip.js";
 export { distanceFromPlane, footOnPlane, type Plane } from "./lines/plane.js";
 export { polygonArea } from "./polylines/polygon-area.js";
 export { bestMirrorPlane, type MirrorPlane } from "./fits/mirror-plane.js";
-export type { DeepMirrorPair } from "./fits/mirror-plane-fit.js";
+export type { DeepMirrorPair } from "./fits/robust-plane.js";
 export { type PolylinePlace, pointAlong, polylineLength } from "./polylines/polyline.js";
 export {
   type Derivative,

@@ -15,7 +15,7 @@ import {
   fitPlane,
   type FittedPlane,
   robustPlane,
-} from "./mirror-plane-fit.js";
+} from "./robust-plane.js";
 import type { Plane } from "../lines/plane.js";
 import { dotProduct, spaceDifference, type SpaceVector } from "../lines/space-vector.js";
 import type { SymmetricMatrix } from "./symmetric-matrix.js";
