@@ -51,10 +51,10 @@ export interface SheetOptions extends ReadingOptions {
  * ```ts
  * import { compareSides, measuresFromReadings, mm } from "brow-geometry";
  * const sheet = measuresFromReadings({
- *   right: { front: mm(30), tail: "15 mm", bodyThickness: "7 mm" },
- *   left: { front: "29,5 mm", tail: "1.4 cm" },
+ *   right: { front: mm(33), tail: "16.5 mm", bodyThickness: "7 mm" },
+ *   left: { front: "32,5 mm", tail: "1.55 cm" },
  * });
- * sheet.left.front; // → { value: 29.5, u: 0.144 }
+ * sheet.left.front; // → { value: 32.5, u: 0.144 }
  * sheet.right.frontShare; // → { value: 0.667, u: 0.002 }
  * compareSides(sheet).differences[0]?.difference; // → { value: -0.5, u: 0.204 }
  * ```

@@ -22,8 +22,8 @@ import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
  * @example
  * ```ts
  * import { measuresFromReadings, gradeMap } from "brow-geometry";
- * const teacher = measuresFromReadings({ left: { front: "30 mm", archHeight: "25 mm" } });
- * const trainee = measuresFromReadings({ left: { front: "30 mm", archHeight: "27 mm" } });
+ * const teacher = measuresFromReadings({ left: { front: "33 mm", archHeight: "25 mm" } });
+ * const trainee = measuresFromReadings({ left: { front: "33 mm", archHeight: "27 mm" } });
  * const grade = gradeMap({ readings: trainee }, { kind: "readings", readings: teacher });
  * grade.items.map(({ text }) => text);
  * // → ["left front: 0 mm off, within tolerance", "left height of the arch: 2 mm too high"]

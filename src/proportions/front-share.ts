@@ -9,7 +9,7 @@ import { GeometryError, type Length, requireFinite, type Unit } from "../units/i
  * @example
  * ```ts
  * import { frontShare, mm } from "brow-geometry";
- * frontShare(mm(30), mm(15)); // → 0.6667
+ * frontShare(mm(33), mm(16.5)); // → 0.6667
  * ```
  */
 export function frontShare<U extends Unit>(front: Length<U>, tail: Length<U>): number {

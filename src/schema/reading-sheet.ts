@@ -64,8 +64,8 @@ function isLength(text: string): boolean {
  * @example
  * ```ts
  * import { parseReadingSheet } from "brow-geometry/schema";
- * parseReadingSheet({ left: { front: "29,5 mm", tail: 15 } }); // → { left: { front: "29,5 mm", tail: 15 } }
- * parseReadingSheet({ left: { front: "29,5" } }); // throws GeometryError: left.front is "29,5"; needs a length with its unit
+ * parseReadingSheet({ left: { front: "32,5 mm", tail: 16.5 } }); // → { left: { front: "32,5 mm", tail: 16.5 } }
+ * parseReadingSheet({ left: { front: "32,5" } }); // throws GeometryError: left.front is "32,5"; needs a length with its unit
  * ```
  */
 export function parseReadingSheet(json: unknown): ReadingSheet {

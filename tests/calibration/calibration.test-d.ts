@@ -62,6 +62,6 @@ describe("measuresFromReadings", () => {
     // @ts-expect-error: nobody reads a share
     measuresFromReadings({ right: { frontShare: mm(0.6) } });
     // @ts-expect-error: a plain number has no unit
-    measuresFromReadings({ right: { front: 30 } });
+    measuresFromReadings({ right: { front: 33 } });
   });
 });

@@ -11,8 +11,8 @@ import { refusal } from "../support/refusal.js";
 
 /** A sheet as an artist fills it in; invented. */
 const sheet: ReadingSheet = {
-  right: { front: mm(30), tail: "15 mm", startThickness: "0.8 cm", bodyThickness: mm(7) },
-  left: { front: "29,5 mm", tail: mm(13), startThickness: mm(8), exocanthionToTailEnd: mm(24) },
+  right: { front: mm(33), tail: "16.5 mm", startThickness: "0.75 cm", bodyThickness: mm(7) },
+  left: { front: "33,5 mm", tail: mm(14.5), startThickness: mm(7.5), exocanthionToTailEnd: mm(24) },
   startToStart: mm(31),
 };
 
@@ -20,8 +20,8 @@ describe("measuresFromReadings", () => {
   it("gives each reading the uncertainty of its ruler", () => {
     const { right, startToStart } = measuresFromReadings(sheet);
     const u = 0.5 / (2 * Math.sqrt(3));
-    expectClose(right.front, { value: 30, u }, 1e-12);
-    expectClose(right.startThickness, { value: 8, u }, 1e-12);
+    expectClose(right.front, { value: 33, u }, 1e-12);
+    expectClose(right.startThickness, { value: 7.5, u }, 1e-12);
     expectClose(startToStart, { value: 31, u }, 1e-12);
   });
 
@@ -38,9 +38,9 @@ describe("measuresFromReadings", () => {
     const { right, left } = measuresFromReadings(sheet);
     const u = 0.5 / (2 * Math.sqrt(3));
     // The share's slopes are tail/(front + tail)² and front/(front + tail)².
-    expectClose(right.frontShare, { value: 2 / 3, u: (u * Math.hypot(15, 30)) / 45 ** 2 }, 1e-9);
-    expectClose(left.frontShare?.value, 29.5 / 42.5, 1e-12);
-    expect(measuresFromReadings({ right: { front: mm(30) } }).right).not.toHaveProperty(
+    expectClose(right.frontShare, { value: 2 / 3, u: (u * Math.hypot(16.5, 33)) / 49.5 ** 2 }, 1e-9);
+    expectClose(left.frontShare?.value, 33.5 / 48, 1e-12);
+    expect(measuresFromReadings({ right: { front: mm(33) } }).right).not.toHaveProperty(
       "frontShare",
     );
   });
@@ -61,12 +61,12 @@ describe("measuresFromReadings", () => {
   });
 
   it.each([
-    [{ left: { front: "30" } }, 'left.front is "30"; needs a number with its unit'],
+    [{ left: { front: "33" } }, 'left.front is "33"; needs a number with its unit'],
     [{ right: { tail: mm(-1) } }, "right.tail is -1; needs"],
     [{ startToStart: "x" }, 'startToStart is "x"; needs a number with its unit'],
     [
-      { lefft: { front: "30 mm" } } as never,
-      'lefft is {"front":"30 mm"}; needs another name: one of right, left, startToStart',
+      { lefft: { front: "33 mm" } } as never,
+      'lefft is {"front":"33 mm"}; needs another name: one of right, left, startToStart',
     ],
     [{ right: null as never }, "right is null; needs an object with readings"],
     [null as never, "sheet is null; needs an object with readings"],
@@ -85,16 +85,16 @@ describe("measuresFromReadings", () => {
 
   it("says of its ruler what is wrong with the ruler", () => {
     const { detail } = refusal(() =>
-      measuresFromReadings({ left: { front: mm(30) } }, { graduation: mm(0) }),
+      measuresFromReadings({ left: { front: mm(33) } }, { graduation: mm(0) }),
     );
     expect(detail).toMatchObject({ where: "readRuler", field: "graduation" });
   });
 
   it.each([
-    ["a bare number in words", { right: { front: "30" } }, "not-parsed"],
-    ["a slip of the pen", { right: { fronts: mm(30) } as never }, "out-of-range"],
-    ["a name of every object", { right: { constructor: mm(30) } as never }, "out-of-range"],
-    ["what no ruler reads", { left: { area: mm(30) } as never }, "out-of-range"],
+    ["a bare number in words", { right: { front: "33" } }, "not-parsed"],
+    ["a slip of the pen", { right: { fronts: mm(33) } as never }, "out-of-range"],
+    ["a name of every object", { right: { constructor: mm(33) } as never }, "out-of-range"],
+    ["what no ruler reads", { left: { area: mm(33) } as never }, "out-of-range"],
     ["a negative reading", { left: { tail: mm(-1) } }, "out-of-range"],
     ["an empty field of a form", { left: { tail: null as never } }, "out-of-range"],
     ["NaN", { left: { tail: mm(Number.NaN) } }, "not-finite"],

@@ -22,13 +22,13 @@ import { syntheticFace } from "../support/synthetic-face.js";
 /** A teacher's sheet and a trainee's, by half millimetres; both invented. */
 const teacher = measuresFromReadings({
   startToStart: "31 mm",
-  right: { front: "30 mm", tail: "15 mm", archHeight: "25 mm", archThickness: "6 mm" },
-  left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
+  right: { front: "33 mm", tail: "16.5 mm", archHeight: "25 mm", archThickness: "6 mm" },
+  left: { front: "33 mm", tail: "16.5 mm", archHeight: "25 mm" },
 });
 const trainee = measuresFromReadings({
   startToStart: "31.5 mm",
-  right: { front: "30 mm", tail: "14 mm", archHeight: "25 mm" },
-  left: { front: "30.5 mm", tail: "15 mm", archHeight: "27 mm" },
+  right: { front: "33 mm", tail: "15.5 mm", archHeight: "25 mm" },
+  left: { front: "33.5 mm", tail: "16.5 mm", archHeight: "27 mm" },
 });
 const asked = { kind: "readings", readings: teacher } as const;
 const none = { kind: "none" } as const;
@@ -94,7 +94,7 @@ describe("gradeMap, a sheet against a teacher's", () => {
     const tail = graded().items.find(
       (item) => item.kind === "reference" && item.measure === "tail" && item.side === "right",
     );
-    expect(tail).toMatchObject({ drawn: { value: 14 }, reference: { value: 15 }, points: 1 });
+    expect(tail).toMatchObject({ drawn: { value: 15.5 }, reference: { value: 16.5 }, points: 1 });
     expect(tail?.difference.value).toBe(-1);
     expect(tail?.difference.u).toBeCloseTo(u * Math.SQRT2, 12);
     const arch = graded().items.find(({ measure }) => measure === "archHeight");
@@ -128,7 +128,7 @@ describe("gradeMap, a sheet against a teacher's", () => {
   });
 
   it("advises how to settle what repeated readings can", () => {
-    const doubtful = measuresFromReadings({ left: { front: { value: mm(30.3), u: mm(0.5) } } });
+    const doubtful = measuresFromReadings({ left: { front: { value: mm(33.3), u: mm(0.5) } } });
     const { toSettle } = gradeMap({ readings: doubtful }, asked, {
       rubric: { ...rubric, items: [{ kind: "reference", measure: "front", points: 1 }] },
     });
@@ -179,8 +179,8 @@ describe("gradeMap, the pass mark", () => {
     const thirds = { ...rubric, items: rubric.items.map((item) => ({ ...item, points: 0.1 })) };
     const full = measuresFromReadings({
       startToStart: "31 mm",
-      right: { front: "30 mm", tail: "15 mm", archThickness: "6 mm", archHeight: "25 mm" },
-      left: { front: "30 mm", tail: "15 mm", archHeight: "25 mm" },
+      right: { front: "33 mm", tail: "16.5 mm", archThickness: "6 mm", archHeight: "25 mm" },
+      left: { front: "33 mm", tail: "16.5 mm", archHeight: "25 mm" },
     });
     const even = {
       ...thirds,
@@ -390,9 +390,9 @@ describe("gradeMap refuses", () => {
     ["no plan", {}, { kind: "plan" }, "reference.plan is missing; needs a plan"],
     [
       "readings as they were written",
-      { readings: { right: { front: "30 mm" }, left: {} } },
+      { readings: { right: { front: "33 mm" }, left: {} } },
       none,
-      'drawn.readings.right.front is "30 mm"; needs a value with its u, as measuresFromReadings',
+      'drawn.readings.right.front is "33 mm"; needs a value with its u, as measuresFromReadings',
     ],
     [
       "a sheet of one side",

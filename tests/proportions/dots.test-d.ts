@@ -32,7 +32,7 @@ describe("dots of brows", () => {
     // @ts-expect-error a start in pixels
     archAtShare(upperOnly.upper, px([1, 2]), mm([3, 4]), skin, 0.6);
     // @ts-expect-error a front in pixels beside a tail in millimetres
-    frontShare(px(30), mm(15));
+    frontShare(px(33), mm(16.5));
     // @ts-expect-error dots in pixels
     measureSide({ upperStart: px([1, 2]) }, { side: "left", landmarks: {}, skin });
   });

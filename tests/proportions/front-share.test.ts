@@ -4,14 +4,14 @@ import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 
 describe("frontShare", () => {
-  it("is two thirds for 30 and 15 mm", () => {
+  it("is two thirds for 33 and 16.5 mm", () => {
     // Trade practice, no source.
-    expectClose(frontShare(mm(30), mm(15)), 2 / 3, 1e-15);
+    expectClose(frontShare(mm(33), mm(16.5)), 2 / 3, 1e-15);
   });
 
   it("runs from nothing to all", () => {
-    expect(frontShare(mm(0), mm(15))).toBe(0);
-    expect(frontShare(mm(30), mm(0))).toBe(1);
+    expect(frontShare(mm(0), mm(16.5))).toBe(0);
+    expect(frontShare(mm(33), mm(0))).toBe(1);
   });
 
   it.each([

@@ -7,8 +7,8 @@ import { refusal } from "../support/refusal.js";
 /** A form as it was sent; invented. */
 const sheet = {
   startToStart: "31 mm",
-  right: { front: "30 mm", tail: 15, archHeight: { value: 25.2, u: 0.1 } },
-  left: { front: "29,5 mm", startThickness: "0.8 cm" },
+  right: { front: "33 mm", tail: 16.5, archHeight: { value: 25.2, u: 0.1 } },
+  left: { front: "32,5 mm", startThickness: "0.75 cm" },
 };
 
 describe("parseReadingSheet", () => {
@@ -16,9 +16,9 @@ describe("parseReadingSheet", () => {
     const parsed = parseReadingSheet(JSON.parse(JSON.stringify(sheet)));
     expect(parsed).toEqual(sheet);
     const { right, left, startToStart } = measuresFromReadings(parsed);
-    expect(right).toMatchObject({ front: { value: 30 }, tail: { value: 15 } });
+    expect(right).toMatchObject({ front: { value: 33 }, tail: { value: 16.5 } });
     expect(right.archHeight).toEqual({ value: 25.2, u: 0.1 });
-    expect(left).toMatchObject({ front: { value: 29.5 }, startThickness: { value: 8 } });
+    expect(left).toMatchObject({ front: { value: 32.5 }, startThickness: { value: 7.5 } });
     expect(startToStart?.value).toBe(31);
   });
 
@@ -30,18 +30,18 @@ describe("parseReadingSheet", () => {
   const left = (front: unknown): object => ({ left: { front } });
 
   it.each([
-    [left("30"), 'left.front is "30"; needs a length with its unit'],
-    [left("0x1e mm"), 'left.front is "0x1e mm"; needs a length with its unit'],
-    [left("thirty mm"), 'left.front is "thirty mm"; needs a length with its unit'],
+    [left("33"), 'left.front is "33"; needs a length with its unit'],
+    [left("0x21 mm"), 'left.front is "0x21 mm"; needs a length with its unit'],
+    [left("thirty-three mm"), 'left.front is "thirty-three mm"; needs a length with its unit'],
     [left(-1), "left.front is -1; needs a finite number of at least 0"],
     [left(Number.NaN), "left.front is NaN; needs a length with its unit"],
     [left(null), "left.front is null; needs a length with its unit"],
-    [left({ value: 30, u: -1 }), "left.front.u is -1; needs a finite number of at least 0"],
-    [left({ value: 30 }), "needs a length with its unit"],
-    [{ left: { fronts: 30 } }, "left.fronts is 30; needs another name: one of front, tail"],
-    [{ left: { area: 30 } }, "left.area is 30; needs another name"],
+    [left({ value: 33, u: -1 }), "left.front.u is -1; needs a finite number of at least 0"],
+    [left({ value: 33 }), "needs a length with its unit"],
+    [{ left: { fronts: 33 } }, "left.fronts is 33; needs another name: one of front, tail"],
+    [{ left: { area: 33 } }, "left.area is 33; needs another name"],
     [{ middle: {} }, "middle is {}; needs another name: one of right, left, startToStart"],
-    ["30 mm", "sheet is"],
+    ["33 mm", "sheet is"],
   ])("refuses %j", (json, message) => {
     const { code, message: said } = refusal(() => parseReadingSheet(json));
     expect(code).toBe("not-parsed");

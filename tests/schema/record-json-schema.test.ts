@@ -32,7 +32,7 @@ function fullRecord(): MapRecord {
     const [x, y] = plan.dots[side].upperArch;
     return { upperArch: mm([x + 2.5, y]) };
   });
-  const readings = { right: {}, left: { front: measured(30, 0.2) } };
+  const readings = { right: {}, left: { front: measured(33, 0.2) } };
   return recordOf(
     { kind: "face", face },
     {

@@ -21,7 +21,7 @@ import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
  * @example
  * ```ts
  * import { checkReadings, measuresFromReadings } from "brow-geometry";
- * const asked = measuresFromReadings({ left: { archHeight: "25 mm", tail: "15 mm" } });
+ * const asked = measuresFromReadings({ left: { archHeight: "25 mm", tail: "16.5 mm" } });
  * const read = measuresFromReadings({ left: { archHeight: "27 mm" } });
  * const [deviation] = checkReadings(asked, read);
  * deviation?.difference; // → { value: 2, u: 0.204 }

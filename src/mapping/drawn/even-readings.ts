@@ -36,8 +36,8 @@ export interface ReadingMove {
  * ```ts
  * import { evenReadings, measuresFromReadings } from "brow-geometry";
  * const sheet = measuresFromReadings({
- *   right: { archHeight: "25 mm", tail: "15 mm" },
- *   left: { archHeight: "27 mm", tail: "15 mm" },
+ *   right: { archHeight: "25 mm", tail: "16.5 mm" },
+ *   left: { archHeight: "27 mm", tail: "16.5 mm" },
  * });
  * evenReadings(sheet, "right").map(({ text }) => text);
  * // → ["left tail: even with the right one", "left height of the arch: 2 mm too high"]

@@ -2,7 +2,7 @@ import { GeometryError } from "./geometry-error.js";
 import { type Length, length } from "./quantity.js";
 
 /**
- * A length as people write it, in millimetres: `0.8 cm`, `8 mm`, `29,5 mm`, `1 3/16 in`, `7/8"`.
+ * A length as people write it, in millimetres: `0.75 cm`, `7.5 mm`, `32,5 mm`, `1 3/16 in`, `7/8"`.
  *
  * The unit has to be there: a bare number is refused, and so is a comma before three digits, which
  * some read as thousands.
@@ -12,7 +12,7 @@ import { type Length, length } from "./quantity.js";
  * @example
  * ```ts
  * import { parseLength } from "brow-geometry";
- * parseLength("29,5 mm"); // → 29.5
+ * parseLength("32,5 mm"); // → 32.5
  * parseLength("1 3/16 in"); // → 30.1625
  * parseLength("29.5"); // throws GeometryError: needs a number with its unit
  * ```
@@ -29,7 +29,7 @@ export function parseLength(text: string): Length<"mm"> {
       where: "parseLength",
       field: "text",
       value: text,
-      need: 'a number with its unit: "8 mm", "0.8 cm", "29,5 mm" or "1 3/16 in"',
+      need: 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"',
     });
   }
   return length(number * millimetres);

@@ -74,10 +74,10 @@ export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
  * import { measured, mm, propagateByMonteCarlo } from "brow-geometry";
  * const share = propagateByMonteCarlo(
  *   ({ front, tail }) => front / (front + tail),
- *   { front: measured(mm(30), mm(0.4)), tail: measured(mm(15), mm(0.4)) },
+ *   { front: measured(mm(33), mm(0.4)), tail: measured(mm(16.5), mm(0.4)) },
  *   { seed: 7 },
  * );
- * share.u; // → 0.007
+ * share.u; // → 0.006
  * share.interval; // → [0.65, 0.68]
  * ```
  */

@@ -224,7 +224,7 @@ describe("checkDrawn", () => {
     const face = syntheticFace();
     const { pupil: _, ...blind } = face.right;
     const without = planBrows({ ...face, right: blind });
-    const read = { front: measured(30, 0.2), lidToBrow: measured(12, 0.2) };
+    const read = { front: measured(33, 0.2), lidToBrow: measured(12, 0.2) };
     const { measures } = checkDrawn(without, { readings: { right: read, left: {} } });
     expect(measures.map(({ measure }) => measure)).toEqual(["front"]);
   });

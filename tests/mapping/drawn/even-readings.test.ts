@@ -12,8 +12,8 @@ import { refusal } from "../../support/refusal.js";
 
 /** An invented sheet: the left brow arches 2 mm higher. */
 const sheet = measuresFromReadings({
-  right: { front: "30 mm", tail: "15 mm", archHeight: "25 mm", startThickness: "8 mm" },
-  left: { front: "30 mm", archHeight: "27 mm", startThickness: "7 mm" },
+  right: { front: "33 mm", tail: "16.5 mm", archHeight: "25 mm", startThickness: "7.5 mm" },
+  left: { front: "33 mm", archHeight: "27 mm", startThickness: "6.5 mm" },
 });
 
 const textsOf = (readings: FaceMeasures<Measured>, lead: "right" | "left" | "middle") =>
