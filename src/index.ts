@@ -157,6 +157,7 @@ export {
   depthAt,
   describeMarkup,
   type Dot,
+  DOT_NAMES,
   DOTS,
   enlargeSkin,
   type Face,

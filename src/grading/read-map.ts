@@ -1,4 +1,4 @@
-import { DOTS, type FaceMeasures } from "../landmarks/index.js";
+import { DOT_NAMES, type FaceMeasures } from "../landmarks/index.js";
 import {
   checkDrawn,
   checkReadings,
@@ -107,7 +107,7 @@ function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured
 const SIDES: readonly Side[] = ["right", "left"];
 
 function hasDots({ dots }: DrawnMap): boolean {
-  return SIDES.some((side) => DOTS.some((dot) => dots?.[side][dot] !== undefined));
+  return SIDES.some((side) => DOT_NAMES.some((dot) => dots?.[side][dot] !== undefined));
 }
 
 function hasReadings({ right, left, startToStart }: FaceMeasures<Measured>): boolean {

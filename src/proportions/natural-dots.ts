@@ -1,5 +1,5 @@
 import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../geometry/index.js";
-import { type Brow, type BrowDots, type Dot, DOTS } from "../landmarks/index.js";
+import { type Brow, type BrowDots, type Dot, DOT_NAMES } from "../landmarks/index.js";
 import {
   flatPoint,
   GeometryError,
@@ -82,7 +82,7 @@ export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}):
   };
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
   const extended: Dot[] = [];
-  for (const dot of DOTS) {
+  for (const dot of DOT_NAMES) {
     const place = found[dot];
     if (place === undefined) continue;
     dots[dot] = place.at;

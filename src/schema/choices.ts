@@ -1,4 +1,4 @@
-import type { Declared, Dot } from "../landmarks/index.js";
+import { type Declared, type Dot, DOT_NAMES, DOTS } from "../landmarks/index.js";
 import type { Carry, Choices, Lead, Pin, TailHeight } from "../mapping/index.js";
 import type {
   ArchConvention,
@@ -14,22 +14,12 @@ import { parse } from "./parse.js";
 import { point, positiveLength, words } from "./quantity.js";
 import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
 
-/** Seven dots on each of two brows. */
-const MOST_PINS = 14;
+/** Each dot of both brows. */
+const MOST_PINS = 2 * DOT_NAMES.length;
 
 export const side: Schema<Side> = word<Side>({ right: true, left: true });
 
-export const dots: Words<Dot> = {
-  upperStart: true,
-  upperBody: true,
-  upperArch: true,
-  tailEnd: true,
-  lowerStart: true,
-  lowerBody: true,
-  lowerArch: true,
-};
-
-export const dot: Schema<Dot> = word<Dot>(dots);
+export const dot: Schema<Dot> = word<Dot>(DOTS);
 
 const startConventions: Words<StartConvention> = {
   "alare-vertical": true,

@@ -1,5 +1,6 @@
 import type { NaturalArch, NaturalDots } from "../proportions/index.js";
-import { dot, dots } from "./choices.js";
+import { DOT_NAMES, DOTS } from "../landmarks/index.js";
+import { dot } from "./choices.js";
 import { flatPoint, line, measuredLength, point, size } from "./quantity.js";
 import { each, kinds, list, record, type Schema, word } from "./schema.js";
 
@@ -16,7 +17,7 @@ const crest = record<Crest>(
   {},
 );
 
-const { upperStart, tailEnd, ...others } = each(dots, point<"mm">());
+const { upperStart, tailEnd, ...others } = each(DOTS, point<"mm">());
 
 /** The dots that a brow shows before anything is planned. */
 export const naturalDots: Schema<NaturalDots> = record<NaturalDots>(
@@ -31,7 +32,7 @@ export const naturalDots: Schema<NaturalDots> = record<NaturalDots>(
         {},
       ),
     }),
-    extended: list(dot, Object.keys(dots).length),
+    extended: list(dot, DOT_NAMES.length),
   },
   {},
 );

@@ -1,4 +1,4 @@
-import type { CompleteDots, SideLandmark } from "../landmarks/index.js";
+import { type CompleteDots, DOT_NAMES, DOTS, type SideLandmark } from "../landmarks/index.js";
 import type {
   BrowPlan,
   CautionCode,
@@ -14,7 +14,6 @@ import {
   archConvention,
   carry,
   dot,
-  dots,
   guideConvention,
   lead,
   pin,
@@ -37,7 +36,7 @@ import { each, finite, kinds, list, record, type Schema, word } from "./schema.j
 
 /** A plan draws three a side. */
 const MOST_GUIDES = 20;
-const MOST_DOTS = Object.keys(dots).length;
+const MOST_DOTS = DOT_NAMES.length;
 
 const settledChoices = record<SettledChoices>(
   {
@@ -170,8 +169,8 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     reasons,
     natural: sides(naturalDots),
     guides: sides(list(guide, MOST_GUIDES)),
-    dots: sides(record<CompleteDots<"mm">>(each(dots, point<"mm">()), {})),
-    origins: sides(record<BrowPlan["origins"]["right"]>(each(dots, origin), {})),
+    dots: sides(record<CompleteDots<"mm">>(each(DOTS, point<"mm">()), {})),
+    origins: sides(record<BrowPlan["origins"]["right"]>(each(DOTS, origin), {})),
     measures: faceMeasures,
     comparison: sideComparison,
     shareDecisions: sides(decision),

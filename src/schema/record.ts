@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { Dot } from "../landmarks/index.js";
+import { DOT_NAMES } from "../landmarks/index.js";
 import type {
   Deviation,
   DotDeviation,
@@ -11,7 +11,7 @@ import type {
   RecordNote,
 } from "../mapping/index.js";
 import { GeometryError, type Outcome } from "../units/index.js";
-import { choicesSchema, dot, dots, side } from "./choices.js";
+import { choicesSchema, dot, side } from "./choices.js";
 import { decision } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
@@ -20,10 +20,10 @@ import { measureNames, sideComparison } from "./measures.js";
 import { parse } from "./parse.js";
 import { planSchema } from "./plan.js";
 import { measured, words } from "./quantity.js";
-import { finite, kinds, list, record, type Schema, word, type Words } from "./schema.js";
+import { finite, kinds, list, record, type Schema, word } from "./schema.js";
 
 const MOST_NOTES = 500;
-const MOST_DOTS = 2 * Object.keys(dots satisfies Words<Dot>).length;
+const MOST_DOTS = 2 * DOT_NAMES.length;
 /** All measures of both sides, and the one between them. */
 const MOST_MEASURES = 2 * Object.keys(measureNames).length + 1;
 

@@ -53,8 +53,8 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     .check(z.maxLength(most, { error: need }), z.minLength(atLeast, { error: need }));
 }
 
-/** All words of a union, each named once. */
-export type Words<Union extends string> = { readonly [Word in Union]: true };
+/** All words of a union, each named once: a table by these words, or a list made for the schema. */
+export type Words<Union extends string> = { readonly [Word in Union]: unknown };
 
 /** One of some words. */
 export function word<Union extends string>(words: Words<Union>): Schema<Union> {

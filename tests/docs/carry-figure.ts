@@ -2,7 +2,7 @@ import {
   type BrowPlan,
   carryBrow,
   type CompleteDots,
-  DOTS,
+  DOT_NAMES,
   drawPlan,
   flatPoint,
   mapBrow,
@@ -59,5 +59,5 @@ function withoutPins(plan: BrowPlan): BrowPlan {
 }
 
 function pinsAt(dots: CompleteDots<"mm">, side: Side): readonly Pin[] {
-  return DOTS.map((dot) => ({ side, dot, at: flatPoint(dots[dot][0], dots[dot][1]) }));
+  return DOT_NAMES.map((dot) => ({ side, dot, at: flatPoint(dots[dot][0], dots[dot][1]) }));
 }

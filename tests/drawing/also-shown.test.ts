@@ -176,7 +176,7 @@ describe("the check of what was drawn in a picture", () => {
     const planned = upperArch[0].toFixed(1);
     const is = (upperArch[0] + 2.4).toFixed(1);
     expect(words).toContain(
-      `left upper arch, from the midline ${planned} ${is} ± 0.3 +2.4 ± 0.3 outside`,
+      `left arch, from the midline ${planned} ${is} ± 0.3 +2.4 ± 0.3 outside`,
     );
   });
 });

@@ -1,5 +1,5 @@
 import {
-  DOTS,
+  DOT_NAMES,
   type Face,
   faceFrame,
   FACE_MIDLINE,
@@ -27,7 +27,7 @@ const planned = (face: Face<"px">, scale = scaleFromIris(face)): ReturnType<type
 describe("every real face, turned and tilted ones too,", () => {
   it.each(meshSamples)("is planned from the mesh: photo $photo, face $face", (sample) => {
     const { dots } = planned(faceOfMesh(sample));
-    for (const dot of DOTS) {
+    for (const dot of DOT_NAMES) {
       expect(dots.left[dot].every(Number.isFinite)).toBe(true);
       expectClose(reflectAcross(dots.left[dot], FACE_MIDLINE), dots.right[dot], 1e-9);
     }
@@ -42,7 +42,7 @@ describe("every real face, turned and tilted ones too,", () => {
       faceOfPoints68(sample),
       scaleFromReference(px([0, 0]), px([100, 0]), mm(70)),
     );
-    expect(DOTS.every((dot) => dots.right[dot].every(Number.isFinite))).toBe(true);
+    expect(DOT_NAMES.every((dot) => dots.right[dot].every(Number.isFinite))).toBe(true);
     // The outer points of the nostril row only stand for alare.
     expect(choices.start).toBe("endocanthion-vertical");
   });

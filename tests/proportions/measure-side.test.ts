@@ -3,7 +3,7 @@ import {
   type Brow,
   type BrowBorders,
   completeDots,
-  DOTS,
+  DOT_NAMES,
   type Face,
   measureSide,
   mm,
@@ -72,7 +72,7 @@ describe("measureSide", () => {
 
   it("gives the other side's brow the same readings", () => {
     const mirrored = Object.fromEntries(
-      DOTS.map((dot) => [dot, mm([-dots[dot][0], dots[dot][1]])]),
+      DOT_NAMES.map((dot) => [dot, mm([-dots[dot][0], dots[dot][1]])]),
     );
     expectClose(
       measureSide(mirrored, { side: "right", landmarks: face.right, skin: flat }),

@@ -1,18 +1,6 @@
-import type { Dot } from "../../landmarks/index.js";
 import { MEASURE_WORDS, type MeasureDeviation } from "../../mapping/index.js";
 import type { ArchConvention, GuideConvention } from "../../proportions/index.js";
 import type { Measured } from "../../units/index.js";
-
-/** Dots in words. */
-export const DOT_WORDS: Readonly<Record<Dot, string>> = {
-  upperStart: "upper start",
-  upperBody: "upper body",
-  upperArch: "upper arch",
-  tailEnd: "tail end",
-  lowerStart: "lower start",
-  lowerBody: "lower body",
-  lowerArch: "lower arch",
-};
 
 /** Conventions in words, as the end of a phrase such as "arch: …". */
 export const CONVENTION_WORDS: Readonly<Record<GuideConvention | ArchConvention, string>> = {

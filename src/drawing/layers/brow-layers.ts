@@ -1,11 +1,5 @@
 import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../../geometry/index.js";
-import {
-  type Brow,
-  type BrowDots,
-  type CompleteDots,
-  type Dot,
-  DOTS,
-} from "../../landmarks/index.js";
+import { type Brow, type BrowDots, type CompleteDots, DOTS, PLACED_DOTS } from "../../landmarks/index.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
@@ -18,9 +12,9 @@ import {
   stretches,
 } from "../canvas/brush.js";
 import type { Layer } from "../canvas/layer.js";
-import { type MarkerShape, MARKERS } from "../canvas/palette.js";
+import { MARKERS } from "../canvas/palette.js";
 import { placed } from "../canvas/view.js";
-import { DOT_WORDS, inMillimetres } from "../canvas/words.js";
+import { inMillimetres } from "../canvas/words.js";
 
 /** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
 export type BrowRole = "natural" | "planned" | "capture";
@@ -106,13 +100,10 @@ function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush):
 /** Half of a dot's width, in steps. */
 const DOT_RADIUS = 0.8;
 
-/** The dots that an artist draws: above the body only a reading begins. */
-const DRAWN_DOTS: readonly Dot[] = DOTS.filter((dot) => dot !== "upperBody");
-
 /** The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow. */
 export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
   const { view, palette } = brush;
-  const known = DRAWN_DOTS.flatMap((dot) => {
+  const known = PLACED_DOTS.flatMap((dot) => {
     const at = dots[dot];
     return at === undefined ? [] : [{ dot, at, spot: view.place(at) }];
   });
@@ -121,24 +112,18 @@ export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brus
       markerAt(
         spot,
         {
-          shape: shapeOf(dot),
+          shape: MARKERS[DOTS[dot].station],
           colour: palette.strokes[role],
           radius: DOT_RADIUS,
-          hollow: dot.startsWith("lower"),
+          hollow: DOTS[dot].border === "lower",
         },
         brush,
-        `${side} ${DOT_WORDS[dot]}: ${whereabouts(at)}`,
+        `${side} ${DOTS[dot].words}: ${whereabouts(at)}`,
         { class: "dot", "data-side": side, "data-dot": dot },
       ),
     ),
     closed: known.map(({ spot }) => boxOfDot(spot, 1.5 * DOT_RADIUS * view.size)),
   };
-}
-
-function shapeOf(dot: Dot): MarkerShape {
-  if (dot.endsWith("Start")) return MARKERS.start;
-  if (dot.endsWith("Body")) return MARKERS.body;
-  return dot === "tailEnd" ? MARKERS.tail : MARKERS.arch;
 }
 
 function whereabouts([x, y]: Point<"mm">): string {

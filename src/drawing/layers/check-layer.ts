@@ -1,3 +1,4 @@
+import { DOTS } from "../../landmarks/index.js";
 import type { DotDeviation, DrawnCheck, PlannedDots } from "../../mapping/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import type { Spot } from "../canvas/box.js";
@@ -5,7 +6,6 @@ import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canva
 import { type Layer, stacked } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { DOT_WORDS } from "../canvas/words.js";
 
 /** Half of a drawn dot's mark, in steps. */
 const RADIUS = 1;
@@ -96,7 +96,7 @@ function drawnDot(
         from,
         { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },
         brush,
-        `${side} ${DOT_WORDS[dot]} as drawn${correction === undefined ? "" : `: ${correction}`}`,
+        `${side} ${DOTS[dot].words} as drawn${correction === undefined ? "" : `: ${correction}`}`,
         { class: "drawn", "data-side": side, "data-dot": dot },
       ),
     ],

@@ -1,3 +1,4 @@
+import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
@@ -5,7 +6,6 @@ import { MARKERS } from "../canvas/palette.js";
 import { element } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
-import { DOT_WORDS } from "../canvas/words.js";
 
 /** Radius of the ring about a pinned dot, in steps: clear of the dot itself. */
 const RING = 1.9;
@@ -35,11 +35,11 @@ export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
       const { key = "", text = "" } = entries[index] ?? {};
       const ring = { cx, cy, r: RING * view.size, fill: "none" };
       const width = 0.4 * view.size;
-      const down = seenDirection([0, dot.startsWith("lower") ? -1 : 1], view);
+      const down = seenDirection([0, DOTS[dot].border === "lower" ? -1 : 1], view);
       return {
         elements: [
           element("g", { class: "pin", "data-side": side, "data-dot": dot }, [
-            element("title", {}, [`${key}, ${side} ${DOT_WORDS[dot]}: ${text}`]),
+            element("title", {}, [`${key}, ${side} ${DOTS[dot].words}: ${text}`]),
             onPhoto
               ? element("circle", { ...ring, stroke: palette.paper, "stroke-width": 2.2 * width })
               : undefined,
@@ -50,7 +50,7 @@ export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
                   [cx, cy],
                   { shape: MARKERS.body, colour: palette.strokes.planned, radius: 0.8 },
                   brush,
-                  `${side} ${DOT_WORDS[dot]}`,
+                  `${side} ${DOTS[dot].words}`,
                 )
               : undefined,
           ]),

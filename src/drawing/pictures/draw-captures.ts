@@ -1,3 +1,4 @@
+import { DOTS } from "../../landmarks/index.js";
 import { GeometryError, type Side } from "../../units/index.js";
 import type { Brush } from "../canvas/brush.js";
 import {
@@ -117,8 +118,6 @@ function entriesFor([first, ...others]: readonly [
   ];
 }
 
-const MARK_WORDS = { upperStart: "start", upperArch: "arch", tailEnd: "tail end" } as const;
-
 function describe(captures: readonly LaidCapture[], unplaced: readonly string[]): string {
   return [
     "Brows of one face in several captures; right and left are the client’s own. First the heights above the inner eye corners, then how they differ from those.",
@@ -135,8 +134,8 @@ function describeSide({ dots, change }: LaidCapture, side: Side): string {
     const at = dots[side][dot];
     const shift = change?.displacements[side][dot];
     if (change !== undefined) {
-      return shift === undefined ? [] : [`${MARK_WORDS[dot]} ${changeWithUncertainty(shift.up)}`];
+      return shift === undefined ? [] : [`${DOTS[dot].words} ${changeWithUncertainty(shift.up)}`];
     }
-    return at === undefined ? [] : [`${MARK_WORDS[dot]} ${inMillimetres(at[1])}`];
+    return at === undefined ? [] : [`${DOTS[dot].words} ${inMillimetres(at[1])}`];
   }).join(", ");
 }

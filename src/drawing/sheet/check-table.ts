@@ -1,3 +1,4 @@
+import { DOTS } from "../../landmarks/index.js";
 import type {
   DotDeviation,
   DrawnCheck,
@@ -12,7 +13,6 @@ import { type Column, table } from "./text-blocks.js";
 import {
   changeWithUncertainty,
   decimal,
-  DOT_WORDS,
   figureWords,
   withUncertainty,
 } from "../canvas/words.js";
@@ -47,7 +47,7 @@ function dotRows(
     { of: "from the midline", planned: distance, deviation: outward },
     { of: "height", planned: height, deviation: up },
   ].map(({ of, planned, deviation: { difference, decision } }) => [
-    `${side} ${DOT_WORDS[dot]}, ${of}`,
+    `${side} ${DOTS[dot].words}, ${of}`,
     decimal(planned, 1),
     withUncertainty(measured<number>(planned + difference.value, difference.u), 1),
     changeWithUncertainty(difference),

@@ -1,9 +1,9 @@
+import { DOTS } from "../../landmarks/index.js";
 import { type Choices, MEASURE_WORDS, type PlannedChoice } from "../../mapping/index.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
 import {
   CONVENTION_WORDS,
   decimal,
-  DOT_WORDS,
   inMillimetres,
   signedMillimetres,
 } from "../canvas/words.js";
@@ -59,7 +59,7 @@ export function choiceFigures(row: PlannedChoice): readonly (readonly [string, s
     area === undefined ? "not known" : `${decimal(area, 0)} mm²`;
   return [
     ["mean move", inMillimetres(meanMove)],
-    ["greatest move", `${inMillimetres(most.by)}, ${most.side} ${DOT_WORDS[most.dot]}`],
+    ["greatest move", `${inMillimetres(most.by)}, ${most.side} ${DOTS[most.dot].words}`],
     ["hair to remove", areaOf(areas?.hairToRemove)],
     ["skin to fill", areaOf(areas?.skinToFill)],
     ["sides apart above tolerance", apart(row)],

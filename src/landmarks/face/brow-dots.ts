@@ -1,22 +1,30 @@
 import type { Point, Unit } from "../../units/index.js";
 
 /**
- * The dots an artist places on one brow: three on the upper border, three on the lower; the upper
- * dot above the body is where the reading of its thickness begins.
+ * The dots of one brow, in the order in which they are drawn: along the upper border, then the lower.
+ * `words` is what an artist calls a dot; those `placed` are drawn, while the upper dot above the body is
+ * only where the reading of its thickness begins.
  */
-export type Dot =
-  "upperStart" | "upperBody" | "upperArch" | "tailEnd" | "lowerStart" | "lowerBody" | "lowerArch";
+export const DOTS = {
+  upperStart: { words: "start", station: "start", placed: true, border: "upper" },
+  upperBody: { words: "body", station: "body", placed: false, border: "upper" },
+  upperArch: { words: "arch", station: "arch", placed: true, border: "upper" },
+  tailEnd: { words: "tail end", station: "tail", placed: true, border: "upper" },
+  lowerStart: { words: "lower start", station: "start", placed: true, border: "lower" },
+  lowerBody: { words: "lower body", station: "body", placed: true, border: "lower" },
+  lowerArch: { words: "lower arch", station: "arch", placed: true, border: "lower" },
+} as const;
 
-/** All dots, in the order in which they are drawn: along the upper border, then the lower. */
-export const DOTS: readonly Dot[] = [
-  "upperStart",
-  "upperBody",
-  "upperArch",
-  "tailEnd",
-  "lowerStart",
-  "lowerBody",
-  "lowerArch",
-];
+/** Name of a dot of one brow: three on the upper border, three on the lower, and the tail end. */
+export type Dot = keyof typeof DOTS;
+
+/** All dots, in their order. */
+export const DOT_NAMES: readonly Dot[] = /* @__PURE__ */ Object.keys(DOTS) as Dot[];
+
+/** The dots that an artist draws, in their order. */
+export const PLACED_DOTS: readonly Dot[] = /* @__PURE__ */ DOT_NAMES.filter(
+  (dot) => DOTS[dot].placed,
+);
 
 /** The dots of one brow that are known: natural brows may lack an arch or a lower border. */
 export type BrowDots<U extends Unit> = { readonly [Name in Dot]?: Point<U> };

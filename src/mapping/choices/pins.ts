@@ -1,4 +1,4 @@
-import { DOTS } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/index.js";
 import { GeometryError, requireFinitePoint, requireWord } from "../../units/index.js";
 import type { Pin } from "./choices.js";
 
@@ -13,7 +13,7 @@ export function requireUsablePins(where: string, pins: readonly Pin[]): void {
   pins.forEach((pin, index) => {
     const field = `pins[${index}]`;
     requireWord(where, `${field}.side`, pin.side, ["right", "left"]);
-    requireWord(where, `${field}.dot`, pin.dot, DOTS);
+    requireWord(where, `${field}.dot`, pin.dot, DOT_NAMES);
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
     if (earlier !== index) {

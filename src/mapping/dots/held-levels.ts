@@ -1,6 +1,5 @@
-import type { CompleteDots, Dot } from "../../landmarks/index.js";
+import { type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { eachSide, type Note, type Sides } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { reason, type ReasonCode } from "./reasons.js";
 
@@ -19,7 +18,7 @@ export function heldLevels(
     if (difference <= ROUNDING) return [];
     const higher = right > left ? "right" : "left";
     return [
-      reason("levels-held-back", { dot: DOT_NAMES[dot], difference, limit: levelLimit, higher }),
+      reason("levels-held-back", { dot: DOTS[dot].words, difference, limit: levelLimit, higher }),
     ];
   });
 }

@@ -1,4 +1,4 @@
-import { type CompleteDots, type Dot, lengthBetween, type Skin } from "../../landmarks/index.js";
+import { type CompleteDots, type Dot, DOTS, lengthBetween, type Skin } from "../../landmarks/index.js";
 import { frontShare } from "../../proportions/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
@@ -9,7 +9,6 @@ import {
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { reason, type ReasonCode } from "./reasons.js";
 
@@ -62,7 +61,7 @@ function unevenHeights(
 ): readonly Note<ReasonCode>[] {
   const { right, left } = eachSide((side) => dots[side][dot][1]);
   const higher = right > left ? "right" : "left";
-  return broken(code, left - right, limits, { dot: DOT_NAMES[dot], higher });
+  return broken(code, left - right, limits, { dot: DOTS[dot].words, higher });
 }
 
 function unevenDistances(
@@ -72,7 +71,7 @@ function unevenDistances(
 ): readonly Note<ReasonCode>[] {
   const { right, left } = eachSide((side) => placeOnSide(dots[side][dot], side).distance);
   const farther = right > left ? "right" : "left";
-  const values = { dot: DOT_NAMES[dot], farther };
+  const values = { dot: DOTS[dot].words, farther };
   return broken("pins-break-distances", left - right, limits, values);
 }
 

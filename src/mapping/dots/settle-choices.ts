@@ -1,4 +1,4 @@
-import type { Dot, Skin, StandIn } from "../../landmarks/index.js";
+import { type Dot, DOTS, type Skin, type StandIn } from "../../landmarks/index.js";
 import {
   ARCH_EYE_WIDTH_SHARE,
   type ArchConvention,
@@ -10,7 +10,6 @@ import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.j
 import { eachSide, type Note, type NoteValues, type Side, type Sides } from "../../units/index.js";
 import { archLimits } from "./arch-limits.js";
 import type { Carry, Choices, Lead, TailHeight } from "../choices/choices.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import { ledSides } from "../choices/lead.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -81,7 +80,7 @@ export function settleChoices(
         reason("pinned", {
           side,
           dot,
-          name: DOT_NAMES[dot],
+          name: DOTS[dot].words,
           by,
           reason: why === undefined ? "" : `: ${why}`,
         }),

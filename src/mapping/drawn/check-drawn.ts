@@ -1,6 +1,6 @@
 import {
   BY_HAND,
-  DOTS,
+  DOT_NAMES,
   type FaceMeasures,
   type MeasureName,
   type SideMeasures,
@@ -82,7 +82,7 @@ function dotDeviations(
   options: DrawnOptions,
 ): readonly DotDeviation[] {
   return SIDES.flatMap((side) =>
-    DOTS.flatMap((dot): readonly DotDeviation[] => {
+    DOT_NAMES.flatMap((dot): readonly DotDeviation[] => {
       const at = drawn[side][dot];
       if (at === undefined) return [];
       const [is, asked] = [placeOnSide(at, side), placeOnSide(planned[side][dot], side)];
@@ -126,7 +126,7 @@ function outcomeOf(deviations: readonly Deviation[]): Outcome {
 function requireDrawn({ dots, u, readings }: DrawnMap): void {
   if (u !== undefined) requireUncertainty("checkDrawn", "drawn.u", u);
   for (const side of SIDES) {
-    for (const dot of DOTS) {
+    for (const dot of DOT_NAMES) {
       const at = dots?.[side][dot];
       if (at !== undefined) requireFinitePoint("checkDrawn", `drawn.dots.${side}.${dot}`, at);
     }

@@ -1,6 +1,5 @@
-import type { Dot } from "../../landmarks/index.js";
+import { type Dot, DOTS } from "../../landmarks/index.js";
 import type { Side } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import { MEASURE_WORDS } from "../choices/measure-words.js";
@@ -15,7 +14,7 @@ export function dotCorrection(
   const ways = [wayBack(up, "up", "down"), wayBack(outward, "outward", "inward")].filter(
     (way) => way !== undefined,
   );
-  return ways.length === 0 ? {} : { correction: `${side} ${DOT_NAMES[dot]}: ${ways.join(", ")}` };
+  return ways.length === 0 ? {} : { correction: `${side} ${DOTS[dot].words}: ${ways.join(", ")}` };
 }
 
 function wayBack(deviation: Deviation, positive: string, negative: string): string | undefined {

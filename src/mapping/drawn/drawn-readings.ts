@@ -1,10 +1,4 @@
-import {
-  type BrowDots,
-  type Dot,
-  DOTS,
-  type FaceMeasures,
-  type SideMeasures,
-} from "../../landmarks/index.js";
+import { type BrowDots, type Dot, DOT_NAMES, type FaceMeasures, PLACED_DOTS, type SideMeasures } from "../../landmarks/index.js";
 import { measureFace, type OutlineDots } from "../../proportions/index.js";
 import {
   eachSide,
@@ -47,7 +41,7 @@ export function readDrawn(
   };
   const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
   for (const side of ["right", "left"] as const) {
-    for (const dot of DOTS) {
+    for (const dot of DOT_NAMES) {
       const at = dots[side][dot];
       if (at !== undefined) inputs[`${side} ${dot}`] = { value: flatPoint(at[0], at[1]), u };
     }
@@ -63,7 +57,7 @@ export function readDrawn(
 
 /** Whether every dot is known that an outline needs. */
 function isWhole(dots: BrowDots<"mm">): dots is OutlineDots {
-  return DOTS.every((dot) => dot === "upperBody" || dots[dot] !== undefined);
+  return PLACED_DOTS.every((dot) => dots[dot] !== undefined);
 }
 
 /** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
@@ -74,7 +68,7 @@ function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
 
 function dotsOf(side: Side, places: { readonly [Name in DotInput]?: Point<"mm"> }): BrowDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  for (const dot of DOTS) {
+  for (const dot of DOT_NAMES) {
     const at = places[`${side} ${dot}`];
     if (at !== undefined) dots[dot] = at;
   }

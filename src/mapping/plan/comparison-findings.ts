@@ -1,4 +1,4 @@
-import { DOTS } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/index.js";
 import type { CaptureComparison } from "../../symmetry/index.js";
 import { type Note, note, type Side } from "../../units/index.js";
 
@@ -42,7 +42,7 @@ function raisedOrLowered(
   { displacements }: CaptureComparison,
   side: Side,
 ): readonly Note<ComparisonFindingCode>[] {
-  const outside = DOTS.flatMap((dot) => {
+  const outside = DOT_NAMES.flatMap((dot) => {
     const { up, decisions } = displacements[side][dot] ?? {};
     if (up === undefined || decisions?.up.outcome !== "outside") return [];
     const { upper, lower } = decisions.up.limits;

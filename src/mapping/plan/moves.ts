@@ -1,7 +1,6 @@
-import type { BrowDots, CompleteDots, Dot } from "../../landmarks/index.js";
+import { type BrowDots, type CompleteDots, type Dot, DOTS, PLACED_DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import { inHalves } from "../choices/half-millimetres.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
@@ -32,25 +31,12 @@ export interface DotPlacing extends OneDot {
   readonly height: Length<"mm">;
 }
 
-/**
- * The dots that an artist draws, in the order of work: levels and starts, arches, tail ends, then
- * the lower border.
- */
-const WORK_ORDER: readonly Dot[] = [
-  "upperStart",
-  "upperArch",
-  "tailEnd",
-  "lowerStart",
-  "lowerBody",
-  "lowerArch",
-];
-
 /** What leads from the natural brows to the planned ones, dot by dot, right before left. */
 export function movesBetween(
   natural: Sides<BrowDots<"mm">>,
   planned: Sides<CompleteDots<"mm">>,
 ): readonly Move[] {
-  return WORK_ORDER.flatMap((dot) =>
+  return PLACED_DOTS.flatMap((dot) =>
     (["right", "left"] as const).map((side) => moveOf(dot, side, natural[side], planned[side])),
   );
 }
@@ -58,7 +44,7 @@ export function movesBetween(
 function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: CompleteDots<"mm">): Move {
   const to = placeOnSide(planned[dot], side);
   const grown = natural[dot];
-  const name = `${side} ${DOT_NAMES[dot]}`;
+  const name = `${side} ${DOTS[dot].words}`;
   if (grown === undefined) {
     return {
       kind: "place",

@@ -1,4 +1,4 @@
-import type { Dot, MeasureName } from "../../landmarks/index.js";
+import { type Dot, DOTS, type MeasureName } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
   type Length,
@@ -9,7 +9,6 @@ import {
   requireFinite,
   type Side,
 } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import type { DotMove } from "../plan/moves.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -171,7 +170,7 @@ function moved(
 ): WorkStep {
   const move = plan.moves.find((one) => one.side === side && one.dot === dot);
   const why = whyOf(plan, side, dot, stage);
-  const name = `${side} ${DOT_NAMES[dot]}`;
+  const name = `${side} ${DOTS[dot].words}`;
   if (move?.kind !== "move" && move?.kind !== "stay") {
     const { distance, height } = placeOnSide(plan.dots[side][dot], side);
     const place =

@@ -1,5 +1,5 @@
+import { DOTS } from "../../landmarks/index.js";
 import type { Note } from "../../units/index.js";
-import { DOT_NAMES } from "../choices/dot-names.js";
 import { MEASURE_WORDS } from "../choices/measure-words.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { weighingNote, type WeighingCode } from "./weighing-notes.js";
@@ -15,7 +15,7 @@ export function weighingReasons(row: Weighed, asked: number): readonly Note<Weig
     .filter(({ decision }) => decision?.outcome === "outside")
     .map(({ measure, difference }) => `${MEASURE_WORDS[measure]} (${printed(difference.value)})`);
   return [
-    weighingNote("moves", { mean, side, dot: DOT_NAMES[dot], greatest }),
+    weighingNote("moves", { mean, side, dot: DOTS[dot].words, greatest }),
     areas === undefined
       ? weighingNote("areas-unknown")
       : weighingNote("areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),

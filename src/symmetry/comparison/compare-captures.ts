@@ -2,7 +2,7 @@ import { transform } from "../../geometry/index.js";
 import {
   type BrowDots,
   type Dot,
-  DOTS,
+  DOT_NAMES,
   type Face,
   landmarkUncertainty,
 } from "../../landmarks/index.js";
@@ -127,7 +127,7 @@ export function compareCaptures(
   };
   const displacements = eachSide((side) => {
     const found: { [Name in Dot]?: Displacement } = {};
-    for (const dot of DOTS) {
+    for (const dot of DOT_NAMES) {
       const displacement = displacementOf(dot, side);
       if (displacement !== undefined) found[dot] = displacement;
     }

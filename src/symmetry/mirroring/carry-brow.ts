@@ -3,7 +3,7 @@ import {
   type Brow,
   type CompleteDots,
   type Dot,
-  DOTS,
+  DOT_NAMES,
   lengthBetween,
   mapBrow,
   type Skin,
@@ -149,7 +149,7 @@ function shiftsBetween(
   to: CompleteDots<"mm">,
   side: Side,
 ): CarriedBrow["fromMirror"] {
-  const shifts = DOTS.map((dot) => {
+  const shifts = DOT_NAMES.map((dot) => {
     const [before, after] = [placeOnSide(from[dot], side), placeOnSide(to[dot], side)];
     const outward = length<"mm">(after.distance - before.distance);
     return [dot, { outward, up: length<"mm">(after.height - before.height) }];

@@ -3,7 +3,7 @@ import {
   type BrowDots,
   type CompleteDots,
   type Dot,
-  DOTS,
+  DOT_NAMES,
   type Face,
   mapBrow,
   mapFace,
@@ -54,7 +54,7 @@ export function mapDots<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
 ): BrowDots<To> {
   const mapped: { [Name in Dot]?: Point<To> } = {};
-  for (const dot of DOTS) {
+  for (const dot of DOT_NAMES) {
     const point = dots[dot];
     if (point !== undefined) mapped[dot] = map(point);
   }

@@ -2,7 +2,7 @@ import {
   type Choices,
   DEPENDENT_DOTS,
   type Dot,
-  DOTS,
+  DOT_NAMES,
   flatPoint,
   otherSide,
   type Pin,
@@ -28,7 +28,7 @@ function followers(side: Side, dot: Dot, choices: Choices): Record<Side, Set<Dot
   const [before, after] = [plan(0, 0), plan(0.3, 0.5)];
   const moved = (of: Side): Set<Dot> =>
     new Set(
-      DOTS.filter(
+      DOT_NAMES.filter(
         (one) =>
           Math.hypot(
             after[of][one][0] - before[of][one][0],
@@ -40,7 +40,7 @@ function followers(side: Side, dot: Dot, choices: Choices): Record<Side, Set<Dot
 }
 
 describe("DEPENDENT_DOTS", () => {
-  it.each(DOTS.flatMap((dot) => (["right", "left"] as const).map((side) => [side, dot] as const)))(
+  it.each(DOT_NAMES.flatMap((dot) => (["right", "left"] as const).map((side) => [side, dot] as const)))(
     "names those and only those that follow the %s %s under some choices",
     (side, dot) => {
       const seen = { same: new Set<Dot>(), other: new Set<Dot>() };

@@ -2,7 +2,7 @@ import {
   type Choices,
   type CompleteDots,
   distance,
-  DOTS,
+  DOT_NAMES,
   eachSide,
   FACE_MIDLINE,
   flatPoint,
@@ -52,7 +52,7 @@ function unevenFace(up: number, outward: number): PlannableFace {
 
 function mirrored(dots: CompleteDots<"mm">): CompleteDots<"mm"> {
   return Object.fromEntries(
-    DOTS.map((dot) => [dot, reflectAcross(dots[dot], FACE_MIDLINE)]),
+    DOT_NAMES.map((dot) => [dot, reflectAcross(dots[dot], FACE_MIDLINE)]),
   ) as CompleteDots<"mm">;
 }
 
@@ -355,7 +355,7 @@ describe("every plan that choices allow", () => {
     fc.option(value, { nil: undefined });
   const half = anyBetween(0.5, 4);
   const anyPin: fc.Arbitrary<(free: CompleteDots<"mm">) => Pin> = fc
-    .tuple(fc.constantFrom(...DOTS), anyNumber(2), anyNumber(2))
+    .tuple(fc.constantFrom(...DOT_NAMES), anyNumber(2), anyNumber(2))
     .map(([dot, right, up]) => (free) => {
       const [x, y] = free[dot];
       return { side: "left", dot, at: flatPoint(x + right, y + up) };

@@ -1,7 +1,7 @@
 import {
   type BrowDots,
   checkDrawn,
-  DOTS,
+  DOT_NAMES,
   type DrawnMap,
   type Dot,
   eachSide,
@@ -59,7 +59,7 @@ describe("checkDrawn", () => {
     fc.assert(
       fc.property(
         fc.constantFrom<Side>("right", "left"),
-        fc.constantFrom(...DOTS),
+        fc.constantFrom(...DOT_NAMES),
         anyNumber(1.5),
         anyNumber(1.5),
         (side, dot, outward, up) => {

@@ -3,7 +3,7 @@ import {
   compareCaptures,
   type Displacement,
   type Dot,
-  DOTS,
+  DOT_NAMES,
   type Face,
   mapFace,
   type DottedFace,
@@ -75,7 +75,7 @@ function everyDot(
   displacements: { readonly [Name in Dot]?: Displacement },
   check: (displacement: Displacement, dot: Dot) => void,
 ): void {
-  for (const dot of DOTS) {
+  for (const dot of DOT_NAMES) {
     const displacement = displacements[dot];
     if (displacement === undefined) throw new Error(`${dot} is missing`);
     check(displacement, dot);
@@ -247,7 +247,7 @@ describe("compareCaptures", () => {
     const after = { ...BEFORE, dots: { ...BEFORE.dots, left: fewer } };
     const { left, right } = compareCaptures(BEFORE, after).displacements;
     expect(left.tailEnd).toBeUndefined();
-    expect(Object.keys(right)).toEqual([...DOTS]);
+    expect(Object.keys(right)).toEqual([...DOT_NAMES]);
   });
 
   it("needs two stable points, and says what two leave open", () => {

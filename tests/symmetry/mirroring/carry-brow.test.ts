@@ -3,7 +3,7 @@ import {
   type Brow,
   carryBrow,
   type CompleteDots,
-  DOTS,
+  DOT_NAMES,
   FACE_MIDLINE,
   lengthBetween,
   mirror,
@@ -51,7 +51,7 @@ describe("carryBrow", () => {
     expect(carried.side).toBe(otherSide(leading.side));
     expect(carried.dots).toEqual(mirror(leading.dots, FACE_MIDLINE));
     expectClose(carryBrow(carried, { method: "mirror" }).dots, leading.dots, 1e-12);
-    for (const dot of DOTS) expect(carried.fromMirror[dot]).toEqual({ outward: 0, up: 0 });
+    for (const dot of DOT_NAMES) expect(carried.fromMirror[dot]).toEqual({ outward: 0, up: 0 });
   });
 
   test.prop([anyLeading, anyShift, anySkin])(
@@ -76,7 +76,7 @@ describe("carryBrow", () => {
     const start = startNear(leading, [0, 0]);
     const measured = carryBrow(leading, { method: "measure", start, skin: ruled });
     expectClose(measured.dots, mirror(leading.dots, FACE_MIDLINE), 1e-9);
-    for (const dot of DOTS) expectClose(measured.fromMirror[dot], { outward: 0, up: 0 }, 1e-9);
+    for (const dot of DOT_NAMES) expectClose(measured.fromMirror[dot], { outward: 0, up: 0 }, 1e-9);
   });
 
   test.prop([anyLeading, anyShift])("says how the two ways differ", (leading, shift) => {
@@ -84,7 +84,7 @@ describe("carryBrow", () => {
     const { dots, fromMirror, side } = carryBrow(leading, { method: "measure", start, skin });
     const image = mirror(leading.dots, FACE_MIDLINE);
     const sign = side === "left" ? 1 : -1;
-    for (const dot of DOTS) {
+    for (const dot of DOT_NAMES) {
       expectClose(fromMirror[dot].outward, sign * (dots[dot][0] - image[dot][0]), 1e-12);
       expectClose(fromMirror[dot].up, dots[dot][1] - image[dot][1], 1e-12);
     }
