@@ -78,7 +78,7 @@ export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
  *   { seed: 7 },
  * );
  * share.u; // → 0.006
- * share.interval; // → [0.65, 0.68]
+ * share.interval; // → [0.655, 0.679]
  * ```
  */
 export function propagateByMonteCarlo<
