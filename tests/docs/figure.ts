@@ -7,6 +7,8 @@ export interface Panel {
 const PANEL_WIDTH = 480;
 const CAPTION_HEIGHT = 26;
 const GAP = 16;
+/** How a drawing begins; pages to print have a size on paper. */
+const OWN_SIZE = /^<svg xmlns="\S+"(?: width="\S+" height="\S+")?/;
 
 /** Drawings side by side in rows, every one as wide as the others, with captions above. */
 export function figure(title: string, columns: number, panels: readonly Panel[]): string {
@@ -17,7 +19,7 @@ export function figure(title: string, columns: number, panels: readonly Panel[])
     const size = `x="${x}" y="${y + CAPTION_HEIGHT}" width="${PANEL_WIDTH}" height="${height.toFixed(0)}"`;
     return [
       `<text x="${x}" y="${y + 16}" font-size="15" font-weight="bold">${caption}</text>`,
-      drawing.replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg ${size}`),
+      drawing.replace(OWN_SIZE, `<svg ${size}`),
     ].join("\n");
   });
   const rows = Math.ceil(panels.length / columns);

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { allElements, parseXml } from "../support/parse-xml.js";
 import { figures } from "./figures.js";
 
-describe("figures of the guides", () => {
+describe("figures of README and guides", () => {
   it("are those that `npm run docs:figures` draws, and no others", () => {
     expect(readdirSync("docs/figures").sort()).toEqual([...figures.keys()].sort());
   });
@@ -14,11 +14,12 @@ describe("figures of the guides", () => {
     expect(allElements(parseXml(committed)).map((one) => one.name)).toContain("title");
   });
 
-  it("are shown in a guide, each with words for readers who do not see it", () => {
+  it("are shown in README or a guide, each with words for readers who do not see it", () => {
     const guides = readdirSync("docs").filter((file) => file.endsWith(".md"));
-    const text = guides.map((file) => readFileSync(`docs/${file}`, "utf8")).join("\n");
+    const pages = ["README.md", ...guides.map((file) => `docs/${file}`)];
+    const text = pages.map((file) => readFileSync(file, "utf8")).join("\n");
     for (const name of figures.keys()) {
-      expect(text).toMatch(new RegExp(`!\\[[^\\]]{20,}\\]\\(figures/${name}\\)`));
+      expect(text).toMatch(new RegExp(`!\\[[^\\]]{20,}\\]\\((?:docs/)?figures/${name}\\)`));
     }
   });
 });

@@ -13,6 +13,7 @@ import {
 import { syntheticFace } from "../support/synthetic-face.js";
 import { accuracyFigure } from "./accuracy-figure.js";
 import { carryFigure } from "./carry-figure.js";
+import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-figures.js";
 import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
@@ -24,8 +25,9 @@ const TAIL_HEIGHTS: readonly TailHeight[] = [
   "level-with-upper-start",
 ];
 
-/** The figures of the guides: name of the file, and what stands in it. */
+/** The figures of README and guides: name of the file, and what stands in it. */
 export const figures: ReadonlyMap<string, () => string> = new Map([
+  ["plan.svg", planFigure],
   ["spaces.svg", spacesFigure],
   ["accuracy.svg", accuracyFigure],
   ["dots.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
@@ -68,6 +70,9 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["lengths.svg", lengthsFigure],
   ["carrying.svg", carryFigure],
   ["yaw.svg", yawFigure],
+  ["choices.svg", choicesFigure],
+  ["sheet.svg", sheetFigure],
+  ["drawn.svg", drawnFigure],
 ]);
 
 function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {

@@ -1,0 +1,63 @@
+import {
+  checkDrawn,
+  type Choices,
+  drawChoices,
+  drawPlan,
+  drawSheet,
+  mm,
+  placeOnSide,
+  planBrows,
+  pointOnSide,
+  weighChoices,
+} from "brow-geometry";
+import { clientOfTheGuides } from "./client-of-the-guides.js";
+import { figure } from "./figure.js";
+
+const face = clientOfTheGuides();
+const declared = { upright: true, relaxed: true };
+const plan = planBrows(face, { lead: "left", arch: "brow-length-share", declared });
+
+/** The plan that a reader of the README sees first. */
+export function planFigure(): string {
+  return drawPlan(plan, { legend: false, title: "A plan for both brows" });
+}
+
+/** Four choices weighed, with a demand that one of them breaks. */
+export function choicesFigure(): string {
+  const choices: readonly Choices[] = [
+    { lead: "left", arch: "brow-length-share" },
+    { lead: "right", arch: "brow-length-share" },
+    { lead: "middle", arch: "brow-length-share" },
+    { lead: "left" },
+  ];
+  const weighed = weighChoices(face, choices, { lidRoom: { most: mm(1) } });
+  return drawChoices(face, weighed).join("\n");
+}
+
+/** The first pages of a sheet: the picture, and the work step by step. */
+export function sheetFigure(): string {
+  const pages = drawSheet(plan, { overlap: true });
+  const shown = pages.slice(0, 2).map((drawing, index) => ({
+    caption: `page ${index + 1} of ${pages.length}`,
+    drawing,
+  }));
+  return figure("A sheet to print", shown.length, shown);
+}
+
+/** A plan with the dots of a map that was drawn, two of them out of tolerance. */
+export function drawnFigure(): string {
+  const arch = placeOnSide(plan.dots.left.upperArch, "left");
+  const tail = placeOnSide(plan.dots.left.tailEnd, "left");
+  const { right, left } = plan.dots;
+  const check = checkDrawn(plan, {
+    dots: {
+      right: { upperStart: right.upperStart, upperArch: right.upperArch, tailEnd: right.tailEnd },
+      left: {
+        upperStart: left.upperStart,
+        upperArch: pointOnSide({ ...arch, height: arch.height + 2 }, "left"),
+        tailEnd: pointOnSide({ ...tail, distance: tail.distance + 2.5 }, "left"),
+      },
+    },
+  });
+  return drawPlan(plan, { check, title: "A plan and what was drawn" });
+}
