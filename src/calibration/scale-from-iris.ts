@@ -18,7 +18,7 @@ import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
 
 /**
- * Visible width of the adult iris, white to white: 11.71 ± 0.42 mm in 743 eyes.
+ * Horizontal visible iris diameter of adults: 11.71 ± 0.42 mm in 743 eyes.
  *
  * Source: Rüfer, Schröder & Erb, Cornea 2005;24:259–261.
  */
@@ -26,7 +26,7 @@ export const IRIS_WIDTH: Measured<Length<"mm">> = { value: mm(11.71), u: mm(0.42
 
 /** What is known of the irises and the camera, where it is better than the defaults. */
 export interface IrisOptions {
-  /** Visible width of this client's iris; default {@link IRIS_WIDTH}, the population's. */
+  /** This client's horizontal visible iris diameter; default {@link IRIS_WIDTH}, the population's. */
   readonly width?: Measured<Length<"mm">>;
   /** How many times too wide the source draws an iris; default the face's own source's. */
   readonly ringFactor?: Measured;

@@ -15,13 +15,11 @@ export type {
   FaceNoteCode,
   FaceSide,
   FaceWith,
-  LandmarkName,
   LandmarkSource,
   LandmarkUncertainty,
-  MidlineLandmark,
   MidlineLandmarks,
+  SidePoints,
   SymmetricPoints,
-  SideLandmark,
   StandIn,
 } from "./face/face.js";
 export { fromCocoWholeBody } from "./markups/from-coco-wholebody.js";
@@ -44,7 +42,15 @@ export {
 } from "./markups/from-millimetres.js";
 export { fromPoints68 } from "./markups/from-points68.js";
 export { fromPoints98 } from "./markups/from-points98.js";
-export { MIDLINE_LANDMARKS } from "./face/landmark-names.js";
+export {
+  type LandmarkName,
+  LANDMARKS,
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  type PointLandmark,
+  SIDE_LANDMARKS,
+  type SideLandmark,
+} from "./face/landmarks.js";
 export { BY_HAND, landmarkUncertainty } from "./face/landmark-uncertainty.js";
 export { mapBrow, mapFace, type PointMap } from "./face/map-face.js";
 export type {

@@ -5,13 +5,12 @@ import {
   type FaceNoteCode,
   type FaceSide,
   type LandmarkName,
+  LANDMARKS,
   type LandmarkSource,
   type LandmarkUncertainty,
   mapFace,
-  type MidlineLandmark,
   type MidlineLandmarks,
   type SymmetricPoints,
-  type SideLandmark,
   type StandIn,
 } from "../landmarks/index.js";
 import type { PlannableFace } from "../mapping/index.js";
@@ -24,34 +23,10 @@ import { each, list, record, type Schema, word, type Words } from "./schema.js";
 const MOST_PAIRS = 1000;
 const MOST_STAND_INS = 100;
 
-export const sideLandmarks: Words<SideLandmark> = {
-  endocanthion: true,
-  exocanthion: true,
-  pupil: true,
-  limbusMedial: true,
-  limbusLateral: true,
-  alare: true,
-  cheilion: true,
-};
-
-export const midlineLandmarks: Words<MidlineLandmark> = {
-  glabella: true,
-  sellion: true,
-  pronasale: true,
-  subnasale: true,
-  labialeSuperius: true,
-  stomion: true,
-  stomionSuperius: true,
-  stomionInferius: true,
-  menton: true,
-};
-
 const landmarkNames: Words<LandmarkName> = {
-  ...sideLandmarks,
-  upperLid: true,
-  lowerLid: true,
-  brow: true,
-  ...midlineLandmarks,
+  ...LANDMARKS.side,
+  ...LANDMARKS.lines,
+  ...LANDMARKS.midline,
 };
 
 const noteCodes: Words<FaceNoteCode> = {
@@ -99,9 +74,9 @@ const brow = record<Brow<"mm">>({ upper: border }, { lower: border });
 
 const lines = { upperLid: border, lowerLid: border };
 
-const anySide = record<FaceSide<"mm">>({}, { ...each(sideLandmarks, place), ...lines, brow });
+const anySide = record<FaceSide<"mm">>({}, { ...each(LANDMARKS.side, place), ...lines, brow });
 
-const { endocanthion, exocanthion, alare, ...others } = each(sideLandmarks, place);
+const { endocanthion, exocanthion, alare, ...others } = each(LANDMARKS.side, place);
 
 const plannableSide = record<PlannableFace["right"]>(
   { endocanthion, exocanthion, alare, brow },
@@ -113,7 +88,7 @@ function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
     {
       right: side,
       left: side,
-      midline: record<MidlineLandmarks<"mm">>({}, each(midlineLandmarks, place)),
+      midline: record<MidlineLandmarks<"mm">>({}, each(LANDMARKS.midline, place)),
     },
     {
       source,

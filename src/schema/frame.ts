@@ -1,14 +1,13 @@
+import { LANDMARKS, type PointLandmark } from "../landmarks/index.js";
 import type {
   Camera,
   FaceFrame,
   Midline,
   MidlineMethod,
-  MirroredLandmark,
   OtherMidline,
   Turning,
 } from "../symmetry/index.js";
 import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
-import { midlineLandmarks, sideLandmarks } from "./face.js";
 import {
   flatPoint,
   length,
@@ -34,7 +33,7 @@ import {
   type Words,
 } from "./schema.js";
 
-const names: Words<MirroredLandmark> = { ...sideLandmarks, ...midlineLandmarks };
+const names: Words<PointLandmark> = { ...LANDMARKS.side, ...LANDMARKS.midline };
 
 const methods: Words<MidlineMethod> = {
   mirror: true,
@@ -54,7 +53,7 @@ const midline = record<Midline<"px">>(
     method: word<Midline<"px">["method"]>({ ...methods, plane: true }),
     offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
     weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
-    trimmed: list(word<MirroredLandmark>(names), Object.keys(names).length),
+    trimmed: list(word<PointLandmark>(names), Object.keys(names).length),
     robust: flag,
     others: list(
       record<OtherMidline<"px">>(

@@ -1,4 +1,11 @@
-import { type CompleteDots, DOT_NAMES, DOTS, type SideLandmark } from "../landmarks/index.js";
+import {
+  type CompleteDots,
+  DOT_NAMES,
+  DOTS,
+  LANDMARKS,
+  SIDE_LANDMARKS,
+  type SideLandmark,
+} from "../landmarks/index.js";
 import type {
   BrowPlan,
   CautionCode,
@@ -25,7 +32,7 @@ import {
   thickness,
 } from "./choices.js";
 import { decision } from "./decision.js";
-import { plannableFace, sideLandmarks, standIns } from "./face.js";
+import { plannableFace, standIns } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
 import { naturalDots } from "./natural-dots.js";
@@ -61,7 +68,7 @@ const guide = record<Guide>(
     convention: guideConvention,
     side,
     line: line<"mm">(),
-    from: list(word<SideLandmark>(sideLandmarks), Object.keys(sideLandmarks).length),
+    from: list(word<SideLandmark>(LANDMARKS.side), SIDE_LANDMARKS.length),
     standIns,
   },
   {},

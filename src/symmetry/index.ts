@@ -38,7 +38,7 @@ export {
   type LevelOptions,
   type LevelRule,
 } from "./mirroring/level-heights.js";
-export type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline/midline.js";
+export type { Midline, MidlineMethod, OtherMidline } from "./midline/midline.js";
 export type { GivenPoints } from "./midline/midline-methods.js";
 export { FACE_MIDLINE, mirror } from "./mirroring/mirror.js";
 export {
@@ -52,7 +52,7 @@ export type {
   RegistrationNoteCode,
   StablePoint,
 } from "./comparison/register-captures.js";
-export { STABLE_LANDMARKS, type StableLandmark } from "./comparison/stable-landmarks.js";
+export { STABLE_LANDMARKS } from "./comparison/stable-landmarks.js";
 export { PROFILE_LEAN } from "./frame/pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
 export { toFace } from "./frame/to-face.js";

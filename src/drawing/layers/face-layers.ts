@@ -1,5 +1,11 @@
 import { distance } from "../../geometry/index.js";
-import type { Face, FaceSide, LandmarkName, MidlineLandmarks } from "../../landmarks/index.js";
+import {
+  type Face,
+  type FaceSide,
+  LANDMARKS,
+  MIDLINE_LANDMARKS,
+  type PointLandmark,
+} from "../../landmarks/index.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {
@@ -19,32 +25,10 @@ import { placed, seenDirection, SIDES } from "../canvas/view.js";
 /** Half of a landmark's cross, in steps. */
 const CROSS_RADIUS = 1.1;
 
-/** Single landmarks in words, for the titles of their crosses. */
-const LANDMARK_WORDS: Readonly<
-  Record<Exclude<LandmarkName, "upperLid" | "lowerLid" | "brow">, string>
-> = {
-  endocanthion: "inner eye corner (endocanthion)",
-  exocanthion: "outer eye corner (exocanthion)",
-  pupil: "pupil",
-  limbusMedial: "inner edge of the iris",
-  limbusLateral: "outer edge of the iris",
-  alare: "nose wing (alare)",
-  cheilion: "mouth corner (cheilion)",
-  glabella: "between the brows (glabella)",
-  sellion: "root of the nose (sellion)",
-  pronasale: "tip of the nose (pronasale)",
-  subnasale: "base of the nose (subnasale)",
-  labialeSuperius: "upper lip (labiale superius)",
-  stomion: "middle of the mouth (stomion)",
-  stomionSuperius: "upper lip's margin (stomion superius)",
-  stomionInferius: "lower lip's margin (stomion inferius)",
-  menton: "chin (menton)",
-};
-
 /** The landmarks of each side that are drawn. */
 const SHOWN = ["endocanthion", "exocanthion", "alare", "cheilion"] as const;
 
-type LandmarkWord = keyof typeof LANDMARK_WORDS;
+const POINTS = { ...LANDMARKS.side, ...LANDMARKS.midline };
 
 /**
  * Landmarks inside a box as crosses, those that a source only approximates as rings. Pupil and limbus
@@ -55,8 +39,11 @@ export function landmarksLayer(face: Face<"mm">, box: Box, brush: Brush): Layer 
   const onSides = SIDES.flatMap((side) =>
     SHOWN.map((name) => ({ name, side, at: face[side][name] })),
   );
-  const names = Object.keys(face.midline) as (keyof MidlineLandmarks<"mm">)[];
-  const onMidline = names.map((name) => ({ name, side: undefined, at: face.midline[name] }));
+  const onMidline = MIDLINE_LANDMARKS.map((name) => ({
+    name,
+    side: undefined,
+    at: face.midline[name],
+  }));
   const crosses = [...onSides, ...onMidline].flatMap(({ name, side, at }) => {
     if (at === undefined) return [];
     const room = boxOfDot(brush.view.place(at), CROSS_RADIUS * brush.view.size);
@@ -78,7 +65,7 @@ export function landmarksLayer(face: Face<"mm">, box: Box, brush: Brush): Layer 
 
 function landmarkCross(
   cross: {
-    readonly name: LandmarkWord;
+    readonly name: PointLandmark;
     readonly side: Side | undefined;
     readonly at: Point<"mm">;
     readonly standIn: boolean;
@@ -88,7 +75,7 @@ function landmarkCross(
   const { name, side, at, standIn } = cross;
   const title = [
     ...(side === undefined ? [] : [side]),
-    `${LANDMARK_WORDS[name]}${standIn ? ", approximated" : ""}`,
+    `${POINTS[name].words}${standIn ? ", approximated" : ""}`,
   ].join(" ");
   return markerAt(
     brush.view.place(at),
@@ -166,7 +153,7 @@ export function eyeLayer(
               brush.view.place(pupil),
               { shape: "circle", colour: brush.palette.strokes.landmark, radius: 0.6 },
               brush,
-              LANDMARK_WORDS.pupil,
+              LANDMARKS.side.pupil.words,
             ),
           ]),
     ],

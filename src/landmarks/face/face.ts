@@ -1,4 +1,5 @@
 import type { Length, Measured, Note, Point, Polyline, Sides, Unit } from "../../units/index.js";
+import type { LandmarkName, LANDMARKS, MidlineLandmark } from "./landmarks.js";
 
 /** The hair of one brow: its borders, each from the start to the tail. */
 export interface Brow<U extends Unit> {
@@ -6,22 +7,13 @@ export interface Brow<U extends Unit> {
   readonly lower?: Polyline<U>;
 }
 
+/** Single points of one side of the face, each where it is known. */
+export type SidePoints<U extends Unit> = {
+  readonly [Name in keyof (typeof LANDMARKS)["side"]]?: Point<U>;
+};
+
 /** Landmarks of one side of the face, each where it is known. */
-export interface FaceSide<U extends Unit> {
-  /** Inner corner of the eye. */
-  readonly endocanthion?: Point<U>;
-  /** Outer corner of the eye. */
-  readonly exocanthion?: Point<U>;
-  /** Centre of the pupil, the client looking ahead. */
-  readonly pupil?: Point<U>;
-  /** Edge of the iris nearest the nose, level with the pupil. */
-  readonly limbusMedial?: Point<U>;
-  /** Edge of the iris farthest from the nose, level with the pupil. */
-  readonly limbusLateral?: Point<U>;
-  /** Most lateral point of the nose wing. */
-  readonly alare?: Point<U>;
-  /** Corner of the mouth. */
-  readonly cheilion?: Point<U>;
+export interface FaceSide<U extends Unit> extends SidePoints<U> {
   /** Margin of the upper lid, from endocanthion to exocanthion. */
   readonly upperLid?: Polyline<U>;
   /** Margin of the lower lid, from endocanthion to exocanthion. */
@@ -30,35 +22,9 @@ export interface FaceSide<U extends Unit> {
 }
 
 /** Landmarks on the middle of the face, top down, each where it is known. */
-export interface MidlineLandmarks<U extends Unit> {
-  /** Most prominent point between the brows. */
-  readonly glabella?: Point<U>;
-  /** Deepest point of the root of the nose. */
-  readonly sellion?: Point<U>;
-  /** Tip of the nose. */
-  readonly pronasale?: Point<U>;
-  /** Where the nasal septum meets the upper lip. */
-  readonly subnasale?: Point<U>;
-  /** Middle of the upper lip's red border. */
-  readonly labialeSuperius?: Point<U>;
-  /** Middle of the line between the lips. */
-  readonly stomion?: Point<U>;
-  /** Lowest point of the upper lip: at stomion while the lips are closed. */
-  readonly stomionSuperius?: Point<U>;
-  /** Highest point of the lower lip: at stomion while the lips are closed. */
-  readonly stomionInferius?: Point<U>;
-  /** Lowest point of the chin. */
-  readonly menton?: Point<U>;
-}
-
-/** Names of the single points of one side of the face. */
-export type SideLandmark = Exclude<keyof FaceSide<"mm">, "upperLid" | "lowerLid" | "brow">;
-
-/** Names of the points on the middle of the face. */
-export type MidlineLandmark = keyof MidlineLandmarks<"mm">;
-
-/** Name of any landmark; `brow` and the lids stand for each of their points. */
-export type LandmarkName = keyof FaceSide<"mm"> | MidlineLandmark;
+export type MidlineLandmarks<U extends Unit> = {
+  readonly [Name in keyof (typeof LANDMARKS)["midline"]]?: Point<U>;
+};
 
 /** A landmark that its source only approximates, and what stands in for it. */
 export interface StandIn {

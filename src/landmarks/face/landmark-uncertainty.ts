@@ -1,5 +1,6 @@
 import { type Length, mm, type Unit } from "../../units/index.js";
-import type { Face, LandmarkName } from "./face.js";
+import type { Face } from "./face.js";
+import type { LandmarkName } from "./landmarks.js";
 
 /**
  * One placement by hand: repeatability of one rater's landmarks on photographs.

@@ -1,13 +1,6 @@
 import type { Point, Polyline, Unit } from "../../units/index.js";
-import type {
-  Brow,
-  Face,
-  FaceSide,
-  LandmarkName,
-  MidlineLandmark,
-  SymmetricPoints,
-  SideLandmark,
-} from "./face.js";
+import type { Brow, Face, FaceSide, SymmetricPoints } from "./face.js";
+import type { LandmarkName, PointLandmark } from "./landmarks.js";
 
 /**
  * A map of points that keeps depth where there is depth. It is told which landmark a point is, or
@@ -87,7 +80,7 @@ function mapNamed<From extends Unit, To extends Unit>(
 
 /** Landmarks of a side or of the midline that are one point each. */
 type SinglePoints<U extends Unit> = {
-  readonly [Name in SideLandmark | MidlineLandmark]?: Point<U>;
+  readonly [Name in PointLandmark]?: Point<U>;
 };
 
 function mapLine<From extends Unit, To extends Unit>(

@@ -1,6 +1,6 @@
 import { GeometryError, type Measured } from "../../units/index.js";
-import type { LandmarkName, LandmarkUncertainty, StandIn } from "../face/face.js";
-import { everyLandmark } from "../face/landmark-names.js";
+import type { LandmarkUncertainty, StandIn } from "../face/face.js";
+import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
 import type { Markup, MarkupName } from "./markup.js";
 import { MESH_468, MESH_478 } from "./mesh-markup.js";
 import { COCO_FACE, POINTS_68 } from "./points68-markup.js";
@@ -85,7 +85,7 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
     landmarks,
     standIns: approximated,
     alare,
-    missing: everyLandmark().filter((landmark) => !landmarks.includes(landmark)),
+    missing: LANDMARK_NAMES.filter((landmark) => !landmarks.includes(landmark)),
     beyond: [...NEEDS, atStandIns]
       .map(({ what, needs }) => ({ what, lacks: needs.filter((need) => !given.has(need)) }))
       .filter(({ lacks }) => lacks.length > 0),
@@ -183,5 +183,5 @@ function landmarksOf({
     ...(right.lowerLid === undefined ? [] : ["lowerLid"]),
     ...(right.browUpper === undefined ? [] : ["brow"]),
   ]);
-  return everyLandmark().filter((landmark) => given.has(landmark));
+  return LANDMARK_NAMES.filter((landmark) => given.has(landmark));
 }

@@ -1,6 +1,11 @@
 import { eachSide, GeometryError, requireObject, type Sides } from "../../units/index.js";
-import type { Face, MidlineLandmark, SideLandmark, StandIn } from "../face/face.js";
-import { MIDLINE_LANDMARKS, SIDE_PARTS } from "../face/landmark-names.js";
+import type { Face, StandIn } from "../face/face.js";
+import {
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  SIDE_PARTS,
+  type SideLandmark,
+} from "../face/landmarks.js";
 import { BY_HAND } from "../face/landmark-uncertainty.js";
 import type { Markup, MarkupSide, Place } from "./markup.js";
 import type { SourceOptions } from "./markup-options.js";

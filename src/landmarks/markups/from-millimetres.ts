@@ -9,8 +9,13 @@ import {
   requireObject,
   type Sides,
 } from "../../units/index.js";
-import type { Face, LandmarkSource, MidlineLandmark, SideLandmark, StandIn } from "../face/face.js";
-import { MIDLINE_LANDMARKS, SIDE_PARTS } from "../face/landmark-names.js";
+import type { Face, LandmarkSource, StandIn } from "../face/face.js";
+import {
+  MIDLINE_LANDMARKS,
+  type MidlineLandmark,
+  SIDE_PARTS,
+  type SideLandmark,
+} from "../face/landmarks.js";
 import { mapFace, type PointMap } from "../face/map-face.js";
 import { standInNotes } from "./markup-notes.js";
 import { requireSideOrder } from "../face/side-order.js";

@@ -6,7 +6,7 @@ import {
   requireUncertainty,
 } from "../../units/index.js";
 import type { LandmarkUncertainty } from "../face/face.js";
-import { everyLandmark } from "../face/landmark-names.js";
+import { LANDMARK_NAMES } from "../face/landmarks.js";
 
 /** Size of a picture in pixels. */
 export interface ImageSize {
@@ -73,7 +73,7 @@ export function requireOptions(
   if (uncertainty.default !== undefined) {
     requireUncertainty(where, "uncertainty.default", uncertainty.default);
   }
-  const landmarks: readonly string[] = everyLandmark();
+  const landmarks: readonly string[] = LANDMARK_NAMES;
   for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
     if (!landmarks.includes(name)) {
       refuse(`uncertainty.landmarks.${name}`, u, `another name: one of ${landmarks.join(", ")}`);

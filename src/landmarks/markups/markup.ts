@@ -1,5 +1,6 @@
 import type { Measured, Sides } from "../../units/index.js";
-import type { LandmarkUncertainty, MidlineLandmark, SideLandmark, StandIn } from "../face/face.js";
+import type { LandmarkUncertainty, StandIn } from "../face/face.js";
+import type { MidlineLandmark, SideLandmark } from "../face/landmarks.js";
 
 /** Names of the markups that the library reads. */
 export type MarkupName =

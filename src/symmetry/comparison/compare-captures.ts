@@ -5,6 +5,7 @@ import {
   DOT_NAMES,
   type Face,
   landmarkUncertainty,
+  type PointLandmark,
 } from "../../landmarks/index.js";
 import {
   decide,
@@ -22,7 +23,7 @@ import {
 } from "../../units/index.js";
 import { type Registration, registerCaptures, registrationU } from "./register-captures.js";
 import { placeOnSide } from "../mirroring/side-place.js";
-import { STABLE_LANDMARKS, type StableLandmark, stablePairs } from "./stable-landmarks.js";
+import { STABLE_LANDMARKS, stablePairs } from "./stable-landmarks.js";
 
 /** A face and the dots of its brows at one time, in its own face space. */
 export interface DottedFace {
@@ -33,7 +34,7 @@ export interface DottedFace {
 /** How {@link compareCaptures} works. */
 export interface CaptureComparisonOptions extends DecisionOptions {
   /** Default {@link STABLE_LANDMARKS}: inner and outer eye corners, subnasale and sellion. */
-  readonly stable?: readonly StableLandmark[];
+  readonly stable?: readonly PointLandmark[];
   /** `"free"` (default): the captures may differ in scale; `"fixed"`: both scales are trusted. */
   readonly scale?: "free" | "fixed";
   /**

@@ -9,13 +9,14 @@ import {
   type Face,
   type FaceSide,
   MIDLINE_LANDMARKS,
+  type PointLandmark,
+  SIDE_LANDMARKS,
+  type SideLandmark,
   type MidlineLandmarks,
 } from "../../landmarks/index.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { fitMidline } from "../midline/fit-midline.js";
-import type { MirroredLandmark } from "../midline/midline.js";
 import { mirror } from "../mirroring/mirror.js";
-import { PAIRED_LANDMARKS } from "../midline/sense-of-face.js";
 
 /** A face taken apart into what is symmetric about a line and what is not. */
 export interface ObjectSymmetry<U extends Unit> {
@@ -23,7 +24,7 @@ export interface ObjectSymmetry<U extends Unit> {
   /** The pairs and midline landmarks half-way between the face and its mirror image. */
   readonly symmetric: Pick<Face<U>, "right" | "left" | "midline">;
   /** How far each landmark lies from its symmetric place; the partners of a pair lie equally far. */
-  readonly asymmetric: { readonly [Name in MirroredLandmark]?: Length<U> };
+  readonly asymmetric: { readonly [Name in PointLandmark]?: Length<U> };
   /** Sums of squares about the centroid's foot on the line: the parts add up to the total. */
   readonly squares: {
     readonly total: number;
@@ -62,7 +63,7 @@ export function objectSymmetry<U extends Unit>(
 ): ObjectSymmetry<U> {
   const image = mirror(face, line);
   const halves: readonly LandmarkParts<U>[] = [
-    ...PAIRED_LANDMARKS.flatMap((name) => partsOfPair(name, face, image)),
+    ...SIDE_LANDMARKS.flatMap((name) => partsOfPair(name, face, image)),
     ...MIDLINE_LANDMARKS.flatMap((name) =>
       partsOf(name, "midline", face.midline[name], image.midline[name]),
     ),
@@ -90,7 +91,7 @@ type FacePart = "right" | "left" | "midline";
 
 /** One landmark, its symmetric place, and how far apart they are. */
 interface LandmarkParts<U extends Unit> {
-  readonly name: MirroredLandmark;
+  readonly name: PointLandmark;
   readonly part: FacePart;
   readonly point: Point<U>;
   readonly symmetric: Point<U>;
@@ -98,7 +99,7 @@ interface LandmarkParts<U extends Unit> {
 }
 
 function partsOf<U extends Unit>(
-  name: MirroredLandmark,
+  name: PointLandmark,
   part: FacePart,
   point: Point<U> | undefined,
   image: Point<U> | undefined,
@@ -110,7 +111,7 @@ function partsOf<U extends Unit>(
 
 /** Both partners, or neither where one is missing. */
 function partsOfPair<U extends Unit>(
-  name: (typeof PAIRED_LANDMARKS)[number],
+  name: SideLandmark,
   face: Face<U>,
   image: Face<U>,
 ): readonly LandmarkParts<U>[] {

@@ -1,4 +1,5 @@
 import { distance, fitSimilarity, type Similarity } from "../../geometry/index.js";
+import type { PointLandmark } from "../../landmarks/index.js";
 import {
   type Length,
   length,
@@ -11,11 +12,11 @@ import {
   toDegrees,
   toRadians,
 } from "../../units/index.js";
-import type { StableLandmark, StablePair } from "./stable-landmarks.js";
+import type { StablePair } from "./stable-landmarks.js";
 
 /** A stable landmark, and how far its two places lie apart once the captures lie over each other. */
 export interface StablePoint {
-  readonly landmark: StableLandmark;
+  readonly landmark: PointLandmark;
   readonly side?: Side;
   readonly apart: Length<"mm">;
 }

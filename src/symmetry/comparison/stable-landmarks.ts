@@ -3,15 +3,12 @@ import {
   landmarkUncertainty,
   MIDLINE_LANDMARKS,
   type MidlineLandmark,
-  type SideLandmark,
+  type PointLandmark,
 } from "../../landmarks/index.js";
 import { GeometryError, type Point, type Side } from "../../units/index.js";
 
-/** A landmark that brows and muscles leave where it is. */
-export type StableLandmark = SideLandmark | MidlineLandmark;
-
 /** Landmarks by which two captures of a face are laid over each other where nothing else is said. */
-export const STABLE_LANDMARKS: readonly StableLandmark[] = [
+export const STABLE_LANDMARKS: readonly PointLandmark[] = [
   "endocanthion",
   "exocanthion",
   "subnasale",
@@ -20,7 +17,7 @@ export const STABLE_LANDMARKS: readonly StableLandmark[] = [
 
 /** One landmark of both captures. */
 export interface StablePair {
-  readonly landmark: StableLandmark;
+  readonly landmark: PointLandmark;
   readonly side?: Side;
   readonly before: Point<"mm">;
   readonly after: Point<"mm">;
@@ -32,7 +29,7 @@ export interface StablePair {
 export function stablePairs(
   before: Face<"mm">,
   after: Face<"mm">,
-  landmarks: readonly StableLandmark[],
+  landmarks: readonly PointLandmark[],
 ): readonly StablePair[] {
   const pairs = landmarks.flatMap((landmark): readonly StablePair[] => {
     const variance =
@@ -57,6 +54,6 @@ export function stablePairs(
   });
 }
 
-function isOnMidline(landmark: StableLandmark): landmark is MidlineLandmark {
-  return (MIDLINE_LANDMARKS as readonly string[]).includes(landmark);
+function isOnMidline(landmark: PointLandmark): landmark is MidlineLandmark {
+  return (MIDLINE_LANDMARKS as readonly PointLandmark[]).includes(landmark);
 }

@@ -1,5 +1,10 @@
 import { midpoint } from "../../geometry/index.js";
-import { type Face, MIDLINE_LANDMARKS } from "../../landmarks/index.js";
+import {
+  type Face,
+  MIDLINE_LANDMARKS,
+  type PointLandmark,
+  SIDE_LANDMARKS,
+} from "../../landmarks/index.js";
 import {
   GeometryError,
   hasDepth,
@@ -10,10 +15,10 @@ import {
   toRadians,
   type Unit,
 } from "../../units/index.js";
-import type { Midline, MidlineMethod, MirroredLandmark } from "./midline.js";
+import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
-import { type FaceSense, PAIRED_LANDMARKS, senseOf } from "./sense-of-face.js";
+import { type FaceSense, senseOf } from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
 export interface MidlineOptions<U extends Unit> {
@@ -83,7 +88,7 @@ export function fitMidline<U extends Unit>(
 }
 
 function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midline<U>["weights"] {
-  const byName: { [Name in MirroredLandmark]?: number } = {};
+  const byName: Partial<Record<PointLandmark, number>> = {};
   names.forEach((name, index) => {
     byName[name] = weights[index] as number;
   });
@@ -107,7 +112,7 @@ function eyeLevel<U extends Unit>({ right, left }: Face<U>): Point<U> | undefine
 
 /** A pair is two points, the right one on the right of the left one as most pairs have it. */
 function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: FaceSense): void {
-  for (const name of PAIRED_LANDMARKS) {
+  for (const name of SIDE_LANDMARKS) {
     const right = face.right[name];
     const left = face.left[name];
     requireFiniteLandmark("right", name, right);
@@ -139,7 +144,7 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
 
 function requireFiniteLandmark<U extends Unit>(
   part: "right" | "left" | "midline",
-  name: MirroredLandmark,
+  name: PointLandmark,
   point: Point<U> | undefined,
 ): void {
   // Names are put together only for the point that is refused: this runs for every face of a study.

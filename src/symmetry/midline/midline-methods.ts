@@ -1,5 +1,5 @@
 import { distance, type Line, lineThrough, midpoint, mirrorLineOf } from "../../geometry/index.js";
-import { BY_HAND, type Face } from "../../landmarks/index.js";
+import { BY_HAND, type Face, type PointLandmark } from "../../landmarks/index.js";
 import {
   flatPoint,
   GeometryError,
@@ -12,7 +12,7 @@ import {
   toDegrees,
   type Unit,
 } from "../../units/index.js";
-import type { MidlineMethod, MirroredLandmark } from "./midline.js";
+import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,
   mirrorUnits,
@@ -29,7 +29,7 @@ export interface FittedLine<U extends Unit> {
   /** Standard uncertainty of its place, across itself, at `line.through`. */
   readonly throughU: Length<U>;
   /** What it was fitted to, and what each counted for in the end. */
-  readonly names: readonly MirroredLandmark[];
+  readonly names: readonly PointLandmark[];
   readonly weights: readonly number[];
   readonly robust: boolean;
 }

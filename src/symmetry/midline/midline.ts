@@ -1,5 +1,5 @@
 import type { Line } from "../../geometry/index.js";
-import type { MidlineLandmark, SideLandmark } from "../../landmarks/index.js";
+import type { PointLandmark } from "../../landmarks/index.js";
 import type { Length, Unit } from "../../units/index.js";
 
 /**
@@ -8,9 +8,6 @@ import type { Length, Unit } from "../../units/index.js";
  * the midline landmarks and the middles of the pairs; `"given"`, two points that the artist marked.
  */
 export type MidlineMethod = "mirror" | "endocanthia" | "midpoints" | "given";
-
-/** Name of a pair of landmarks or of a landmark on the middle of the face. */
-export type MirroredLandmark = SideLandmark | MidlineLandmark;
 
 /** What another method says of the same face. */
 export interface OtherMidline<U extends Unit> {
@@ -34,11 +31,11 @@ export interface Midline<U extends Unit> {
   /** How it was found; `"plane"`: it is the mirror plane of a head with depth, seen edge on. */
   readonly method: MidlineMethod | "plane";
   /** How far each midline landmark and each pair's middle lies off the line, towards the client's left. */
-  readonly offsets: { readonly [Name in MirroredLandmark]?: Length<U> };
+  readonly offsets: { readonly [Name in PointLandmark]?: Length<U> };
   /** What each landmark counted for in the end: 0 where it lies too far off to have a say. */
-  readonly weights: { readonly [Name in MirroredLandmark]?: number };
+  readonly weights: { readonly [Name in PointLandmark]?: number };
   /** The landmarks that ended without a say. */
-  readonly trimmed: readonly MirroredLandmark[];
+  readonly trimmed: readonly PointLandmark[];
   /** Whether any two misplaced landmarks were kept from moving the line. */
   readonly robust: boolean;
   /** What the other methods say, where the face has what they need. */

@@ -3,14 +3,14 @@ import {
   type Face,
   landmarkUncertainty,
   type MidlineLandmark,
+  type PointLandmark,
   type SideLandmark,
 } from "../../landmarks/index.js";
 import { type Length, length, type Unit } from "../../units/index.js";
-import type { MirroredLandmark } from "./midline.js";
 
 /** A pair or a midline landmark as the fit sees it. */
 export interface NamedUnit<U extends Unit> extends MirrorPair<U> {
-  readonly name: MirroredLandmark;
+  readonly name: PointLandmark;
 }
 
 /**
@@ -60,7 +60,7 @@ export function mirrorUnits<U extends Unit>(
 /** Standard uncertainty that a landmark counts with in a fit, in the face's own unit. */
 export function spreadOf<U extends Unit>(
   face: Face<U>,
-  name: MirroredLandmark,
+  name: PointLandmark,
   width: Length<U>,
 ): Length<U> {
   return length(Math.max(uncertaintyOf(face, name, width), LEAST_SPREAD * width));
@@ -69,7 +69,7 @@ export function spreadOf<U extends Unit>(
 /** Standard uncertainty of a landmark in each axis, in the unit of a face so wide. */
 export function uncertaintyOf<U extends Unit>(
   face: Face<U>,
-  name: MirroredLandmark,
+  name: PointLandmark,
   width: Length<U>,
 ): Length<U> {
   return length((width * landmarkUncertainty(face, name)) / TYPICAL_WIDTH);

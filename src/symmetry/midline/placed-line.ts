@@ -5,11 +5,16 @@ import {
   midpoint,
   pointOnLine,
 } from "../../geometry/index.js";
-import { type Face, MIDLINE_LANDMARKS } from "../../landmarks/index.js";
+import {
+  type Face,
+  MIDLINE_LANDMARKS,
+  type PointLandmark,
+  SIDE_LANDMARKS,
+} from "../../landmarks/index.js";
 import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
-import type { Midline, MidlineMethod, MirroredLandmark, OtherMidline } from "./midline.js";
+import type { Midline, MidlineMethod, OtherMidline } from "./midline.js";
 import { type FittedLine, lineByMethod } from "./midline-methods.js";
-import { type FaceSense, leftIsPositive, PAIRED_LANDMARKS, tiltOf } from "./sense-of-face.js";
+import { type FaceSense, leftIsPositive, tiltOf } from "./sense-of-face.js";
 
 /** A line that knows where the face's forehead and left side are. */
 export interface PlacedLine<U extends Unit> {
@@ -54,8 +59,8 @@ export function offsetsFrom<U extends Unit>(
   face: Face<U>,
   offsetOf: (point: Point<U>) => Length<U> | undefined,
 ): Midline<U>["offsets"] {
-  const offsets: { [Name in MirroredLandmark]?: Length<U> } = {};
-  for (const name of PAIRED_LANDMARKS) {
+  const offsets: { [Name in PointLandmark]?: Length<U> } = {};
+  for (const name of SIDE_LANDMARKS) {
     const right = face.right[name];
     const left = face.left[name];
     if (right === undefined || left === undefined) continue;

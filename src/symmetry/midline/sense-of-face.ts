@@ -1,9 +1,4 @@
-import {
-  type Face,
-  MIDLINE_LANDMARKS,
-  type MidlineLandmark,
-  type SideLandmark,
-} from "../../landmarks/index.js";
+import { type Face, LANDMARKS, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/index.js";
 import { type Point, toDegrees, type Unit } from "../../units/index.js";
 
 type Vector = readonly [x: number, y: number];
@@ -15,38 +10,6 @@ export interface FaceSense {
   /** Roughly from the client's right to the client's left, of no particular length. */
   readonly leftwards: Vector | undefined;
 }
-
-/** Landmarks that come in pairs. */
-export const PAIRED_LANDMARKS: readonly SideLandmark[] = [
-  "endocanthion",
-  "exocanthion",
-  "pupil",
-  "limbusMedial",
-  "limbusLateral",
-  "alare",
-  "cheilion",
-];
-
-/** Rough height of each landmark on a face, in millimetres above the eyes: only the order matters. */
-const LEVEL: Readonly<Record<SideLandmark | MidlineLandmark, number>> = {
-  endocanthion: 0,
-  exocanthion: 0,
-  pupil: 0,
-  limbusMedial: 0,
-  limbusLateral: 0,
-  alare: -40,
-  cheilion: -65,
-  glabella: 15,
-  sellion: 0,
-  pronasale: -35,
-  subnasale: -45,
-  labialeSuperius: -55,
-  stomion: -65,
-  stomionSuperius: -64,
-  stomionInferius: -66,
-  menton: -110,
-};
-const BROW_LEVEL = 20;
 
 /**
  * Reads from the landmarks' names which way is up and which way is the client's left: a face in
@@ -93,13 +56,15 @@ function upwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
     levelX += level * point[0];
     levelY += level * point[1];
   };
-  for (const name of PAIRED_LANDMARKS) {
-    add(face.right[name], LEVEL[name]);
-    add(face.left[name], LEVEL[name]);
+  for (const name of SIDE_LANDMARKS) {
+    add(face.right[name], LANDMARKS.side[name].level);
+    add(face.left[name], LANDMARKS.side[name].level);
   }
-  for (const name of MIDLINE_LANDMARKS) add(face.midline[name], LEVEL[name]);
+  for (const name of MIDLINE_LANDMARKS) {
+    add(face.midline[name], LANDMARKS.midline[name].level);
+  }
   for (const { brow } of [face.right, face.left]) {
-    add(brow?.upper[Math.floor(brow.upper.length / 2)], BROW_LEVEL);
+    add(brow?.upper[Math.floor(brow.upper.length / 2)], LANDMARKS.lines.brow.level);
   }
   const vector: Vector = [levelX - (levels * x) / count, levelY - (levels * y) / count];
   return Math.hypot(...vector) > 0 ? vector : undefined;
@@ -108,7 +73,7 @@ function upwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
 function leftwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
   let x = 0;
   let y = 0;
-  for (const name of PAIRED_LANDMARKS) {
+  for (const name of SIDE_LANDMARKS) {
     const right = face.right[name];
     const left = face.left[name];
     if (right === undefined || left === undefined) continue;

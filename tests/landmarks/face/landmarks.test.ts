@@ -1,0 +1,24 @@
+import { LANDMARKS, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "brow-geometry/landmarks";
+import { describe, expect, it } from "vitest";
+
+describe("the table of landmarks", () => {
+  it("names no landmark twice, and no two in the same words", () => {
+    const { side, lines, midline } = LANDMARKS;
+    const names = [side, lines, midline].flatMap((part) => Object.keys(part));
+    expect(new Set(names).size).toBe(names.length);
+    const words = Object.values({ ...side, ...lines, ...midline }).map((one) => one.words);
+    expect(new Set(words).size).toBe(names.length);
+  });
+
+  it("lists the points of a side and of the middle", () => {
+    expect(SIDE_LANDMARKS).toEqual(Object.keys(LANDMARKS.side));
+    expect(MIDLINE_LANDMARKS).toEqual(Object.keys(LANDMARKS.midline));
+  });
+
+  it("runs down the middle of the face", () => {
+    const { stomionSuperius, stomionInferius, ...single } = LANDMARKS.midline;
+    const levels = Object.values(single).map(({ level }) => level);
+    expect(levels).toEqual(levels.slice().sort((one, other) => other - one));
+    expect(stomionSuperius.level).toBeGreaterThan(stomionInferius.level);
+  });
+});
