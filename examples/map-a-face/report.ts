@@ -98,7 +98,7 @@ const COMPARED: readonly (readonly [MeasureName, string])[] = [
   ["startThickness", "start thickness"],
   ["bodyThickness", "body thickness"],
   ["archThickness", "arch thickness"],
-  ["exocanthionToTailEnd", "eye to tail"],
+  ["exocanthionToTailEnd", "eye corner to tail"],
   ["lidToBrow", "lid to brow"],
 ];
 

@@ -24,23 +24,23 @@ const adapters: Readonly<Record<MarkupDescription["name"], string>> = {
 
 const intro = `# Markups
 
-What a face holds that is read from the points of a detector or of a data set. This page is written
-from \`describeMarkup\` (\`npm run docs:markups\`).
+What a face contains that is read from the points of a detector or a data set. \`npm run docs:markups\` writes
+this page from \`describeMarkup\`.
 
 Every adapter takes the same options: \`coordinates\` (\`"pixels"\`, or \`"normalised"\` with the size of
 the \`image\`), \`mirrored\` (\`"frame"\` where a flipped picture went into the detector, \`"coordinates"\`
 where only its answer was flipped), \`alare\` (which points stand for it, or \`"none"\`), \`missing\` (points
 not to be used), \`uncertainty\` and \`ringFactor\`. Right and left are the client's own whatever the
-detector calls them. What was changed on the way in stands in the face's \`notes\`, and so does every
-stand-in that the face holds; \`standIns\` lists them for programs, and plans carry them as cautions.
+detector calls them. The face's \`notes\` say what was changed on the way in, and name every stand-in that the
+face holds; \`standIns\` lists them for programs, and plans carry them as cautions.
 
-Points named in another way are read by \`fromLandmarks\`, points in millimetres (a 3D scan, a digitiser)
+Points with names of your own are read by \`fromLandmarks\`, points in millimetres (a 3D scan, a digitiser)
 by \`faceFromMillimetres\`.`;
 
 const outro = `## What no markup gives
 
-Hairline, zygion, gonion and the bony nasion: the library makes no claim about them. Glabella stands
-near the most prominent point between the brows, not at a bony landmark.
+The library makes no claim about hairline, zygion, gonion and the bony nasion. Glabella lies near the most
+prominent point between the brows, not at a bony landmark.
 
 How near the camera was, whether the brows are raised, and whether the client sat upright with a relaxed face:
 [captures](captures.md) says what these take.
@@ -51,10 +51,10 @@ lie about 4 mm lateral of the inner eye corners.
 
 ## How the tables were checked
 
-The face mesh against the constants of @mediapipe/tasks-vision, and on real faces against the 68 points
-of another detector; COCO-WholeBody's face part is those 68. No detector of the 98 points was at hand: their
-table is checked in structure and on real meshes read at its places, and their uncertainty is not measured
-but taken to be that of 68 points.`;
+The face mesh was checked against the constants of @mediapipe/tasks-vision, and on real faces against the 68
+points of another detector. The face part of COCO-WholeBody is those 68. No detector of the 98 points was
+available: their table is checked in structure and on real meshes sampled at its points, and their uncertainty is
+not measured but taken to be that of 68 points.`;
 
 function overview(descriptions: readonly MarkupDescription[]): string {
   return [
@@ -103,7 +103,7 @@ function section(markup: MarkupDescription): string {
       ...alare.map((choice) => `- \`"${choice.name}"\`: ${choice.instead}`),
     ].join("\n"),
     missing.length === 0
-      ? "Nothing that the library reads is missing."
+      ? "No landmark that the library reads is missing."
       : `Missing: ${missing.join(", ")}.`,
     [
       "What cannot be computed from it:",
@@ -123,7 +123,7 @@ function uncertaintyOf({ uncertainty }: MarkupDescription, landmark: LandmarkNam
 function ringSentence({ ringFactor: { value, u } }: MarkupDescription): string {
   return value === 1
     ? ""
-    : `The source draws the iris ${value} ± ${u} times as wide as it is, sideways: its edges are moved together by so much.`;
+    : `The source draws the iris ${value} ± ${u} times as wide as it is, sideways: its edges are moved together accordingly.`;
 }
 
 function row(cells: readonly string[]): string {

@@ -173,7 +173,7 @@ function bordersOf(of: typeof dots): Brow<"mm"> {
   };
 }
 
-describe("eye to tail", () => {
+describe("outer eye corner to tail end", () => {
   it("is read from an eye corner that lies behind the skin of the brow", () => {
     // Canonical face mesh (open model, Apache-2.0), in mm about the middle of the inner canthi:
     // exocanthion (44.5, 0) and tail end (57.2, 15.9) lie 3.4 apart in depth, 20.66 by ruler.

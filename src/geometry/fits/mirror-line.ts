@@ -48,7 +48,7 @@ export interface MirrorLine<U extends Unit> {
   readonly throughU: Length<U>;
 }
 
-/** Under this many units all are kept: of six, two in error can not be told from the rest. */
+/** Under this many units all are kept: of six, two in error cannot be told from the rest. */
 const ROBUST_UNITS = 7;
 
 /**

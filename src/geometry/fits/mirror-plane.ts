@@ -40,7 +40,7 @@ export interface MirrorPlane<U extends Unit> extends Plane<U> {
 const ROBUST_UNITS = 7;
 
 /**
- * The best mirror plane of labelled points in space, which a quarter of them can not lead astray.
+ * The best mirror plane of labelled points in space, which a quarter of them cannot lead astray.
  *
  * The start is, of the planes half-way between the partners of each pair, the one that leaves the
  * least squares of the better three quarters of the units; bisquare steps with each unit's own fixed

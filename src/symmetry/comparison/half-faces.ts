@@ -43,7 +43,7 @@ const AHEAD: readonly (readonly [MidlineLandmark, number])[] = [
 /**
  * What a photo without depth can say about a turned head: whether the two halves of the face look
  * equally wide, and by how much the head would have to be turned if the face itself were even. It
- * can not say which of the two it is, so nothing is corrected.
+ * cannot say which of the two it is, so nothing is corrected.
  *
  * @throws GeometryError `missing-landmark` without glabella and without sellion
  *
@@ -96,7 +96,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
       ? {
           note: note(
             "half-faces-differ",
-            "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {yaw:0}°, or the face is uneven by {difference:1} mm. The photo can not tell, and no mark is moved for it.",
+            "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {yaw:0}°, or the face is uneven by {difference:1} mm. The photo cannot tell, and no mark is moved for it.",
             about,
           ),
         }
