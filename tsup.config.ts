@@ -1,4 +1,7 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import type { Options } from "tsup";
+import ts from "typescript";
 import manifest from "./package.json" with { type: "json" };
 
 /** One entry for every subpath that the package exports: `./dist/units/index.js` comes from `src/units/index.ts`. */
@@ -12,16 +15,28 @@ const shared: Options = { target: "es2022", silent: true };
 
 const config: Options[] = [
   // One file a module, so that a bundler drops those that an app does not use, constants and all.
-  { ...shared, entry: ["src/**/*.ts"], format: "esm", bundle: false },
+  { ...shared, entry: ["src/**/*.ts"], format: "esm", bundle: false, onSuccess: declareTypes },
   // What entries share in chunks of its own, so that `GeometryError` is one class from all of them.
   { ...shared, entry, format: "cjs", splitting: true },
-  // TypeScript 6 deprecates an option that tsup sets.
-  {
-    ...shared,
-    entry,
-    format: ["esm", "cjs"],
-    dts: { only: true, compilerOptions: { ignoreDeprecations: "6.0" } },
-  },
 ];
+
+/** Writes each module's types for `import` and for `require`; isolated declarations ask for no more than its text. */
+function declareTypes(): Promise<void> {
+  const modules = readdirSync("src", { recursive: true, encoding: "utf8" });
+  for (const path of modules.filter((path) => path.endsWith(".ts"))) {
+    const { outputText } = ts.transpileDeclaration(readFileSync(`src/${path}`, "utf8"), {
+      fileName: path,
+      compilerOptions: { isolatedDeclarations: true, verbatimModuleSyntax: true },
+    });
+    const types = `dist/${path.replace(/\.ts$/, "")}.d`;
+    mkdirSync(dirname(types), { recursive: true });
+    writeFileSync(`${types}.ts`, outputText);
+    writeFileSync(
+      `${types}.cts`,
+      outputText.replaceAll(/(?<=\bfrom |\bimport\()"(\..+)\.js"/g, '"$1.cjs"'),
+    );
+  }
+  return Promise.resolve();
+}
 
 export default config;
