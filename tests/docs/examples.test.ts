@@ -10,8 +10,6 @@ const errors = typeErrors(examples);
 describe("examples of README, guides and doc comments", () => {
   it.each(examples.map((block) => [`${block.file}:${block.line}`, block] as const))(
     "%s",
-    // A plan with all its uncertainties takes a while on a busy machine.
-    { timeout: 60_000 },
     async (_, block) => {
       expect(errors.get(block)).toEqual([]);
       await runBlock(block);

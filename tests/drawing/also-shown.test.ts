@@ -248,6 +248,5 @@ describe("pins in a picture", () => {
         expectNoCollisions(picture);
       }
     },
-    20_000,
   );
 });

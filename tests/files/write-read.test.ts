@@ -146,18 +146,14 @@ describe("any text", () => {
     ["readNdjson", readNdjson, "", '{"id":'],
     ["readCocoKeypoints", readCocoKeypoints, "", "\n["],
     ["readCocoKeypoints", readCocoKeypoints, "[", '"a\\n",'],
-  ] as const)(
-    "of a megabyte is done by %s at once: %j and %j repeated",
-    (_, read, head, run) => {
-      const text = head + run.repeat(Math.ceil(1e6 / run.length));
-      try {
-        read(text);
-      } catch (error) {
-        expect(error).toBeInstanceOf(GeometryError);
-      }
-    },
-    20_000,
-  );
+  ] as const)("of a megabyte is done by %s at once: %j and %j repeated", (_, read, head, run) => {
+    const text = head + run.repeat(Math.ceil(1e6 / run.length));
+    try {
+      read(text);
+    } catch (error) {
+      expect(error).toBeInstanceOf(GeometryError);
+    }
+  });
 
   it.each([
     ["readNdjson", readNdjson, '{"id":"a","points":', "[", "]", "}"],

@@ -21,9 +21,6 @@ import { photograph } from "../support/photograph.js";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
-/** A plan with its uncertainties takes a while where other tests run beside it. */
-const patience = { timeout: 60_000 };
-
 function readBack(plan: BrowPlan): BrowPlan {
   return parsePlan(JSON.parse(JSON.stringify(plan)));
 }
@@ -47,7 +44,7 @@ function anyChoices(): fc.Arbitrary<Choices> {
 }
 
 describe("a plan written to JSON reads back equal", () => {
-  it("for a real face on a photo, with what a detector says of itself", patience, () => {
+  it("for a real face on a photo, with what a detector says of itself", () => {
     const file = parseLandmarkFile(
       JSON.parse(readFileSync("examples/data/sample-face.json", "utf8")),
     );
@@ -78,7 +75,7 @@ describe("a plan written to JSON reads back equal", () => {
     expect(plan.moves.map(({ kind }) => kind)).toContain("place");
   });
 
-  it("for any synthetic face, in either space", patience, () => {
+  it("for any synthetic face, in either space", () => {
     fc.assert(
       fc.property(anyFace(), anyPose(), anyChoices(), (face, pose, choices) => {
         const inSpace = planBrows(face, choices);

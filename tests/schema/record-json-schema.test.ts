@@ -137,7 +137,6 @@ describe("the JSON Schema of records", () => {
     ({ record }) => {
       expect(accepts(record)).toBe(recordSchema.safeParse(record).success);
     },
-    60_000,
   );
 
   const anyUnknown = fc
@@ -152,7 +151,6 @@ describe("the JSON Schema of records", () => {
     (record) => {
       expect(accepts(record)).toBe(recordSchema.safeParse(record).success);
     },
-    60_000,
   );
 });
 

@@ -294,7 +294,6 @@ describe("any face in any pose", () => {
       expectNoCollisions(picture);
       expect(drawPlan(plan, options)).toBe(source);
     },
-    20_000,
   );
 
   const sharesOfWidth = (plan: BrowPlan): readonly number[] => {
@@ -309,7 +308,6 @@ describe("any face in any pose", () => {
       const frame = frameIn({ factor, tilt: 0, at: [0, 0] });
       expectClose(sharesOfWidth({ ...readings, frame }), usual, 1e-4);
     },
-    20_000,
   );
 
   test.prop([fc.double({ min: 0.5, max: 2, noNaN: true })], { numRuns: 20 })(
@@ -320,7 +318,6 @@ describe("any face in any pose", () => {
       const wrong = { ...readings, ...plan };
       expect(Math.min(...sharesOfWidth(wrong))).toBeGreaterThan(0.95 * Math.min(...usual));
     },
-    20_000,
   );
 
   it("has letters that can be read at a width of 600 px", () => {

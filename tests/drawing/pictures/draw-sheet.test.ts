@@ -158,7 +158,6 @@ describe("the head of a sheet", () => {
         expectNoCollisions(page);
       }
     },
-    20_000,
   );
 });
 

@@ -58,7 +58,6 @@ test.prop([fc.string({ unit: "binary", maxLength: 60 })], { numRuns: 20 })(
     const { elements } = pictureOf(drawStrip(planBrows(syntheticFace()), { title }));
     expect(elements.map(({ name }) => name)).toEqual(plain.elements.map(({ name }) => name));
   },
-  20_000,
 );
 
 it("escapes its title", () => {

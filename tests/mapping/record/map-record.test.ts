@@ -41,25 +41,21 @@ const pinned: Choices = {
 };
 
 describe("a record", () => {
-  it(
-    "replays to the same plan, to the last bit, after a way through JSON",
-    { timeout: 60_000 },
-    () => {
-      fc.assert(
-        fc.property(anyFace(1), anyPose(), fc.constantFrom({}, pinned), (face, pose, choices) => {
-          for (const input of [
-            { kind: "face", face } as const,
-            onPhoto(photograph(face, pose), pose.factor),
-          ]) {
-            const record = recordOf(input, choices);
-            expectClose(replay(record), record.plan, 0);
-            expectClose(replay(throughJson(record)), record.plan, 0);
-          }
-        }),
-        { numRuns: 4 },
-      );
-    },
-  );
+  it("replays to the same plan, to the last bit, after a way through JSON", () => {
+    fc.assert(
+      fc.property(anyFace(1), anyPose(), fc.constantFrom({}, pinned), (face, pose, choices) => {
+        for (const input of [
+          { kind: "face", face } as const,
+          onPhoto(photograph(face, pose), pose.factor),
+        ]) {
+          const record = recordOf(input, choices);
+          expectClose(replay(record), record.plan, 0);
+          expectClose(replay(throughJson(record)), record.plan, 0);
+        }
+      }),
+      { numRuns: 4 },
+    );
+  });
 
   it("replays in whatever order its landmarks were written down", () => {
     const face = syntheticFace();

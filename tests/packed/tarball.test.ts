@@ -4,7 +4,8 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type Entry, entries, requireFreshBuild } from "./entries.js";
+import { type Entry, entries } from "../package/entries.js";
+import { requireFreshBuild } from "./fresh-build.js";
 
 /** The packed library, installed in a folder that holds nothing else. */
 let folder = "";
@@ -23,7 +24,7 @@ beforeAll(() => {
   writeFileSync(join(folder, "package.json"), "{}");
   const quiet = ["--prefer-offline", "--no-audit", "--no-fund"];
   run("npm", ["install", ...quiet, `./${filename}`], folder);
-}, 120_000);
+});
 
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
@@ -79,7 +80,7 @@ describe("the packed library", () => {
     const options = ["--noEmit", "--strict", "--module", "nodenext", "--target", "es2022"];
     const compiler = resolve("node_modules/typescript/bin/tsc");
     expect(run(process.execPath, [compiler, ...options, ...files], folder)).toBe("");
-  }, 60_000);
+  });
 
   it.each(entries.filter(({ specifier }) => !specifier.endsWith("/schema")))(
     "needs no other package's types in $specifier",

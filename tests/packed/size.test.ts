@@ -1,7 +1,8 @@
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
-import { dependencies, entries, requireFreshBuild } from "./entries.js";
+import { dependencies, entries } from "../package/entries.js";
+import { requireFreshBuild } from "./fresh-build.js";
 
 interface Bundle {
   /** Bytes, minified and gzipped. */

@@ -1,0 +1,15 @@
+import type { ViteUserConfig } from "vitest/config";
+import library from "../../vitest.config.js";
+
+const config: ViteUserConfig = {
+  ...library,
+  test: {
+    ...library.test,
+    include: ["tests/packed/*.test.ts"],
+    exclude: [],
+    outputFile: { json: "coverage/packed-tests.json" },
+    typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"] },
+  },
+};
+
+export default config;
