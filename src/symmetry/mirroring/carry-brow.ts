@@ -133,7 +133,9 @@ function placeByRuler(
 ): SidePlace {
   const excess = (distance: number): number =>
     lengthBetween(pointOnSide(from, side), pointOnSide({ distance, height }, side), skin) - size;
-  const distance = rootBetween(from.distance, from.distance + size, excess);
+  // Flat skin at one height has the place exactly a size farther out, where rounding decides the sign:
+  // twice as far out is too far on any skin.
+  const distance = rootBetween(from.distance, from.distance + 2 * size, excess);
   if (distance !== undefined) return { distance, height };
   throw new GeometryError("no-solution", {
     where: "carryBrow",
