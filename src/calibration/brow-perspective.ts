@@ -5,6 +5,7 @@ import {
   type Note,
   note,
   requirePositive,
+  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
 
@@ -43,23 +44,15 @@ export function browPerspective(
     requirePositive(where, "cameraDistance", distance);
     return {
       u: 0,
-      note: note(
-        "perspective-corrected",
-        "The camera was {distance:0} mm away: on the way into the face space its perspective is taken out, of points with depth by their own, of brows without as their skin is modelled.",
-        { distance },
-      ),
+      note: note(SCALE_NOTES, "perspective-corrected", { distance }),
     };
   }
   return {
     u: DEPTH_SPREAD / USUAL_CAMERA,
-    note: note(
-      "perspective-unknown",
-      "A brow's start is nearer to the camera than the iris and its tail end farther: from {distance:0} mm they read {start:1} % large and {tail:1} % small.",
-      {
-        distance: NEAREST_CAMERA,
-        start: 100 * (1 / (1 - NEARER_AT_START / NEAREST_CAMERA) - 1),
-        tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / NEAREST_CAMERA)),
-      },
-    ),
+    note: note(SCALE_NOTES, "perspective-unknown", {
+      distance: NEAREST_CAMERA,
+      start: 100 * (1 / (1 - NEARER_AT_START / NEAREST_CAMERA) - 1),
+      tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / NEAREST_CAMERA)),
+    }),
   };
 }

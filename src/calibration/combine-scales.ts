@@ -9,6 +9,7 @@ import {
   note,
   requirePositive,
   type Scale,
+  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
 
@@ -90,11 +91,7 @@ function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance">
 
 function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
   const said = scales.map(({ source, factor, u }) => `${source} ${shown(factor)} ± ${shown(u)}`);
-  return note(
-    "sources-disagree",
-    "The scales differ by more than their uncertainties allow ({scales} mm a pixel): at least one is wrong. The uncertainty was widened to hold them.",
-    { scales: said.join(", ") },
-  );
+  return note(SCALE_NOTES, "sources-disagree", { scales: said.join(", ") });
 }
 
 function shown(factor: number): string {

@@ -19,6 +19,7 @@ import {
   requireFinitePoint,
   requirePositive,
   type Scale,
+  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
 import { requireBaseline } from "./baseline.js";
@@ -157,34 +158,20 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   const rejected = model.rejected === undefined ? undefined : places[model.rejected];
   if (rejected !== undefined) {
     notes.push(
-      note(
-        "reading-rejected",
-        "The reading {reading} mm does not fit the others, by which it would be {expected:1} mm: it was left out.",
-        {
-          reading: rejected.reading,
-          expected: rejected.reading - readingExcess(rejected, model.curve),
-        },
-      ),
+      note(SCALE_NOTES, "reading-rejected", {
+        reading: rejected.reading,
+        expected: rejected.reading - readingExcess(rejected, model.curve),
+      }),
     );
   }
   if (model.curve.powers.length > 2) {
     const [first, last] = endSlopes(model);
     notes.push(
-      note(
-        "ruler-recedes",
-        "The ruler recedes from the camera: a millimetre is {first:2} px at one end and {last:2} px at the other. The scale of its middle is used; hold it level.",
-        { first: Math.abs(first), last: Math.abs(last) },
-      ),
+      note(SCALE_NOTES, "ruler-recedes", { first: Math.abs(first), last: Math.abs(last) }),
     );
   }
   if (model.widening > 1) {
-    notes.push(
-      note(
-        "readings-scatter",
-        "The readings scatter {times:1} times as much as their marks were placed: the uncertainty was widened.",
-        { times: model.widening },
-      ),
-    );
+    notes.push(note(SCALE_NOTES, "readings-scatter", { times: model.widening }));
   }
   return notes;
 }

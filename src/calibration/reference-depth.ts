@@ -7,6 +7,7 @@ import {
   note,
   requirePositive,
   type Scale,
+  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
 
@@ -45,11 +46,10 @@ export function perspectiveShrink(where: string, depth: ReferenceDepth | undefin
 export function depthNotes(depth: ReferenceDepth | undefined): readonly Note<ScaleNoteCode>[] {
   if (depth === undefined) return [];
   return [
-    note(
-      "perspective-corrected",
-      "The reference lies {nearer:1} mm nearer to the camera, {distance:0} mm away, than what is measured: lengths are corrected for it.",
-      { nearer: depth.nearer.value, distance: depth.cameraDistance.value },
-    ),
+    note(SCALE_NOTES, "reference-off-plane", {
+      nearer: depth.nearer.value,
+      distance: depth.cameraDistance.value,
+    }),
   ];
 }
 

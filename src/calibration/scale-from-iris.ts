@@ -11,6 +11,7 @@ import {
   requireFinitePoint,
   requirePositive,
   type Scale,
+  SCALE_NOTES,
   type ScaleNoteCode,
   type Side,
 } from "../units/index.js";
@@ -161,33 +162,23 @@ function widthNotes(
 ): readonly Note<ScaleNoteCode>[] {
   if (!average) return [];
   return [
-    note(
-      "population-average",
-      "The iris is taken to be {width} ± {u} mm wide, as in the population: that alone leaves every millimetre unsure by {percent:0} %. Shares and angles do not depend on it.",
-      { width: width.value, u: width.u, percent: (100 * width.u) / width.value },
-    ),
+    note(SCALE_NOTES, "population-average", {
+      width: width.value,
+      u: width.u,
+      percent: (100 * width.u) / width.value,
+    }),
   ];
 }
 
 function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
   if (ringFactor.value === 1) return [];
-  return [
-    note(
-      "ring-factor",
-      "The source draws irises {factor:2} ± {u:2} times as wide as they are: that was taken out.",
-      { factor: ringFactor.value, u: ringFactor.u },
-    ),
-  ];
+  return [note(SCALE_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
 }
 
 function oneIrisNote(side: Side): Note<ScaleNoteCode> {
-  return note("one-iris", "Only the {side} iris was measured.", { side });
+  return note(SCALE_NOTES, "one-iris", { side });
 }
 
 function differNote(right: number, left: number): Note<ScaleNoteCode> {
-  return note(
-    "irises-differ",
-    "The irises are {right:1} and {left:1} px wide, right and left, which is more than their placement explains: the head may be turned. The mean is used, with half the difference as its uncertainty.",
-    { right, left },
-  );
+  return note(SCALE_NOTES, "irises-differ", { right, left });
 }

@@ -16,6 +16,7 @@ import {
   requirePolyline,
   requirePositive,
   type Scale,
+  SCALE_NOTES,
   type ScaleNoteCode,
   toDegrees,
 } from "../units/index.js";
@@ -187,17 +188,9 @@ function overRim<Result extends { readonly [Name in keyof Result]: number }>(
 }
 
 function tiltNote(tilt: number): Note<ScaleNoteCode> {
-  return note(
-    "marker-tilted",
-    "The marker is tilted by about {tilt:0}°: its longer axis is used.",
-    { tilt },
-  );
+  return note(SCALE_NOTES, "marker-tilted", { tilt });
 }
 
 function scatterNote(times: number): Note<ScaleNoteCode> {
-  return note(
-    "readings-scatter",
-    "The rim's points lie {times:1} times as far off a circle as they were placed: the uncertainty was widened.",
-    { times },
-  );
+  return note(SCALE_NOTES, "rim-scatters", { times });
 }

@@ -15,14 +15,12 @@ import { type Finding, judged, unchecked } from "./finding.js";
 /** Whether the brows stand where they stood in the baseline. */
 export function browFindings({ face, baseline, limits }: Capture): readonly Finding[] {
   if (baseline === undefined) {
-    const need = "another capture of the same client, upright and relaxed, as baseline";
-    return [unchecked("browHeight", "Whether the brows are raised", need)];
+    return [unchecked("browHeight", "baseline")];
   }
   return (["right", "left"] as const).flatMap((side) => {
     const rise = riseOver(baseline, face, side);
     if (rise === undefined) {
-      const need = "its upper border and all corners of the eyes in both captures";
-      return [unchecked("browHeight", `Whether the ${side} brow is raised`, need)];
+      return [unchecked("browHeight", "browHeight", side)];
     }
     const u = Math.hypot(heightU(face), heightU(baseline));
     const measuredRise = measured(rise, u);

@@ -176,6 +176,5 @@ function sidesFindings(face: Face<"px">): readonly Finding[] {
   if ("answer" in frame) return [];
   if (frame.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
   if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake")];
-  const need = "both inner eye corners and a landmark of nose, mouth or chin";
-  return [unchecked("sides", "Whether right and left are the client's own", need)];
+  return [unchecked("sides", "roll")];
 }

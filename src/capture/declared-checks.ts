@@ -1,15 +1,6 @@
 import type { Capture } from "./capture.js";
 import { type Finding, finding } from "./finding.js";
-
-const FACTS = {
-  upright: "the client sat upright",
-  relaxed: "the client's face was relaxed",
-} as const;
-
-const CONTRARY = {
-  upright: "the client did not sit upright",
-  relaxed: "the client's face was not relaxed",
-} as const;
+import { CONTRARY, DECLARED } from "./words.js";
 
 /**
  * What was declared of the client's posture, and what was not. A brow that stands elsewhere than in
@@ -23,7 +14,7 @@ export function declaredFindings(
     .filter(({ outcome }) => outcome === "outside")
     .sort((one, other) => offOf(other) - offOf(one))[0];
   return (["upright", "relaxed"] as const).map((check) => {
-    const fact = FACTS[check];
+    const fact = DECLARED[check];
     if (declared?.[check] === false) {
       return finding(check, "declared-contrary", "retake", { fact: CONTRARY[check] });
     }

@@ -16,7 +16,7 @@ import { type Finding, judged, unchecked } from "./finding.js";
 export function eyeFindings(capture: Capture): readonly Finding[] {
   const { right, left } = eachSide((side) => openingFindings(capture, side));
   const closed = [...right, ...left].some(({ outcome }) => outcome === "outside");
-  return [...right, ...left, ...(closed ? gazeUnchecked("open eyes") : gazeFindings(capture))];
+  return [...right, ...left, ...(closed ? gazeUnchecked("openEyes") : gazeFindings(capture))];
 }
 
 /**
@@ -48,8 +48,7 @@ function openingFindings({ face, limits }: Capture, side: Side): readonly Findin
   const { upperLid, lowerLid } = face[side];
   const placeInEye = eyeOf(face[side], side);
   if (placeInEye === undefined || upperLid === undefined || lowerLid === undefined) {
-    const need = "both corners of the eye and the margins of both lids";
-    return [unchecked("eyeOpening", `Whether the ${side} eye is open`, need)];
+    return [unchecked("eyeOpening", "eyeOpening", side)];
   }
   const gap = greatestGap(upperLid.map(placeInEye), lowerLid.map(placeInEye));
   const u = (Math.SQRT2 * landmarkUncertainty(face, "upperLid")) / USUAL_EYE_WIDTH;
@@ -72,7 +71,7 @@ function gazeFindings({ face, limits }: Capture): readonly Finding[] {
   const right = pupilIn(face, "right");
   const left = pupilIn(face, "left");
   if (right === undefined || left === undefined) {
-    return gazeUnchecked("the pupils themselves, no stand-ins, and all corners of the eyes");
+    return gazeUnchecked("pupils");
   }
   // Pupils rest a little lateral of the middle of each eye: taken together that cancels out.
   const across = (left[0] - right[0]) / 2;
@@ -99,11 +98,8 @@ function gazeFindings({ face, limits }: Capture): readonly Finding[] {
   ];
 }
 
-function gazeUnchecked(need: string): readonly Finding[] {
-  return [
-    unchecked("gazeAcross", "Whether the eyes look aside", need),
-    unchecked("gazeUp", "Whether the eyes look up or down", need),
-  ];
+function gazeUnchecked(need: "openEyes" | "pupils"): readonly Finding[] {
+  return [unchecked("gazeAcross", need), unchecked("gazeUp", need)];
 }
 
 function pupilIn(face: Face<"px">, side: Side): Point<"px"> | undefined {

@@ -1,14 +1,14 @@
 import {
   decide,
+  fill,
   type Measured,
   type Note,
-  note,
   type NoteValues,
   type Outcome,
   type Side,
 } from "../units/index.js";
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
-import { ADVICE, FOUND, type FindingCode } from "./sentences.js";
+import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } from "./words.js";
 
 /** What is looked at: against a limit, for a contradiction, or whether there is enough to look at. */
 export type CaptureCheck = LimitedCheck | "sides" | "landmarks" | "upright" | "relaxed";
@@ -50,13 +50,28 @@ export function finding(
   severity: FindingSeverity,
   values: NoteValues = {},
 ): Finding {
-  const advice = note(code, ADVICE[code], values).text;
-  return { ...note(code, `${FOUND[code]} ${ADVICE[code]}`, values), check, severity, advice };
+  return { ...said(code, "", values), check, severity };
+}
+
+/** A finding in words: what was found, how sure that is, and what to do. */
+function said(
+  code: FindingCode,
+  doubt: string,
+  values: NoteValues,
+): Pick<Finding, "code" | "text" | "values" | "advice"> {
+  const advice = fill(ADVICE[code], values);
+  const found = [FOUND[code], doubt].filter((sentence) => sentence !== "").join(" ");
+  return { code, text: `${fill<string>(found, values)} ${advice}`, values, advice };
 }
 
 /** That something could not be looked at, and what it would take. */
-export function unchecked(check: CaptureCheck, what: string, need: string): Finding {
-  return finding(check, "not-checked", "unchecked", { what, need });
+export function unchecked(
+  check: keyof typeof QUESTIONS,
+  need: keyof typeof NEEDS,
+  side?: Side,
+): Finding {
+  const what = fill(QUESTIONS[check], { brow: BROWS[side ?? "both"], side: side ?? "" });
+  return finding(check, "not-checked", "unchecked", { what, need: NEEDS[need] });
 }
 
 /** A value read from a capture, and what to say where it does not keep its limit. */
@@ -93,13 +108,11 @@ export function judged(
     ...(side === undefined ? {} : { side }),
     ...values,
   };
-  const doubt = outcome === "undecided" ? ` ${UNDECIDED}` : "";
   return [
     {
-      ...note(code, `${FOUND[code]}${doubt} ${ADVICE[code]}`, shown),
+      ...said(code, outcome === "undecided" ? UNDECIDED : "", shown),
       check,
       severity,
-      advice: note(code, ADVICE[code], shown).text,
       ...(side === undefined ? {} : { side }),
       measured,
       limit,
@@ -107,9 +120,6 @@ export function judged(
     },
   ];
 }
-
-const UNDECIDED =
-  "With a standard uncertainty of {u:2} neither keeping that nor exceeding it is proven.";
 
 /** Whether the upper limit is the nearer one. */
 function liesHigh(

@@ -9,4 +9,4 @@ export {
   type CapturePurpose,
   type LimitedCheck,
 } from "./limits.js";
-export type { FindingCode } from "./sentences.js";
+export type { FindingCode } from "./words.js";

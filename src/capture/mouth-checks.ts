@@ -13,13 +13,7 @@ export function mouthFindings({ face, limits }: Capture): readonly Finding[] {
   const [right, left] = [face.right.cheilion, face.left.cheilion];
   const width = right && left && distance(right, left);
   if (stomionSuperius === undefined || stomionInferius === undefined || !width) {
-    return [
-      unchecked(
-        "mouthOpening",
-        "Whether the lips are closed",
-        "the margins of both lips (stomion superius and inferius) and both corners of the mouth",
-      ),
-    ];
+    return [unchecked("mouthOpening", "mouthOpening")];
   }
   const gap = distance(stomionSuperius, stomionInferius) / width;
   const u = (Math.SQRT2 * landmarkUncertainty(face, "stomionInferius")) / USUAL_MOUTH_WIDTH;

@@ -9,8 +9,7 @@ import {
 } from "../units/index.js";
 import type { Capture } from "./capture.js";
 import { type Finding, finding, judged, unchecked } from "./finding.js";
-
-const SCALE_NEEDED = "a scale, or the edges of an iris";
+import { DEPTH_KNOWN, NEEDS } from "./words.js";
 
 /** Whether the picture is sharp enough and was taken from far enough. */
 export function pictureFindings(capture: Capture): readonly Finding[] {
@@ -19,7 +18,7 @@ export function pictureFindings(capture: Capture): readonly Finding[] {
 
 function resolutionFindings({ scale, tolerance, limits }: Capture): readonly Finding[] {
   if (scale === undefined) {
-    return [unchecked("resolution", "Whether the picture has enough pixels", SCALE_NEEDED)];
+    return [unchecked("resolution", "resolution")];
   }
   const pixels = tolerance / scale.factor;
   return judged(
@@ -57,14 +56,13 @@ function distanceFindings(capture: Capture): readonly Finding[] {
  */
 function distanceUnknown({ limits }: Capture, depth: number, known: boolean): Finding {
   const { lower } = limits.cameraDistance.limits;
-  const need = "its distance, or its focal length in pixels and a scale";
-  if (lower === undefined) return unchecked("cameraDistance", "How near the camera was", need);
+  if (lower === undefined) return unchecked("cameraDistance", "cameraDistance");
   return finding("cameraDistance", "camera-distance-unknown", "unchecked", {
     limit: lower,
     percent: (100 * depth) / lower,
     depth,
-    from: known ? "as its landmarks say" : "as is usual",
-    need,
+    from: DEPTH_KNOWN[known ? "landmarks" : "usual"],
+    need: NEEDS.cameraDistance,
   });
 }
 

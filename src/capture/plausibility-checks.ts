@@ -11,7 +11,7 @@ import type { Capture } from "./capture.js";
 import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
 import { type Finding, judged, type Reading, unchecked } from "./finding.js";
 import type { CaptureLimits, LimitedCheck } from "./limits.js";
-import type { FindingCode } from "./sentences.js";
+import { type FindingCode, UNLIMITED } from "./words.js";
 
 /** Whether eyes and irises have the proportions that people have: if not, something went wrong. */
 export function plausibilityFindings(capture: Capture): readonly Finding[] {
@@ -24,12 +24,10 @@ export function plausibilityFindings(capture: Capture): readonly Finding[] {
   ];
 }
 
-const BOTH_IRISES = "both edges of both irises";
-
 function irisDifferenceFindings({ face, limits }: Capture): readonly Finding[] {
   const irises = irisWidths(face);
   if (irises === undefined) {
-    return [unchecked("irisDifference", "Whether the irises are equal", BOTH_IRISES)];
+    return [unchecked("irisDifference", "irisDifference")];
   }
   const { right, left, mean } = irises;
   const difference = (left - right) / mean;
@@ -54,8 +52,7 @@ function irisesAcrossFindings({ face, limits }: Capture): readonly Finding[] {
   const irises = irisWidths(face);
   const width = biocularWidth(face);
   if (irises === undefined || width === undefined) {
-    const need = `${BOTH_IRISES} and both outer eye corners`;
-    return [unchecked("irisesAcross", "Whether eyes and irises fit together", need)];
+    return [unchecked("irisesAcross", "irisesAcross")];
   }
   const across = width / irises.mean;
   const u = across * Math.hypot(irises.relativeU, pairU(face, "exocanthion") / USUAL_WIDTH);
@@ -84,8 +81,7 @@ function irisWidthFindings(capture: Capture): readonly Finding[] {
   const { face, scale } = capture;
   const irises = irisWidths(face);
   if (irises === undefined || scale === undefined || scale.source === "iris") {
-    const need = `${BOTH_IRISES} and a scale that does not come from them`;
-    return [unchecked("irisWidth", "Whether the irises are as wide as people's", need)];
+    return [unchecked("irisWidth", "irisWidth")];
   }
   const width = irises.mean * scale.factor;
   const u = width * Math.hypot(irises.relativeU, scale.u / scale.factor);
@@ -96,8 +92,7 @@ function pupilDistanceFindings(capture: Capture): readonly Finding[] {
   const { face, scale } = capture;
   const apart = pairDistance(face, "pupil");
   if (apart === undefined || scale === undefined) {
-    const need = "both pupils, and a scale or the edges of an iris";
-    return [unchecked("pupilDistance", "Whether the pupils are as far apart as people's", need)];
+    return [unchecked("pupilDistance", "pupilDistance")];
   }
   const width = apart * scale.factor;
   const u = Math.hypot((width * scale.u) / scale.factor, pairU(face, "pupil"));
@@ -108,8 +103,7 @@ function canthalIndexFindings(capture: Capture): readonly Finding[] {
   const { face } = capture;
   const [inner, outer] = [pairDistance(face, "endocanthion"), biocularWidth(face)];
   if (inner === undefined || outer === undefined) {
-    const need = "the four corners of the eyes";
-    return [unchecked("canthalIndex", "Whether the eye corners are spaced as people's", need)];
+    return [unchecked("canthalIndex", "canthalIndex")];
   }
   const index = inner / outer;
   const u =
@@ -124,7 +118,7 @@ function implausible(
   code: FindingCode,
   value: Measured,
 ): readonly Finding[] {
-  const { lower = -Infinity, upper = Infinity } = limits[check].limits;
+  const { lower = 0, upper = UNLIMITED } = limits[check].limits;
   const values: NoteValues = { lower, upper };
   return doubted(check, { measured: value, tooLow: code, tooHigh: code, values }, limits);
 }

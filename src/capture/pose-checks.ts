@@ -19,13 +19,7 @@ export function poseFindings(capture: Capture): readonly Finding[] {
 
 function rollFindings({ roll }: HeadPose, { limits }: Capture): readonly Finding[] {
   if (roll === undefined) {
-    return [
-      unchecked(
-        "roll",
-        "Whether the head is tilted",
-        "both inner eye corners and a landmark of nose, mouth or chin",
-      ),
-    ];
+    return [unchecked("roll", "roll")];
   }
   return judged("roll", { measured: roll, tooLow: "head-tilted", tooHigh: "head-tilted" }, limits);
 }
@@ -41,13 +35,7 @@ function yawFindings({ yaw }: HeadPose, { face, limits }: Capture): readonly Fin
   }
   const halves = halvesOf(face);
   if (halves === undefined) {
-    return [
-      unchecked(
-        "yaw",
-        "Whether the head is turned",
-        "landmarks with depth, or sellion or glabella and the four corners of the eyes",
-      ),
-    ];
+    return [unchecked("yaw", "yaw")];
   }
   const difference = Math.abs(halves.difference.value);
   const narrow: Side = halves.difference.value < 0 ? "left" : "right";
@@ -77,13 +65,7 @@ function halvesOf(face: Face<"px">): HalfFaces | undefined {
 
 function pitchFindings({ pitch }: HeadPose, { limits }: Capture): readonly Finding[] {
   if (pitch === undefined) {
-    return [
-      unchecked(
-        "pitch",
-        "Whether the chin is raised or lowered",
-        "depth at the outer eye corners and the corners of the mouth",
-      ),
-    ];
+    return [unchecked("pitch", "pitch")];
   }
   return judged(
     "pitch",

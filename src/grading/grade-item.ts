@@ -1,9 +1,17 @@
 import { toleranceFor } from "../symmetry/index.js";
-import { type Measured, type Note, note, type Side, type ToleranceSet } from "../units/index.js";
-import type { GradedItem, GradingReference, UngradedCode, UngradedItem } from "./grade.js";
+import {
+  fill,
+  type Measured,
+  type Note,
+  note,
+  type Side,
+  type ToleranceSet,
+} from "../units/index.js";
+import type { GradedItem, GradingReference, UngradedItem } from "./grade.js";
 import { evennessText, named, referenceText } from "./item-words.js";
 import type { ReadMap } from "./read-map.js";
 import type { RubricItem } from "./rubric.js";
+import { READ, UNGRADED, type UngradedCode } from "./words.js";
 
 /** Everything in which an item of a rubric is looked up. */
 export interface GradingSheet extends ReadMap {
@@ -27,14 +35,15 @@ function referenceEntry(
   side?: Side,
 ): GradedItem | UngradedItem {
   const which = { kind, measure, points, ...(side === undefined ? {} : { side }) };
-  const words = named(measure, side);
+  const what = named(measure, side);
   if (toleranceFor(measure, sheet.tolerances) === undefined) {
-    return { ...which, reason: noTolerance(words, sheet) };
+    return { ...which, reason: noTolerance(what, sheet) };
   }
   const reference = askedFor(sheet.reference, measure, side);
-  if (reference === undefined) return { ...which, reason: reason("not-asked", words) };
+  if (reference === undefined) return { ...which, reason: note(UNGRADED, "not-asked", { what }) };
   const found = sheet.deviations.find((one) => one.measure === measure && one.side === side);
-  if (found?.decision === undefined) return { ...which, reason: reason("not-read", words) };
+  if (found?.decision === undefined)
+    return { ...which, reason: note(UNGRADED, "not-read", { what }) };
   const { drawn, difference, decision } = found;
   const earned = decision.outcome === "within" ? points : 0;
   const text = referenceText(found, decision);
@@ -59,12 +68,13 @@ function evennessEntry(
   { differences, ...sheet }: GradingSheet,
 ): GradedItem | UngradedItem {
   const which = { kind, measure, points };
-  const words = `${named(measure)} of both sides`;
+  const what = fill(READ.both, { measure: named(measure) });
   if (toleranceFor(measure, sheet.tolerances) === undefined) {
-    return { ...which, reason: noTolerance(words, sheet) };
+    return { ...which, reason: noTolerance(what, sheet) };
   }
   const found = differences.find((one) => one.measure === measure);
-  if (found?.decision === undefined) return { ...which, reason: reason("not-read", words) };
+  if (found?.decision === undefined)
+    return { ...which, reason: note(UNGRADED, "not-read", { what }) };
   const { right, left, difference, decision } = found;
   const earned = decision.outcome === "within" ? points : 0;
   return {
@@ -78,20 +88,9 @@ function evennessEntry(
   };
 }
 
-const REASONS: Readonly<Record<UngradedCode, string>> = {
-  "not-read": "{what}: not read. Read it, and it can be graded.",
-  "not-asked": "{what}: the reference does not have it, so that it counts for nothing.",
-  "no-tolerance":
-    '{what}: the tolerances "{tolerances}" say nothing of it, so that it counts for nothing.',
-};
-
-function reason(code: UngradedCode, what: string, tolerances = ""): Note<UngradedCode> {
-  return note(code, REASONS[code], code === "no-tolerance" ? { what, tolerances } : { what });
-}
-
 function noTolerance(
   what: string,
   { tolerances }: Pick<GradingSheet, "tolerances">,
 ): Note<UngradedCode> {
-  return reason("no-tolerance", what, tolerances.name);
+  return note(UNGRADED, "no-tolerance", { what, tolerances: tolerances.name });
 }

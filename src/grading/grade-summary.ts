@@ -1,5 +1,6 @@
 import { type DecisionOptions, type Note, note } from "../units/index.js";
-import type { GradeCode, GradeOutcome, GradePoints, GradeResult, MapGrade } from "./grade.js";
+import type { GradeOutcome, GradePoints, GradeResult, MapGrade } from "./grade.js";
+import { type GradeCode, SUMMARY } from "./words.js";
 
 /** A grade in a few sentences, for the course's record. */
 export function summaryOf(
@@ -16,21 +17,16 @@ export function summaryOf(
   const named = { rubric: rubric.name, source: rubric.source, tolerances: tolerances.name };
   return [
     rule === "guarded"
-      ? note("graded-guarded", GUARDED, { ...named, percent: rounded(100 * confidence) })
-      : note("graded-simple", SIMPLE, named),
-    ...partSummary("points-reference", "Against the reference", points.reference),
-    ...partSummary("points-evenness", "Evenness of both sides", points.evenness),
+      ? note(SUMMARY, "graded-guarded", { ...named, percent: rounded(100 * confidence) })
+      : note(SUMMARY, "graded-simple", named),
+    ...partSummary("points-reference", points.reference),
+    ...partSummary("points-evenness", points.evenness),
     ...(result === undefined ? [] : [resultSummary(result, points.all)]),
   ];
 }
 
-const BY = 'Graded by the rubric "{rubric}" ({source}) under the tolerances "{tolerances}"';
-const GUARDED = `${BY}; what counts is proven at {percent} %.`;
-const SIMPLE = `${BY}; every value is taken as it was read.`;
-
 function partSummary(
-  code: GradeCode,
-  part: string,
+  code: "points-reference" | "points-evenness",
   { total, earned, lost, open }: GradePoints,
 ): readonly Note<GradeCode>[] {
   if (total === 0) return [];
@@ -40,26 +36,17 @@ function partSummary(
     lost: rounded(lost),
     open: rounded(open),
   };
-  return [
-    note(code, `${part}: {earned} of {total} points earned, {lost} lost, {open} open.`, values),
-  ];
+  return [note(SUMMARY, code, values)];
 }
 
-const CODES: Readonly<Record<GradeOutcome, GradeCode>> = {
+const CODES = {
   passed: "passed",
   failed: "failed",
   open: "result-open",
-};
-
-const RESULTS: Readonly<Record<GradeOutcome, string>> = {
-  passed: "Passed: {earned} of {total} points; it takes {needed}.",
-  failed:
-    "Not passed: {earned} of {total} points, and {open} open; it takes {needed}, which the open ones cannot reach.",
-  open: "Not settled: {earned} of {total} points, and {open} open; it takes {needed}. Settle what is open first.",
-};
+} as const satisfies Readonly<Record<GradeOutcome, GradeCode>>;
 
 function resultSummary({ outcome, needed }: GradeResult, points: GradePoints): Note<GradeCode> {
-  return note(CODES[outcome], RESULTS[outcome], {
+  return note(SUMMARY, CODES[outcome], {
     earned: rounded(points.earned),
     total: rounded(points.total),
     open: rounded(points.open),

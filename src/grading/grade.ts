@@ -2,6 +2,7 @@ import type { FaceMeasures, MeasureName } from "../landmarks/index.js";
 import type { BrowPlan, DrawnOptions } from "../mapping/index.js";
 import type { Decision, Measured, Note, Side, ToleranceSet } from "../units/index.js";
 import type { Rubric, RubricItem } from "./rubric.js";
+import type { GradeCode, UngradedCode } from "./words.js";
 
 /**
  * What a map is graded against: a plan, whose figures are taken as asked for exactly; a sheet that
@@ -53,13 +54,6 @@ export interface EvennessGrade extends GradedValue {
 /** What was graded. */
 export type GradedItem = ReferenceGrade | EvennessGrade;
 
-/**
- * Why something could not be graded: `"not-read"`, the map does not show it, its points stay open;
- * `"not-asked"`, the reference does not have it; `"no-tolerance"`, the tolerances say nothing of it.
- * The points of the last two count for nothing.
- */
-export type UngradedCode = "not-read" | "not-asked" | "no-tolerance";
-
 /** What could not be graded, and why. */
 export interface UngradedItem {
   readonly kind: RubricItem["kind"];
@@ -90,16 +84,6 @@ export interface GradeResult {
   readonly needed: number;
   readonly outcome: GradeOutcome;
 }
-
-/** Codes of the sentences that sum a grade up. */
-export type GradeCode =
-  | "graded-guarded"
-  | "graded-simple"
-  | "points-reference"
-  | "points-evenness"
-  | "passed"
-  | "failed"
-  | "result-open";
 
 /** A map, graded. */
 export interface MapGrade {

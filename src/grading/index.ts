@@ -1,6 +1,5 @@
 export type {
   EvennessGrade,
-  GradeCode,
   GradedItem,
   GradeOutcome,
   GradePoints,
@@ -9,8 +8,8 @@ export type {
   GradingReference,
   MapGrade,
   ReferenceGrade,
-  UngradedCode,
   UngradedItem,
 } from "./grade.js";
 export { gradeMap } from "./grade-map.js";
 export { type Rubric, type RubricItem, RULER_SHEET_RUBRIC } from "./rubric.js";
+export type { GradeCode, UngradedCode } from "./words.js";

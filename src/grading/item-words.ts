@@ -1,10 +1,12 @@
 import { MEASURE_WORDS, type MeasureDeviation } from "../mapping/index.js";
 import type { SideDifference } from "../symmetry/index.js";
-import type { Decision, Side } from "../units/index.js";
+import { type Decision, fill, type Side } from "../units/index.js";
+import { FOUND, ON_THE_LIMIT, READ, VERDICTS } from "./words.js";
 
 /** What is read, with its side: "left front". */
 export function named(measure: MeasureDeviation["measure"], side?: Side): string {
-  return `${side === undefined ? "" : `${side} `}${MEASURE_WORDS[measure]}`;
+  const words = { measure: MEASURE_WORDS[measure] };
+  return side === undefined ? fill(READ.between, words) : fill(READ.one, { ...words, side });
 }
 
 /** What was found of a reading against the reference. */
@@ -13,8 +15,11 @@ export function referenceText(
   decision: Decision,
 ): string {
   if (correction !== undefined) return correction;
-  const off = `${named(measure, side)}: ${amount(difference.value, measure)} off`;
-  return `${off}, ${verdict(decision)}`;
+  return fill(FOUND.off, {
+    what: named(measure, side),
+    amount: amount(difference.value, measure),
+    verdict: verdict(decision),
+  });
 }
 
 /** What was found of a pair of readings. */
@@ -22,26 +27,14 @@ export function evennessText({ measure, difference }: SideDifference, decision: 
   const { value } = difference;
   const printed = amount(value, measure);
   // What prints as nothing is on neither side more.
-  const apart =
-    Number.parseFloat(printed) === 0
-      ? "both sides read alike"
-      : `the left reads ${printed} ${value > 0 ? "more" : "less"} than the right`;
-  return `${named(measure)}: ${apart}, ${verdict(decision)}`;
+  const alike = Number.parseFloat(printed) === 0;
+  const found = alike ? FOUND.alike : FOUND[value > 0 ? "left-more" : "left-less"];
+  return fill(found, { what: named(measure), amount: printed, verdict: verdict(decision) });
 }
 
 function verdict({ outcome, advice }: Decision): string {
-  switch (outcome) {
-    case "within":
-      return "within tolerance";
-    case "outside":
-      return "outside";
-    case "undecided":
-      return `not proven either way. ${advice?.text ?? ON_THE_LIMIT}`;
-  }
+  return fill(VERDICTS[outcome], { advice: advice?.text ?? ON_THE_LIMIT });
 }
-
-const ON_THE_LIMIT =
-  "It lies on the limit itself, where no reading decides: read it once more, or let the value alone decide (rule simple).";
 
 function amount(value: number, measure: MeasureDeviation["measure"]): string {
   const size = Math.abs(value);

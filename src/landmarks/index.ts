@@ -12,7 +12,6 @@ export { atEyeCorner } from "./skin/eye-corner.js";
 export type {
   Brow,
   Face,
-  FaceNoteCode,
   FaceSide,
   FaceWith,
   LandmarkSource,
@@ -71,3 +70,4 @@ export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./ski
 export { skinOf } from "./skin/skin-of.js";
 export { deepen, skinUncertainty } from "./skin/skin-uncertainty.js";
 export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin/skin.js";
+export type { FaceNoteCode } from "./face/words.js";

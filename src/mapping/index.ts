@@ -1,5 +1,6 @@
-export { type ComparisonFindingCode, comparisonFindings } from "./plan/comparison-findings.js";
-export type { CautionCode } from "./plan/cautions.js";
+export { comparisonFindings } from "./plan/comparison-findings.js";
+export type { Caution, PlanFinding } from "./plan/cautions.js";
+export type { CautionCode, ComparisonFindingCode } from "./plan/words.js";
 export { checkDrawn } from "./drawn/check-drawn.js";
 export { checkReadings } from "./drawn/check-readings.js";
 export type { Carry, Choices, Lead, Pin, TailHeight } from "./choices/choices.js";
@@ -31,7 +32,7 @@ export { planBrows, planOnPhoto, type PlanOptions } from "./plan/plan-brows.js";
 export { planDots } from "./dots/plan-dots.js";
 export { planOverlap } from "./plan/plan-overlap.js";
 export { type PlannableFace, requirePlannable } from "./dots/plannable-face.js";
-export type { ReasonCode } from "./dots/reasons.js";
+export type { ReasonCode } from "./dots/words.js";
 export { weighChoices } from "./weighing/weigh-choices.js";
 export type {
   PlannedChoice,
@@ -40,6 +41,6 @@ export type {
   WeighedChoices,
   WeighOptions,
 } from "./weighing/weighed-choice.js";
-export type { WeighingCode } from "./weighing/weighing-notes.js";
+export type { WeighingCode } from "./weighing/words.js";
 export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/step.js";
 export { type WorkOptions, workSteps } from "./record/work-steps.js";

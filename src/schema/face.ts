@@ -35,6 +35,7 @@ const noteCodes: Words<FaceNoteCode> = {
   "mirroring-undone": true,
   "scaled-to-pixels": true,
   "point-missing": true,
+  "point-misplaced": true,
   "stand-in": true,
   "irises-narrowed": true,
   "repeated-points": true,

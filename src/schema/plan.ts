@@ -8,6 +8,7 @@ import {
 } from "../landmarks/index.js";
 import type {
   BrowPlan,
+  Caution,
   CautionCode,
   DotMove,
   DotOrigin,
@@ -37,9 +38,20 @@ import { faceFrame } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
 import { naturalDots } from "./natural-dots.js";
 import { parse } from "./parse.js";
-import { length, line, notes, point, positiveLength, sides, words } from "./quantity.js";
+import {
+  anyNote,
+  length,
+  line,
+  MOST_NOTES,
+  notes,
+  noteValues,
+  point,
+  positiveLength,
+  sides,
+  words,
+} from "./quantity.js";
 import { skin } from "./skin.js";
-import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
+import { each, finite, kinds, list, record, type Schema, word, type Words } from "./schema.js";
 
 /** A plan draws three a side. */
 const MOST_GUIDES = 20;
@@ -149,7 +161,7 @@ const reasons = notes<ReasonCode>({
   "pins-break-share": true,
 });
 
-const cautions = notes<CautionCode>({
+const cautionCodes: Words<CautionCode> = {
   "local-law": true,
   hygiene: true,
   "planning-aid": true,
@@ -165,7 +177,12 @@ const cautions = notes<CautionCode>({
   "pose-differs": true,
   "posture-not-kept": true,
   "posture-not-declared": true,
-});
+};
+
+const caution = record<Caution>(
+  { code: word(cautionCodes), text: words, values: noteValues },
+  { finding: anyNote },
+);
 
 /** A map of both brows, as `planBrows` answers it. */
 export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
@@ -184,7 +201,7 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     naturalMeasures: faceMeasures,
     naturalComparison: sideComparison,
     moves: list(move, 2 * MOST_DOTS),
-    cautions,
+    cautions: list(caution, MOST_NOTES),
   },
   { frame: faceFrame },
 );

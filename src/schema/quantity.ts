@@ -27,7 +27,7 @@ import {
 /** A border drawn by hand has a dozen points, one traced by a program some hundreds. */
 const MOST_POINTS_OF_A_LINE = 2000;
 const MOST_CHARACTERS = 2000;
-const MOST_NOTES = 500;
+export const MOST_NOTES = 500;
 const MOST_VALUES_OF_A_NOTE = 50;
 
 const flatPair = z
@@ -102,7 +102,8 @@ export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
 
 const noteValuesNeed = `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`;
 
-const noteValues: Schema<NoteValues> = z
+/** What a note's sentence is made of. */
+export const noteValues: Schema<NoteValues> = z
   .record(words, z.union([words, finite], { error: "text or a finite number" }), {
     error: noteValuesNeed,
   })
@@ -111,6 +112,12 @@ const noteValues: Schema<NoteValues> = z
       error: noteValuesNeed,
     }),
   );
+
+/** A note of anybody's, with a code of their own. */
+export const anyNote: Schema<Note> = record<Note>(
+  { code: words, text: words, values: noteValues },
+  {},
+);
 
 /** A note with one of the given codes. */
 export function note<Code extends string>(codes: Words<Code>): Schema<Note<Code>> {

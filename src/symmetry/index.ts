@@ -30,7 +30,7 @@ export { faceFrame, type FaceFrameOptions } from "./frame/face-frame.js";
 export type { FaceFrame } from "./frame/frame.js";
 export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
 export { type MidsagittalPlane, fitMidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
-export { type HalfFaces, halfFaces, type HalfFacesNoteCode } from "./comparison/half-faces.js";
+export { type HalfFaces, halfFaces } from "./comparison/half-faces.js";
 export {
   type LevelDot,
   levelHeights,
@@ -47,11 +47,7 @@ export {
   noseDeviation,
 } from "./midline/nose-deviation.js";
 export { type ObjectSymmetry, objectSymmetry } from "./comparison/object-symmetry.js";
-export type {
-  Registration,
-  RegistrationNoteCode,
-  StablePoint,
-} from "./comparison/register-captures.js";
+export type { Registration, StablePoint } from "./comparison/register-captures.js";
 export { STABLE_LANDMARKS } from "./comparison/stable-landmarks.js";
 export { PROFILE_LEAN } from "./frame/pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
@@ -65,3 +61,4 @@ export {
   turningShift,
   turningUncertainty,
 } from "./frame/turning.js";
+export type { HalfFacesNoteCode, RegistrationNoteCode } from "./comparison/words.js";

@@ -3,7 +3,6 @@ export { averageOf } from "./uncertainty/average-of.js";
 export { chiSquareQuantile } from "./uncertainty/chi-square.js";
 export type { Correlation } from "./uncertainty/correlation.js";
 export {
-  type AdviceCode,
   decide,
   type Decision,
   type DecisionOptions,
@@ -34,7 +33,14 @@ export {
   requireUncertainty,
 } from "./uncertainty/measured.js";
 export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
-export { type Note, note, type NoteValues } from "./quantities/note.js";
+export {
+  fill,
+  type Note,
+  note,
+  type NoteValues,
+  type Sentences,
+  type ValuesFor,
+} from "./quantities/note.js";
 export { parseLength } from "./quantities/parse-length.js";
 export {
   type MonteCarloResult,
@@ -63,13 +69,7 @@ export { readCaliper, type ReadingOptions, readRuler } from "./uncertainty/read-
 export { requireObject } from "./quantities/require-object.js";
 export { requireWord } from "./quantities/require-word.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";
-export {
-  type Scale,
-  type ScaleNoteCode,
-  type ScaleSource,
-  toMillimetres,
-  toPixels,
-} from "./uncertainty/scale.js";
+export { type Scale, type ScaleSource, toMillimetres, toPixels } from "./uncertainty/scale.js";
 export { eachSide, otherSide, type Side, type Sides } from "./quantities/side.js";
 export {
   NOTICED_BY_CLIENTS,
@@ -80,3 +80,5 @@ export {
   type ToleranceSetWith,
   WORKING_TOLERANCES,
 } from "./decisions/tolerances.js";
+export { SCALE_NOTES, type ScaleNoteCode } from "./uncertainty/words.js";
+export type { AdviceCode } from "./decisions/words.js";

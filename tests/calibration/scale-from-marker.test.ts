@@ -77,7 +77,7 @@ describe("scaleFromMarker", () => {
 
     it("does not show in four points, which then scatter", () => {
       const scale = scaleFromMarker(rimAt(around(4), 40), mm(10), { placement: px(0.3) });
-      expect(codes(scale)).toEqual(["readings-scatter"]);
+      expect(codes(scale)).toEqual(["rim-scatters"]);
       expect(scale.u / scale.factor).toBeGreaterThan(0.05);
     });
   });

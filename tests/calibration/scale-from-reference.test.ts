@@ -37,7 +37,7 @@ describe("scaleFromReference", () => {
 
     it("divides by 1 − nearer/distance, and says so", () => {
       expectClose(deep.factor, flat.factor / 0.975, 1e-15);
-      expect(deep.notes.map(({ code }) => code)).toEqual(["perspective-corrected"]);
+      expect(deep.notes.map(({ code }) => code)).toEqual(["reference-off-plane"]);
     });
 
     it("carries the uncertainty of both distances", () => {

@@ -116,7 +116,7 @@ describe("npm run demo -- FILE.json", () => {
     const found = plan.cautions.filter(({ code }) => code === "capture-finding");
     // What could not be checked is said, and burdens no plan.
     expect(words).toContain("unchecked: Whether the brows are raised");
-    expect(found.map(({ values }) => values.finding)).toEqual([
+    expect(found.map(({ finding }) => finding?.code)).toEqual([
       "head-turned",
       "too-few-pixels",
       "chin-lowered",

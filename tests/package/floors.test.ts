@@ -84,7 +84,7 @@ describe("violations", () => {
       'await import("../geometry/index.js");',
       "units (floor 1)",
     ],
-    ["the same floor", "src/grading/a.ts", 'import "../drawing/index.js";', "grading (floor 6)"],
+    ["the same floor", "src/grading/a.ts", 'import "../drawing/index.js";', "grading (floor 7)"],
     ["a way past an index", "src/mapping/a.ts", 'import "../units/scale.js";', "past the index"],
     ["a folder's own index", "src/units/a.ts", 'export { a } from "./index.js";', "its own index"],
     ["an import without ending", "src/units/a.ts", 'import "./scale";', "lacks the ending"],

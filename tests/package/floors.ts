@@ -10,11 +10,11 @@ const floors: ReadonlyMap<string, number> = new Map([
   ["calibration", 4],
   ["symmetry", 4],
   ["proportions", 4],
-  ["mapping", 5],
   ["capture", 5],
-  ["drawing", 6],
-  ["grading", 6],
-  ["schema", 7],
+  ["mapping", 6],
+  ["drawing", 7],
+  ["grading", 7],
+  ["schema", 8],
 ]);
 
 /** Rooms of a floor's crowded folders: a room imports only itself and rooms that stand before it. */

@@ -1,5 +1,6 @@
 import type { Length, Measured, Note, Point, Polyline, Sides, Unit } from "../../units/index.js";
 import type { LandmarkName, LANDMARKS, MidlineLandmark } from "./landmarks.js";
+import type { FaceNoteCode } from "./words.js";
 
 /** The hair of one brow: its borders, each from the start to the tail. */
 export interface Brow<U extends Unit> {
@@ -55,17 +56,6 @@ export interface SymmetricPoints<U extends Unit> {
   readonly pairs: readonly Sides<Point<U>>[];
   readonly middle: readonly Point<U>[];
 }
-
-/** Codes of the notes that a face may carry. */
-export type FaceNoteCode =
-  | "sides-swapped"
-  | "irises-swapped"
-  | "mirroring-undone"
-  | "scaled-to-pixels"
-  | "point-missing"
-  | "stand-in"
-  | "irises-narrowed"
-  | "repeated-points";
 
 /**
  * Landmarks of one face in one space. Right and left are always the client's own.

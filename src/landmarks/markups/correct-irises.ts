@@ -11,7 +11,8 @@ import {
   requirePositive,
   type Unit,
 } from "../../units/index.js";
-import type { Face, FaceNoteCode, FaceSide } from "../face/face.js";
+import type { Face, FaceSide } from "../face/face.js";
+import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
 
 /**
  * A face whose irises are as wide as they are: the limbus points of a source that draws its rings too
@@ -56,11 +57,7 @@ export function correctIrises<U extends Unit>(
 }
 
 function irisesNarrowed(factor: number, u: number): Note<FaceNoteCode> {
-  return note(
-    "irises-narrowed",
-    "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
-    { factor, u },
-  );
+  return note(FACE_NOTES, "irises-narrowed", { factor, u });
 }
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {

@@ -1,5 +1,6 @@
 import { type Note, note, type Unit } from "../../units/index.js";
-import type { Face, FaceNoteCode } from "../face/face.js";
+import type { Face } from "../face/face.js";
+import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
 import type { Place } from "./markup.js";
 import type { MarkupOptions } from "./markup-options.js";
 import type { PicturePoints } from "./markup-points.js";
@@ -9,29 +10,13 @@ export function notesOnPicture(options: MarkupOptions<string>): readonly Note<Fa
   const notes: Note<FaceNoteCode>[] = [];
   if (options.coordinates === "normalised") {
     const { width, height } = options.image;
-    notes.push(
-      note(
-        "scaled-to-pixels",
-        "Coordinates were shares of a picture {width} wide and {height} high; they are pixels now.",
-        { width, height },
-      ),
-    );
+    notes.push(note(FACE_NOTES, "scaled-to-pixels", { width, height }));
   }
   if (options.mirrored === "frame") {
-    notes.push(
-      note(
-        "sides-swapped",
-        "The detector saw a flipped picture: its right and left were exchanged.",
-      ),
-    );
+    notes.push(note(FACE_NOTES, "sides-swapped"));
   }
   if (options.mirrored === "frame" || options.mirrored === "coordinates") {
-    notes.push(
-      note(
-        "mirroring-undone",
-        "The picture was flipped sideways; points lie in the picture as taken.",
-      ),
-    );
+    notes.push(note(FACE_NOTES, "mirroring-undone"));
   }
   return notes;
 }
@@ -49,22 +34,18 @@ export function landmarkMissing(
     .map((index) => labels?.[index] ?? index)
     .join(", ");
   return missing === ""
-    ? note("point-missing", "{landmark} is left out: its point does not lie where it should.", {
+    ? note(FACE_NOTES, "point-misplaced", {
         landmark: name,
       })
-    : note(
-        "point-missing",
-        "{landmark} is not complete: point {points} of the markup is missing.",
-        {
-          landmark: name,
-          points: missing,
-        },
-      );
+    : note(FACE_NOTES, "point-missing", {
+        landmark: name,
+        points: missing,
+      });
 }
 
 /** Neighbours at the same place were joined. */
 export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> {
-  return note("repeated-points", "{landmark} repeats points, {count} too many: once is enough.", {
+  return note(FACE_NOTES, "repeated-points", {
     landmark: name,
     count,
   });
@@ -72,7 +53,7 @@ export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> 
 
 /** The detector had put each iris behind the other eye's number. */
 export function irisesExchanged(): Note<FaceNoteCode> {
-  return note("irises-swapped", "Each iris lay in the other eye; they were exchanged.");
+  return note(FACE_NOTES, "irises-swapped");
 }
 
 /** Landmarks of a face that its source only approximates. */
@@ -85,7 +66,5 @@ export function standInNotes<U extends Unit>({
   const held = new Set([right, left, midline].flatMap((part) => Object.keys(part)));
   return standIns
     .filter(({ landmark }) => held.has(landmark))
-    .map(({ landmark, instead }) =>
-      note("stand-in", "{landmark} is only approximated: {instead}.", { landmark, instead }),
-    );
+    .map(({ landmark, instead }) => note(FACE_NOTES, "stand-in", { landmark, instead }));
 }

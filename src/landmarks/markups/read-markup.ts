@@ -12,14 +12,7 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { correctIrises } from "./correct-irises.js";
-import type {
-  Face,
-  FaceNoteCode,
-  FaceSide,
-  LandmarkSource,
-  SymmetricPoints,
-  StandIn,
-} from "../face/face.js";
+import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
 import type { Markup, MarkupAlare, MarkupSide, Place } from "./markup.js";
 import {
@@ -32,6 +25,7 @@ import {
 import type { MarkupOptions } from "./markup-options.js";
 import { type MarkupPoints, type PicturePoints, readPoints } from "./markup-points.js";
 import { requireSideOrder } from "../face/side-order.js";
+import type { FaceNoteCode } from "../face/words.js";
 
 /** A face in the photo, read from the points of a markup: every adapter is this with its table. */
 export function faceFromMarkup<Alare extends string>(

@@ -7,8 +7,6 @@ export interface ArchLimit {
   readonly convention: "lateral-limbus-vertical" | "eye-width-share" | "exocanthion-vertical";
   /** Distance of the vertical from the midline, in mm. */
   readonly distance: number;
-  /** What it runs through, in words. */
-  readonly through: string;
 }
 
 /** Where no iris is known: its lateral edge lies at this share of the eye width. */
@@ -34,13 +32,11 @@ export function archLimits(
         ? {
             convention: "eye-width-share",
             distance: from + LIMBUS_SHARE * (to - from),
-            through: `outer edge of the iris (taken at ${LIMBUS_SHARE} eye widths)`,
           }
         : {
             convention: "lateral-limbus-vertical",
             distance: placeOnSide(limbusLateral, side).distance,
-            through: "outer edge of the iris",
           },
-    outer: { convention: "exocanthion-vertical", distance: to, through: "outer eye corner" },
+    outer: { convention: "exocanthion-vertical", distance: to },
   };
 }

@@ -1,8 +1,15 @@
 import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import { carryBrow, placeOnSide, pointOnSide } from "../../symmetry/index.js";
-import { type Note, otherSide, type Point, type Side, type Sides } from "../../units/index.js";
+import {
+  type Note,
+  note,
+  otherSide,
+  type Point,
+  type Side,
+  type Sides,
+} from "../../units/index.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
-import { reason, type ReasonCode } from "./reasons.js";
+import { type ReasonCode, REASONS } from "./words.js";
 
 /** Dots with who put them where they are. */
 export interface OriginatedDots {
@@ -63,7 +70,7 @@ export function carryReasons(
   const fartherOut = (dot: Dot): number =>
     placeOnSide(dots[side][dot], side).distance - placeOnSide(dots[lead][dot], lead).distance;
   return [
-    reason("carried-by-measure", {
+    note(REASONS, "carried-by-measure", {
       side,
       arch: fartherOut("upperArch"),
       tail: fartherOut("tailEnd"),

@@ -1,7 +1,7 @@
 import { type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
-import { eachSide, type Note, type Sides } from "../../units/index.js";
+import { eachSide, type Note, note, type Sides } from "../../units/index.js";
 import type { SettledChoices } from "./planned-dots.js";
-import { reason, type ReasonCode } from "./reasons.js";
+import { type ReasonCode, REASONS } from "./words.js";
 
 /** The dots whose heights are evened, where no pin has settled them. */
 const EVENED: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
@@ -18,7 +18,12 @@ export function heldLevels(
     if (difference <= ROUNDING) return [];
     const higher = right > left ? "right" : "left";
     return [
-      reason("levels-held-back", { dot: DOTS[dot].words, difference, limit: levelLimit, higher }),
+      note(REASONS, "levels-held-back", {
+        dot: DOTS[dot].words,
+        difference,
+        limit: levelLimit,
+        higher,
+      }),
     ];
   });
 }

@@ -1,16 +1,23 @@
-import { type CompleteDots, type Dot, DOTS, lengthBetween, type Skin } from "../../landmarks/index.js";
+import {
+  type CompleteDots,
+  type Dot,
+  DOTS,
+  lengthBetween,
+  type Skin,
+} from "../../landmarks/index.js";
 import { frontShare } from "../../proportions/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
   eachSide,
   type Limits,
   type Note,
+  note,
   type Sides,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
 import type { SettledChoices } from "./planned-dots.js";
-import { reason, type ReasonCode } from "./reasons.js";
+import { type ReasonCode, REASONS } from "./words.js";
 
 /**
  * What pins break: levels and evenness of the two brows, and the front share where one was asked
@@ -61,7 +68,9 @@ function unevenHeights(
 ): readonly Note<ReasonCode>[] {
   const { right, left } = eachSide((side) => dots[side][dot][1]);
   const higher = right > left ? "right" : "left";
-  return broken(code, left - right, limits, { dot: DOTS[dot].words, higher });
+  return broken(left - right, limits).map((broke) =>
+    note(REASONS, code, { ...broke, dot: DOTS[dot].words, higher }),
+  );
 }
 
 function unevenDistances(
@@ -72,7 +81,9 @@ function unevenDistances(
   const { right, left } = eachSide((side) => placeOnSide(dots[side][dot], side).distance);
   const farther = right > left ? "right" : "left";
   const values = { dot: DOTS[dot].words, farther };
-  return broken("pins-break-distances", left - right, limits, values);
+  return broken(left - right, limits).map((broke) =>
+    note(REASONS, "pins-break-distances", { ...broke, ...values }),
+  );
 }
 
 function unevenThickness(
@@ -83,7 +94,9 @@ function unevenThickness(
   const { right, left } = eachSide((side) => dots[side][upper][1] - dots[side][lower][1]);
   const thicker = right > left ? "right" : "left";
   const values = { station, thicker };
-  return broken("pins-break-thickness", left - right, limits, values);
+  return broken(left - right, limits).map((broke) =>
+    note(REASONS, "pins-break-thickness", { ...broke, ...values }),
+  );
 }
 
 function brokenShares(
@@ -98,24 +111,19 @@ function brokenShares(
       lengthBetween(upperStart, upperArch, skin),
       lengthBetween(upperArch, tailEnd, skin),
     );
-    return broken("pins-break-share", share - asked, limits, { side, share, asked });
+    return broken(share - asked, limits).map((broke) =>
+      note(REASONS, "pins-break-share", { ...broke, side, share, asked }),
+    );
   });
 }
 
+/** By how much a limit is broken, where it is. */
 function broken(
-  code: ReasonCode,
   difference: number,
   { lower = -Infinity, upper = Infinity }: Limits = {},
-  values: Readonly<Record<string, string | number>>,
-): readonly Note<ReasonCode>[] {
+): readonly { readonly difference: number; readonly limit: number }[] {
   if (difference >= lower - ROUNDING && difference <= upper + ROUNDING) return [];
-  return [
-    reason(code, {
-      ...values,
-      difference: Math.abs(difference),
-      limit: Math.abs(difference > 0 ? upper : lower),
-    }),
-  ];
+  return [{ difference: Math.abs(difference), limit: Math.abs(difference > 0 ? upper : lower) }];
 }
 
 /** What adding and subtracting coordinates may cost, in mm. */

@@ -1,6 +1,6 @@
 import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
-import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import { eachSide, type Note, note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder } from "../choices/dots-in-order.js";
@@ -8,7 +8,7 @@ import { heldLevels } from "./held-levels.js";
 import { pinBreaks } from "./pin-breaks.js";
 import type { PlannedDots } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { reason, type ReasonCode } from "./reasons.js";
+import { MARKS, type ReasonCode, REASONS } from "./words.js";
 import { requireOutline } from "./require-outline.js";
 import { settleChoices } from "./settle-choices.js";
 import { type BorderEvent, solveDots } from "./solve-dots.js";
@@ -77,7 +77,7 @@ function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
 /** What happened on the borders, each event said once. */
 function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>[] {
   const notes = events.map(({ code, side, mark }) =>
-    reason(code, { side, mark: mark === "tail" ? "tail end" : mark }),
+    note(REASONS, code, { side, mark: MARKS[mark] }),
   );
   return notes.filter((one, index) => notes.findIndex(({ text }) => text === one.text) === index);
 }

@@ -10,7 +10,7 @@ import type {
 import type { Length, Note, Sides } from "../../units/index.js";
 import type { Carry, Lead, Pin, TailHeight } from "../choices/choices.js";
 import type { PlannableFace } from "./plannable-face.js";
-import type { ReasonCode } from "./reasons.js";
+import type { ReasonCode } from "./words.js";
 
 /** Choices after every default is settled: the plan follows from these and the face alone. */
 export interface SettledChoices {

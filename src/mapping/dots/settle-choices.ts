@@ -7,13 +7,13 @@ import {
   type StartConvention,
 } from "../../proportions/index.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
-import { eachSide, type Note, type NoteValues, type Side, type Sides } from "../../units/index.js";
-import { archLimits } from "./arch-limits.js";
+import { eachSide, fill, type Note, note, type Side, type Sides } from "../../units/index.js";
+import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import type { Carry, Choices, Lead, TailHeight } from "../choices/choices.js";
 import { ledSides } from "../choices/lead.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { reason, type ReasonCode } from "./reasons.js";
+import { ARCH_LIMITS, type ReasonCode, REASONS, THE_ARTIST } from "./words.js";
 import { requireChoices } from "../choices/require-choices.js";
 import { settleThickness } from "./settle-thickness.js";
 import type { Settled } from "./settled.js";
@@ -69,15 +69,17 @@ export function settleChoices(
     },
     reasons: [
       leadReason(lead, carry),
-      levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
+      levels === "middle"
+        ? note(REASONS, "levels-middle")
+        : note(REASONS, "levels-side", { levels }),
       ...unlessPinned("upperStart", start.reasons),
       ...unlessPinned("upperArch", arch.reasons),
       ...unlessPinned("tailEnd", [
-        reason("tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
+        note(REASONS, "tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
       ]),
       ...thickness.reasons,
-      ...pins.map(({ side, dot, by = "the artist", reason: why }) =>
-        reason("pinned", {
+      ...pins.map(({ side, dot, by = THE_ARTIST, reason: why }) =>
+        note(REASONS, "pinned", {
           side,
           dot,
           name: DOTS[dot].words,
@@ -90,8 +92,8 @@ export function settleChoices(
 }
 
 function leadReason(lead: Lead, carry: Carry): Note<ReasonCode> {
-  if (lead === "middle") return reason("lead-middle");
-  return reason(carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
+  if (lead === "middle") return note(REASONS, "lead-middle");
+  return note(REASONS, carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
 }
 
 const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
@@ -117,7 +119,7 @@ function settleStart(
   if (choices.start !== undefined) {
     return {
       value: choices.start,
-      reasons: [reason("start-chosen", { convention: choices.start })],
+      reasons: [note(REASONS, "start-chosen", { convention: choices.start })],
     };
   }
   const lateral = eachSide(
@@ -127,23 +129,33 @@ function settleStart(
   );
   const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
   const standIn = alareStandIn(face);
-  const atEndocanthion = (
-    code: "stand-in" | "nose-bent" | "nose-deviates" | "nose-wide",
-    more = {},
-  ): Settled<StartConvention> => ({
+  const atEndocanthion = (why: Note<ReasonCode>): Settled<StartConvention> => ({
     value: "endocanthion-vertical",
-    reasons: [reason(`start-at-endocanthion-${code}`, { ...values, ...more })],
+    reasons: [why],
   });
-  if (choices.noseBent === true) return atEndocanthion("nose-bent");
+  if (choices.noseBent === true) {
+    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-bent", values));
+  }
   const deviation = choices.noseBent === false ? undefined : bentNose(face, midlineU);
-  if (deviation !== undefined) return atEndocanthion("nose-deviates", deviation);
-  if (standIn !== undefined) return atEndocanthion("stand-in", { instead: standIn.instead });
-  if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) return atEndocanthion("nose-wide");
-  return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
+  if (deviation !== undefined) {
+    const said = { ...values, ...deviation };
+    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-deviates", said));
+  }
+  if (standIn !== undefined) {
+    const said = { ...values, instead: standIn.instead };
+    return atEndocanthion(note(REASONS, "start-at-endocanthion-stand-in", said));
+  }
+  if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) {
+    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-wide", values));
+  }
+  return { value: "alare-vertical", reasons: [note(REASONS, "start-at-alare", values)] };
 }
 
 /** How far the nose deviates, where that is proven to be more than others notice. */
-function bentNose(face: PlannableFace, midlineU: number): NoteValues | undefined {
+function bentNose(
+  face: PlannableFace,
+  midlineU: number,
+): { readonly angle: number; readonly u: number; readonly limit: number } | undefined {
   const { sellion, subnasale } = face.midline;
   if (sellion === undefined || subnasale === undefined) return undefined;
   const { angle, bent, decision } = noseDeviation(
@@ -166,16 +178,16 @@ function settleArch(
   frontShare: number,
 ): Settled<ArchConvention> {
   if (chosen !== "natural") {
-    return { value: chosen, reasons: [reason("arch-chosen", { convention: chosen })] };
+    return { value: chosen, reasons: [note(REASONS, "arch-chosen", { convention: chosen })] };
   }
   const sides = ledSides(lead);
-  const withoutArch = sides.flatMap((side) => {
+  const withoutArch = sides.flatMap((side): readonly Note<ReasonCode>[] => {
     const { arch } = natural[side];
     switch (arch.kind) {
       case "flat":
-        return [reason("arch-flat", { side, rise: arch.rise.value, share: frontShare })];
+        return [note(REASONS, "arch-flat", { side, rise: arch.rise.value, share: frontShare })];
       case "undetermined":
-        return [reason("arch-undetermined", { side, u: arch.u, share: frontShare })];
+        return [note(REASONS, "arch-undetermined", { side, u: arch.u, share: frontShare })];
       case "peak":
         return [];
     }
@@ -188,6 +200,11 @@ function settleArch(
       };
 }
 
+/** What a vertical runs through. */
+function inWords({ convention }: ArchLimit): string {
+  return fill(ARCH_LIMITS[convention], { share: LIMBUS_SHARE });
+}
+
 function naturalArchReasons(
   face: PlannableFace,
   arch: NaturalArch,
@@ -198,13 +215,13 @@ function naturalArchReasons(
   const { inner, outer } = archLimits(face, side);
   if (distance < inner.distance) {
     const short = inner.distance - distance;
-    return [reason("arch-moved-outward", { side, limit: inner.through, distance: short })];
+    return [note(REASONS, "arch-moved-outward", { side, limit: inWords(inner), distance: short })];
   }
   if (distance > outer.distance) {
     const beyond = distance - outer.distance;
-    return [reason("arch-moved-inward", { side, limit: outer.through, distance: beyond })];
+    return [note(REASONS, "arch-moved-inward", { side, limit: inWords(outer), distance: beyond })];
   }
   const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
-  return [reason("arch-natural", { side, share })];
+  return [note(REASONS, "arch-natural", { side, share })];
 }

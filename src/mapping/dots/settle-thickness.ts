@@ -6,11 +6,11 @@ import {
   STATION_THICKNESS,
   type StationThickness,
 } from "../../proportions/index.js";
-import { type Length, length, type Sides } from "../../units/index.js";
+import { type Length, length, note, type Sides } from "../../units/index.js";
 import type { Lead } from "../choices/choices.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "../choices/lead.js";
-import { reason } from "./reasons.js";
+import { REASONS } from "./words.js";
 import type { Settled } from "./settled.js";
 
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
@@ -26,7 +26,7 @@ export function settleThickness(
   chosen: StationThickness | undefined,
 ): Settled<StationThickness> {
   if (chosen !== undefined) {
-    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
+    return { value: chosen, reasons: [note(REASONS, "thickness-chosen", { ...chosen })] };
   }
   const grown = ledSides(lead).map((side) =>
     stationsOf(face[side].brow, natural[side], skin, frontShare),
@@ -40,10 +40,10 @@ export function settleThickness(
     arch: arch ?? STATION_THICKNESS.arch,
   };
   const assumed = STATIONS.filter((station) => known(station) === undefined);
-  const assumption = reason("thickness-assumed", { ...value, assumed: assumed.join(", ") });
+  const assumption = note(REASONS, "thickness-assumed", { ...value, assumed: assumed.join(", ") });
   return {
     value,
-    reasons: [assumed.length === 0 ? reason("thickness-natural", { ...value }) : assumption],
+    reasons: [assumed.length === 0 ? note(REASONS, "thickness-natural", { ...value }) : assumption],
   };
 }
 

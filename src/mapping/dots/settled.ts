@@ -1,5 +1,5 @@
 import type { Note } from "../../units/index.js";
-import type { ReasonCode } from "./reasons.js";
+import type { ReasonCode } from "./words.js";
 
 /** One settled choice with the reasons for it. */
 export interface Settled<Value> {

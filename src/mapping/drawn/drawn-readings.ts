@@ -1,4 +1,11 @@
-import { type BrowDots, type Dot, DOT_NAMES, type FaceMeasures, PLACED_DOTS, type SideMeasures } from "../../landmarks/index.js";
+import {
+  type BrowDots,
+  type Dot,
+  DOT_NAMES,
+  type FaceMeasures,
+  PLACED_DOTS,
+  type SideMeasures,
+} from "../../landmarks/index.js";
 import { measureFace, type OutlineDots } from "../../proportions/index.js";
 import {
   eachSide,

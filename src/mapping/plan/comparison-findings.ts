@@ -1,12 +1,7 @@
 import { DOT_NAMES } from "../../landmarks/index.js";
 import type { CaptureComparison } from "../../symmetry/index.js";
 import { type Note, note, type Side } from "../../units/index.js";
-
-/** Code of what another capture says against a plan, besides what the comparison notes itself. */
-export type ComparisonFindingCode = "expression-differs";
-
-const SENTENCE =
-  "The {side} brow stands {size:1} mm {where} in the later capture than in the earlier one, more than {limit} mm: it was raised or drawn down in one of them, or the client lay down. Plan from the one that is upright and relaxed.";
+import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
 
 /**
  * What the comparison of two captures says against planning from either, to be carried into the plan
@@ -56,5 +51,5 @@ function raisedOrLowered(
     where: most.up > 0 ? "higher" : "lower",
     limit: most.limit,
   };
-  return [note("expression-differs", SENTENCE, values)];
+  return [note(COMPARISON_FINDINGS, "expression-differs", values)];
 }

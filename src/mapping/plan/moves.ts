@@ -1,7 +1,14 @@
-import { type BrowDots, type CompleteDots, type Dot, DOTS, PLACED_DOTS } from "../../landmarks/index.js";
+import {
+  type BrowDots,
+  type CompleteDots,
+  type Dot,
+  DOTS,
+  PLACED_DOTS,
+} from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { type Length, length, type Side, type Sides } from "../../units/index.js";
+import { fill, type Length, length, type Side, type Sides } from "../../units/index.js";
 import { inHalves } from "../choices/half-millimetres.js";
+import { MOVES, WAYS } from "./words.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
 export type Move = DotMove | DotPlacing;
@@ -44,7 +51,7 @@ export function movesBetween(
 function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: CompleteDots<"mm">): Move {
   const to = placeOnSide(planned[dot], side);
   const grown = natural[dot];
-  const name = `${side} ${DOTS[dot].words}`;
+  const name = { side, dot: DOTS[dot].words };
   if (grown === undefined) {
     return {
       kind: "place",
@@ -52,7 +59,11 @@ function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: Complete
       dot,
       distance: length(to.distance),
       height: length(to.height),
-      text: `${name}: place ${inHalves(to.distance)} mm from the midline, ${inHalves(to.height)} mm above the inner eye corners`,
+      text: fill(MOVES.place, {
+        ...name,
+        distance: inHalves(to.distance),
+        height: inHalves(to.height),
+      }),
     };
   }
   const from = placeOnSide(grown, side);
@@ -67,11 +78,14 @@ function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: Complete
     dot,
     up: length(up),
     outward: length(outward),
-    text: `${name}: ${ways.length > 0 ? ways.join(", ") : "stays"}`,
+    text:
+      ways.length > 0
+        ? fill(MOVES.move, { ...name, ways: ways.join(", ") })
+        : fill(MOVES.stay, name),
   };
 }
 
-function inWords(by: number, positive: string, negative: string): string {
+function inWords(by: number, positive: keyof typeof WAYS, negative: keyof typeof WAYS): string {
   const amount = inHalves(Math.abs(by));
-  return amount === 0 ? "" : `${by > 0 ? positive : negative} ${amount} mm`;
+  return amount === 0 ? "" : fill(WAYS[by > 0 ? positive : negative], { by: amount });
 }

@@ -4,10 +4,9 @@ import {
   type Decision,
   eachSide,
   type Measured,
-  type Note,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { cautionsFor } from "./cautions.js";
+import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
@@ -28,7 +27,7 @@ export interface PlanOptions {
    * What speaks against the capture, as `checkCapture` finds it or {@link comparisonFindings} against
    * another one: carried among the cautions, save what was only `"unchecked"` or `"declared"`.
    */
-  readonly findings?: readonly (Note & { readonly severity?: string })[];
+  readonly findings?: readonly PlanFinding[];
 }
 
 /**

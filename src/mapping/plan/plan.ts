@@ -1,7 +1,7 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
 import type { FaceFrame, SideComparison } from "../../symmetry/index.js";
-import type { Decision, Measured, Note, Sides } from "../../units/index.js";
-import type { CautionCode } from "./cautions.js";
+import type { Decision, Measured, Sides } from "../../units/index.js";
+import type { Caution } from "./cautions.js";
 import type { Move } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 
@@ -21,5 +21,5 @@ export interface BrowPlan extends PlannedDots {
   readonly naturalComparison: SideComparison;
   /** From the natural brows to the planned ones, in the order of work. */
   readonly moves: readonly Move[];
-  readonly cautions: readonly Note<CautionCode>[];
+  readonly cautions: readonly Caution[];
 }

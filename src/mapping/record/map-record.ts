@@ -1,6 +1,5 @@
 import type { FaceFrame } from "../../symmetry/index.js";
-import { GeometryError, type Note } from "../../units/index.js";
-import { CARRIED } from "../plan/cautions.js";
+import { GeometryError } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -102,18 +101,9 @@ export function replay(record: MapRecord): BrowPlan {
       need: `${RECORD_VERSION}, the version of records that this library knows`,
     });
   }
-  return planFrom(input, choices, { findings: findingsAmong(record.plan.cautions) });
-}
-
-/** What the plan was told of the capture: it is kept among the cautions alone. */
-function findingsAmong(cautions: BrowPlan["cautions"]): readonly Note[] {
-  return cautions
-    .filter(({ code }) => CARRIED.some((carried) => carried === code))
-    .map(({ values: { finding, text } }) => ({
-      code: String(finding),
-      text: String(text),
-      values: {},
-    }));
+  // What the plan was told of the capture is kept among the cautions alone.
+  const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);
+  return planFrom(input, choices, { findings });
 }
 
 function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {

@@ -1,6 +1,7 @@
 import { type Dot, DOTS, type MeasureName } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
+  fill,
   type Length,
   length,
   type Measured,
@@ -10,9 +11,17 @@ import {
   type Side,
 } from "../../units/index.js";
 import { inHalves } from "../choices/half-millimetres.js";
-import type { DotMove } from "../plan/moves.js";
+import {
+  ARCH_REASONS,
+  LEVEL_REASONS,
+  START_REASONS,
+  TAIL_REASONS,
+  THICKNESS_REASONS,
+} from "../dots/words.js";
 import type { BrowPlan } from "../plan/plan.js";
-import type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./step.js";
+import { WAYS } from "../plan/words.js";
+import type { RulerCheck, WorkStage, WorkStep } from "./step.js";
+import { RULED, STEPS, WHY } from "./words.js";
 
 /** How {@link workSteps} counts. */
 export interface WorkOptions {
@@ -60,12 +69,10 @@ const SIDES = ["right", "left"] as const;
 
 /** Distances that are read once more at the end, by the names of what they lie between. */
 const FINAL_READINGS = [
-  ["front", "start", "arch"],
-  ["tail", "arch", "tail end"],
-  ["exocanthionToTailEnd", "outer eye corner", "tail end"],
+  ["front", RULED.start, RULED.arch],
+  ["tail", RULED.arch, RULED["tail-end"]],
+  ["exocanthionToTailEnd", RULED["outer-eye-corner"], RULED["tail-end"]],
 ] as const;
-
-const CANTHAL_LEVEL = "level of the inner eye corners, square to the midline";
 
 type StageSteps = (plan: BrowPlan, side: Side) => readonly WorkStep[];
 
@@ -76,19 +83,19 @@ const STAGES: readonly StageSteps[] = [
       plan,
       side,
       "upperStart",
-      check(plan, side, "startHeight", CANTHAL_LEVEL, "start"),
+      check(plan, side, "startHeight", RULED.level, RULED.start),
     ),
     upDown(
       "levels",
       plan,
       side,
       "upperArch",
-      check(plan, side, "archHeight", CANTHAL_LEVEL, "arch"),
+      check(plan, side, "archHeight", RULED.level, RULED.arch),
     ),
   ],
   (plan, side) => [across("starts", plan, side, "upperStart", betweenStarts(plan, side))],
   (plan, side) => [
-    across("arches", plan, side, "upperArch", check(plan, side, "front", "start", "arch")),
+    across("arches", plan, side, "upperArch", check(plan, side, "front", RULED.start, RULED.arch)),
   ],
   (plan, side) => [
     upDown(
@@ -96,17 +103,23 @@ const STAGES: readonly StageSteps[] = [
       plan,
       side,
       "tailEnd",
-      check(plan, side, "exocanthionToTailEnd", "outer eye corner", "tail end"),
+      check(plan, side, "exocanthionToTailEnd", RULED["outer-eye-corner"], RULED["tail-end"]),
     ),
-    across("tail-ends", plan, side, "tailEnd", check(plan, side, "tail", "arch", "tail end")),
+    across(
+      "tail-ends",
+      plan,
+      side,
+      "tailEnd",
+      check(plan, side, "tail", RULED.arch, RULED["tail-end"]),
+    ),
   ],
   (plan, side) => [
     still(
       "upper-borders",
       side,
-      `${side} upper border: join start, arch and tail end`,
+      fill(STEPS["upper-border"], { side }),
       WHY.joined,
-      check(plan, side, "frontAlong", "start, with a tape along the border", "arch"),
+      check(plan, side, "frontAlong", RULED["start-by-tape"], RULED.arch),
     ),
   ],
   (plan, side) => [
@@ -118,74 +131,78 @@ const STAGES: readonly StageSteps[] = [
     still(
       "lower-borders",
       side,
-      `${side} lower border: join lower start, body, arch and tail end`,
+      fill(STEPS["lower-border"], { side }),
       WHY.joined,
-      check(plan, side, "lidToBrow", "edge of the upper lid above the pupil", "lower border"),
+      check(plan, side, "lidToBrow", RULED.lid, RULED["lower-border"]),
     ),
   ],
   (plan, side) =>
     FINAL_READINGS.flatMap(([measure, from, to]) => {
       const read = check(plan, side, measure, from, to);
       if (read === undefined) return [];
-      const text = `${side}: ${from} to ${to} again, upright and relaxed`;
+      const text = fill(STEPS.again, { side, from, to });
       return [still("check-upright", side, text, WHY.checked, read)];
     }),
 ];
 
-const WHY = {
-  joined: "The border runs through its dots.",
-  checked: "Brows move when the client lies down or raises them; what follows is permanent.",
-} as const;
+type PlacingStage = keyof typeof REASONS_OF;
 
 /** The step that moves a dot up or down. */
 function upDown(
-  stage: WorkStage,
+  stage: PlacingStage,
   plan: BrowPlan,
   side: Side,
   dot: Dot,
   read: RulerCheck | undefined,
 ): WorkStep {
-  return moved(stage, plan, side, dot, read, (move) => move.up, ["up", "down"]);
+  return moved(stage, plan, side, dot, read, "up");
 }
 
 /** The step that moves a dot away from the midline or towards it. */
 function across(
-  stage: WorkStage,
+  stage: PlacingStage,
   plan: BrowPlan,
   side: Side,
   dot: Dot,
   read: RulerCheck | undefined,
 ): WorkStep {
-  return moved(stage, plan, side, dot, read, (move) => move.outward, ["outward", "inward"]);
+  return moved(stage, plan, side, dot, read, "outward");
 }
 
+/** Both ways along an axis, and what is said of a dot that stays or is placed there. */
+const AXES = {
+  up: { ways: ["up", "down"], place: "place-up" },
+  outward: { ways: ["outward", "inward"], place: "place-across" },
+} as const;
+
 function moved(
-  stage: WorkStage,
+  stage: PlacingStage,
   plan: BrowPlan,
   side: Side,
   dot: Dot,
   read: RulerCheck | undefined,
-  part: (move: DotMove) => number,
-  [positive, negative]: readonly [WorkDirection, WorkDirection],
+  axis: keyof typeof AXES,
 ): WorkStep {
+  const {
+    ways: [positive, negative],
+    place,
+  } = AXES[axis];
   const move = plan.moves.find((one) => one.side === side && one.dot === dot);
   const why = whyOf(plan, side, dot, stage);
-  const name = `${side} ${DOTS[dot].words}`;
+  const name = { side, dot: DOTS[dot].words };
   if (move?.kind !== "move" && move?.kind !== "stay") {
     const { distance, height } = placeOnSide(plan.dots[side][dot], side);
-    const place =
-      positive === "up"
-        ? `${inHalves(height)} mm above the inner eye corners`
-        : `${inHalves(distance)} mm from the midline`;
-    return still(stage, side, `${name}: place it ${place}`, why, read);
+    const at = { distance: inHalves(distance), height: inHalves(height) };
+    return still(stage, side, fill(STEPS[place], { ...name, ...at }), why, read);
   }
-  const by = part(move);
+  const by = move[axis];
   const amount = inHalves(Math.abs(by));
   if (amount === 0) {
-    return still(stage, side, `${name}: stays, neither ${positive} nor ${negative}`, why, read);
+    const stays = fill(STEPS.stay, { ...name, one: positive, other: negative });
+    return still(stage, side, stays, why, read);
   }
   const direction = by > 0 ? positive : negative;
-  const text = `${name}: ${direction} ${amount} mm`;
+  const text = fill(STEPS.move, { ...name, way: fill(WAYS[direction], { by: amount }) });
   return withCheck({ stage, side, amount: mm(amount), direction, text, why }, read);
 }
 
@@ -196,9 +213,12 @@ function thick(
   lower: Dot,
   station: string,
 ): WorkStep {
-  const read = check(plan, side, measure, `upper ${station}`, `lower ${station}`);
-  const amount = read === undefined ? "" : `${inHalves(read.reading)} mm thick, `;
-  const text = `${side} ${station}: ${amount}straight down`;
+  const from = fill(RULED.upper, { station });
+  const read = check(plan, side, measure, from, fill(RULED.lower, { station }));
+  const text =
+    read === undefined
+      ? fill(STEPS["thickness-unknown"], { side, station })
+      : fill(STEPS.thickness, { side, station, thickness: inHalves(read.reading) });
   return still("thickness", side, text, whyOf(plan, side, lower, "thickness"), read);
 }
 
@@ -227,7 +247,8 @@ function check(
 }
 
 function betweenStarts(plan: BrowPlan, side: Side): RulerCheck | undefined {
-  return readingBetween(`${otherSide(side)} start`, "start", plan.measures.startToStart);
+  const from = fill(RULED["other-start"], { side: otherSide(side) });
+  return readingBetween(from, RULED.start, plan.measures.startToStart);
 }
 
 function readingBetween(
@@ -238,8 +259,8 @@ function readingBetween(
   return planned && { from, to, reading: length(planned.value), u: length(planned.u) };
 }
 
-/** Why a dot is where it is: its pin, or the one that it follows, else the plan's reason for the stage. */
-function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: WorkStage): string {
+/** Why a dot is where it is: its pin, or the one that it follows, else the plan's reasons for the stage. */
+function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: PlacingStage): string {
   const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
   const pins = [side, follows].map((of) =>
     plan.reasons.find(
@@ -247,20 +268,18 @@ function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: WorkStage): string {
     ),
   );
   const [pinned] = pins.filter((pin) => pin !== undefined);
-  return pinned?.text ?? reasonOf(plan, REASON_OF[stage] ?? "lead-");
-}
-
-const REASON_OF: { readonly [Stage in WorkStage]?: string } = {
-  levels: "levels-",
-  starts: "start-",
-  arches: "arch-",
-  "tail-ends": "tail-",
-  thickness: "thickness-",
-};
-
-function reasonOf(plan: BrowPlan, prefix: string): string {
+  if (pinned !== undefined) return pinned.text;
   return plan.reasons
-    .filter(({ code }) => code.startsWith(prefix))
+    .filter(({ code }) => Object.hasOwn(REASONS_OF[stage], code))
     .map(({ text }) => text)
     .join(" ");
 }
+
+/** The reasons that speak of a stage. */
+const REASONS_OF = {
+  levels: LEVEL_REASONS,
+  starts: START_REASONS,
+  arches: ARCH_REASONS,
+  "tail-ends": TAIL_REASONS,
+  thickness: THICKNESS_REASONS,
+} as const;

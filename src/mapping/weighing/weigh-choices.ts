@@ -2,6 +2,7 @@ import type { FaceMeasures } from "../../landmarks/index.js";
 import {
   GeometryError,
   type Length,
+  note,
   requireFinite,
   type ToleranceSet,
   WORKING_TOLERANCES,
@@ -11,7 +12,7 @@ import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
-import { weighingNote } from "./weighing-notes.js";
+import { WEIGHING } from "./words.js";
 
 /**
  * What each of several choices would do to a face: how far dots move, how much hair goes and how much
@@ -52,7 +53,11 @@ export function weighChoices(
       .map((row) => ({ row, rank: rankOf(row) }))
       .sort((one, other) => compareRanks(one.rank, other.rank))
       .map(({ row }) => row),
-    notes: [weighingNote("same-landmarks"), weighingNote("order"), weighingNote("artist-decides")],
+    notes: [
+      note(WEIGHING, "same-landmarks"),
+      note(WEIGHING, "order"),
+      note(WEIGHING, "artist-decides"),
+    ],
   };
 }
 
@@ -69,7 +74,7 @@ function weigh(
     return {
       kind: "no-solution",
       choices,
-      reasons: [weighingNote("no-solution", { why: error.message })],
+      reasons: [note(WEIGHING, "no-solution", { why: error.message })],
     };
   }
 }

@@ -9,6 +9,7 @@ import {
   type Measured,
   measured,
   type Note,
+  note,
   type Side,
   type ToleranceSet,
 } from "../../units/index.js";
@@ -20,7 +21,7 @@ import { mapSideReadings } from "../plan/plan-readings.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { type Weighed, weighingReasons } from "./weighing-reasons.js";
-import { weighingNote, type WeighingCode } from "./weighing-notes.js";
+import { WEIGHING, type WeighingCode } from "./words.js";
 
 /** The brows as they grow, read once for all choices. */
 export interface GrownBrows {
@@ -126,6 +127,6 @@ function closings(
 ): readonly Note<WeighingCode>[] {
   return (["right", "left"] as const).flatMap((side) => {
     const by = -(opening[side] ?? 0);
-    return by > most ? [weighingNote("lid-room-closes", { side, by, most })] : [];
+    return by > most ? [note(WEIGHING, "lid-room-closes", { side, by, most })] : [];
   });
 }

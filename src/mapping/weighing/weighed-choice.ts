@@ -2,7 +2,7 @@ import type { CompleteDots, Dot } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type { Decision, Length, Note, Side, Sides, ToleranceSet } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
-import type { WeighingCode } from "./weighing-notes.js";
+import type { WeighingCode } from "./words.js";
 
 /** What {@link weighChoices} may be asked for. */
 export interface WeighOptions {

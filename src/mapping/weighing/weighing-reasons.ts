@@ -1,8 +1,8 @@
 import { DOTS } from "../../landmarks/index.js";
-import type { Note } from "../../units/index.js";
+import { type Note, note } from "../../units/index.js";
 import { MEASURE_WORDS } from "../choices/measure-words.js";
 import type { PlannedChoice } from "./weighed-choice.js";
-import { weighingNote, type WeighingCode } from "./weighing-notes.js";
+import { WEIGHING, type WeighingCode } from "./words.js";
 
 /** What was weighed of one choice, before it is judged. */
 export type Weighed = Omit<PlannedChoice, "kind" | "reasons">;
@@ -15,17 +15,17 @@ export function weighingReasons(row: Weighed, asked: number): readonly Note<Weig
     .filter(({ decision }) => decision?.outcome === "outside")
     .map(({ measure, difference }) => `${MEASURE_WORDS[measure]} (${printed(difference.value)})`);
   return [
-    weighingNote("moves", { mean, side, dot: DOTS[dot].words, greatest }),
+    note(WEIGHING, "moves", { mean, side, dot: DOTS[dot].words, greatest }),
     areas === undefined
-      ? weighingNote("areas-unknown")
-      : weighingNote("areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),
+      ? note(WEIGHING, "areas-unknown")
+      : note(WEIGHING, "areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),
     apart.length === 0
-      ? weighingNote("sides-even")
-      : weighingNote("sides-differ", { measures: apart.join(", ") }),
+      ? note(WEIGHING, "sides-even")
+      : note(WEIGHING, "sides-differ", { measures: apart.join(", ") }),
     lidRoom.right === undefined || lidRoom.left === undefined
-      ? weighingNote("lid-room-unknown")
-      : weighingNote("lid-room", { right: lidRoom.right, left: lidRoom.left }),
-    weighingNote("front-share", {
+      ? note(WEIGHING, "lid-room-unknown")
+      : note(WEIGHING, "lid-room", { right: lidRoom.right, left: lidRoom.left }),
+    note(WEIGHING, "front-share", {
       right: frontShare.right.value,
       left: frontShare.left.value,
       asked,

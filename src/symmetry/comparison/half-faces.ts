@@ -10,9 +10,7 @@ import {
   type Point,
   toDegrees,
 } from "../../units/index.js";
-
-/** Codes of the notes that {@link halfFaces} may make. */
-export type HalfFacesNoteCode = "half-faces-differ";
+import { HALF_FACES_NOTES, type HalfFacesNoteCode } from "./words.js";
 
 /** How wide the two halves of a face look, and what a difference may mean. */
 export interface HalfFaces {
@@ -94,11 +92,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
     yaw,
     ...(Math.abs(difference.value) > 2 * difference.u
       ? {
-          note: note(
-            "half-faces-differ",
-            "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {yaw:0}°, or the face is uneven by {difference:1} mm. The photo cannot tell, and no mark is moved for it.",
-            about,
-          ),
+          note: note(HALF_FACES_NOTES, "half-faces-differ", about),
         }
       : {}),
   };

@@ -13,6 +13,7 @@ import {
   toRadians,
 } from "../../units/index.js";
 import type { StablePair } from "./stable-landmarks.js";
+import { REGISTRATION_NOTES, type RegistrationNoteCode } from "./words.js";
 
 /** A stable landmark, and how far its two places lie apart once the captures lie over each other. */
 export interface StablePoint {
@@ -20,9 +21,6 @@ export interface StablePoint {
   readonly side?: Side;
   readonly apart: Length<"mm">;
 }
-
-/** Codes of the notes that a {@link Registration} may make. */
-export type RegistrationNoteCode = "stable-points-disagree";
 
 /** How one capture was laid over another, by what does not move. */
 export interface Registration {
@@ -92,15 +90,11 @@ function disagreementNote(
   times: number,
 ): Note<RegistrationNoteCode> {
   const worst = stable.reduce((most, point) => (point.apart > most.apart ? point : most));
-  return note(
-    "stable-points-disagree",
-    "Landmarks that should not move lie {times:1} times as far apart as their uncertainties explain, the {landmark} most: {apart:1} mm. Something else has changed, such as the expression or the camera's distance.",
-    {
-      times,
-      landmark: worst.side === undefined ? worst.landmark : `${worst.side} ${worst.landmark}`,
-      apart: worst.apart,
-    },
-  );
+  return note(REGISTRATION_NOTES, "stable-points-disagree", {
+    times,
+    landmark: worst.side === undefined ? worst.landmark : `${worst.side} ${worst.landmark}`,
+    apart: worst.apart,
+  });
 }
 
 /** Standard uncertainty of a place, across and up, that comes from the registration. */

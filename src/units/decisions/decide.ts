@@ -9,6 +9,7 @@ import {
 } from "../uncertainty/normal-distribution.js";
 import { type Note, note } from "../quantities/note.js";
 import { riseToRoot } from "../uncertainty/rise-to-root.js";
+import { ADVICE, type AdviceCode } from "./words.js";
 
 /** What is allowed: at least one of the two limits, in the unit of the value decided on. */
 export interface Limits {
@@ -24,9 +25,6 @@ export type Outcome = "within" | "outside" | "undecided";
  * the value alone and shares the risk.
  */
 export type DecisionRule = "guarded" | "simple";
-
-/** Codes of the advice that an undecided result carries. */
-export type AdviceCode = "repeat-placements" | "measure-better";
 
 /** What {@link decide} may be told. */
 export interface DecisionOptions {
@@ -160,16 +158,8 @@ function adviceFor(room: Room, u: number, confidence: number): Note<AdviceCode> 
   // The least bit of rounding must not turn four placements into five.
   const placements = Math.ceil((u / needed) ** 2 - 1e-9);
   return placements <= MOST_REPEATS
-    ? note(
-        "repeat-placements",
-        "The mean of {placements} independent placements like this one would decide, or one reading with a standard uncertainty of at most {u:2}, such as a ruler's.",
-        { placements, u: needed },
-      )
-    : note(
-        "measure-better",
-        "Only a reading with a standard uncertainty of at most {u:2} would decide, such as a ruler's; it would take more placements like this one than anybody averages.",
-        { u: needed },
-      );
+    ? note(ADVICE, "repeat-placements", { placements, u: needed })
+    : note(ADVICE, "measure-better", { u: needed });
 }
 
 /** The greatest u at which this value would be decided; 0 where it lies on a limit. */

@@ -16,29 +16,73 @@ export interface Note<Code extends string = string> {
 export type NoteValues = Readonly<Record<string, string | number>>;
 
 /**
- * Makes a note from a sentence with places for its values: `{name}`, or `{name:1}` for a number
- * with one decimal.
+ * Sentences by their codes, with places for values: `{name}`, or `{name:1}` for a number with one
+ * decimal.
+ */
+export type Sentences<Code extends string = string> = Readonly<Record<Code, string>>;
+
+/** The names of the places in a sentence. */
+type Places<Sentence extends string> = Sentence extends `${string}{${infer Place}}${infer Rest}`
+  ? (Place extends `${infer Name}:${string}` ? Name : Place) | Places<Rest>
+  : never;
+
+/** Values for every place in a sentence; more may stand beside them. */
+export type ValuesFor<Sentence extends string> = NoteValues & {
+  readonly [Name in Places<Sentence>]: string | number;
+};
+
+/** Nothing to fill in where a sentence has no places. */
+type Filling<Sentence extends string> = [Places<Sentence>] extends [never]
+  ? readonly [values?: NoteValues]
+  : readonly [values: ValuesFor<Sentence>];
+
+/**
+ * Makes the note that a table of sentences has under a code. The compiler asks for a value for every
+ * place in the sentence.
  *
  * @throws GeometryError `out-of-range` where the sentence names a value that is not given
  *
  * @example
  * ```ts
  * import { note } from "brow-geometry/units";
- * note("tilt", "The head is tilted by {angle:1}°.", { angle: 3.14 }).text; // → "The head is tilted by 3.1°."
+ * const words = { tilt: "The head is tilted by {angle:1}°." } as const;
+ * note(words, "tilt", { angle: 3.14 }).text; // → "The head is tilted by 3.1°."
  * ```
  */
-export function note<Code extends string>(
+export function note<Table extends Sentences, Code extends keyof Table & string>(
+  sentences: Table,
   code: Code,
-  sentence: string,
-  values: NoteValues = {},
+  ...[values = {}]: Filling<Table[Code]>
 ): Note<Code> {
-  const text = sentence.replace(
+  return { code, text: filled("note", sentences[code] ?? "", values), values };
+}
+
+/**
+ * A sentence with its values filled in, for words that are no note.
+ *
+ * @throws GeometryError `out-of-range` where the sentence names a value that is not given
+ *
+ * @example
+ * ```ts
+ * import { fill } from "brow-geometry/units";
+ * fill("{side} arch: up {by} mm", { side: "left", by: 1.5 }); // → "left arch: up 1.5 mm"
+ * ```
+ */
+export function fill<Sentence extends string>(
+  sentence: Sentence,
+  ...[values = {}]: Filling<Sentence>
+): string {
+  return filled("fill", sentence, values);
+}
+
+function filled(where: string, sentence: string, values: NoteValues): string {
+  return sentence.replace(
     /\{(?<name>\w+)(?::(?<decimals>\d))?\}/g,
     (place: string, name: string, decimals: string | undefined) => {
       const value = values[name];
       if (value === undefined) {
         throw new GeometryError("out-of-range", {
-          where: "note",
+          where,
           field: `values.${name}`,
           value,
           need: `the value for ${place} in "${sentence}"`,
@@ -49,7 +93,6 @@ export function note<Code extends string>(
         : String(value);
     },
   );
-  return { code, text, values };
 }
 
 function withoutMinusZero(text: string): string {

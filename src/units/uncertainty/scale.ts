@@ -1,23 +1,10 @@
 import type { Measured } from "./measured.js";
 import type { Note } from "../quantities/note.js";
 import { type Length, length } from "../quantities/quantity.js";
+import type { ScaleNoteCode } from "./words.js";
 
 /** Where a scale's millimetres come from. */
 export type ScaleSource = "reference" | "ruler" | "marker" | "iris" | "combined" | "given";
-
-/** Codes of the notes that a scale may carry. */
-export type ScaleNoteCode =
-  | "population-average"
-  | "ring-factor"
-  | "one-iris"
-  | "irises-differ"
-  | "perspective-unknown"
-  | "perspective-corrected"
-  | "ruler-recedes"
-  | "marker-tilted"
-  | "reading-rejected"
-  | "readings-scatter"
-  | "sources-disagree";
 
 /**
  * The conversion between pixels of one photo and millimetres: a value that knows both ends.

@@ -226,7 +226,7 @@ describe("trap 2: irises appended in the other order", () => {
     expect([right.pupil, right.limbusMedial]).toEqual([undefined, undefined]);
     expect(left.pupil).toEqual(face.left.pupil);
     expect(notes).toContainEqual({
-      code: "point-missing",
+      code: "point-misplaced",
       text: "right.pupil is left out: its point does not lie where it should.",
       values: { landmark: "right.pupil" },
     });

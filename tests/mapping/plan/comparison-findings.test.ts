@@ -82,7 +82,7 @@ describe("a plan whose captures contradict each other", () => {
     const record = recordOf({ kind: "face", face: syntheticFace() }, {}, { findings });
     const caution = record.plan.cautions.find(({ code }) => code === "expression-differs");
     expect(caution?.text).toMatch(/^Expression differs between captures\. The left brow stands 3/);
-    expect(caution?.values.finding).toBe("expression-differs");
+    expect(caution?.finding?.code).toBe("expression-differs");
     const back = parseRecord(JSON.parse(JSON.stringify(record)));
     expect(replay(back).cautions).toEqual(record.plan.cautions);
   });
@@ -111,7 +111,7 @@ describe("a plan whose captures contradict each other", () => {
       { findings: found },
     );
     const differs = cautions.filter(({ code }) => code === "expression-differs");
-    expect(differs.map(({ values }) => values.finding)).toEqual(["brow-raised", "brow-raised"]);
+    expect(differs.map(({ finding }) => finding?.code)).toEqual(["brow-raised", "brow-raised"]);
     expect(differs[0]?.text).toMatch(
       /^Expression differs between captures\. The right brow stands 4\.\d mm higher than in the baseline/,
     );

@@ -155,7 +155,7 @@ describe("planBrows", () => {
     const record = recordOf({ kind: "face", face: syntheticFace() }, {}, { findings });
     const found = record.plan.cautions.find(({ code }) => code === "capture-finding");
     expect(found?.text).toBe("The mouth is open. Close it.");
-    expect(found?.values.finding).toBe("mouth-open");
+    expect(found?.finding?.code).toBe("mouth-open");
     expect(replay(record).cautions).toEqual(record.plan.cautions);
   });
 

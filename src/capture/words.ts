@@ -53,6 +53,10 @@ export const FOUND = {
     "It was declared that {fact}, but the {side} brow stands {size:1} mm {where} than in the baseline.",
 } as const;
 
+/** Said between finding and advice where the finding is not proven. */
+export const UNDECIDED =
+  "With a standard uncertainty of {u:2} neither keeping that nor exceeding it is proven.";
+
 /** What to do about it. */
 export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "head-tilted": "Hold the camera level and ask the client to hold the head upright.",
@@ -89,3 +93,82 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
     "Seat the client upright, let the forehead rest, and take the picture again.",
   "declaration-questioned": "Ask again, and measure both brows by ruler, upright.",
 };
+
+/** What is looked at, where the answer is that it was not. */
+export const QUESTIONS = {
+  sides: "Whether right and left are the client's own",
+  roll: "Whether the head is tilted",
+  yaw: "Whether the head is turned",
+  pitch: "Whether the chin is raised or lowered",
+  eyeOpening: "Whether the {side} eye is open",
+  gazeAcross: "Whether the eyes look aside",
+  gazeUp: "Whether the eyes look up or down",
+  mouthOpening: "Whether the lips are closed",
+  browHeight: "Whether the {brow} raised",
+  resolution: "Whether the picture has enough pixels",
+  cameraDistance: "How near the camera was",
+  irisesAcross: "Whether eyes and irises fit together",
+  irisDifference: "Whether the irises are equal",
+  pupilDistance: "Whether the pupils are as far apart as people's",
+  irisWidth: "Whether the irises are as wide as people's",
+  canthalIndex: "Whether the eye corners are spaced as people's",
+} as const;
+
+/** Brows, as whatever is asked of them. */
+export const BROWS = {
+  both: "brows are",
+  right: "right brow is",
+  left: "left brow is",
+} as const;
+
+/** What it takes to look at it. */
+export const NEEDS = {
+  roll: "both inner eye corners and a landmark of nose, mouth or chin",
+  yaw: "landmarks with depth, or sellion or glabella and the four corners of the eyes",
+  pitch: "depth at the outer eye corners and the corners of the mouth",
+  eyeOpening: "both corners of the eye and the margins of both lids",
+  openEyes: "open eyes",
+  pupils: "the pupils themselves, no stand-ins, and all corners of the eyes",
+  mouthOpening:
+    "the margins of both lips (stomion superius and inferius) and both corners of the mouth",
+  baseline: "another capture of the same client, upright and relaxed, as baseline",
+  browHeight: "its upper border and all corners of the eyes in both captures",
+  resolution: "a scale, or the edges of an iris",
+  cameraDistance: "its distance, or its focal length in pixels and a scale",
+  irisesAcross: "both edges of both irises and both outer eye corners",
+  irisDifference: "both edges of both irises",
+  pupilDistance: "both pupils, and a scale or the edges of an iris",
+  irisWidth: "both edges of both irises and a scale that does not come from them",
+  canthalIndex: "the four corners of the eyes",
+} as const;
+
+/** What landmarks alone tell, in a word each. */
+export const TOLD_BY_LANDMARKS = {
+  sides: "sides",
+  roll: "tilt",
+  yaw: "turn",
+  pitch: "chin",
+  eyeOpening: "open eyes",
+  gaze: "gaze",
+  mouthOpening: "lips",
+  irises: "irises",
+  canthalIndex: "eye corners",
+} as const;
+
+/** What may be declared of a client. */
+export const DECLARED = {
+  upright: "the client sat upright",
+  relaxed: "the client's face was relaxed",
+} as const;
+
+/** The contrary of what may be declared. */
+export const CONTRARY = {
+  upright: "the client did not sit upright",
+  relaxed: "the client's face was not relaxed",
+} as const;
+
+/** Where the depth of a brow is known from. */
+export const DEPTH_KNOWN = { landmarks: "as its landmarks say", usual: "as is usual" } as const;
+
+/** An upper limit that is not there. */
+export const UNLIMITED = "any number of";

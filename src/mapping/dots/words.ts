@@ -1,16 +1,23 @@
-import { type Note, note, type NoteValues } from "../../units/index.js";
-
 /** Codes of the reasons that a plan gives. */
-export type ReasonCode = keyof typeof SENTENCES;
+export type ReasonCode = keyof typeof REASONS;
 
-const SENTENCES = {
+/** Which brow leads. */
+export const LEAD_REASONS = {
   "lead-middle": "Neither brow leads: every dot lies half-way between what each side asks for.",
   "lead-side": "The {lead} brow leads: the other side mirrors its dots across the midline.",
   "lead-side-by-measure": "The {lead} brow leads: the other side follows it by measure.",
+} as const;
+
+/** Why start and arch are as high as they are. */
+export const LEVEL_REASONS = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels} brow.",
   "levels-held-back":
     "To even the heights no {dot} dot was taken more than {limit:1} mm up or down from where its own hair has it: the two stay {difference:1} mm unequally high; the {higher} one is higher.",
+} as const;
+
+/** Why a brow starts where it does. */
+export const START_REASONS = {
   "start-at-alare":
     "Start above the nose wing: counted outward from the inner eye corner it lies at {right:1} mm (right) and {left:1} mm (left), neither beyond {limit} mm.",
   "start-at-endocanthion-nose-wide":
@@ -22,6 +29,10 @@ const SENTENCES = {
   "start-at-endocanthion-nose-deviates":
     "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
   "start-chosen": "Start on the chosen guide: {convention}.",
+} as const;
+
+/** Why a brow peaks where it does. */
+export const ARCH_REASONS = {
   "arch-natural":
     "Arch where it grows on the {side} brow: {share:2} eye widths from the inner eye corner.",
   "arch-moved-outward":
@@ -33,14 +44,26 @@ const SENTENCES = {
   "arch-undetermined":
     "Where the {side} brow arches is known only to ±{u:1} mm: front and tail divide at {share:2} of the length by ruler instead.",
   "arch-chosen": "Arch on the chosen guide: {convention}.",
+} as const;
+
+/** Why a brow ends where it does. */
+export const TAIL_REASONS = {
   "tail-at-guide":
     "Tail end on the line from the nose wing through the outer eye corner, {height}.",
+} as const;
+
+/** Why a brow is as thick as it is. */
+export const THICKNESS_REASONS = {
   "thickness-natural":
     "Thickness as it grows: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
   "thickness-chosen":
     "Thickness as chosen: {start:1} mm at the start, {body:1} mm at the body, {arch:1} mm at the arch.",
   "thickness-assumed":
     "Thickness of {start:1} mm at the start, {body:1} mm at the body and {arch:1} mm at the arch; assumed at {assumed}, where no lower border tells.",
+} as const;
+
+/** What happened on the way: at the borders, and by what was pinned. */
+export const EVENT_REASONS = {
   "border-extended":
     "The {mark} guide misses the hair of the {side} brow: its border is extended along its end.",
   "guide-missed":
@@ -60,7 +83,32 @@ const SENTENCES = {
     "Pins break the front share: that of the {side} brow is {share:2}, asked for was {asked:2} ± {limit:2}.",
 } as const;
 
-/** One of the plan's reasons in words. */
-export function reason(code: ReasonCode, values: NoteValues = {}): Note<ReasonCode> {
-  return note(code, SENTENCES[code], values);
-}
+/** Why the dots of a plan lie where they do. */
+export const REASONS: typeof LEAD_REASONS &
+  typeof LEVEL_REASONS &
+  typeof START_REASONS &
+  typeof ARCH_REASONS &
+  typeof TAIL_REASONS &
+  typeof THICKNESS_REASONS &
+  typeof EVENT_REASONS = {
+  ...LEAD_REASONS,
+  ...LEVEL_REASONS,
+  ...START_REASONS,
+  ...ARCH_REASONS,
+  ...TAIL_REASONS,
+  ...THICKNESS_REASONS,
+  ...EVENT_REASONS,
+};
+
+/** The verticals between which a natural arch stays, by what they run through. */
+export const ARCH_LIMITS = {
+  "lateral-limbus-vertical": "outer edge of the iris",
+  "eye-width-share": "outer edge of the iris (taken at {share} eye widths)",
+  "exocanthion-vertical": "outer eye corner",
+} as const;
+
+/** Marks, as a guide that misses a border is named after them. */
+export const MARKS = { start: "start", arch: "arch", tail: "tail end" } as const;
+
+/** Who pinned a dot, where nobody is named. */
+export const THE_ARTIST = "the artist";

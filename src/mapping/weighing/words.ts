@@ -1,9 +1,8 @@
-import { type Note, note, type NoteValues } from "../../units/index.js";
-
 /** Codes of what is said about weighed choices. */
-export type WeighingCode = keyof typeof SENTENCES;
+export type WeighingCode = keyof typeof WEIGHING;
 
-const SENTENCES = {
+/** What is said about weighed choices. */
+export const WEIGHING = {
   "same-landmarks":
     "All choices are weighed on the same landmarks, whose errors every row shares: decisions look at the values alone.",
   order:
@@ -25,8 +24,3 @@ const SENTENCES = {
     "Ruled out: it closes the space between upper lid and brow on the {side} by {by:1} mm, at most {most} mm were allowed.",
   "no-solution": "Cannot be planned on this face: {why}.",
 } as const;
-
-/** One sentence about weighed choices. */
-export function weighingNote(code: WeighingCode, values: NoteValues = {}): Note<WeighingCode> {
-  return note(code, SENTENCES[code], values);
-}
