@@ -19,7 +19,7 @@ export function report(plan: BrowPlan, frame: FaceFrame, findings: readonly Find
     ...section("THE PHOTO", photo(frame)),
     ...section("WILL IT DO", findings.length === 0 ? ["yes"] : bullets(findings.map(graded))),
     ...section("WHY", bullets(plan.reasons)),
-    ...section("MARKS of the planned brows, in mm", dots(plan)),
+    ...section("DOTS of the planned brows, in mm", dots(plan)),
     ...section("LENGTHS of the planned brows, in mm", lengths(plan)),
     ...section("DIFFERENCES, left less right, in mm", differences(plan)),
     ...section("MOVES, from the brows as they grow", moves(plan)),
@@ -118,7 +118,7 @@ function differences({ naturalComparison, comparison }: BrowPlan): readonly stri
       ),
     ),
     ...wrapped(
-      `Decided against ${within("position")} mm, ${within("thickness")} mm for thickness, ${within("frontShare")} for the front share, proven at 95 %. Undecided: landmarks such as these are not sharp enough to prove either.`,
+      `Decided against ${within("position")} mm, ${within("thickness")} mm for thickness, ${within("frontShare")} for the front share, proven at 95 %. Undecided: landmarks such as these are not precise enough to prove either.`,
     ),
   ];
 }

@@ -30,7 +30,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["plan.svg", planFigure],
   ["spaces.svg", spacesFigure],
   ["accuracy.svg", accuracyFigure],
-  ["dots.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Marks of both brows" })],
+  ["dots.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Dots of both brows" })],
   [
     "starts.svg",
     () =>
