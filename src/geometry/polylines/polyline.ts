@@ -93,6 +93,22 @@ export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): re
   return legs;
 }
 
+/** Distance of a point from the nearest point of a leg. */
+export function distanceFromLeg<U extends Unit>(
+  point: Point<U>,
+  { from, to, size }: Leg<U>,
+): number {
+  // Without pairs of its own: whole borders are read millions of times through here.
+  const legX = to[0] - from[0];
+  const legY = to[1] - from[1];
+  const offX = point[0] - from[0];
+  const offY = point[1] - from[1];
+  const share = Math.min(Math.max((offX * legX + offY * legY) / (size * size), 0), 1);
+  const x = offX - share * legX;
+  const y = offY - share * legY;
+  return Math.sqrt(x * x + y * y);
+}
+
 /** The place at a share of a leg; before the first leg and after the last it is extended. */
 export function placeOnLeg<U extends Unit>(
   leg: Leg<U>,

@@ -7,7 +7,7 @@ import { FACE_MIDLINE, mirror } from "../mirroring/mirror.js";
 export interface BorderDifference {
   /** Mean distance, by length. */
   readonly mean: Length<"mm">;
-  /** Greatest distance: that of Hausdorff, read densely. */
+  /** Hausdorff distance: the greatest, wherever on the borders it is reached. */
   readonly greatest: Length<"mm">;
   /** Area between the two, in square millimetres. */
   readonly area: number;
