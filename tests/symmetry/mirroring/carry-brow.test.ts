@@ -119,6 +119,21 @@ describe("carryBrow", () => {
     expectClose(flat.fromMirror.tailEnd.outward, 3, 1e-9);
   });
 
+  it("goes straight out on flat skin where all is level, however sums round", () => {
+    const level = (x: number): CompleteDots<"mm">["tailEnd"] => mm([x, 20]);
+    const dots = { ...syntheticMarks("left"), upperArch: level(39.1), tailEnd: level(57.3) };
+    for (let tenth = 0; tenth < 100; tenth += 1) {
+      const leading = {
+        side: "left",
+        dots: { ...dots, upperStart: level(10 + tenth / 10) },
+      } as const;
+      const start = mm([-10 - tenth / 7, 20]);
+      const ruled = { method: "measure", start, skin: { kind: "flat" } } as const;
+      const { tailEnd } = carryBrow(leading, ruled).dots;
+      expectClose(tailEnd[0], start[0] - (57.3 - 10 - tenth / 10), 1e-9);
+    }
+  });
+
   it("has no answer where the heights alone are farther apart than the ruler reads", () => {
     const leading = { side: "left", dots: syntheticMarks("left") } as const;
     const start = mm([-15, -20]);
