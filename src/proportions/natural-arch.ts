@@ -23,6 +23,8 @@ export type NaturalArch =
   | {
       /** The border rises less than 1 mm over its chord, or less than twice that rise's `u`. */
       readonly kind: "flat";
+      /** Where it is farthest from its chord all the same: no arch. Absent where it has no crest. */
+      readonly farthest?: FlatPoint<"mm">;
       /** Negative where the border sags. */
       readonly rise: Measured<Length<"mm">>;
     };
@@ -91,7 +93,8 @@ function crestOf(shape: BorderOverChord, u: Length<"mm">): NaturalArch {
 const MOST_DEGREE = 6;
 
 function judged(at: FlatPoint<"mm">, u: Length<"mm">, rise: Measured<Length<"mm">>): NaturalArch {
-  if (rise.value < LEAST_RISE || rise.value < CLEAR_RISE * rise.u) return { kind: "flat", rise };
+  if (rise.value < LEAST_RISE || rise.value < CLEAR_RISE * rise.u)
+    return { kind: "flat", farthest: at, rise };
   return { kind: u > WORST_PLACE ? "undetermined" : "peak", at, u, rise };
 }
 

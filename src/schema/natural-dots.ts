@@ -29,7 +29,7 @@ export const naturalDots: Schema<NaturalDots> = record<NaturalDots>(
       undetermined: crest,
       flat: record<Extract<NaturalArch, { kind: "flat" }>>(
         { kind: word({ flat: true }), rise },
-        {},
+        { farthest: flatPoint<"mm">() },
       ),
     }),
     extended: list(dot, DOT_NAMES.length),

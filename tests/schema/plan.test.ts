@@ -81,7 +81,7 @@ describe("a plan written to JSON reads back equal", () => {
         const inSpace = planBrows(face, choices);
         expectClose(readBack(inSpace), inSpace, 0);
         const photo = requirePlannable(photograph(face, pose));
-        const scale = scaleFromReference(px([0, 0]), px([200, 0]), mm(50));
+        const scale = scaleFromReference(px([0, 0]), px([50 / pose.factor, 0]), mm(50));
         const onPhoto = planOnPhoto(photo, faceFrame(photo, scale), choices);
         expectClose(readBack(onPhoto), onPhoto, 0);
       }),

@@ -1,17 +1,27 @@
-import { intersect, lineAlong } from "../../geometry/index.js";
+import { heightOver, intersect, lineAlong } from "../../geometry/index.js";
 import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import {
   archAtShare,
   archGuide,
   type Guide,
   meetGuide,
+  type NaturalArch,
   type NaturalDots,
   requireGuideLandmarks,
   startGuide,
   tailGuide,
 } from "../../proportions/index.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
-import { eachSide, flatPoint, GeometryError, type Side, type Sides } from "../../units/index.js";
+import {
+  eachSide,
+  type FlatPoint,
+  flatPoint,
+  GeometryError,
+  length,
+  otherSide,
+  type Side,
+  type Sides,
+} from "../../units/index.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
@@ -126,7 +136,10 @@ export function solveDots(
 interface BorderReader {
   /** Where a guide meets the hair; where it meets nothing, its place at the natural dot's height. */
   readonly meet: (guide: Guide) => SidePlace;
-  /** The natural arch, or where the border meets the nearer limit where it lies outside both. */
+  /**
+   * The natural arch, or where the border meets the nearer limit where it lies outside both. That it is
+   * too flat to be one was settled before; a border without any has the place beside the other's.
+   */
   readonly archBetweenLimits: (side: Side) => SidePlace;
   /** Where the hair between start and tail end divides by a front share. */
   readonly divideAt: (
@@ -151,17 +164,19 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalDots>): BorderR
     if (hit.extended) events.push({ code: "border-extended", side, mark });
     return placeOnSide(hit.at, side);
   };
+  const ownArch = (side: Side): SidePlace | undefined => {
+    const at = crestOf(natural[side].arch);
+    if (at === undefined) return undefined;
+    const place = placeOnSide(at, side);
+    const { inner, outer } = archLimits(face, side);
+    if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
+    if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
+    return place;
+  };
   return {
     meet,
-    archBetweenLimits: (side) => {
-      const { arch } = natural[side];
-      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
-      const place = placeOnSide(arch.at, side);
-      const { inner, outer } = archLimits(face, side);
-      if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
-      if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
-      return place;
-    },
+    archBetweenLimits: (side) =>
+      ownArch(side) ?? besideArch(face, natural[side], side, ownArch(otherSide(side))),
     divideAt: (share, skin, side, start, tail) => {
       const { upper } = face[side].brow;
       return placeOnSide(
@@ -173,6 +188,19 @@ function borderReader(face: PlannableFace, natural: Sides<NaturalDots>): BorderR
   };
 }
 
+/** Where a border without an arch runs as far from the midline as that of the other brow lies. */
+function besideArch(
+  face: PlannableFace,
+  { arch: { rise } }: NaturalDots,
+  side: Side,
+  across: SidePlace | undefined,
+): SidePlace {
+  const x = across && length<"mm">(pointOnSide(across, side)[0]);
+  const height = x === undefined ? undefined : heightOver(x, face[side].brow.upper);
+  if (across !== undefined && height !== undefined) return { distance: across.distance, height };
+  throw noArch(side, rise.value);
+}
+
 /** Height of the natural dot that a guide is about. */
 function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): number {
   switch (mark) {
@@ -180,10 +208,16 @@ function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): numb
       return dots.upperStart[1];
     case "tail":
       return dots.tailEnd[1];
-    case "arch":
-      if (arch.kind === "flat") throw noArch(side, arch.rise.value);
-      return arch.at[1];
+    case "arch": {
+      const at = crestOf(arch);
+      if (at === undefined) throw noArch(side, arch.rise.value);
+      return at[1];
+    }
   }
+}
+
+function crestOf(arch: NaturalArch): FlatPoint<"mm"> | undefined {
+  return arch.kind === "flat" ? arch.farthest : arch.at;
 }
 
 function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {

@@ -19,6 +19,7 @@ import {
   outlinePath,
   type Pin,
   type PlannableFace,
+  planBrows,
   planDots,
   reflectAcross,
   requirePlannable,
@@ -148,6 +149,19 @@ describe("planDots", () => {
       const plan = planDots({ ...face, right: level(-1), left: level(1) });
       expect(plan.reasons.map(({ code }) => code)).toContain("arch-flat");
       expect(plan.choices.arch).toBe("brow-length-share");
+    });
+
+    it("of the brow that leads counts where the other one is flat", () => {
+      const face = syntheticFace();
+      const straight = { upper: [14.5, 58].map((x) => mm([-x, 20 - x / 29])) };
+      const beside = { ...face, right: { ...face.right, brow: straight } };
+      const { dots, choices } = planDots(beside, { lead: "left" });
+      expect(choices.arch).toBe("natural");
+      expectClose(dots, planDots(face, { lead: "left" }).dots, 1e-12);
+      // Told to give the heights, the flat brow has that of its border where the arch comes to lie.
+      const levelled = planDots(beside, { lead: "left", levels: "right" }).dots.left.upperArch;
+      expectClose(levelled[1], 20 - levelled[0] / 29, 1e-9);
+      expect(planBrows(beside, { lead: "left" }).measures.left.front?.u).toBeGreaterThan(0);
     });
 
     it("divides the ruler lengths exactly by the chosen share", () => {
