@@ -14,6 +14,7 @@ import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, SIDES, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+import { LEGEND } from "./words.js";
 
 /** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
 export interface NamedCapture {
@@ -192,7 +193,7 @@ function doubtLayer(box: Box, { view, palette }: Brush): Layer {
     elements: [],
     labels: [
       {
-        text: "eye corners and nose do not fit the first capture",
+        text: LEGEND.doubt,
         at: [box.x, box.y + box.height],
         towards: [[1, -1]],
         size: TYPE_SIZES.legend * view.size,

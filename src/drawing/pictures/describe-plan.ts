@@ -1,9 +1,10 @@
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
-import type { Side } from "../../units/index.js";
+import { fill, type Point, type Side } from "../../units/index.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import { decimal, inMillimetres } from "../canvas/words.js";
+import { DESCRIPTION } from "./words.js";
 
 /** A plan in sentences, for readers who do not see its picture. */
 export function describePlan(
@@ -13,13 +14,13 @@ export function describePlan(
 ): string {
   const cautions = plan.cautions.map(({ text }) => text);
   return [
-    "A face from the front; right and left are the client’s own. Lengths are by ruler on the skin.",
+    DESCRIPTION.face,
     describeSide(plan, "right"),
     describeSide(plan, "left"),
     ...pinEntries(plan).map(({ key, text }) => `${key}: ${text}`),
     ...(shown.overlap === true ? describeOverlap(plan) : []),
     ...(shown.check === undefined ? [] : describeCheck(shown.check)),
-    ...(unplaced.length === 0 ? [] : [`Not written in the picture: ${unplaced.join("; ")}.`]),
+    ...(unplaced.length === 0 ? [] : [fill(DESCRIPTION.unplaced, { labels: unplaced.join("; ") })]),
     ...cautions,
   ].join(" ");
 }
@@ -31,28 +32,37 @@ function describeOverlap(plan: BrowPlan): readonly string[] {
     if (overlap === undefined) return [];
     const { hairOutside, skinInside } = overlap;
     return [
-      `On the ${side}, ${decimal(hairOutside, 0)} mm² of hair lie outside the plan and ${decimal(skinInside, 0)} mm² of skin inside it.`,
+      fill(DESCRIPTION.overlap, {
+        side,
+        hair: decimal(hairOutside, 0),
+        skin: decimal(skinInside, 0),
+      }),
     ];
   });
 }
 
 function describeCheck(check: DrawnCheck): readonly string[] {
-  const corrections = correctionEntries(check).map(({ key, text }) => `${key}, ${text}`);
-  return [
-    `The check of what was drawn says: ${check.outcome}${corrections.map((text) => `; ${text}`).join("")}.`,
-  ];
+  const corrections = correctionEntries(check).map(({ key, text }) => `; ${key}, ${text}`);
+  const said = { outcome: check.outcome, corrections: corrections.join("") };
+  return [fill(DESCRIPTION.check, said)];
 }
 
 function describeSide({ dots, measures }: BrowPlan, side: Side): string {
   const { upperStart, upperArch, tailEnd } = dots[side];
-  const [start, arch, tail] = [upperStart, upperArch, tailEnd].map(([x]) =>
-    inMillimetres(Math.abs(x)),
-  );
+  const fromMidline = ([x]: Point<"mm">): string => inMillimetres(Math.abs(x));
+  const places = {
+    start: fromMidline(upperStart),
+    arch: fromMidline(upperArch),
+    tail: fromMidline(tailEnd),
+  };
   const { front, tail: tailLength } = measures[side];
   const lengths = [
-    ...(front === undefined ? [] : [`front ${inMillimetres(front.value)}`]),
-    ...(tailLength === undefined ? [] : [`tail ${inMillimetres(tailLength.value)}`]),
+    ...(front === undefined
+      ? []
+      : [fill(DESCRIPTION.front, { length: inMillimetres(front.value) })]),
+    ...(tailLength === undefined
+      ? []
+      : [fill(DESCRIPTION.tail, { length: inMillimetres(tailLength.value) })]),
   ];
-  const name = side === "right" ? "Right" : "Left";
-  return `${name} brow as planned: start ${start}, arch ${arch} and tail end ${tail} from the midline${lengths.map((text) => `, ${text}`).join("")}.`;
+  return fill(DESCRIPTION[side], { ...places, lengths: lengths.join("") });
 }

@@ -1,5 +1,5 @@
 import { DOTS } from "../../landmarks/index.js";
-import { GeometryError, type Side } from "../../units/index.js";
+import { eachSide, fill, GeometryError, type Side } from "../../units/index.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,
@@ -17,6 +17,7 @@ import { element, svgSource } from "../canvas/svg.js";
 import { FONT_FAMILY } from "../canvas/text-size.js";
 import { uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+import { DESCRIPTION, LEGEND, TITLES } from "./words.js";
 
 /**
  * Captures of one face one below the other, upright and at the same scale, each laid over the first by
@@ -45,7 +46,7 @@ import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
 export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
   requireLook("drawCaptures", look);
   const laid = laidOver(requireSome(captures));
-  const { theme = "light", title = "Captures of one face" } = look;
+  const { theme = "light", title = TITLES.captures } = look;
   const palette = PALETTES[theme];
   const [first] = laid;
   const size = uprightSize(first.face);
@@ -101,17 +102,17 @@ function entriesFor([first, ...others]: readonly [
   ...LaidCapture[],
 ]): readonly LegendEntry[] {
   if (others.length === 0) {
-    return [{ text: "level of the inner eye corners; heights above it", role: "ruler" }];
+    return [{ text: LEGEND.level, role: "ruler" }];
   }
   return [
-    { text: "this capture", role: "capture" },
-    { text: `first capture: ${first.name}`, role: "natural" },
+    { text: LEGEND.capture, role: "capture" },
+    { text: fill(LEGEND["first-capture"], { name: first.name }), role: "natural" },
     {
-      text: "level of the inner eye corners; heights of the first capture above it",
+      text: LEGEND["first-level"],
       role: "ruler",
     },
     {
-      text: "+ higher, − lower than in the first capture, in mm ± standard uncertainty",
+      text: LEGEND.change,
       role: "landmark",
       marker: "triangle",
     },
@@ -120,12 +121,12 @@ function entriesFor([first, ...others]: readonly [
 
 function describe(captures: readonly LaidCapture[], unplaced: readonly string[]): string {
   return [
-    "Brows of one face in several captures; right and left are the client’s own. First the heights above the inner eye corners, then how they differ from those.",
-    ...captures.map(
-      (capture) =>
-        `${capture.name}: right ${describeSide(capture, "right")}; left ${describeSide(capture, "left")}.`,
-    ),
-    ...(unplaced.length === 0 ? [] : [`Not written in the picture: ${unplaced.join("; ")}.`]),
+    DESCRIPTION.captures,
+    ...captures.map((capture) => {
+      const sides = eachSide((side) => describeSide(capture, side));
+      return fill(DESCRIPTION.capture, { name: capture.name, ...sides });
+    }),
+    ...(unplaced.length === 0 ? [] : [fill(DESCRIPTION.unplaced, { labels: unplaced.join("; ") })]),
   ].join(" ");
 }
 

@@ -12,6 +12,7 @@ import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.j
 import { reasonText } from "../sheet/reason-text.js";
 import { lineOf, list, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { uprightView } from "../canvas/view.js";
+import { LEGEND } from "./words.js";
 
 /** How {@link drawChoices} draws. */
 export interface ChoicesDrawing extends Look {
@@ -102,9 +103,9 @@ export function drawChoices(
 function legendBlock(width: number, brush: Brush): Block {
   const { height, drawnAt } = legend(
     [
-      { text: "brow as it grows", role: "natural" },
-      { text: "planned brow", role: "planned" },
-      { text: "midline", role: "midline" },
+      { text: LEGEND.natural, role: "natural" },
+      { text: LEGEND.planned, role: "planned" },
+      { text: LEGEND.midline, role: "midline" },
     ],
     width,
     brush,

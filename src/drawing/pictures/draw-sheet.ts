@@ -32,6 +32,7 @@ import {
 import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
 import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
 import { uprightView } from "../canvas/view.js";
+import { HEADINGS, LEGEND, ON_THE_SHEET } from "./words.js";
 
 /** How {@link drawSheet} draws. */
 export interface SheetDrawing extends Look, AlsoShown {
@@ -109,28 +110,28 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     ...fields,
     map,
     legendBlock([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], width, brush),
-    paragraph(TRUE_SIZE, width, brush),
-    heading("Moves, numbered as in the picture", width, brush),
+    paragraph(ON_THE_SHEET["true-size"], width, brush),
+    heading(HEADINGS.moves, width, brush),
     ...rowsOf(numbered(plan.moves), 2).map((items) => listRow(items, 2, width, brush)),
     ...(plan.choices.pins.length === 0
       ? []
       : [
-          heading("Pinned dots, ringed in the picture", width, brush),
+          heading(HEADINGS.pins, width, brush),
           ...list(
             pinEntries(plan).map(({ key, text }) => ({ mark: key, text })),
             width,
             brush,
           ),
         ]),
-    heading("Cautions", width, brush),
+    heading(HEADINGS.cautions, width, brush),
     ...bullets(plan.cautions),
-    heading("Step by step", width, brush),
+    heading(HEADINGS.steps, width, brush),
     ...together(stepsTable(plan, options.rulerZero ?? mm(0), width, brush), room),
-    heading("Why", width, brush),
+    heading(HEADINGS.reasons, width, brush),
     ...bullets(plan.reasons),
     ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
-    heading("Readings", width, brush),
-    { ...paragraph(READINGS, width, brush), leads: true },
+    heading(HEADINGS.readings, width, brush),
+    { ...paragraph(ON_THE_SHEET.readings, width, brush), leads: true },
     { ...gap(1), leads: true },
     ...readingsTable(plan, width, brush),
   ];
@@ -149,16 +150,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   );
 }
 
-const TRUE_SIZE =
-  "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.";
-
-const READINGS =
-  "Millimetres, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.";
-
-const CHECK_THE_PRINT =
-  "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.";
-
-const MOVE_ENTRY: LegendEntry = { text: "move, numbered as below", role: "move" };
+const MOVE_ENTRY: LegendEntry = { text: LEGEND.move, role: "move" };
 
 function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
   const { height, drawnAt } = legend(entries, width, brush);
@@ -178,7 +170,7 @@ function checkBlocks(
   return [
     ...together(
       [
-        heading("Check of what was drawn", width, brush),
+        heading(HEADINGS.check, width, brush),
         ...(check.dots.length === 0 ? [] : [mapBlock(plan, width, brush.palette, { check })]),
         legendBlock(dots, width, brush),
         ...rowsOf(corrections, 2).map((items) => listRow(items, 2, width, brush)),
@@ -194,7 +186,7 @@ function foot(page: string, top: number, width: number, brush: Brush): readonly 
   const size = PAPER_TYPE.small;
   const look = { size, colour: brush.palette.quiet };
   const beside = PAPER_MARGIN + RULER_LENGTH + 8;
-  const lines = wrapped(CHECK_THE_PRINT, size, width - RULER_LENGTH - 18);
+  const lines = wrapped(ON_THE_SHEET.print, size, width - RULER_LENGTH - 18);
   return [
     trueSizeRuler(
       { from: [PAPER_MARGIN + 1, top + 3], length: RULER_LENGTH, direction: "across" },

@@ -1,5 +1,5 @@
 import type { BrowPlan } from "../../mapping/index.js";
-import type { Side } from "../../units/index.js";
+import { fill, type Side } from "../../units/index.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -15,6 +15,7 @@ import { element, svgSource } from "../canvas/svg.js";
 import { FONT_FAMILY } from "../canvas/text-size.js";
 import { uprightSize } from "../canvas/plan-view.js";
 import { placed, SIDES, uprightView } from "../canvas/view.js";
+import { PANELS, TITLES } from "./words.js";
 
 /** What one panel of the strip shows. */
 interface Panel {
@@ -46,7 +47,7 @@ const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
  */
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
   requireLook("drawStrip", options);
-  const { theme = "light", title = "Brows as they grow and as planned" } = options;
+  const { theme = "light", title = TITLES.strip } = options;
   const palette = PALETTES[theme];
   const extent = sideExtent(plan);
   const panels = SIDES.flatMap((side, row) =>
@@ -137,10 +138,10 @@ function panel(
     { elements: [], closed: [room] },
     ...brow,
   ];
-  const words = state === "natural" ? "as it grows" : "as planned";
+  const words = fill(PANELS[state], { side });
   return compose(
     layers,
-    [headingIn(side === "right" ? "left" : "right", `client’s ${side}, ${words}`, box, brush)],
+    [headingIn(side === "right" ? "left" : "right", words, box, brush)],
     box,
     brush,
   );

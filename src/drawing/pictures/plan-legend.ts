@@ -1,3 +1,4 @@
+import { fill } from "../../units/index.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isUndecided } from "../layers/check-layer.js";
@@ -6,6 +7,7 @@ import { MARKERS } from "../canvas/palette.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import { CONVENTION_WORDS, decimal } from "../canvas/words.js";
+import { LEGEND } from "./words.js";
 
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */
 export function planLegend(
@@ -14,17 +16,20 @@ export function planLegend(
 ): readonly LegendEntry[] {
   const { choices, face } = plan;
   return [
-    { text: "planned brow", role: "planned" },
-    { text: "brow as it grows", role: "natural" },
+    { text: LEGEND.planned, role: "planned" },
+    { text: LEGEND.natural, role: "natural" },
     ...(overlap ? overlapEntries(plan) : []),
-    { text: "midline", role: "midline" },
-    { text: `start: ${CONVENTION_WORDS[choices.start]}`, role: "start" },
-    { text: `arch: ${archWords(choices)}`, role: "arch" },
-    { text: `tail: ${CONVENTION_WORDS["alare-through-exocanthion"]}`, role: "tail" },
-    { text: "front and tail, straight by ruler", role: "ruler" },
-    { text: "landmark", role: "landmark", marker: MARKERS.landmark },
+    { text: LEGEND.midline, role: "midline" },
+    { text: fill(LEGEND.start, { convention: CONVENTION_WORDS[choices.start] }), role: "start" },
+    { text: fill(LEGEND.arch, { convention: archWords(choices) }), role: "arch" },
+    {
+      text: fill(LEGEND.tail, { convention: CONVENTION_WORDS["alare-through-exocanthion"] }),
+      role: "tail",
+    },
+    { text: LEGEND.lengths, role: "ruler" },
+    { text: LEGEND.landmark, role: "landmark", marker: MARKERS.landmark },
     ...((face.standIns?.length ?? 0) > 0
-      ? [{ text: "landmark, approximated", role: "landmark", marker: "circle" } as const]
+      ? [{ text: LEGEND["stand-in"], role: "landmark", marker: "circle" } as const]
       : []),
     ...pinEntries(plan),
     ...(check === undefined ? [] : checkEntries(check)),
@@ -35,7 +40,7 @@ export function planLegend(
 function archWords({ arch, pins }: BrowPlan["choices"]): string {
   const isAtDot = arch === "natural" || arch === "brow-length-share";
   return isAtDot && pins.some(({ dot }) => dot === "upperArch")
-    ? "where it is pinned"
+    ? LEGEND.pinned
     : CONVENTION_WORDS[arch];
 }
 
@@ -46,17 +51,17 @@ function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
       .map((side) => {
         const overlap = areas[side];
         return overlap === undefined
-          ? `${side} not known, without a lower border`
+          ? fill(LEGEND["no-overlap"], { side })
           : `${side} ${decimal(of(overlap), 0)}`;
       })
       .join(", ");
   return [
     {
-      text: `hair outside the plan, to be removed, mm²: ${said((one) => one.hairOutside)}`,
+      text: fill(LEGEND.hair, { areas: said((one) => one.hairOutside) }),
       role: "remove",
     },
     {
-      text: `skin inside the plan, to be filled, mm²: ${said((one) => one.skinInside)}`,
+      text: fill(LEGEND.skin, { areas: said((one) => one.skinInside) }),
       role: "fill",
     },
   ];
@@ -66,12 +71,12 @@ function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
 export function checkEntries(check: DrawnCheck): readonly LegendEntry[] {
   const { dots, outcome } = check;
   return [
-    { text: `dot as drawn; the check says: ${outcome}`, role: "correction", marker: MARKERS.drawn },
+    { text: fill(LEGEND.drawn, { outcome }), role: "correction", marker: MARKERS.drawn },
     ...(dots.some(({ correction }) => correction !== undefined)
-      ? [{ text: "from where it was drawn to its plan", role: "correction" } as const]
+      ? [{ text: LEGEND.correction, role: "correction" } as const]
       : []),
     ...(dots.some((dot) => dot.correction === undefined && isUndecided(dot))
-      ? [{ text: "within or outside of the tolerance: not yet known", key: "?" }]
+      ? [{ text: LEGEND.undecided, key: "?" }]
       : []),
     ...correctionEntries(check),
   ];

@@ -1,6 +1,7 @@
 import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
 import {
+  fill,
   type Measured,
   measured,
   otherSide,
@@ -11,6 +12,7 @@ import {
 import { type Lead, LEADS } from "../choices/choices.js";
 import { measureCorrection } from "./correction.js";
 import { MEASURE_WORDS } from "../choices/measure-words.js";
+import { EVENNESS } from "./words.js";
 
 /** What one side asks for so that it reads like the one that leads. */
 export interface ReadingMove {
@@ -80,8 +82,8 @@ function moveOf(
 }
 
 function words(outcome: Outcome, side: Side, measure: MeasureName): string {
-  const name = `${side} ${MEASURE_WORDS[measure]}`;
+  const name = { side, measure: MEASURE_WORDS[measure] };
   return outcome === "within"
-    ? `${name}: even with the ${otherSide(side)} one`
-    : `${name}: not yet known whether it is even; read it again`;
+    ? fill(EVENNESS.even, { ...name, other: otherSide(side) })
+    : fill(EVENNESS.unknown, name);
 }
