@@ -78,8 +78,8 @@ function scatterOf(factors: readonly Measured[], mean: number): number {
 }
 
 /**
- * The distance of the camera, where any scale knows it: one photo has one camera. No narrower than
- * the best of them, since several often come from one tape; wider where they differ.
+ * The distance of the camera, where any scale knows it: one photo has one camera. No more certain
+ * than the best of them, since several often come from one tape; less where they differ.
  */
 function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance"> {
   const known = scales.flatMap(({ cameraDistance }) => cameraDistance ?? []);

@@ -69,13 +69,13 @@ export interface RulerFit {
  * A ruler from two or more of its marks: its straight edge by total least squares, and the readings
  * along it, which need not start at zero nor run evenly.
  *
- * Of four marks or more, one mis-typed reading is found, left out and named; and a ruler that recedes
+ * Of four marks or more, one mistyped reading is found, left out and named. A ruler that recedes
  * from the camera, so that its readings crowd, is noted: its scale is that of the middle of its
- * marks, with an uncertainty that holds its ends.
+ * marks, with an uncertainty that covers its ends.
  *
  * @throws GeometryError `wrong-count`, `not-finite`, `coincident-points`, `out-of-range`;
- * `inconsistent` where a reading repeats; `ill-conditioned` where the marks lie within five of their
- * uncertainties
+ * `inconsistent` where a reading repeats; `ill-conditioned` where the marks lie within five of
+ * their uncertainties
  *
  * @example
  * ```ts

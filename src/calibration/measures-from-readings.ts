@@ -41,11 +41,11 @@ export interface SheetOptions extends ReadingOptions {
 }
 
 /**
- * Readings by hand as the same measures that photos give, each with its uncertainty; the front share
- * follows where front and tail were read.
+ * Readings by hand as the same measures that photos give, each with its uncertainty; the front
+ * share follows where front and tail were read.
  *
- * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for a side
- * that is none, a name that nobody can read or another instrument, and as {@link readRuler}
+ * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for an
+ * unknown side, measure or instrument, and as {@link readRuler}
  *
  * @example
  * ```ts
@@ -74,7 +74,7 @@ export function measuresFromReadings(
   };
 }
 
-/** The names that stand on a sheet, so that a slip of the pen is not lost. */
+/** The names that a sheet may have, so that a slip of the pen is not lost. */
 const READABLE: Readonly<Record<ReadableMeasure, true>> = {
   front: true,
   tail: true,
@@ -95,7 +95,7 @@ const READABLE: Readonly<Record<ReadableMeasure, true>> = {
 
 const PLACES = ["right", "left", "startToStart"] as const;
 
-/** A side under another name would be passed over without a word. */
+/** A side under another name would be silently ignored. */
 function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
   const where = "measuresFromReadings";
   requireObject(where, "sheet", sheet, "an object with readings, or {}");

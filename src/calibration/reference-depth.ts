@@ -12,8 +12,9 @@ import {
 } from "../units/index.js";
 
 /**
- * How far a reference lies from the plane that is to be measured, and how far the camera does. For a
- * face that is the plane of the inner eye corners: frames take out how far a brow lies from it.
+ * How far a reference lies from the plane that is to be measured, and how far the camera does. For
+ * a face that is the plane of the inner eye corners; frames correct for how far a brow lies from
+ * it.
  */
 export interface ReferenceDepth {
   /** How much nearer to the camera the reference lies; negative where it lies farther. */

@@ -38,11 +38,11 @@ export interface IrisOptions {
 }
 
 /**
- * The scale of a photo from the width of the irises, for want of a ruler: good to about 4 %.
+ * The scale of a photo from the width of the irises, where there is no ruler: good to about 4 %.
  *
  * It holds in the plane of the irises. Where the camera's distance is known, `faceFrame` and
- * `turnToFront` take perspective out; else u holds what perspective may do to a brow, whose start
- * lies nearer to the camera and whose tail lies farther.
+ * `turnToFront` correct perspective. Otherwise u covers what perspective may do to a brow, whose
+ * start lies nearer to the camera and whose tail lies farther.
  *
  * @throws GeometryError `missing-landmark` where no side has both edges of its iris, `not-finite`,
  * `out-of-range`, `ill-conditioned` where an iris is hardly wider than its uncertainty
@@ -92,7 +92,7 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
   };
 }
 
-/** Width of the irises in the photo, the mean of two, and what is to be said of it. */
+/** Width of the irises in the photo, the mean of both, with notes on it. */
 interface SeenWidth {
   readonly seen: Measured;
   readonly notes: readonly Note<ScaleNoteCode>[];

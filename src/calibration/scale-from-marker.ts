@@ -84,7 +84,7 @@ export function scaleFromMarker(
   };
 }
 
-/** Diameter of the marker in the photo, and what is to be said of it. */
+/** Diameter of the marker in the photo, with notes on it. */
 interface SeenWidth {
   readonly seen: Measured;
   readonly notes: readonly Note<ScaleNoteCode>[];

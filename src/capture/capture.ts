@@ -2,7 +2,7 @@ import type { Declared, Face } from "../landmarks/index.js";
 import type { Length, Measured, Scale } from "../units/index.js";
 import type { CaptureLimits, CapturePurpose } from "./limits.js";
 
-/** What {@link checkCapture} is told of a capture, besides its landmarks. */
+/** What is known of a capture besides its landmarks. */
 export interface CaptureOptions {
   readonly purpose: CapturePurpose;
   /** Default: from the width of the irises, where the face has them. */

@@ -31,13 +31,13 @@ import { plausibilityFindings } from "./plausibility-checks.js";
 import { poseFindings } from "./pose-checks.js";
 
 /**
- * What speaks against using a capture for a purpose, and what cannot be told from it, the gravest
+ * What speaks against using a capture for a purpose, and what it could not check, the most serious
  * first: how the head is held, eyes and mouth, brows against a baseline, pixels and the camera's
- * distance, exchanged sides, proportions that people do not have, what was declared, and whether there
- * are landmarks enough to say so much.
+ * distance, swapped sides, implausible proportions, what was declared, and whether there are enough
+ * landmarks.
  *
  * What is not mentioned keeps its limit. Every limit is a parameter (`CAPTURE_LIMITS`). Where right
- * and left are exchanged nothing else is looked at.
+ * and left are swapped, nothing else is checked.
  *
  * @throws GeometryError `not-finite`, `out-of-range` for an unknown purpose, an impossible size or
  * limits that are crossed, `sides-swapped` for a mirrored baseline
@@ -108,7 +108,7 @@ function limitsOf(purpose: CapturePurpose): CaptureLimits {
   return CAPTURE_LIMITS[purpose];
 }
 
-/** A limit under a name that nobody looks up would be passed over without a word. */
+/** A limit under an unknown name would be silently ignored. */
 function requireLimits(limits: Partial<CaptureLimits>): void {
   for (const [name, limit] of Object.entries(limits)) {
     if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {

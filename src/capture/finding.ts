@@ -10,18 +10,19 @@ import {
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
 import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } from "./words.js";
 
-/** What is looked at: against a limit, for a contradiction, or whether there is enough to look at. */
+/** What is checked: against a limit, for a contradiction, or whether there is enough to check. */
 export type CaptureCheck = LimitedCheck | "sides" | "landmarks" | "upright" | "relaxed";
 
 /**
- * What a finding means, the gravest first: `"retake"`, take another picture; `"caution"`, use this
- * one with care; `"unchecked"`, nothing could be said; `"declared"`, somebody's word stands for it.
+ * What a finding means, the most serious first: `"retake"`, take another picture; `"caution"`, use
+ * this one with care; `"unchecked"`, nothing could be said; `"declared"`, somebody's word stands
+ * for it.
  */
 export type FindingSeverity = "retake" | "caution" | "unchecked" | "declared";
 
 /**
- * What speaks against a capture, or what the capture cannot tell. `text` says both what was found
- * and what to do.
+ * What speaks against a capture, or what could not be checked. `text` says both what was found and
+ * what to do.
  */
 export interface Finding extends Note<FindingCode> {
   readonly check: CaptureCheck;
@@ -38,7 +39,7 @@ export interface Finding extends Note<FindingCode> {
 
 const SEVERITIES: readonly FindingSeverity[] = ["retake", "caution", "unchecked", "declared"];
 
-/** The gravest first; what is equally grave keeps its order. */
+/** The most serious first; findings of equal severity keep their order. */
 export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   return SEVERITIES.flatMap((severity) => findings.filter((one) => one.severity === severity));
 }

@@ -37,12 +37,12 @@ const ESTIMATED_DEPTH_U = 2;
 const ESTIMATED_YAW_U = 0.3;
 
 /**
- * How a head is held: roll from the midline; yaw and pitch from depth alone.
+ * How a head is held: roll from the midline; yaw and pitch from depth only.
  *
- * Yaw comes from the mirror plane of the relief, or where there is none from the direction of all
- * pairs with depth; pitch from the line between the corners of the eyes and of the mouth, against
- * that of an average face (`PROFILE_LEAN`), as `turnToFront` reports it: a pitch is good to about 5°,
- * the difference of two pitches of the same person is better.
+ * Yaw comes from the mirror plane of the `symmetricPoints`, or without them from the direction of
+ * all pairs with depth; pitch from the line between the corners of the eyes and of the mouth,
+ * against that of an average face (`PROFILE_LEAN`), as `turnToFront` reports it: a pitch is good to
+ * about 5°, the difference of two pitches of the same person is better.
  *
  * @throws GeometryError `sides-swapped` for a mirrored picture, `not-finite`
  *

@@ -6,7 +6,7 @@ import { type DecisionRule, type Limits, NOTICED_BY_CLIENTS } from "../units/ind
  */
 export type CapturePurpose = "map" | "record" | "research";
 
-/** What is looked at against a limit. */
+/** What is checked against a limit. */
 export type LimitedCheck =
   /** Degrees: the midline's tilt in the picture. */
   | "roll"
@@ -51,7 +51,7 @@ export interface CaptureLimit {
   readonly source: string;
 }
 
-/** A limit for everything that is looked at. */
+/** A limit for everything that is checked. */
 export type CaptureLimits = { readonly [Check in LimitedCheck]: CaptureLimit };
 
 const OURS = { status: "ours", source: "default of brow-geometry" } as const;

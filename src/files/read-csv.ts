@@ -9,21 +9,22 @@ import { strictNumber } from "./strict-number.js";
 export interface CsvOptions extends ReadLimits {
   /** Name of the column that names the face; rows are numbered from 1 where there is none. */
   readonly idColumn?: string;
-  /** What stands between cells; a comma where it is left out. */
+  /** The delimiter between cells; default a comma. */
   readonly delimiter?: "," | ";" | "\t";
 }
 
 /**
  * Reads a CSV file with one face a row and a header that names the coordinates: `x_0 … x_67, y_0 …
  * y_67`, or `x0, y0, x1, y1, …`, counted from 0 or 1, with `z_0 …` where points are deep, in any
- * order; blanks about a name are harmless. Columns `image` and `scale` are kept, others passed over.
- * A point is missing where all of its cells are empty; rows at the end with nothing but empty cells,
- * which spreadsheets leave there, are no faces.
+ * order; blanks around a name are ignored. Columns `image` and `scale` are kept, others ignored. A
+ * point is missing where all of its cells are empty; trailing empty rows, which spreadsheets leave,
+ * are ignored.
  *
  * In the error a column is that of the table, with its name; where quotes are at fault, that of the
  * line.
  *
- * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too long
+ * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too
+ * long
  *
  * @example
  * ```ts

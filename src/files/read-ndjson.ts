@@ -11,9 +11,10 @@ import { textLines } from "./text-lines.js";
 
 /**
  * Reads NDJSON with one face a line: an object with `id` (a text or a whole number), `points` (`[x,
- * y]`, `[x, y, z]` or `null` each), and perhaps `image` and `scale`. Other entries are passed over.
+ * y]`, `[x, y, z]` or `null` each), and perhaps `image` and `scale`. Other entries are ignored.
  *
- * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too long
+ * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too
+ * long
  *
  * @example
  * ```ts

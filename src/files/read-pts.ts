@@ -9,15 +9,15 @@ export interface PtsOptions extends ReadLimits {
   /** Name of the face, which the file itself does not hold. */
   readonly id?: string;
   /**
-   * What the file calls the first pixel of a row. Files of MATLAB-born sets count from 1 (from
-   * memory): with 1, one is taken off every coordinate. 0 where it is left out.
+   * What the file calls the first pixel of a row. Sets made in MATLAB count from 1 (from memory):
+   * with 1, one is subtracted from every coordinate. Default 0.
    */
   readonly firstPixel?: 0 | 1;
 }
 
 /**
  * Reads a `.pts` file as 68-point sets come in: `version: 1`, `n_points: 68`, then points between
- * braces. Extra blanks, blank lines, CRLF and a byte order mark are harmless.
+ * braces. Extra blanks, blank lines, CRLF and a byte order mark are accepted.
  *
  * @throws GeometryError `not-parsed` with line and column, also for the other kind of `.pts`, which
  * 3D landmark editors write; `out-of-range` where the text is too long

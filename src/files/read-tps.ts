@@ -15,11 +15,11 @@ export interface TpsOptions {
 
 /**
  * Reads a TPS file: for each face `LM=` (or `LM3=`) with the number of its points, the points, then
- * `IMAGE=`, `ID=` and `SCALE=`, in any case and order. A point with `NA` or a negative coordinate is
- * missing. `COMMENT=` and `VARIABLES=` are passed over; curves and outlines are refused.
+ * `IMAGE=`, `ID=` and `SCALE=`, in any case and order. A point with `NA` or a negative coordinate
+ * is missing. `COMMENT=` and `VARIABLES=` are ignored; curves and outlines are refused.
  *
- * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too long
- * or the height is not more than 0
+ * @throws GeometryError `not-parsed` with line and column; `out-of-range` where the text is too
+ * long or the height is not more than 0
  *
  * @example
  * ```ts

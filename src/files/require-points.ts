@@ -2,8 +2,8 @@ import { GeometryError, requireFinite } from "../units/index.js";
 import type { PointSet } from "./point-set.js";
 
 /**
- * Refuses points that are not finite, or flat and deep ones in one set; answers how many numbers each
- * has, or nothing where all of them are missing.
+ * Refuses points that are not finite, or flat and deep ones in one set; returns how many numbers
+ * each has, or nothing where all of them are missing.
  */
 export function requireFinitePoints(
   where: string,

@@ -8,16 +8,17 @@ import { readMap } from "./read-map.js";
 import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
 
 /**
- * Grades a trainee's map by a rubric: what was drawn against a reference, and both sides against each
- * other. A sheet of readings suffices; a plan that the trainee made passes for a drawn map, its dots
- * counting as placed by hand unless `u` says otherwise.
+ * Grades a trainee's map by a rubric: what was drawn against a reference, and both sides against
+ * each other. A sheet of readings suffices; a plan that the trainee made passes for a drawn map,
+ * its dots counting as placed by hand unless `u` says otherwise.
  *
  * Points are earned where a reading is proven to keep its tolerance and lost where it is proven not
- * to. What is undecided or was not read stays open, and a grade stays open where that could turn it.
+ * to. What is undecided or was not read stays open, and a grade stays open where that could change
+ * it.
  *
  * @throws GeometryError `out-of-range` for a rubric without items, with an item twice or without
- * points, for a pass mark outside 0…1, and where neither reference nor tolerances speak of anything
- * that the rubric asks; `missing-landmark` for dots without a plan; as `checkDrawn`
+ * points, for a pass mark outside 0…1, and where reference and tolerances cover nothing that the
+ * rubric asks for; `missing-landmark` for dots without a plan; as `checkDrawn`
  *
  * @example
  * ```ts

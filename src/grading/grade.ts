@@ -13,7 +13,7 @@ export type GradingReference =
   | { readonly kind: "readings"; readonly readings: FaceMeasures<Measured> }
   | { readonly kind: "none" };
 
-/** How a map is graded; without anything said, guarded at 95 % under the working tolerances. */
+/** How a map is graded; by default guarded at 95 % under the working tolerances. */
 export interface GradingOptions extends DrawnOptions {
   /** Default {@link RULER_SHEET_RUBRIC}. */
   readonly rubric?: Rubric;
@@ -74,7 +74,7 @@ export interface GradePoints {
   readonly open: number;
 }
 
-/** `"open"` where what is undecided or missing could still turn it. */
+/** `"open"` where what is undecided or missing could still change it. */
 export type GradeOutcome = "passed" | "failed" | "open";
 
 /** Whether the pass mark is reached. */

@@ -142,7 +142,7 @@ function looksNormalised(face: Face<"px">): boolean {
 }
 
 /**
- * Reads landmarks from outside, such as parsed JSON, and answers a copy that the types can trust.
+ * Reads landmarks from outside, such as parsed JSON, and returns a copy that the types can trust.
  *
  * `unit` is what the reader knows of the data: pixels of a photo, or millimetres of the face space.
  * Coordinates that are shares of the picture's size are refused as pixels: nothing may be measured

@@ -31,7 +31,7 @@ export interface LandmarkFileContext {
   readonly provenance?: unknown;
 }
 
-/** What a detector answered for one face, untouched. */
+/** What a detector returned for one face, unchanged. */
 export type DetectedLandmarks = LandmarkFileContext &
   MarkupPicture & {
     readonly markup: Exclude<MarkupName, "coco-wholebody-face">;
@@ -40,7 +40,7 @@ export type DetectedLandmarks = LandmarkFileContext &
     readonly landmarks: MarkupPoints;
   };
 
-/** What a detector of whole bodies answered for one person, untouched. */
+/** What a detector of whole bodies returned for one person, unchanged. */
 export type DetectedKeypoints = LandmarkFileContext &
   MarkupPicture & {
     readonly markup: "coco-wholebody-face";

@@ -1,7 +1,7 @@
 import { requireWord } from "../../units/index.js";
 import { PALETTES, type Theme } from "./palette.js";
 
-/** What every picture can be told. */
+/** Options that every picture has. */
 export interface Look {
   /** Default `"light"`. */
   readonly theme?: Theme;
@@ -9,7 +9,7 @@ export interface Look {
   readonly title?: string;
 }
 
-/** Refuses a theme that there is not. */
+/** Refuses an unknown theme. */
 export function requireLook(where: string, { theme }: Look): void {
   requireWord(where, "theme", theme, Object.keys(PALETTES));
 }

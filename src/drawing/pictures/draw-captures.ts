@@ -20,15 +20,15 @@ import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
 import { DESCRIPTION, LEGEND, TITLES } from "./words.js";
 
 /**
- * Captures of one face one below the other, upright and at the same scale, each laid over the first by
- * landmarks that do not move: heights of start, arch and tail end in the first, and how far up or down
- * they lie in the others.
+ * Captures of one face one below the other, upright and at the same scale, each laid over the first
+ * by landmarks that do not move: heights of start, arch and tail end in the first, and how far up
+ * or down they lie in the others.
  *
  * Coordinates are millimetres on the first face. What moved sideways is seen, and read by
  * `compareCaptures`.
  *
- * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for a theme that is none, and what `naturalDots` and
- * `compareCaptures` throw
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for an unknown
+ * theme, and what `naturalDots` and `compareCaptures` throw
  *
  * @example
  * ```ts

@@ -26,15 +26,15 @@ const FOOT_HEIGHT = 6;
 const LONGEST_TITLE = 60;
 
 /**
- * Weighed choices as pages to lay before a client or to print: a row for each, in their order, with
- * both brows as they grow and as this choice plans them, and what it does: mean and greatest move, hair
- * to remove, skin to fill, in what the sides still differ, room over the lid, front share. What was
- * ruled out or has no solution says why.
+ * Weighed choices as pages to show to a client or to print: a row for each, in their order, with
+ * both brows as they grow and as this choice plans them, and what it does: mean and greatest move,
+ * hair to remove, skin to fill, in what the sides still differ, room over the lid, front share.
+ * What was ruled out or has no solution says why.
  *
  * One SVG for each page. Pictures are scaled to their row, all alike; they are not at true size.
  *
- * @throws GeometryError `wrong-count` where nothing was weighed, `out-of-range` where the title is too
- * long for the first page, or a paper or theme is none
+ * @throws GeometryError `wrong-count` where nothing was weighed, `out-of-range` where the title is
+ * too long for the first page, or the paper or the theme is unknown
  *
  * @example
  * ```ts

@@ -34,16 +34,18 @@ export interface PlanDrawing extends Look, AlsoShown {
 
 /**
  * A plan as an SVG picture: landmarks, midline, guides, the brows as they grow and as they are
- * planned, with their dots, and front and tail by ruler. Pinned dots carry a ring and a number. Where
- * asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held against it.
+ * planned, with their dots, and front and tail by ruler. Pinned dots carry a ring and a number.
+ * Where asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held
+ * against it.
  *
- * Coordinates are those of the photo; a plan without one is drawn in millimetres, its y turned down.
- * The picture has no size of its own and fills the room it is given. Its groups have classes
- * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a page
- * can restyle or move them.
+ * Coordinates are those of the photo; a plan without one is drawn in millimetres, its y turned
+ * down. The picture has no size of its own and fills the room it is given. Its groups have classes
+ * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a
+ * page can restyle or move them.
  *
  * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not
- * that of a picture, or a theme or view is none, `inconsistent` where a photo is given for a plan that was not made on one
+ * that of a picture, or the theme or the view is unknown; `inconsistent` where a photo is given for
+ * a plan that was not made on one
  *
  * @example
  * ```ts

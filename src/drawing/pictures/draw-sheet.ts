@@ -57,16 +57,16 @@ const RULER_LENGTH = 100;
 const FOOT_HEIGHT = RULER_DEPTH + 3;
 
 /**
- * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered moves,
- * then pinned dots where there are any, the cautions, the work step by step with the ruler's readings
- * that check it, the reasons, the check of what was drawn where it is given, and everything that is read
- * on the brows with decisions.
+ * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered
+ * moves, then pinned dots where there are any, the cautions, the work step by step with the ruler's
+ * readings that check it, the reasons, the check of what was drawn where it is given, and
+ * everything that is read on the brows with decisions.
  *
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
  * front. Rulers are printed on it so that a printer that stretches gives itself away.
  *
  * @throws GeometryError `out-of-range` where the face is too wide for the paper, the title or the
- * fields are too long for it, or a paper or theme is none
+ * fields are too long for it, or the paper or the theme is unknown
  *
  * @example
  * ```ts

@@ -27,10 +27,10 @@ interface Panel {
 const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
 
 /**
- * Each brow as it grows beside itself as planned, all four at the same scale, upright and level with
- * each other, with front and tail by ruler. Coordinates are millimetres on the face.
+ * Each brow as it grows beside itself as planned, all four at the same scale, upright and level
+ * with each other, with front and tail by ruler. Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for a theme that is none
+ * @throws GeometryError `out-of-range` for an unknown theme
  *
  * @example
  * ```ts

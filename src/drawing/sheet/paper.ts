@@ -13,7 +13,7 @@ export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly h
 /** What printers leave white, and a little more, in millimetres. */
 export const PAPER_MARGIN = 12;
 
-/** Refuses a sheet of paper that there is not. */
+/** Refuses an unknown paper. */
 export function requirePaper(where: string, paper: Paper | undefined): void {
   requireWord(where, "paper", paper, Object.keys(PAPERS));
 }

@@ -4,7 +4,7 @@ import { type Length, length, type Point, type Polyline, type Unit } from "../..
  * The y of a polyline over an x: where the vertical through x meets it first; past its ends, on the
  * nearer end's tangent. Undefined where the vertical meets nothing, or no two points differ.
  *
- * What {@link intersectPolyline} answers for a vertical, for measures that are read many times over:
+ * What {@link intersectPolyline} returns for a vertical, for measures that are read very often:
  * points are taken as finite.
  *
  * @example

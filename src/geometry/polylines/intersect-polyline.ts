@@ -6,9 +6,9 @@ import { difference } from "../lines/vector.js";
 /**
  * Where an endless line meets a polyline, in order from the polyline's first point.
  *
- * Hits on the polyline itself come alone; only where there is none are its ends extended along
- * their tangents, and the nearest such hit is returned, flagged. A stretch that lies on the line
- * counts where it begins. Empty where even the extensions miss.
+ * Only where nothing on the polyline itself is hit are its ends extended along their tangents, and
+ * the nearest such hit is returned, flagged. A stretch that lies on the line counts where it
+ * begins. Empty where even the extensions miss.
  *
  * @throws GeometryError `wrong-count`, `not-finite`, `coincident-points` as {@link pointAlong}
  *

@@ -4,7 +4,7 @@ import type { LandmarkName, PointLandmark } from "./landmarks.js";
 
 /**
  * A map of points that keeps depth where there is depth. It is told which landmark a point is, or
- * belongs to; the points of a symmetricPoints have no name.
+ * belongs to; `symmetricPoints` have no names.
  */
 export type PointMap<From extends Unit, To extends Unit> = (
   point: Point<From>,

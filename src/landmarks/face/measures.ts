@@ -3,8 +3,8 @@ import type { Sides } from "../../units/index.js";
 /**
  * What is read on one side, each entry where it is known.
  *
- * Lengths are millimetres. `Value` is a plain number where geometry alone speaks, and a `Measured`
- * where uncertainty is known; readings taken by hand fill the same names.
+ * Lengths are millimetres. `Value` is a plain number where uncertainty is left out, and a
+ * `Measured` where it is known; readings taken by hand have the same names.
  */
 export interface SideMeasures<Value> {
   /** Upper start dot to arch dot, by ruler on the skin. */

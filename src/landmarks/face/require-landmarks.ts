@@ -3,7 +3,7 @@ import type { FaceSide, MidlineLandmarks } from "./face.js";
 
 /**
  * Narrows one side (or the midline) of a face to one that has the named landmarks. It does not know
- * which side it is asked of, and so names none.
+ * which side it is given, and so names none.
  *
  * @throws GeometryError `missing-landmark`, naming every landmark that is missing
  *

@@ -2,7 +2,7 @@ import { GeometryError, type Point, type Unit } from "../../units/index.js";
 import type { Face } from "./face.js";
 
 /**
- * Refuses a face whose right and left are exchanged or whose picture is mirrored.
+ * Refuses a face whose right and left are swapped or whose picture is mirrored.
  *
  * From the client's right to the left the eye corners read exocanthion, endocanthion, endocanthion,
  * exocanthion; seen along that row, nose and mouth lie on the side that only an unmirrored picture

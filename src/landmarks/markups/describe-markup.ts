@@ -51,8 +51,8 @@ export const MARKUP_NAMES: readonly MarkupName[] = [
 ];
 
 /**
- * What the faces hold that are read from a markup: its landmarks, which of them are stand-ins, and
- * what cannot be computed from them.
+ * What faces read from a markup contain: its landmarks, which of them are stand-ins, and what
+ * cannot be computed from them.
  *
  * @throws GeometryError `out-of-range` for a name that is none of `MARKUP_NAMES`
  *

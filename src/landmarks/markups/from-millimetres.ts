@@ -61,15 +61,15 @@ export interface MillimetreOptions {
 }
 
 /**
- * A face from points in millimetres, of a 3D scan, a digitiser or a calibrated photo: turned into the
- * axes of the face space and moved so that the middle of the inner eye corners is its origin.
+ * A face from points in millimetres, of a 3D scan, a digitiser or a calibrated photo: turned into
+ * the axes of the face space and moved so that the middle of the inner eye corners is its origin.
  *
- * The axes are taken at their word: nothing is levelled. Both inner eye corners are needed; depth is
- * zero at their mean, and where one of them has none, points are left where they are in depth.
+ * The axes are trusted: nothing is levelled. Both inner eye corners are needed; depth is zero at
+ * their mean, and where one of them has none, points are left where they are in depth.
  *
- * @throws GeometryError `missing-landmark`, `not-finite`, `out-of-range` where two directions lie along
- * one axis, a depth has no `viewer` direction, or a name is of no landmark; `not-parsed` for what is no
- * face, `sides-swapped` where the axes do not fit the face
+ * @throws GeometryError `missing-landmark`, `not-finite`, `out-of-range` where two directions lie
+ * along one axis, a depth has no `viewer` direction, or a name is no landmark's; `not-parsed` for
+ * what is no face, `sides-swapped` where the axes do not fit the face
  *
  * @example
  * ```ts
@@ -120,7 +120,7 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
 
 const HERE = "faceFromMillimetres";
 
-/** A landmark under a name that nobody looks up would be passed over without a word. */
+/** A landmark under an unknown name would be silently ignored. */
 function requirePart(part: keyof Face<"mm">, landmarks: object, known: readonly string[]): void {
   requireObject(HERE, part, landmarks, "an object with landmarks, or {}");
   for (const [name, value] of Object.entries<unknown>({ ...landmarks })) {

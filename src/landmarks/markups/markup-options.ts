@@ -17,10 +17,10 @@ export interface ImageSize {
 /**
  * Whether the picture was flipped sideways before its landmarks were used.
  *
- * `"no"`: the picture as taken. `"frame"`: a flipped picture went into the detector, which then took
- * the client's right for the left; right and left are exchanged and the picture is turned back.
+ * `"no"`: the picture as taken. `"frame"`: a flipped picture went into the detector, which then
+ * took the client's right for the left; right and left are swapped and the picture is flipped back.
  * `"coordinates"`: the picture as taken went in, and only its coordinates were flipped for a mirror
- * view; they are turned back.
+ * view; they are flipped back.
  */
 export type Mirroring = "no" | "frame" | "coordinates";
 
@@ -50,7 +50,7 @@ export type MarkupPicture =
   | { readonly coordinates: "pixels"; readonly image?: ImageSize }
   | { readonly coordinates: "normalised"; readonly image: ImageSize };
 
-/** Refuses options that say nothing, or something that has no meaning, instead of passing it over. */
+/** Refuses options that are empty or have no meaning, instead of ignoring them. */
 export function requireOptions(
   where: string,
   options: MarkupOptions<string>,

@@ -54,9 +54,10 @@ export interface Choices {
   /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
   readonly levels?: Lead | "higher";
   /**
-   * How far evening may take start, arch and a tail end at its natural height from where its own side's
-   * hair has it, in millimetres; what then stays uneven is said. Default: as far as it takes. Pinned dots
-   * and those that mirror them are not held, and a brow carried by measure cannot be.
+   * How far evening may take start, arch and a tail end at its natural height from where its own
+   * side's hair has it, in millimetres; the plan's reasons say what then stays uneven. Default: as
+   * far as needed. Pinned dots and those that mirror them are not limited, and a brow carried by
+   * measure cannot be.
    */
   readonly levelLimit?: Length<"mm">;
   /** Default: through alare where the nose can be trusted, else through endocanthion. */
@@ -79,7 +80,10 @@ export interface Choices {
    */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];
-  /** How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value alone. */
+  /**
+   * How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value
+   * only.
+   */
   readonly rule?: DecisionRule;
   /** What the sides may differ by. Default `WORKING_TOLERANCES`. */
   readonly tolerances?: ToleranceSet;

@@ -12,9 +12,9 @@ const BELOW_ARCH = ["upperBody", "lowerBody", "lowerArch"] as const;
 /**
  * Which dots may follow a dot that an artist moves, so that an app redraws those and no others.
  *
- * The arch follows start and tail end where front and tail divide by a share of the length, the tail
- * end the start where it is level with it; by other choices they stay, and what hangs on them too.
- * A brow that is carried by measure may follow the leading one with every dot.
+ * The arch follows start and tail end where front and tail divide by a share of the length, the
+ * tail end the start where it is level with it; by other choices they stay, and so do the dots that
+ * depend on them. A brow that is carried by measure may follow the leading one with every dot.
  */
 export const DEPENDENT_DOTS: { readonly [Moved in Dot]: DependentDots } = {
   upperStart: {

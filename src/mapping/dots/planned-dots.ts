@@ -12,7 +12,7 @@ import type { Carry, Lead, Pin, TailHeight } from "../choices/choices.js";
 import type { PlannableFace } from "./plannable-face.js";
 import type { ReasonCode } from "./words.js";
 
-/** Choices after every default is settled: the plan follows from these and the face alone. */
+/** Choices after every default is settled: the plan follows from these and the face only. */
 export interface SettledChoices {
   readonly lead: Lead;
   readonly carry: Carry;
@@ -32,7 +32,7 @@ export interface SettledChoices {
 /** Who put a dot where it is. */
 export interface DotOrigin {
   /**
-   * `"own"`: this side's landmarks alone; `"mirrored"`: the other side's; `"measured"`: the other
+   * `"own"`: this side's landmarks only; `"mirrored"`: the other side's; `"measured"`: the other
    * side's ruler lengths from this side's start; `"both"`: their middle.
    */
   readonly from: "own" | "mirrored" | "measured" | "both" | "pinned";

@@ -25,14 +25,14 @@ import type { BrowPlan } from "../plan/plan.js";
 import { mapSideReadings } from "../plan/plan-readings.js";
 
 /**
- * What was drawn against its plan: per dot across and in height, and per measure, how far it is off,
- * whether that is within tolerance, outside or undecided, and what to correct by how much.
+ * What was drawn against its plan: per dot across and in height, and per measure, how far it is
+ * off, whether that is within tolerance, outside or undecided, and what to correct by how much.
  *
- * The plan's figures are what was asked for, so that only the uncertainty of what was drawn counts.
- * Readings suffice: dots are checked where they are given.
+ * The plan's figures are taken as exact, so only the uncertainty of what was drawn counts. Readings
+ * are enough: dots are checked where they are given.
  *
- * @throws GeometryError `missing-landmark` where nothing was drawn that the plan knows; `not-finite`,
- * `out-of-range` for a dot, a reading or an uncertainty
+ * @throws GeometryError `missing-landmark` where nothing was drawn that the plan knows;
+ * `not-finite`, `out-of-range` for a dot, a reading or an uncertainty
  *
  * @example
  * ```ts

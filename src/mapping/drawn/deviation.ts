@@ -23,7 +23,7 @@ export interface DrawnMap {
    * (Reliability of Periocular Anthropometry, 2019, 46 adults).
    */
   readonly u?: Length<"mm">;
-  /** What was read by hand; it counts more than what the dots would say. */
+  /** What was read by hand; it replaces what is read from the dots. */
   readonly readings?: FaceMeasures<Measured>;
 }
 

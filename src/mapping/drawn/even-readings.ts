@@ -28,11 +28,11 @@ export interface ReadingMove {
 }
 
 /**
- * What to change on a sheet of readings so that both sides read alike, from the readings alone: the
- * side that does not lead takes what the other reads, or both meet half-way. One entry for each
- * measure that both sides have and that a tolerance speaks of.
+ * What to change so that both sides of a sheet read alike, from the readings only: the side that
+ * does not lead takes what the other reads, or both meet half-way. One entry for each measure that
+ * both sides have and that has a tolerance.
  *
- * @throws GeometryError `out-of-range` for another lead, as {@link compareSides}
+ * @throws GeometryError `out-of-range` for an unknown lead, as {@link compareSides}
  *
  * @example
  * ```ts

@@ -21,7 +21,7 @@ import {
 import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
 import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
-/** What a plan is told beside the artist's choices. */
+/** What a plan takes into account besides the artist's choices. */
 export interface PlanOptions {
   /**
    * What speaks against the capture, as `checkCapture` finds it or {@link comparisonFindings} against

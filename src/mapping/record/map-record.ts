@@ -11,7 +11,7 @@ export type MapInput =
   | { readonly kind: "face"; readonly face: PlannableFace }
   | { readonly kind: "photo"; readonly photo: PlannableFace<"px">; readonly frame: FaceFrame };
 
-/** Something that somebody wants to be remembered with a map. */
+/** A remark to be kept with a map. */
 export interface RecordNote {
   readonly text: string;
   /** Who says so. */
@@ -77,11 +77,11 @@ export function recordOf(
 }
 
 /**
- * Plans once more what a record was made from. The same library answers the recorded plan, to the
- * last bit, also where the record went through JSON.
+ * Plans once more what a record was made from. The same version of the library returns the recorded
+ * plan, to the last bit, even where the record went through JSON.
  *
- * @throws GeometryError `out-of-range` for a version that this library does not know; as
- * {@link recordOf}
+ * @throws GeometryError `out-of-range` for a version that this library does not know; as {@link
+ * recordOf}
  *
  * @example
  * ```ts

@@ -23,7 +23,7 @@ import { WAYS } from "../plan/words.js";
 import type { RulerCheck, WorkStage, WorkStep } from "./step.js";
 import { RULED, STEPS, WHY } from "./words.js";
 
-/** How {@link workSteps} counts. */
+/** Options of {@link workSteps}. */
 export interface WorkOptions {
   /**
    * What the ruler shows at the point it is laid to first: 0 where its scale begins at its very end,

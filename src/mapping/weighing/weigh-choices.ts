@@ -15,14 +15,15 @@ import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choi
 import { WEIGHING } from "./words.js";
 
 /**
- * What each of several choices would do to a face: how far dots move, how much hair goes and how much
- * skin is filled, how the sides still differ, what happens to the space over the lid, the front share.
+ * What each of several choices would do to a face: how far dots move, how much hair is removed and
+ * how much skin is filled, how the sides still differ, what happens to the space over the lid, the
+ * front share.
  *
  * The rows come in a stated order, each with its reasons in words. A choice that breaks a demand is
  * ruled out, one that cannot be planned says why. The artist decides.
  *
- * @throws GeometryError `not-finite` for a demand, `missing-landmark` where a demand cannot be looked
- * at: the space over the lid needs pupil, upper lid and lower border on both sides
+ * @throws GeometryError `not-finite` for a demand, `missing-landmark` where a demand cannot be
+ * checked: the space over the lid needs pupil, upper lid and lower border on both sides
  *
  * @example
  * ```ts

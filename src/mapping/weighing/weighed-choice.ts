@@ -4,11 +4,11 @@ import type { Decision, Length, Note, Side, Sides, ToleranceSet } from "../../un
 import type { Choices } from "../choices/choices.js";
 import type { WeighingCode } from "./words.js";
 
-/** What {@link weighChoices} may be asked for. */
+/** Options of {@link weighChoices}. */
 export interface WeighOptions {
   /**
-   * Demands that the space between upper lid and brow closes by at most so much, as for mature lids;
-   * a negative limit demands that it opens.
+   * Demands that the space between upper lid and brow closes by no more than this, as for mature
+   * lids; a negative limit demands that it opens.
    */
   readonly lidRoom?: { readonly most: Length<"mm"> };
   /** Default: 1 mm in position, 0.5 mm in thickness, 0.03 in front share. */
@@ -37,7 +37,7 @@ export interface PlannedChoice {
   readonly meanMove: Length<"mm">;
   /** Of both brows, in mm² of the frontal view; absent where a lower border is not known. */
   readonly areas?: { readonly hairToRemove: number; readonly skinToFill: number };
-  /** How the planned sides differ, decided by the values alone. */
+  /** How the planned sides differ, decided by the values only. */
   readonly comparison: SideComparison;
   /** By how much the space between upper lid and brow opens; negative where it closes. */
   readonly lidRoom: { readonly [Name in Side]?: Length<"mm"> };

@@ -17,7 +17,7 @@ export interface SideDifference {
   readonly left: Measured;
   /** Left minus right. */
   readonly difference: Measured;
-  /** Present where the tolerance set has something to say about the measure. */
+  /** Present where the tolerance set covers the measure. */
   readonly decision?: Decision;
 }
 

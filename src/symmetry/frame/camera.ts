@@ -8,7 +8,7 @@ import {
   mm,
 } from "../../units/index.js";
 
-/** A pinhole camera whose perspective is taken out of what is read. */
+/** A pinhole camera whose perspective is corrected in what is read. */
 export interface Camera {
   /** From the camera to the plane of the inner eye corners, in which the scale holds. */
   readonly distance: Length<"mm">;
@@ -21,8 +21,9 @@ export interface Camera {
 }
 
 /**
- * How much nearer to the camera than the inner eye corners the skin of the brows lies in the middle of
- * the face, where no depth tells: 15.6 mm on the canonical face mesh; standard uncertainty ours.
+ * How much nearer to the camera than the inner eye corners the skin of the brows lies in the middle
+ * of the face, where there is no depth: 15.6 mm on the canonical face mesh; standard uncertainty
+ * ours.
  */
 export const BROW_PROMINENCE: Measured<Length<"mm">> = measured(mm(15), mm(2));
 

@@ -23,13 +23,14 @@ export interface FaceFrameOptions extends CameraOptions {
 /**
  * The frame of a face on a photo: its midline and its scale.
  *
- * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners. Where the
- * scale knows the camera's distance, its perspective is taken out of what is read in the face space:
- * of points with depth by their own, of brows without depth as their skin is modelled; on a head
- * without outer eye corners and depth they lie in the plane of the scale. Then `toPhoto` puts it back.
+ * The photo must not be mirrored; the origin of depth is the mean of the inner eye corners. Where
+ * the scale knows the camera's distance, perspective is corrected in the face space: points with
+ * depth by their own depth, brows without depth by the modelled skin; on a head without outer eye
+ * corners and depth, brows lie in the plane of the scale. `toPhoto` then applies the perspective
+ * again.
  *
- * @throws GeometryError `sides-swapped` for a mirrored photo, or y that points up; `out-of-range` for
- * a scale that is not more than 0; and what {@link fitMidline} throws
+ * @throws GeometryError `sides-swapped` for a mirrored photo, or y that points up; `out-of-range`
+ * for a scale that is not more than 0; and what {@link fitMidline} throws
  *
  * @example
  * ```ts
@@ -60,7 +61,10 @@ export function faceFrame(
   return camera === undefined ? frame : { ...frame, camera };
 }
 
-/** What a midline is fitted to: a camera that did not point at the face shows near points aside. */
+/**
+ * What a midline is fitted to: a camera that did not point at the face shows near points shifted
+ * sideways.
+ */
 function withoutPerspective(
   face: Face<"px">,
   scale: Scale,

@@ -47,13 +47,14 @@ export interface MidsagittalPlane<U extends Unit> extends Plane<U> {
 const LEAST_POINTS = 30;
 
 /**
- * The mirror plane of a head, from at least thirty points with depth and partners: its `symmetricPoints`.
+ * The mirror plane of a head, from at least thirty points with depth and partners: its
+ * `symmetricPoints`.
  *
  * Robust as the midline is: a quarter of the points may be misplaced. Neighbouring points of a mesh
- * share their errors, so that any number of points is taken to tell as much as thirty (ours).
+ * share their errors, so any number of points counts for no more than thirty (ours).
  *
- * @throws GeometryError `missing-landmark` without symmetricPoints, or without an inner eye corner;
- * `wrong-count` under thirty points with depth; and what {@link bestMirrorPlane} throws
+ * @throws GeometryError `missing-landmark` without `symmetricPoints`, or without an inner eye
+ * corner; `wrong-count` under thirty points with depth; and what {@link bestMirrorPlane} throws
  *
  * @example
  * ```ts

@@ -15,6 +15,6 @@ export interface FaceFrame {
   readonly origin: Point<"px">;
   /** Present where a turned head is looked at from its own front: see `turnToFront`. */
   readonly turning?: Turning;
-  /** Present where the scale knows how far away the camera was: its perspective is taken out. */
+  /** Present where the scale knows how far away the camera was: perspective is corrected. */
   readonly camera?: Camera;
 }

@@ -31,7 +31,7 @@ export interface TurnedFace {
   /** In the face space: x = 0 is the mirror plane, y points up along it. */
   readonly face: Face<"mm">;
   readonly turning: Turning;
-  /** Degrees of roll that were taken out, as the tilt of a midline. */
+  /** Degrees of roll that were corrected, as the tilt of a midline. */
   readonly tilt: number;
 }
 
@@ -39,7 +39,7 @@ export interface TurnedFace {
 export interface TurningOptions extends CameraOptions {
   /**
    * Degrees of yaw beyond which a head is refused; default 10, ours: the far brow is then seen too
-   * much from the side to be measured. More will do for a picture that nobody measures.
+   * much from the side to be measured. A higher limit is for pictures that are not measured.
    */
   readonly mostYaw?: number;
 }
@@ -47,16 +47,19 @@ export interface TurningOptions extends CameraOptions {
 const MOST_YAW = 10;
 
 /**
- * A head with depth as seen from its own front: yaw and roll taken out before anything is compared.
+ * A head with depth as seen from its own front: yaw and roll are corrected before anything is
+ * compared.
  *
  * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
  * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in
- * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin,
- * {@link BROW_PROMINENCE} before the inner eye corners in the middle. Pitch is reported and stays.
- * What the yaw and an unsure scale of depth leave behind is said by {@link turningUncertainty}.
+ * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin, {@link
+ * BROW_PROMINENCE} in front of the inner eye corners in the middle. Pitch is reported but not
+ * corrected. {@link turningUncertainty} gives what an uncertain yaw and scale of depth leave
+ * behind.
  *
- * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed; `missing-landmark`
- * without depth at the inner eye corners; and what {@link fitMidsagittalPlane} and {@link skinOf} throw
+ * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed;
+ * `missing-landmark` without depth at the inner eye corners; and what {@link fitMidsagittalPlane}
+ * and {@link skinOf} throw
  *
  * @example
  * ```ts

@@ -10,7 +10,7 @@ import {
 } from "../../units/index.js";
 import { prominenceOf } from "./camera.js";
 
-/** A head's yaw that is taken out of what is read: the head is looked at from its own front. */
+/** A head's yaw that is corrected: the head is seen from its own front. */
 export interface Turning {
   /** Degrees by which the head was turned towards the client's left. */
   readonly yaw: number;
@@ -27,7 +27,7 @@ export interface Turning {
   readonly pivot: Length<"mm">;
   /**
    * Degrees by which the chin is raised, from how far the mouth corners lie ahead of the outer eye
-   * corners against `PROFILE_LEAN`: good to about 5°. It is not taken out; absent where these
+   * corners against `PROFILE_LEAN`: good to about 5°. It is not corrected; absent where these
    * corners have no depth.
    */
   readonly pitch?: number;

@@ -31,9 +31,9 @@ export interface EyeCant {
  * How far the line of the eyes slants against the horizontal of the face, decided by the 2.31° that
  * others recognise.
  *
- * Read through the pupils, as the limit is stated; through the outer eye corners where a pupil is not
- * known. A midline that is fitted turns with the eyes: where all of them slant by up to 3° it takes up
- * a fifth to a third of it (measured by us on an even face), which the u does not hold. Where the
+ * Read through the pupils, as the limit is stated; through the outer eye corners where a pupil is
+ * not known. A fitted midline turns with the eyes: where all of them slant by up to 3° it takes up
+ * a fifth to a third of that (measured by us on an even face), which u does not cover. Where the
  * slant itself is the question, give a midline that the artist marked.
  *
  * Source of the limit: 160 raters, J Oral Maxillofac Surg 2015;73:1606–1614.

@@ -38,13 +38,14 @@ export interface MidlineOptions<U extends Unit> {
  * The midline of a face.
  *
  * By default the best mirror line of its landmarks, brows excluded, which neither a bent nose nor
- * any one misplaced landmark leads astray: exact least trimmed squares over all subsets that drop
- * two of them, then bisquare steps to convergence, in which each counts by its own uncertainty, at
+ * any one misplaced landmark misleads: exact least trimmed squares over all subsets that drop two
+ * of them, then bisquare steps to convergence, in which each counts by its own uncertainty, at
  * least 1 % of the biocular width. With fewer than seven pairs and midline landmarks nothing is
- * trimmed, and `robust` says so. Where nose and upper lip are shifted together, nothing can tell.
+ * trimmed, and `robust` says so. Where nose and upper lip are shifted together, this cannot be
+ * detected.
  *
- * @throws GeometryError `missing-landmark` without both inner eye corners (unless points are given),
- * or where nothing tells up from down; `wrong-count` without the points for `"given"`
+ * @throws GeometryError `missing-landmark` without both inner eye corners (unless points are
+ * given), or where nothing tells up from down; `wrong-count` without the points for `"given"`
  * @throws GeometryError `not-finite`, `coincident-points`, `sides-swapped` for pairs that are none;
  * `out-of-range` for a negative uncertainty
  * @throws GeometryError `ill-conditioned`, `inconsistent` where the landmarks suit no line
@@ -156,7 +157,7 @@ function requireFiniteLandmark<U extends Unit>(
   requireFinitePoint("fitMidline", `${part}.${name}`, point);
 }
 
-/** Refuses given points that another method would pass over without a word. */
+/** Refuses given points that another method would silently ignore. */
 function requireUse<U extends Unit>(method: MidlineMethod, { given }: MidlineOptions<U>): void {
   if (given === undefined || method === "given") return;
   const need = '"given", or to be left out: points are given';

@@ -17,16 +17,16 @@ export interface Limits {
   readonly upper?: number;
 }
 
-/** What a decision may say; `"undecided"` where neither the one nor the other is proven. */
+/** What a decision may be; `"undecided"` where neither of the others is proven. */
 export type Outcome = "within" | "outside" | "undecided";
 
 /**
- * How a decision is made: `"guarded"` asks for proof and may leave it undecided, `"simple"` looks at
- * the value alone and shares the risk.
+ * How a decision is made: `"guarded"` asks for proof and may leave it undecided, `"simple"` looks
+ * at the value only and shares the risk: for use during treatment.
  */
 export type DecisionRule = "guarded" | "simple";
 
-/** What {@link decide} may be told. */
+/** Options of {@link decide}. */
 export interface DecisionOptions {
   /** Default `"guarded"`. */
   readonly rule?: DecisionRule;

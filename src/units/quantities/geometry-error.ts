@@ -13,7 +13,7 @@ export type GeometryErrorCode =
   | "not-parsed"
   | "no-solution";
 
-/** What a {@link GeometryError} says: where, which field, what stood there, what is needed. */
+/** What a {@link GeometryError} says: which function and field, the value found, what is needed. */
 export interface GeometryErrorDetail {
   /** Name of the function that refuses. */
   readonly where: string;

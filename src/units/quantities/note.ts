@@ -1,7 +1,8 @@
 import { GeometryError } from "./geometry-error.js";
 
 /**
- * Something a reader of a result must know: a default that was used, a thing changed on the way in.
+ * Something that a reader of a result must know: a default that was used, or what was changed on
+ * the way in.
  *
  * `code` is stable and meant for programs and translations, `values` are what its sentence is made
  * of, `text` is that sentence in English.

@@ -1,8 +1,8 @@
 import { GeometryError } from "./geometry-error.js";
 
 /**
- * Refuses a word that is none of those there are, and names these: programs without types ask too.
- * What was left out passes.
+ * Refuses a word that is not in the list, and names those that are: programs in JavaScript can pass
+ * anything. What was left out passes.
  *
  * @throws GeometryError `out-of-range`
  *

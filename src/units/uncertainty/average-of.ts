@@ -5,10 +5,11 @@ import { type Measured, measured } from "./measured.js";
  * The mean of repeated, independent measurements of one thing, each weighted by 1/u²; n equally
  * good ones give their plain mean with u/√n.
  *
- * Values without uncertainty outweigh all others. Only scatter averages away: what all readings
- * share, such as the scale of one photo, does not, and is to be added afterwards.
+ * Values without uncertainty outweigh all others. Only scatter averages out: an error that all
+ * readings share, such as that of one photo's scale, does not, and has to be added afterwards.
  *
- * @throws GeometryError `wrong-count` where there is nothing to average, `not-finite`, `out-of-range`
+ * @throws GeometryError `wrong-count` where there is nothing to average, `not-finite`,
+ * `out-of-range`
  *
  * @example
  * ```ts

@@ -28,7 +28,7 @@ export type IntervalsOf<Result> = Result extends number
     ? readonly Interval[]
     : { readonly [Name in keyof Result]: IntervalsOf<Result[Name]> };
 
-/** What many draws say of a result. */
+/** A result as many draws describe it. */
 export interface MonteCarloResult<Result> {
   /** Mean of the draws. */
   readonly value: Result;
@@ -43,7 +43,7 @@ export interface MonteCarloResult<Result> {
   readonly answered: readonly number[];
 }
 
-/** What {@link propagateByMonteCarlo} has to know, and may be told. */
+/** Options of {@link propagateByMonteCarlo}. */
 export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
   /** A whole number; the same seed gives the same draws. */
   readonly seed: number;
@@ -59,7 +59,7 @@ export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
 
 /**
  * The result of a measure with its standard uncertainty and coverage interval, from draws of its
- * inputs: for results that bend too much for {@link propagate}, and to check it.
+ * inputs: for functions that are too nonlinear for {@link propagate}, and to check it.
  *
  * An entry of a record that is undefined at the inputs' own values stays undefined; one that is
  * undefined in some draws is described by the others, and `answered` says how many those were.

@@ -26,15 +26,15 @@ export interface Propagated<Result> {
   readonly covariance: readonly (readonly number[])[];
 }
 
-/** What {@link propagate} may be told. */
+/** Options of {@link propagate}. */
 export interface PropagationOptions<Name extends string = string> {
   /** How inputs vary together; what is not named is independent. */
   readonly correlations?: readonly Correlation<Name>[];
   /**
-   * `"required"` (default) takes the slopes at the centre, and refuses a result that bends, within its
-   * own uncertainty, too much for them to hold; `"assumed"` takes them as they are. `"averaged"` takes
-   * the mean slopes over ± one uncertainty of each input: for measures with corners, such as where a
-   * guide meets a polyline.
+   * `"required"` (default) takes the slopes at the centre, and throws where the function is too
+   * nonlinear, within its own uncertainty, for first order; `"assumed"` takes them without that
+   * check. `"averaged"` takes the mean slopes over ± one uncertainty of each input: for measures
+   * with corners, such as where a guide meets a polyline.
    */
   readonly linearity?: "required" | "assumed" | "averaged";
 }
@@ -42,15 +42,15 @@ export interface PropagationOptions<Name extends string = string> {
 /**
  * The result of a measure with its standard uncertainty, to first order, from those of its inputs.
  *
- * The measure is any plain function of the inputs' values; its slopes are taken numerically. An entry
- * of a record that is undefined stays undefined.
+ * The measure is any plain function of the inputs' values; its slopes are taken numerically. An
+ * entry of a record that is undefined stays undefined.
  *
  * Source: JCGM 100:2008 (GUM).
  *
- * @throws GeometryError `not-finite`, `out-of-range`, `inconsistent` for inputs or correlations that
- * cannot be; `no-solution` where an entry ceases to exist at the least change of an input;
- * `ill-conditioned` where first order does not hold, such as for a direction whose baseline is under
- * five of its own uncertainties
+ * @throws GeometryError `not-finite`, `out-of-range`, `inconsistent` for inputs or correlations
+ * that cannot be; `no-solution` where an entry ceases to exist at the smallest change of an input;
+ * `ill-conditioned` where first order does not hold, such as for a direction whose baseline is
+ * under five of its own uncertainties
  *
  * @example
  * ```ts

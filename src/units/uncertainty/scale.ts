@@ -19,8 +19,8 @@ export interface Scale {
   readonly source: ScaleSource;
   readonly notes: readonly Note<ScaleNoteCode>[];
   /**
-   * From the camera to the plane in which the scale holds, where it is known: frames then take
-   * perspective out.
+   * From the camera to the plane in which the scale holds, where it is known: frames then correct
+   * perspective.
    */
   readonly cameraDistance?: Measured<Length<"mm">>;
 }
