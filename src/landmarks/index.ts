@@ -1,4 +1,11 @@
-export { type BrowDots, type CompleteDots, type Dot, DOT_NAMES, DOTS, PLACED_DOTS } from "./face/brow-dots.js";
+export {
+  type BrowDots,
+  type CompleteDots,
+  type Dot,
+  DOT_NAMES,
+  DOTS,
+  PLACED_DOTS,
+} from "./face/brow-dots.js";
 export { correctIrises } from "./markups/correct-irises.js";
 export type { Declared } from "./face/declared.js";
 export {

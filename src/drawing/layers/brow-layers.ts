@@ -1,5 +1,11 @@
 import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../../geometry/index.js";
-import { type Brow, type BrowDots, type CompleteDots, DOTS, PLACED_DOTS } from "../../landmarks/index.js";
+import {
+  type Brow,
+  type BrowDots,
+  type CompleteDots,
+  DOTS,
+  PLACED_DOTS,
+} from "../../landmarks/index.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";

@@ -10,12 +10,7 @@ import { measured } from "../../units/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Column, table } from "./text-blocks.js";
-import {
-  changeWithUncertainty,
-  decimal,
-  figureWords,
-  withUncertainty,
-} from "../canvas/words.js";
+import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/words.js";
 
 /** Name; planned; drawn; difference; decision. */
 const COLUMNS: readonly Column[] = [70, 26, 32, 32, 28].map((share, index) => ({

@@ -1,12 +1,7 @@
 import { DOTS } from "../../landmarks/index.js";
 import { type Choices, MEASURE_WORDS, type PlannedChoice } from "../../mapping/index.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
-import {
-  CONVENTION_WORDS,
-  decimal,
-  inMillimetres,
-  signedMillimetres,
-} from "../canvas/words.js";
+import { CONVENTION_WORDS, decimal, inMillimetres, signedMillimetres } from "../canvas/words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {

@@ -101,7 +101,7 @@ export function replay(record: MapRecord): BrowPlan {
       need: `${RECORD_VERSION}, the version of records that this library knows`,
     });
   }
-  // What the plan was told of the capture is kept among the cautions alone.
+  // What the plan was told of the capture is kept among the cautions only.
   const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);
   return planFrom(input, choices, { findings });
 }
