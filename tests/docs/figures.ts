@@ -11,6 +11,7 @@ import {
   ARCH_CONVENTIONS,
 } from "brow-geometry";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";
 import { carryFigure } from "./carry-figure.js";
 import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-figures.js";
@@ -30,7 +31,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["plan.svg", planFigure],
   ["spaces.svg", spacesFigure],
   ["accuracy.svg", accuracyFigure],
-  ["dots.svg", () => drawPlan(planBrows(syntheticFace()), { title: "Dots of both brows" })],
+  ["dots.svg", () => drawPlan(syntheticPlan, { title: "Dots of both brows" })],
   [
     "starts.svg",
     () =>

@@ -1,12 +1,12 @@
-import { depthAt, type Measured, mm, planBrows, type Point } from "brow-geometry";
-import { syntheticFace } from "../support/synthetic-face.js";
+import { depthAt, type Measured, mm, type Point } from "brow-geometry";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 const UNIT = 10;
 const COLOURS = { skin: "#8a5a44", ruler: "#1a3aa0", tape: "#8a5a44", photo: "#0f7f86" };
 
 /** A brow seen from above: by ruler, by tape and on the photo are three lengths. */
 export function lengthsFigure(): string {
-  const { skin, dots, measures } = planBrows(syntheticFace());
+  const { skin, dots, measures } = syntheticPlan;
   const { front, frontAlong, frontOnPhoto, tail, tailAlong, tailOnPhoto } = measures.left;
   const { upperStart, upperArch, tailEnd } = dots.left;
 

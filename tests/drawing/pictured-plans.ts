@@ -17,6 +17,7 @@ import {
 } from "brow-geometry";
 import { photograph } from "../support/photograph.js";
 import { type SyntheticFace, syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 /** Faces of the fixtures that look far enough ahead to be mapped, by photo and place in it. */
 const REAL_FACES = [
@@ -86,109 +87,103 @@ function crookedNose(): PlannableFace {
 }
 
 /** Faces on which a picture is hard to read, all invented. */
-const AWKWARD_PLANS: Readonly<Record<string, () => BrowPlan>> = {
-  "synthetic face": () => planBrows(syntheticFace()),
-  "tilt of 12°": () => onPhoto(syntheticFace(), 12),
-  "tilt of −25°": () => onPhoto(syntheticFace(), -25),
-  "crooked nose": () => planBrows(crookedNose()),
-  "very short brow": () =>
-    planBrows(
-      withBrows(
-        [
-          [26, 19],
-          [31, 21.5],
-          [37, 22.5],
-          [41, 20],
-        ],
-        [
-          [26, 14],
-          [31, 16],
-          [37, 17.5],
-          [41, 18.5],
-        ],
-      ),
-      { start: "endocanthion-vertical", arch: "lateral-limbus-vertical" },
+const AWKWARD_PLANS: Readonly<Record<string, BrowPlan>> = {
+  "synthetic face": syntheticPlan,
+  "tilt of 12°": onPhoto(syntheticFace(), 12),
+  "tilt of −25°": onPhoto(syntheticFace(), -25),
+  "crooked nose": planBrows(crookedNose()),
+  "very short brow": planBrows(
+    withBrows(
+      [
+        [26, 19],
+        [31, 21.5],
+        [37, 22.5],
+        [41, 20],
+      ],
+      [
+        [26, 14],
+        [31, 16],
+        [37, 17.5],
+        [41, 18.5],
+      ],
     ),
-  "hair touching": () =>
-    planBrows(
-      withBrows(
-        [
-          [1.5, 19],
-          [15, 20.5],
-          [30, 24.6],
-          [40, 26],
-          [51, 22.4],
-          [58, 17.6],
-        ],
-        [
-          [0.5, 11],
-          [15, 12],
-          [30, 17.5],
-          [40, 19.5],
-          [51, 18.6],
-          [57, 17],
-        ],
-      ),
-    ),
-  "high arch": () =>
-    planBrows(
-      withBrows(
-        [
-          [14, 18],
-          [22, 24],
-          [30, 31],
-          [37, 36],
-          [43, 34],
-          [50, 25],
-          [58, 13],
-        ],
-        [
-          [14, 11],
-          [22, 17.5],
-          [30, 24.8],
-          [37, 30],
-          [43, 29.4],
-          [50, 22.5],
-          [57, 13],
-        ],
-      ),
-    ),
-  "no lower border": () =>
-    planBrows(
-      withBrows([
-        [14.5, 20],
-        [22, 22.4],
+    { start: "endocanthion-vertical", arch: "lateral-limbus-vertical" },
+  ),
+  "hair touching": planBrows(
+    withBrows(
+      [
+        [1.5, 19],
+        [15, 20.5],
         [30, 24.6],
-        [38, 26],
-        [44, 25.6],
+        [40, 26],
         [51, 22.4],
         [58, 17.6],
-      ]),
+      ],
+      [
+        [0.5, 11],
+        [15, 12],
+        [30, 17.5],
+        [40, 19.5],
+        [51, 18.6],
+        [57, 17],
+      ],
     ),
-  "flat brow": () =>
-    planBrows(
-      withBrows(
-        [
-          [15, 18],
-          [30, 18.4],
-          [45, 18.3],
-          [58, 18],
-        ],
-        [
-          [15, 12],
-          [30, 12.4],
-          [45, 13],
-          [57, 15],
-        ],
-      ),
+  ),
+  "high arch": planBrows(
+    withBrows(
+      [
+        [14, 18],
+        [22, 24],
+        [30, 31],
+        [37, 36],
+        [43, 34],
+        [50, 25],
+        [58, 13],
+      ],
+      [
+        [14, 11],
+        [22, 17.5],
+        [30, 24.8],
+        [37, 30],
+        [43, 29.4],
+        [50, 22.5],
+        [57, 13],
+      ],
     ),
+  ),
+  "no lower border": planBrows(
+    withBrows([
+      [14.5, 20],
+      [22, 22.4],
+      [30, 24.6],
+      [38, 26],
+      [44, 25.6],
+      [51, 22.4],
+      [58, 17.6],
+    ]),
+  ),
+  "flat brow": planBrows(
+    withBrows(
+      [
+        [15, 18],
+        [30, 18.4],
+        [45, 18.3],
+        [58, 18],
+      ],
+      [
+        [15, 12],
+        [30, 12.4],
+        [45, 13],
+        [57, 15],
+      ],
+    ),
+  ),
 };
 
-/** Every plan whose pictures are tested, by name: real faces and awkward ones. */
-export const PICTURED_PLANS: readonly (readonly [name: string, make: () => BrowPlan])[] = [
+/** Every plan whose pictures are tested, by name: real faces and awkward ones, each made once. */
+export const PICTURED_PLANS: readonly (readonly [name: string, plan: BrowPlan])[] = [
   ...Object.entries(AWKWARD_PLANS),
   ...REAL_FACES.map(
-    ([photo, face]) =>
-      [`face ${face} of photo ${photo}`, () => realPlan(photo, face).plan] as const,
+    ([photo, face]) => [`face ${face} of photo ${photo}`, realPlan(photo, face).plan] as const,
   ),
 ];

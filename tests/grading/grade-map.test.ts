@@ -18,6 +18,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 /** A teacher's sheet and a trainee's, by half millimetres; both invented. */
 const teacher = measuresFromReadings({
@@ -208,7 +209,7 @@ describe("gradeMap, without a reference", () => {
 });
 
 describe("gradeMap, a drawn map against a plan", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const reference = { kind: "plan", plan } as const;
   const fine = mm(0.05);
 
@@ -419,7 +420,7 @@ describe("gradeMap refuses", () => {
   });
 
   it("dots without a plan on whose face they could be read", () => {
-    const { dots } = planBrows(syntheticFace());
+    const { dots } = syntheticPlan;
     for (const reference of [asked, none]) {
       const error = refusal(() => gradeMap({ dots }, reference));
       expect(error.code).toBe("missing-landmark");

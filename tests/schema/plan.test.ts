@@ -20,6 +20,7 @@ import { expectClose } from "../support/close.js";
 import { photograph } from "../support/photograph.js";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 function readBack(plan: BrowPlan): BrowPlan {
   return parsePlan(JSON.parse(JSON.stringify(plan)));
@@ -91,7 +92,7 @@ describe("a plan written to JSON reads back equal", () => {
 });
 
 describe("parsePlan", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const json = (): Record<string, never> => JSON.parse(JSON.stringify(plan)) as never;
 
   it.each([

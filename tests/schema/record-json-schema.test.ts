@@ -7,7 +7,6 @@ import {
   type MapRecord,
   measured,
   mm,
-  planBrows,
   px,
   recordOf,
   requirePlannable,
@@ -17,6 +16,7 @@ import { recordJsonSchema, recordSchema } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 const accepts = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(recordJsonSchema());
 
@@ -27,7 +27,7 @@ const written = (record: MapRecord): Json => JSON.parse(JSON.stringify(record)) 
 /** A record with about everything that a record may hold. */
 function fullRecord(): MapRecord {
   const face = syntheticFace();
-  const plan = planBrows(face);
+  const plan = syntheticPlan;
   const dots = eachSide((side) => {
     const [x, y] = plan.dots[side].upperArch;
     return { upperArch: mm([x + 2.5, y]) };

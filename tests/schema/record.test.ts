@@ -1,12 +1,13 @@
-import { checkDrawn, mm, planBrows, recordOf } from "brow-geometry";
+import { checkDrawn, mm, recordOf } from "brow-geometry";
 import { parseRecord, recordJsonSchema, recordSchema } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
 
 const face = syntheticFace();
-const plan = planBrows(face);
+const plan = syntheticPlan;
 const [x, y] = plan.dots.left.upperArch;
 const drawn = { right: {}, left: { upperArch: mm([x + 3, y]) } };
 const record = recordOf({ kind: "face", face }, {}, { check: checkDrawn(plan, { dots: drawn }) });

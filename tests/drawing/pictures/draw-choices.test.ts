@@ -10,7 +10,7 @@ import {
   type WeighedChoices,
 } from "brow-geometry";
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { PICTURED_PLANS } from "../pictured-plans.js";
@@ -28,18 +28,21 @@ const pagesOf = (of: PlannableFace, rows: WeighedChoices, options = {}): readonl
 const wordsOf = (pages: readonly Picture[]): string =>
   pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(" ");
 
-describe.each(PICTURED_PLANS)("weighed choices: %s", (_, make) => {
-  const { face: of } = make();
+describe.each(PICTURED_PLANS)("weighed choices: %s", (_, { face: of }) => {
+  let pages: readonly Picture[];
+  beforeAll(() => {
+    pages = pagesOf(of, weighChoices(of, SOME));
+  });
 
   it("stay on their paper, texts apart", () => {
-    for (const page of pagesOf(of, weighChoices(of, SOME))) {
+    for (const page of pages) {
       expectInside(page);
       expectNoCollisions(page);
     }
   });
 
   it("break no line between a figure and its unit", () => {
-    const written = pagesOf(of, weighChoices(of, SOME)).flatMap(({ texts }) => texts);
+    const written = pages.flatMap(({ texts }) => texts);
     expect(written.filter(({ text }) => /^mm\b/.test(text))).toEqual([]);
   });
 });

@@ -25,12 +25,12 @@ import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { photograph, type Pose } from "../../support/photograph.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { PICTURED_PLANS, realPlan } from "../pictured-plans.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { pathSpots, type Picture, pictureOf, withClass } from "../picture.js";
 
-describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, make) => {
-  const plan = make();
+describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, plan) => {
   const picture = pictureOf(drawPlan(plan));
 
   it("is a picture with a name and a description", () => {
@@ -99,7 +99,7 @@ describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, make) => {
 });
 
 describe.each(["light", "dark", "monochrome"] as const)("the %s theme", (theme: Theme) => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const picture = pictureOf(drawPlan(plan, { theme }));
 
   it("gives brows, midline and guides dashes of their own", () => {
@@ -123,7 +123,7 @@ describe.each(["light", "dark", "monochrome"] as const)("the %s theme", (theme: 
 });
 
 it("draws monochrome pictures in greys alone", () => {
-  const { elements } = pictureOf(drawPlan(planBrows(syntheticFace()), { theme: "monochrome" }));
+  const { elements } = pictureOf(drawPlan(syntheticPlan, { theme: "monochrome" }));
   const colours = elements.flatMap(({ attributes }) =>
     [attributes.fill, attributes.stroke].filter((paint) => paint?.startsWith("#")),
   );
@@ -132,7 +132,7 @@ it("draws monochrome pictures in greys alone", () => {
 });
 
 it("refuses a theme or a view that there is not, by name", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   expect(() => drawPlan(plan, { theme: "sepia" as Theme })).toThrow(
     'drawPlan: theme is "sepia"; needs one of light, dark, monochrome',
   );
@@ -217,12 +217,12 @@ describe("a picture over a photo", () => {
   it("refuses a photo without a size, and one that the plan was not made on", () => {
     expect(() => drawPlan(plan, { photo: { width: 0, height } })).toThrow(GeometryError);
     expect(() => drawPlan(plan, { photo: { width, height: Number.NaN } })).toThrow(/photo\.height/);
-    expect(() => drawPlan(planBrows(syntheticFace()), { photo })).toThrow(/made on a photo/);
+    expect(() => drawPlan(syntheticPlan, { photo })).toThrow(/made on a photo/);
   });
 });
 
 describe("a planned brow", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const pathOf = (source: string): string =>
     withClass(pictureOf(source), "planned")[0]?.children.at(-1)?.children[0]?.attributes.d ?? "";
 
@@ -254,7 +254,7 @@ describe("a planned brow", () => {
 });
 
 describe("text in a picture", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
 
   test.prop([fc.string({ unit: "binary", maxLength: 60 })], { numRuns: 40 })(
     "never becomes markup",
@@ -274,7 +274,7 @@ describe("text in a picture", () => {
 });
 
 describe("any face in any pose", () => {
-  const readings = planBrows(syntheticFace());
+  const readings = syntheticPlan;
   // What is read on a plan and how sure it is takes long to find out, and changes no more than figures.
   const plannedIn = (face: PlannableFace, pose: Pose): BrowPlan | undefined =>
     attempt(() => ({ ...readings, ...planDots(face), frame: frameIn(pose) }));

@@ -1,6 +1,5 @@
 import { test } from "@fast-check/vitest";
 import {
-  type BrowPlan,
   drawSheet,
   GeometryError,
   mapFace,
@@ -14,15 +13,14 @@ import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Spot } from "../../../src/drawing/canvas/box.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { PICTURED_PLANS } from "../pictured-plans.js";
 import { pathSpots, type Picture, pictureOf, withClass } from "../picture.js";
 
-describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, make) => {
-  let plan: BrowPlan;
+describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
   let pages: readonly Picture[];
   beforeAll(() => {
-    plan = make();
     pages = drawSheet(plan).map(pictureOf);
   });
 
@@ -36,16 +34,15 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, make) => {
   it.each(["A4", "letter"] as const)(
     "begins no page of %s in the middle of a list item",
     (paper) => {
-      for (const { texts } of drawSheet(plan, { paper }).map(pictureOf)) {
+      const onPaper = drawSheet(plan, { paper }).map(pictureOf);
+      for (const { texts } of onPaper) {
         const rows = texts.map(({ text }) => text);
         if (rows[0] !== "•") continue;
         // The rest of a list: not its last item alone.
         expect(rows.filter((text) => text === "•").length).toBeGreaterThan(1);
       }
       const items = new Set([...plan.cautions, ...plan.reasons].map(({ text }) => text));
-      const inOnePiece = drawSheet(plan, { paper })
-        .map(pictureOf)
-        .map((page) => wordsOf([page]));
+      const inOnePiece = onPaper.map((page) => wordsOf([page]));
       for (const item of items) {
         expect(
           inOnePiece.some((words) => words.includes(item)),
@@ -80,7 +77,7 @@ describe.each([
   ["letter", "215.9mm", "279.4mm", "0 0 215.9 279.4"],
 ] as const)("a sheet on %s", (paper: Paper, width, height, viewBox) => {
   // Sizes of paper: A4 from ISO 216, letter from ANSI/ASME Y14.1 (from memory).
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const pages = drawSheet(plan, { paper }).map(pictureOf);
 
   it("has the size of the paper, one unit a millimetre", () => {
@@ -126,7 +123,7 @@ describe.each([
 });
 
 describe("the head of a sheet", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
 
   it("has lines to write on where nothing is given", () => {
     const written = wordsOf(drawSheet(plan).map(pictureOf));
@@ -162,7 +159,7 @@ describe("the head of a sheet", () => {
 });
 
 it("refuses paper and themes that there are not, by name", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   expect(() => drawSheet(plan, { paper: "A5" as Paper })).toThrow(
     'drawSheet: paper is "A5"; needs one of A4, letter',
   );
@@ -172,14 +169,14 @@ it("refuses paper and themes that there are not, by name", () => {
 });
 
 it("refuses more text at its head than the page has room for", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const long = "word ".repeat(900);
   expect(() => drawSheet(plan, { title: long })).toThrow(/drawSheet: title is/);
   expect(() => drawSheet(plan, { fields: [{ name: "Client", value: long }] })).toThrow(/fields is/);
 });
 
 it("lets a long reason run on to the next page", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const text = "an artist's reason ".repeat(800).trim();
   const pages = drawSheet({
     ...plan,
@@ -193,7 +190,7 @@ it("lets a long reason run on to the next page", () => {
 });
 
 it("lists the steps of work with the readings that check them, the ruler's zero included", () => {
-  const plan = planBrows(syntheticFace());
+  const plan = syntheticPlan;
   const rulerZero = mm(2);
   const written = wordsOf(drawSheet(plan, { rulerZero }).map(pictureOf));
   const steps = workSteps(plan, { rulerZero });

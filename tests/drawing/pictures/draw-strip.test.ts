@@ -1,16 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
-import { type BrowPlan, drawStrip, planBrows } from "brow-geometry";
+import { drawStrip } from "brow-geometry";
 import { beforeAll, describe, expect, it } from "vitest";
-import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { PICTURED_PLANS } from "../pictured-plans.js";
 import { type Picture, pictureOf, withClass } from "../picture.js";
 
-describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, make) => {
-  let plan: BrowPlan;
+describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, plan) => {
   let picture: Picture;
   beforeAll(() => {
-    plan = make();
     picture = pictureOf(drawStrip(plan));
   });
 
@@ -33,7 +31,7 @@ describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, make) => {
 });
 
 it("shows natural and planned brow side by side at the same height and scale", () => {
-  const picture = pictureOf(drawStrip(planBrows(syntheticFace())));
+  const picture = pictureOf(drawStrip(syntheticPlan));
   const spots = withClass(picture, "dot")
     .filter(({ attributes }) => attributes["data-dot"] === "lowerBody")
     .map(({ attributes }) => ({
@@ -50,24 +48,24 @@ it("shows natural and planned brow side by side at the same height and scale", (
   expect(Math.abs((right[1]?.y ?? NaN) - (right[0]?.y ?? NaN))).toBeLessThan(1);
 });
 
-const plain = pictureOf(drawStrip(planBrows(syntheticFace())));
+const plain = pictureOf(drawStrip(syntheticPlan));
 
 test.prop([fc.string({ unit: "binary", maxLength: 60 })], { numRuns: 20 })(
   "never lets its title become markup",
   (title) => {
-    const { elements } = pictureOf(drawStrip(planBrows(syntheticFace()), { title }));
+    const { elements } = pictureOf(drawStrip(syntheticPlan, { title }));
     expect(elements.map(({ name }) => name)).toEqual(plain.elements.map(({ name }) => name));
   },
 );
 
 it("escapes its title", () => {
   const title = `<b>"Ana" & Bo</b>`;
-  const picture = pictureOf(drawStrip(planBrows(syntheticFace()), { title }));
+  const picture = pictureOf(drawStrip(syntheticPlan, { title }));
   expect(picture.root.children[0]?.text).toBe(title);
 });
 
 it("refuses a theme that there is not, by name", () => {
-  expect(() => drawStrip(planBrows(syntheticFace()), { theme: "sepia" as "light" })).toThrow(
+  expect(() => drawStrip(syntheticPlan, { theme: "sepia" as "light" })).toThrow(
     'drawStrip: theme is "sepia"; needs one of light, dark, monochrome',
   );
 });

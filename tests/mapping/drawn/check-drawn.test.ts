@@ -29,8 +29,9 @@ import { anyNumber } from "../../support/arbitraries.js";
 import { photograph } from "../../support/photograph.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 
-const plan = planBrows(syntheticFace());
+const plan = syntheticPlan;
 
 /** The planned dots, one of them drawn elsewhere. */
 function drawnWith(side: Side, dot: Dot, outward: number, up: number): Sides<BrowDots<"mm">> {

@@ -8,7 +8,6 @@ import {
   type MapInput,
   type MapRecord,
   mm,
-  planBrows,
   px,
   recordOf,
   replay,
@@ -23,6 +22,7 @@ import { expectClose } from "../../support/close.js";
 import { photograph } from "../../support/photograph.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 
 const scale = scaleFromReference(px([0, 0]), px([200, 0]), mm(50));
 
@@ -66,8 +66,8 @@ describe("a record", () => {
       kind: "face",
       face: { ...other, midline: reversed(face.midline) },
     });
-    expectClose(plan.measures, planBrows(face).measures, 0);
-    expectClose(plan.comparison, planBrows(face).comparison, 0);
+    expectClose(plan.measures, syntheticPlan.measures, 0);
+    expectClose(plan.comparison, syntheticPlan.comparison, 0);
   });
 
   it("replays on a midline that somebody gave", () => {

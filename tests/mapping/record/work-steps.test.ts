@@ -18,6 +18,7 @@ import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
+import { syntheticPlan } from "../../support/synthetic-plan.js";
 
 /** The order in which artists work: trade practice, no source. */
 const STAGES: readonly WorkStage[] = [
@@ -146,7 +147,7 @@ describe("workSteps", () => {
   });
 
   it("leave the words alone when the ruler begins elsewhere", () => {
-    const plan = planBrows(syntheticFace());
+    const plan = syntheticPlan;
     const words = (zero: number) =>
       workSteps(plan, { rulerZero: mm(zero) }).map(({ text }) => text);
     expect(words(5)).toEqual(words(0));
@@ -156,7 +157,7 @@ describe("workSteps", () => {
   });
 
   it("give a pinned dot the reason of its pin, also below", () => {
-    const free = planBrows(syntheticFace()).dots.left;
+    const free = syntheticPlan.dots.left;
     const pin = (dot: Pin["dot"], reason: string): Pin => ({
       side: "left",
       dot,
