@@ -127,7 +127,11 @@ function trimmedStart<U extends Unit>(units: readonly DeepMirrorPair<U>[]): Plan
 }
 
 function keptSquares<U extends Unit>(units: readonly DeepMirrorPair<U>[], plane: Plane): number {
-  const squares = Float64Array.from(units, (unit) => squaredShare(unit, plane)).sort();
+  const squares = new Float64Array(units.length);
+  units.forEach((unit, index) => {
+    squares[index] = squaredShare(unit, plane);
+  });
+  squares.sort();
   let sum = 0;
   for (let rank = 0; rank < KEPT_SHARE * squares.length; rank += 1) sum += squares[rank] as number;
   return sum;
