@@ -8,10 +8,7 @@ import {
   type Face,
   faceFrame,
   type FaceFrame,
-  fromCocoWholeBody,
-  fromMesh478,
-  fromPoints68,
-  fromPoints98,
+  fromMarkup,
   GeometryError,
   planOnPhoto,
   requirePlannable,
@@ -63,19 +60,7 @@ function mapOf(path: string): Outcome {
 }
 
 function faceIn(file: LandmarkFile): Face<"px"> {
-  switch (file.markup) {
-    case "by-hand":
-      return file.face;
-    case "coco-wholebody-face":
-      return fromCocoWholeBody(file.keypoints, file);
-    case "points-68":
-      return fromPoints68(file.landmarks, file);
-    case "points-98":
-      return fromPoints98(file.landmarks, file);
-    case "mesh-468":
-    case "mesh-478":
-      return fromMesh478(file.landmarks, file);
-  }
+  return file.markup === "by-hand" ? file.face : fromMarkup(file.markup, file.landmarks, file);
 }
 
 /** From a length that is known on the photo, or for want of one from the irises. */

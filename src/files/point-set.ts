@@ -3,8 +3,8 @@ export type FilePoint =
   readonly [x: number, y: number] | readonly [x: number, y: number, z: number];
 
 /**
- * Points of one face as a file of landmarks holds them, in the file's own unit and axes: what an
- * adapter such as `fromPoints68` takes as its landmarks.
+ * Points of one face as a file of landmarks holds them, in the file's own unit and axes: what
+ * `fromMarkup` takes as its landmarks.
  */
 export interface PointSet {
   /** Name of the face or of its picture. */

@@ -11,7 +11,6 @@ export type { Declared } from "./face/declared.js";
 export {
   type BeyondMarkup,
   describeMarkup,
-  MARKUP_NAMES,
   type MarkupDescription,
 } from "./markups/describe-markup.js";
 export { enlargeSkin } from "./skin/enlarge-skin.js";
@@ -28,7 +27,6 @@ export type {
   SymmetricPoints,
   StandIn,
 } from "./face/face.js";
-export { fromCocoWholeBody } from "./markups/from-coco-wholebody.js";
 export {
   fromLandmarks,
   type LandmarkNames,
@@ -36,7 +34,7 @@ export {
   type PointName,
   type SideNames,
 } from "./markups/from-landmarks.js";
-export { fromMesh478 } from "./markups/from-mesh478.js";
+export { fromMarkup } from "./markups/from-markup.js";
 export {
   type AxisDirection,
   faceFromMillimetres,
@@ -46,8 +44,6 @@ export {
   type PlainPoint,
   type PlainSide,
 } from "./markups/from-millimetres.js";
-export { fromPoints68 } from "./markups/from-points68.js";
-export { fromPoints98 } from "./markups/from-points98.js";
 export {
   type LandmarkName,
   LANDMARKS,
@@ -66,12 +62,17 @@ export type {
   Mirroring,
   SourceOptions,
 } from "./markups/markup-options.js";
-export type { MarkupPoint, MarkupPoints } from "./markups/markup-points.js";
-export type { MarkupName } from "./markups/markup.js";
+export {
+  type AlareChoice,
+  type LandmarkForms,
+  MARKUP_NAMES,
+  type MarkupLandmarks,
+  type MarkupName,
+  type MarkupPoint,
+  type MarkupPoints,
+  MARKUPS,
+} from "./markups/markups.js";
 export type { FaceMeasures, MeasureName, SideMeasures } from "./face/measures.js";
-export type { MeshAlare } from "./markups/mesh-markup.js";
-export type { NostrilAlare } from "./markups/points68-markup.js";
-export type { NoseBaseAlare } from "./markups/points98-markup.js";
 export { requireLandmarks } from "./face/require-landmarks.js";
 export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin/skin-length.js";
 export { skinOf } from "./skin/skin-of.js";

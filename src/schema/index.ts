@@ -1,7 +1,6 @@
 export { choicesSchema, parseChoices } from "./choices.js";
 export { faceSchema, parseFace } from "./face.js";
 export {
-  type DetectedKeypoints,
   type DetectedLandmarks,
   type LandmarkFile,
   type LandmarkFileContext,

@@ -1,11 +1,15 @@
 import * as z from "zod/mini";
-import type {
-  Face,
-  ImageSize,
-  MarkupName,
-  MarkupPicture,
-  MarkupPoints,
-  Mirroring,
+import {
+  type Face,
+  type ImageSize,
+  type LandmarkForms,
+  MARKUP_NAMES,
+  type MarkupLandmarks,
+  type MarkupName,
+  type MarkupPicture,
+  type MarkupPoints,
+  MARKUPS,
+  type Mirroring,
 } from "../landmarks/index.js";
 import type { Choices } from "../mapping/index.js";
 import type { Length, Point } from "../units/index.js";
@@ -13,7 +17,7 @@ import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
 import { point, positiveLength } from "./quantity.js";
-import { finite, list, positive, record, type Schema, word, type Words } from "./schema.js";
+import { finite, list, positive, record, type Schema, word } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two dots of a ruler. */
 export interface LengthReference {
@@ -31,23 +35,13 @@ export interface LandmarkFileContext {
   readonly provenance?: unknown;
 }
 
-/** What a detector returned for one face, unchanged. */
-export type DetectedLandmarks = LandmarkFileContext &
+/** What a detector returned for one face or person, unchanged, in the form of its markup. */
+export type DetectedLandmarks<Name extends MarkupName = MarkupName> = LandmarkFileContext &
   MarkupPicture & {
-    readonly markup: Exclude<MarkupName, "coco-wholebody-face">;
+    readonly markup: Name;
     /** Default `"no"`. */
     readonly mirrored?: Mirroring;
-    readonly landmarks: MarkupPoints;
-  };
-
-/** What a detector of whole bodies returned for one person, unchanged. */
-export type DetectedKeypoints = LandmarkFileContext &
-  MarkupPicture & {
-    readonly markup: "coco-wholebody-face";
-    /** Default `"no"`. */
-    readonly mirrored?: Mirroring;
-    /** x, y, visibility, and so on: all of the person or those of the face. */
-    readonly keypoints: readonly number[];
+    readonly landmarks: MarkupLandmarks<Name>;
   };
 
 /** Landmarks that somebody placed and named, in pixels. */
@@ -57,12 +51,11 @@ export interface NamedLandmarks extends LandmarkFileContext {
 }
 
 /** Landmarks of one face as a JSON file holds them. */
-export type LandmarkFile = DetectedLandmarks | DetectedKeypoints | NamedLandmarks;
+export type LandmarkFile =
+  { [Name in MarkupName]: DetectedLandmarks<Name> }[MarkupName] | NamedLandmarks;
 
 /** More than any markup in use has. */
 const MOST_LANDMARKS = 2000;
-
-const markupPoints = list(markupPoint(), MOST_LANDMARKS) as Schema<MarkupPoints>;
 
 const imageSize = record<ImageSize>({ width: positive, height: positive }, {});
 
@@ -75,40 +68,33 @@ const context = {
   provenance: z.unknown() as Schema<unknown>,
 };
 
-/** A detector's answer with its picture: whether the image size is needed, the adapter says. */
-type Detected<Points> = LandmarkFileContext & {
+/** A detector's answer with its picture: whether the image size is needed, `fromMarkup` says. */
+interface Detected extends LandmarkFileContext {
+  readonly markup: MarkupName;
   readonly coordinates: MarkupPicture["coordinates"];
+  readonly landmarks: LandmarkForms[keyof LandmarkForms];
   readonly image?: ImageSize;
   readonly mirrored?: Mirroring;
-} & Points;
+}
 
-const markups: Words<DetectedLandmarks["markup"]> = {
-  "mesh-478": true,
-  "mesh-468": true,
-  "points-68": true,
-  "points-98": true,
+const landmarks: { readonly [Form in keyof LandmarkForms]: Schema<LandmarkForms[Form]> } = {
+  points: list(markupPoint(), MOST_LANDMARKS),
+  keypoints: list(finite, MOST_LANDMARKS),
 };
 
-const coordinates = word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true });
-
-const picture = {
-  ...context,
-  image: imageSize,
-  mirrored: word<Mirroring>({ no: true, frame: true, coordinates: true }),
-};
-
-const detected = record<Detected<Pick<DetectedLandmarks, "markup" | "landmarks">>>(
-  { markup: word<DetectedLandmarks["markup"]>(markups), coordinates, landmarks: markupPoints },
-  picture,
-);
-
-const keypoints = record<Detected<Pick<DetectedKeypoints, "markup" | "keypoints">>>(
-  {
-    markup: word<DetectedKeypoints["markup"]>({ "coco-wholebody-face": true }),
-    coordinates,
-    keypoints: list(finite, MOST_LANDMARKS),
-  },
-  picture,
+const detected = MARKUP_NAMES.map((name) =>
+  record<Detected>(
+    {
+      markup: word({ [name]: true }) as Schema<MarkupName>,
+      coordinates: word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true }),
+      landmarks: landmarks[MARKUPS[name].form] as Schema<Detected["landmarks"]>,
+    },
+    {
+      ...context,
+      image: imageSize,
+      mirrored: word<Mirroring>({ no: true, frame: true, coordinates: true }),
+    },
+  ),
 );
 
 const named = record<NamedLandmarks>(
@@ -119,8 +105,8 @@ const named = record<NamedLandmarks>(
 /** Landmarks of one face, named by hand or as a detector answered them. */
 export const landmarkFileSchema: Schema<LandmarkFile> = z.discriminatedUnion(
   "markup",
-  [detected, keypoints, named] as never,
-  { error: `one of ${Object.keys(markups).join(", ")}, coco-wholebody-face, by-hand` },
+  [...detected, named] as never,
+  { error: `one of ${MARKUP_NAMES.join(", ")}, by-hand` },
 );
 
 /** `[x, y]`, `[x, y, z]`, or an object with these names and whatever else the detector adds. */

@@ -73,7 +73,7 @@ interface Worth {
   readonly difference: number;
 }
 
-/** The face mesh with irises, as its adapter states it. */
+/** The face mesh with irises, as the library states it. */
 const MESH: LandmarkSource = {
   markup: "mesh-478",
   uncertainty: { default: mm(1.3), landmarks: { limbusMedial: mm(0.5), limbusLateral: mm(0.5) } },

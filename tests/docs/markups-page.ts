@@ -14,20 +14,16 @@ export async function markupsPage(): Promise<string> {
   return format(text, { ...(await resolveConfig(file)), filepath: file });
 }
 
-const adapters: Readonly<Record<MarkupDescription["name"], string>> = {
-  "mesh-478": "fromMesh478",
-  "mesh-468": "fromMesh478",
-  "points-68": "fromPoints68",
-  "coco-wholebody-face": "fromCocoWholeBody",
-  "points-98": "fromPoints98",
-};
-
 const intro = `# Markups
 
 What a face contains that is read from the points of a detector or a data set. \`npm run docs:markups\` writes
 this page from \`describeMarkup\`.
 
-Every adapter takes the same options: \`coordinates\` (\`"pixels"\`, or \`"normalised"\` with the size of
+\`fromMarkup(name, landmarks, options)\` reads them all. The name has to fit the number of points. Those of
+the form \`keypoints\` come as a flat list x, y, visibility, x, y, visibility …, the others point by point,
+each \`[x, y]\`, \`[x, y, z]\` or an object with these names.
+
+Every markup takes the same options: \`coordinates\` (\`"pixels"\`, or \`"normalised"\` with the size of
 the \`image\`), \`mirrored\` (\`"frame"\` where a flipped picture went into the detector, \`"coordinates"\`
 where only its answer was flipped), \`alare\` (which points stand for it, or \`"none"\`), \`missing\` (points
 not to be used), \`uncertainty\` and \`ringFactor\`. Right and left are the client's own whatever the
@@ -58,13 +54,13 @@ not measured but taken to be that of 68 points.`;
 
 function overview(descriptions: readonly MarkupDescription[]): string {
   return [
-    "| markup | what it is | adapter | points | brow | iris | depth | usual uncertainty |",
+    "| markup | what it is | form | points | brow | iris | depth | usual uncertainty |",
     "| --- | --- | --- | --- | --- | --- | --- | --- |",
     ...descriptions.map((markup) =>
       row([
         `\`${markup.name}\``,
         markup.title,
-        `\`${adapters[markup.name]}\``,
+        markup.form,
         String(markup.size),
         lacks(markup, "lower border of the brow") ? "upper border" : "both borders",
         markup.landmarks.includes("limbusLateral") ? "centre and rim" : irisOf(markup),

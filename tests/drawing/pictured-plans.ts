@@ -3,7 +3,7 @@ import {
   type Brow,
   type BrowPlan,
   faceFrame,
-  fromMesh478,
+  fromMarkup,
   type MarkupPoints,
   mm,
   planBrows,
@@ -42,7 +42,7 @@ export function realPlan(
   };
   const { width, height } = provenance.photo;
   const landmarks = requirePlannable(
-    fromMesh478(faces[face]?.landmarks ?? [], {
+    fromMarkup("mesh-478", faces[face]?.landmarks ?? [], {
       coordinates: "normalised",
       image: { width, height },
     }),

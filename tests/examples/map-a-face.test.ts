@@ -101,7 +101,7 @@ describe("npm run demo -- FILE.json", () => {
 
     const { landmarks, ...picture } = detected;
     const keypoints = (landmarks as readonly (readonly number[])[]).flatMap((at) => [...at, 1]);
-    const coco = { ...picture, markup: "coco-wholebody-face", keypoints, reference };
+    const coco = { ...picture, markup: "coco-wholebody-face", landmarks: keypoints, reference };
     expect(mapped(fileWith("coco.json", coco)).text).toBe(said);
   });
 

@@ -1,4 +1,4 @@
-import { fromPoints68 } from "brow-geometry";
+import { fromMarkup } from "brow-geometry";
 import { readCocoKeypoints } from "brow-geometry/files";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -20,7 +20,7 @@ describe("a COCO keypoints file", () => {
       const sets = readCocoKeypoints(JSON.stringify({ images, annotations }));
       expect(sets).toEqual(expected);
       expect(
-        fromPoints68(sets[0]?.points ?? [], { coordinates: "pixels" }).right.brow,
+        fromMarkup("points-68", sets[0]?.points ?? [], { coordinates: "pixels" }).right.brow,
       ).toBeDefined();
     }
   });

@@ -1,4 +1,4 @@
-import { fromPoints68, lengthBetween, mm } from "brow-geometry";
+import { fromMarkup, lengthBetween, mm } from "brow-geometry";
 import { readPts } from "brow-geometry/files";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -29,7 +29,7 @@ describe("a .pts file of 68-point sets", () => {
     const lines = frontalPoints68.landmarks.map(([x = 0, y = 0]) => `${x + 1} ${y + 1}`);
     const content = `version: 1\nn_points: 68\n{\n${lines.join("\n")}\n}`;
     const [asWritten, fromZero] = [0, 1].map((firstPixel) =>
-      fromPoints68(readPts(content, { firstPixel: firstPixel as 0 | 1 }).points, {
+      fromMarkup("points-68", readPts(content, { firstPixel: firstPixel as 0 | 1 }).points, {
         coordinates: "pixels",
       }),
     );

@@ -2,8 +2,7 @@ import {
   type Face,
   faceFromMillimetres,
   fromLandmarks,
-  fromMesh478,
-  fromPoints68,
+  fromMarkup,
   lengthBetween,
   type MarkupPoints,
   mm,
@@ -19,32 +18,36 @@ declare const face: Face<"mm">;
 declare const skin: Skin;
 const image = { width: 1920, height: 1280 };
 
-describe("adapters", () => {
+describe("ways to a face", () => {
   it("give a face in pixels from what detectors hand out", () => {
     expectTypeOf(
-      fromMesh478([[0.1, 0.2, 0.3]], { coordinates: "normalised", image }),
+      fromMarkup("mesh-478", [[0.1, 0.2, 0.3]], { coordinates: "normalised", image }),
     ).toEqualTypeOf<Face<"px">>();
-    expectTypeOf(fromPoints68([{ x: 1, y: 2 }, null], { coordinates: "pixels" })).toEqualTypeOf<
-      Face<"px">
-    >();
+    expectTypeOf(
+      fromMarkup("points-68", [{ x: 1, y: 2 }, null], { coordinates: "pixels" }),
+    ).toEqualTypeOf<Face<"px">>();
   });
 
   it("want the image size with shares of it", () => {
     // @ts-expect-error the image is missing
-    fromMesh478(points, { coordinates: "normalised" });
+    fromMarkup("mesh-478", points, { coordinates: "normalised" });
     // @ts-expect-error nobody said what coordinates count
-    fromMesh478(points, {});
+    fromMarkup("mesh-478", points, {});
     // @ts-expect-error no way of reading is without a word on coordinates
-    fromMesh478(points);
+    fromMarkup("mesh-478", points);
   });
 
   it("know the stand-ins of their own markup", () => {
-    fromMesh478(points, { coordinates: "pixels", alare: "wing-base" });
-    fromPoints68(points, { coordinates: "pixels", alare: "none" });
+    fromMarkup("mesh-478", points, { coordinates: "pixels", alare: "wing-base" });
+    fromMarkup("points-68", points, { coordinates: "pixels", alare: "none" });
     // @ts-expect-error a point of the face mesh
-    fromPoints68(points, { coordinates: "pixels", alare: "wing-base" });
+    fromMarkup("points-68", points, { coordinates: "pixels", alare: "wing-base" });
+    // @ts-expect-error no such markup
+    fromMarkup("points-5", points, { coordinates: "pixels" });
+    // @ts-expect-error keypoints come as numbers
+    fromMarkup("coco-wholebody-face", points, { coordinates: "pixels" });
     // @ts-expect-error no such mirroring
-    fromPoints68(points, { coordinates: "pixels", mirrored: true });
+    fromMarkup("points-68", points, { coordinates: "pixels", mirrored: true });
   });
 
   it("name landmarks as the library does", () => {

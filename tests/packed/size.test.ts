@@ -23,8 +23,8 @@ describe("a user's bundle", () => {
 
   it("of the way from a detector's landmarks to a plan is at most 40 kB", async () => {
     const { size } = await bundle(
-      `import { faceFrame, fromMesh478, planOnPhoto, requirePlannable, scaleFromIris } from "brow-geometry";
-      console.log(faceFrame, fromMesh478, planOnPhoto, requirePlannable, scaleFromIris);`,
+      `import { faceFrame, fromMarkup, planOnPhoto, requirePlannable, scaleFromIris } from "brow-geometry";
+      console.log(faceFrame, fromMarkup, planOnPhoto, requirePlannable, scaleFromIris);`,
     );
     expect(size).toBeLessThanOrEqual(40_000);
   });

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { fromCocoWholeBody, fromMesh478, fromPoints68, mapFace, px } from "brow-geometry";
+import { fromMarkup, mapFace, px } from "brow-geometry";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -16,11 +16,11 @@ const named = {
 const detected = { markup: "points-68", coordinates: "pixels", landmarks: [] };
 
 describe("parseLandmarkFile", () => {
-  it("reads the sample that the demo maps, ready for its adapter", () => {
+  it("reads the sample that the demo maps, ready for `fromMarkup`", () => {
     const file = parseLandmarkFile(sample);
     expect(file).toEqual(sample);
     if (file.markup !== "mesh-478") return expect.fail(file.markup);
-    expect(fromMesh478(file.landmarks, file).right.pupil).toHaveLength(3);
+    expect(fromMarkup("mesh-478", file.landmarks, file).right.pupil).toHaveLength(3);
   });
 
   it("reads 68 points with a ruler beside the face and the artist's choices", () => {
@@ -35,20 +35,22 @@ describe("parseLandmarkFile", () => {
     const file = parseLandmarkFile(json);
     expect(file).toEqual(json);
     if (file.markup !== "points-68") return expect.fail(file.markup);
-    expect(fromPoints68(file.landmarks, file).left.brow?.upper).toHaveLength(5);
+    expect(fromMarkup("points-68", file.landmarks, file).left.brow?.upper).toHaveLength(5);
   });
 
-  it("reads keypoints of a whole body, ready for their adapter", () => {
+  it("reads keypoints of a whole body, ready for `fromMarkup`", () => {
     const face = points68.faces[2]?.landmarks as readonly (readonly [number, number])[];
-    const keypoints = face.flatMap(([x, y]) => [x, y, 2]);
-    const json = { markup: "coco-wholebody-face", coordinates: "pixels", keypoints };
+    const landmarks = face.flatMap(([x, y]) => [x, y, 2]);
+    const json = { markup: "coco-wholebody-face", coordinates: "pixels", landmarks };
     const file = parseLandmarkFile(json);
     expect(file).toEqual(json);
     if (file.markup !== "coco-wholebody-face") return expect.fail(file.markup);
-    expect(fromCocoWholeBody(file.keypoints, file).right.brow?.upper).toHaveLength(5);
+    expect(fromMarkup("coco-wholebody-face", file.landmarks, file).right.brow?.upper).toHaveLength(
+      5,
+    );
     for (const wrong of [["1"], [Number.NaN], Array.from({ length: 2001 }, () => 0)]) {
-      const { message } = refusal(() => parseLandmarkFile({ ...json, keypoints: wrong }));
-      expect(message).toContain("keypoints");
+      const { message } = refusal(() => parseLandmarkFile({ ...json, landmarks: wrong }));
+      expect(message).toContain("landmarks");
     }
   });
 

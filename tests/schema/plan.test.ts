@@ -3,7 +3,7 @@ import {
   type BrowPlan,
   type Choices,
   faceFrame,
-  fromMesh478,
+  fromMarkup,
   mm,
   planBrows,
   planOnPhoto,
@@ -50,7 +50,7 @@ describe("a plan written to JSON reads back equal", () => {
       JSON.parse(readFileSync("examples/data/sample-face.json", "utf8")),
     );
     if (file.markup !== "mesh-478") return expect.fail(file.markup);
-    const face = requirePlannable(fromMesh478(file.landmarks, file));
+    const face = requirePlannable(fromMarkup("mesh-478", file.landmarks, file));
     const plan = planOnPhoto(face, faceFrame(face, scaleFromIris(face)));
     expectClose(readBack(plan), plan, 0);
   });

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import {
   type Face,
-  fromMesh478,
-  fromPoints68,
+  fromMarkup,
   type ImageSize,
   type MarkupPoints,
 } from "brow-geometry";
@@ -37,11 +36,11 @@ export function faceOfMesh({
   landmarks,
   image,
 }: Pick<SampleFace, "landmarks" | "image">): Face<"px"> {
-  return fromMesh478(landmarks, { coordinates: "normalised", image });
+  return fromMarkup("mesh-478", landmarks, { coordinates: "normalised", image });
 }
 
 export function faceOfPoints68({ landmarks }: { landmarks: MarkupPoints }): Face<"px"> {
-  return fromPoints68(landmarks, { coordinates: "pixels" });
+  return fromMarkup("points-68", landmarks, { coordinates: "pixels" });
 }
 
 function samples(detector: "mesh" | "points68"): readonly SampleFace[] {

@@ -2,7 +2,7 @@ import {
   checkCapture,
   drawPlan,
   flatPoint,
-  fromMesh478,
+  fromMarkup,
   GeometryError,
   hasDepth,
   deepPoint,
@@ -69,7 +69,10 @@ export function windowAround({ landmarks }, photo) {
 export function overlay(face, photo, picture) {
   const { href, side } = picture;
   try {
-    const landmarks = fromMesh478(face.landmarks, { coordinates: "normalised", image: photo });
+    const landmarks = fromMarkup("mesh-478", face.landmarks, {
+      coordinates: "normalised",
+      image: photo,
+    });
     const onPhoto = requirePlannable(landmarks);
     const covered = areIrisesCovered(onPhoto);
     const findings = checkCapture(onPhoto, { purpose: "map", scale: scaleOf(onPhoto, covered) });

@@ -2,7 +2,6 @@ import { distance } from "../../geometry/index.js";
 import {
   type Face,
   type FaceSide,
-  LANDMARKS,
   MIDLINE_LANDMARKS,
   type PointLandmark,
 } from "../../landmarks/index.js";
@@ -20,6 +19,7 @@ import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
+import { LANDMARK_WORDS } from "./landmark-words.js";
 import { placed, seenDirection, SIDES } from "../canvas/view.js";
 
 /** Half of a landmark's cross, in steps. */
@@ -27,8 +27,6 @@ const CROSS_RADIUS = 1.1;
 
 /** The landmarks of each side that are drawn. */
 const SHOWN = ["endocanthion", "exocanthion", "alare", "cheilion"] as const;
-
-const POINTS = { ...LANDMARKS.side, ...LANDMARKS.midline };
 
 /**
  * Landmarks inside a box as crosses, those that a source only approximates as rings. Pupil and limbus
@@ -75,7 +73,7 @@ function landmarkCross(
   const { name, side, at, standIn } = cross;
   const title = [
     ...(side === undefined ? [] : [side]),
-    `${POINTS[name].words}${standIn ? ", approximated" : ""}`,
+    `${LANDMARK_WORDS[name]}${standIn ? ", approximated" : ""}`,
   ].join(" ");
   return markerAt(
     brush.view.place(at),
@@ -153,7 +151,7 @@ export function eyeLayer(
               brush.view.place(pupil),
               { shape: "circle", colour: brush.palette.strokes.landmark, radius: 0.6 },
               brush,
-              LANDMARKS.side.pupil.words,
+              LANDMARK_WORDS.pupil,
             ),
           ]),
     ],

@@ -1,10 +1,10 @@
-import { GeometryError, type Measured } from "../../units/index.js";
+import type { Measured } from "../../units/index.js";
 import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
-import type { Markup, MarkupName } from "./markup.js";
-import { MESH_468, MESH_478 } from "./mesh-markup.js";
-import { COCO_FACE, POINTS_68 } from "./points68-markup.js";
-import { POINTS_98 } from "./points98-markup.js";
+import type { IndexTable } from "./index-table.js";
+import { INDEX_TABLES } from "./tables-by-name.js";
+import { type LandmarkForms, type MarkupName, MARKUPS } from "./markups.js";
+import { requireMarkup } from "./require-markup.js";
 
 /** Something that cannot be told from a markup, and what it would take. */
 export interface BeyondMarkup {
@@ -25,6 +25,8 @@ export interface MarkupDescription {
   readonly title: string;
   /** How many points it has. */
   readonly size: number;
+  /** The form in which `fromMarkup` takes them: see {@link MARKUPS}. */
+  readonly form: keyof LandmarkForms;
   /** Landmarks it gives, stand-ins included. */
   readonly landmarks: readonly LandmarkName[];
   /** Those of them that it only approximates, with what stands in for each. */
@@ -41,15 +43,6 @@ export interface MarkupDescription {
   readonly depth: "none" | "estimated" | "measured";
 }
 
-/** Names of the markups that have an adapter. */
-export const MARKUP_NAMES: readonly MarkupName[] = [
-  "mesh-478",
-  "mesh-468",
-  "points-68",
-  "coco-wholebody-face",
-  "points-98",
-];
-
 /**
  * What faces read from a markup contain: its landmarks, which of them are stand-ins, and what
  * cannot be computed from them.
@@ -65,15 +58,18 @@ export const MARKUP_NAMES: readonly MarkupName[] = [
  * ```
  */
 export function describeMarkup(name: MarkupName): MarkupDescription {
-  const { title, size, standIns, uncertainty, ringFactor, depth, ...markup } = markupNamed(name);
-  const landmarks = landmarksOf(markup);
-  const alare = Object.entries(markup.alare).map(([choice, { instead }]) => ({
+  requireMarkup("describeMarkup", name);
+  const { title, size, form } = MARKUPS[name];
+  const table: IndexTable = INDEX_TABLES[name];
+  const { standIns, uncertainty, ringFactor, depth } = table;
+  const landmarks = landmarksOf(table);
+  const alare = Object.entries(table.alare).map(([choice, { instead }]) => ({
     name: choice,
     instead,
   }));
   const usual = alare.slice(0, 1).map(({ instead }) => ({ landmark: "alare", instead }) as const);
   const approximated = [...usual, ...standIns];
-  const given = givenBy(markup, landmarks, approximated, depth);
+  const given = givenBy(table, landmarks, approximated, depth);
   const atStandIns = {
     what: "what lies at the landmark itself, where a stand-in is read",
     needs: approximated.map(({ landmark }) => `${landmark} of its own` as const),
@@ -82,6 +78,7 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
     name,
     title,
     size,
+    form,
     landmarks,
     standIns: approximated,
     alare,
@@ -129,7 +126,7 @@ const NEEDS: readonly { readonly what: string; readonly needs: readonly Need[] }
 ];
 
 function givenBy(
-  { right }: Pick<Markup, "right">,
+  { right }: Pick<IndexTable, "right">,
   landmarks: readonly LandmarkName[],
   standIns: readonly StandIn[],
   depth: MarkupDescription["depth"],
@@ -146,34 +143,12 @@ function givenBy(
   ]);
 }
 
-function markupNamed(name: MarkupName): Markup {
-  switch (name) {
-    case "mesh-478":
-      return MESH_478;
-    case "mesh-468":
-      return MESH_468;
-    case "points-68":
-      return POINTS_68;
-    case "coco-wholebody-face":
-      return COCO_FACE;
-    case "points-98":
-      return POINTS_98;
-    default:
-      throw new GeometryError("out-of-range", {
-        where: "describeMarkup",
-        field: "name",
-        value: name,
-        need: `one of ${MARKUP_NAMES.join(", ")}`,
-      });
-  }
-}
-
 function landmarksOf({
   right,
   midline,
   irises,
   alare,
-}: Pick<Markup, "right" | "midline" | "irises" | "alare">): readonly LandmarkName[] {
+}: Pick<IndexTable, "right" | "midline" | "irises" | "alare">): readonly LandmarkName[] {
   const given: ReadonlySet<string> = new Set([
     ...Object.keys(right.points),
     ...Object.keys(midline),

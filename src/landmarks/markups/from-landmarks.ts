@@ -7,10 +7,10 @@ import {
   type SideLandmark,
 } from "../face/landmarks.js";
 import { BY_HAND } from "../face/landmark-uncertainty.js";
-import type { Markup, MarkupSide, Place } from "./markup.js";
+import type { IndexTable, MarkupSide, Place } from "./index-table.js";
 import type { SourceOptions } from "./markup-options.js";
-import type { MarkupPoint } from "./markup-points.js";
-import { faceFromMarkup } from "./read-markup.js";
+import type { MarkupPoint } from "./markups.js";
+import { faceFromPoints } from "./face-from-points.js";
 
 /** Points by the names, or the numbers, that another program gave them; `null` where one is missing. */
 export type NamedPoints =
@@ -84,12 +84,9 @@ export function fromLandmarks(
   };
   const sides = eachSide((side) => sideTable(names[side], `names.${side}`, indexOf));
   const midline = placesOf(names.midline ?? {}, MIDLINE_LANDMARKS, "names.midline", indexOf);
-  const markup: Markup<never> = {
+  const table: IndexTable = {
     ...sides,
     midline,
-    name: "by-hand",
-    title: "points named by another program",
-    size: labels.length,
     labels,
     alare: {},
     pairs: [],
@@ -100,7 +97,7 @@ export function fromLandmarks(
     depth: "measured",
   };
   const ordered = labels.map((label) => (points as Record<string, MarkupPoint | null>)[label]);
-  return faceFromMarkup(HERE, markup, ordered, options);
+  return faceFromPoints(HERE, "by-hand", table, ordered, options);
 }
 
 const HERE = "fromLandmarks";

@@ -1,7 +1,7 @@
 import { distance, distanceAlongLine, lineThrough } from "../../geometry/index.js";
 import { eachSide, type Point, type Sides } from "../../units/index.js";
 import type { FaceSide } from "../face/face.js";
-import type { MarkupIris } from "./markup.js";
+import type { MarkupIris } from "./index-table.js";
 
 /** What a mesh knows of one iris. */
 export type IrisPoints = Pick<FaceSide<"px">, "pupil" | "limbusMedial" | "limbusLateral">;

@@ -1,12 +1,12 @@
 import { type Note, note, type Unit } from "../../units/index.js";
 import type { Face } from "../face/face.js";
 import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
-import type { Place } from "./markup.js";
-import type { MarkupOptions } from "./markup-options.js";
+import type { Place } from "./index-table.js";
+import type { SourceOptions } from "./markup-options.js";
 import type { PicturePoints } from "./markup-points.js";
 
 /** What was done to the whole picture on the way in. */
-export function notesOnPicture(options: MarkupOptions<string>): readonly Note<FaceNoteCode>[] {
+export function notesOnPicture(options: SourceOptions): readonly Note<FaceNoteCode>[] {
   const notes: Note<FaceNoteCode>[] = [];
   if (options.coordinates === "normalised") {
     const { width, height } = options.image;

@@ -7,6 +7,7 @@ import {
 } from "../../units/index.js";
 import type { LandmarkUncertainty } from "../face/face.js";
 import { LANDMARK_NAMES } from "../face/landmarks.js";
+import type { AlareChoice, MarkupName } from "./markups.js";
 
 /** Size of a picture in pixels. */
 export interface ImageSize {
@@ -24,10 +25,10 @@ export interface ImageSize {
  */
 export type Mirroring = "no" | "frame" | "coordinates";
 
-/** How points of a markup are to be read; the same for every markup. */
-export type MarkupOptions<Alare extends string> = SourceOptions & {
+/** How points are to be read; markups differ in what may stand for alare. */
+export type MarkupOptions<Name extends MarkupName = MarkupName> = SourceOptions & {
   /** Which points stand for alare; `"none"` leaves it out. */
-  readonly alare?: Alare | "none";
+  readonly alare?: AlareChoice<Name> | "none";
   /** Numbers of points that are not to be used, because they are covered for instance. */
   readonly missing?: readonly number[];
 };
@@ -51,11 +52,7 @@ export type MarkupPicture =
   | { readonly coordinates: "normalised"; readonly image: ImageSize };
 
 /** Refuses options that are empty or have no meaning, instead of ignoring them. */
-export function requireOptions(
-  where: string,
-  options: MarkupOptions<string>,
-  points: number,
-): void {
+export function requireOptions(where: string, options: MarkupOptions, points: number): void {
   requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
   const { mirrored = "no", missing = [], uncertainty = {} } = options;
   const refuse = (field: string, value: unknown, need: string): never => {

@@ -6,26 +6,14 @@ import {
   requireFinite,
   requireObject,
 } from "../../units/index.js";
-import type { Markup, Place } from "./markup.js";
+import type { IndexTable, Place } from "./index-table.js";
 import {
   imageSize,
   type MarkupOptions,
   requireImageSize,
   requireOptions,
 } from "./markup-options.js";
-
-/** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
-export type MarkupPoint =
-  | readonly number[]
-  | {
-      readonly x: number;
-      readonly y: number;
-      readonly z?: number | undefined;
-      readonly visibility?: number | undefined;
-    };
-
-/** Points of one face in the order of their markup; `null` where one is missing. */
-export type MarkupPoints = readonly (MarkupPoint | null | undefined)[];
+import type { MarkupPoint, MarkupPoints } from "./markups.js";
 
 /** Points of the picture as taken, in the order of the markup; a missing one is undefined. */
 export type PicturePoints = readonly (Point<"px"> | undefined)[];
@@ -45,26 +33,25 @@ const LEAST_DEPTH = 0.05;
  */
 export function readPoints(
   where: string,
-  markup: Markup,
+  table: IndexTable,
   landmarks: MarkupPoints,
-  options: MarkupOptions<string>,
+  options: MarkupOptions,
 ): PicturePoints {
-  requireSize(where, landmarks, markup.size);
-  requireOptions(where, options, markup.size);
+  requireOptions(where, options, landmarks.length);
   const missing = new Set(options.missing);
   const raw = landmarks.map((point, index) =>
     missing.has(index) || isMissing(point)
       ? undefined
-      : rawPoint(where, fieldOf(markup, index), point),
+      : rawPoint(where, fieldOf(table, index), point),
   );
   const [across, down] = pixelsPerUnit(where, raw, options);
   const flipped = options.mirrored !== undefined && options.mirrored !== "no";
   const width = flipped
     ? requireImageSize(where, imageSize(where, options), "a flipped picture is turned back").width
     : 0;
-  const zero = depthZero(raw, markup);
-  if (zero !== undefined && across === 1 && markup.depth === "estimated") {
-    requireDepthUnit(where, raw, markup);
+  const zero = depthZero(raw, table);
+  if (zero !== undefined && across === 1 && table.depth === "estimated") {
+    requireDepthUnit(where, raw, table);
   }
   return raw.map((point) => {
     if (point === undefined) return undefined;
@@ -100,31 +87,15 @@ function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
   return { x: x, y: y, z };
 }
 
-function fieldOf({ labels }: Markup, index: number): string {
+function fieldOf({ labels }: IndexTable, index: number): string {
   return labels === undefined ? `landmarks[${index}]` : `points.${labels[index] ?? index}`;
-}
-
-function requireSize(where: string, landmarks: MarkupPoints, size: number): void {
-  if (Array.isArray(landmarks) && landmarks.length === size) return;
-  const known = lengthOf(landmarks);
-  throw new GeometryError("wrong-count", {
-    where,
-    field: known === undefined ? "landmarks" : "landmarks.length",
-    value: known,
-    need: `${size} points`,
-  });
-}
-
-/** Where a detector found no face, there is no list. */
-export function lengthOf(list: readonly unknown[] | null | undefined): number | undefined {
-  return list?.length;
 }
 
 /** How many pixels one unit of x and one of y are. */
 function pixelsPerUnit(
   where: string,
   raw: RawPoints,
-  options: MarkupOptions<string>,
+  options: MarkupOptions,
 ): readonly [number, number] {
   const image = imageSize(where, options);
   const values = raw.flatMap((point) => (point === undefined ? [] : [point.x, point.y]));
@@ -158,7 +129,7 @@ function contradiction(where: string, value: unknown, need: string): GeometryErr
 }
 
 /** z of the mean of the inner eye corners; undefined where one of them has none. */
-function depthZero(raw: RawPoints, { right, left }: Markup): number | undefined {
+function depthZero(raw: RawPoints, { right, left }: IndexTable): number | undefined {
   const one = meanOf(raw, right.points.endocanthion)?.z;
   const other = meanOf(raw, left.points.endocanthion)?.z;
   return one === undefined || other === undefined ? undefined : (one + other) / 2;
@@ -180,7 +151,7 @@ function meanOf(raw: RawPoints, place: Place | undefined): RawPoint | undefined 
 }
 
 /** Refuses depths that do not count pixels although x and y do. */
-function requireDepthUnit(where: string, raw: RawPoints, { right, left }: Markup): void {
+function requireDepthUnit(where: string, raw: RawPoints, { right, left }: IndexTable): void {
   const depths = raw.flatMap((point) => (point?.z === undefined ? [] : [point.z]));
   const depth = Math.max(...depths) - Math.min(...depths);
   const one = meanOf(raw, right.points.exocanthion);

@@ -63,7 +63,7 @@ describe("a face from points that another program named", () => {
     expect(landmarkUncertainty(face, "stomion")).toBe(0.26);
   });
 
-  it("takes numbers of a list for names, and the options of every adapter", () => {
+  it("takes numbers of a list for names, and the options of every markup", () => {
     const list = [
       [0.36, 0.5],
       [0.44, 0.5],

@@ -1,4 +1,4 @@
-import { fromCocoWholeBody } from "brow-geometry";
+import { fromMarkup } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 import { faceOfPoints68, frontalPoints68, points68Samples } from "../../support/sample-faces.js";
@@ -12,7 +12,7 @@ describe("a face from COCO-WholeBody keypoints", () => {
     const body = Array.from({ length: 3 * 23 }, (_, index) => 7 * index);
     const hands = Array.from({ length: 3 * 42 }, (_, index) => index);
     for (const keypoints of [triples, [...body, ...triples, ...hands]]) {
-      const { source: ofCoco, ...face } = fromCocoWholeBody(keypoints, pixels);
+      const { source: ofCoco, ...face } = fromMarkup("coco-wholebody-face", keypoints, pixels);
       expect(face).toEqual(expected);
       expect(ofCoco).toEqual({ ...source, markup: "coco-wholebody-face" });
     }
@@ -24,7 +24,7 @@ describe("a face from COCO-WholeBody keypoints", () => {
       const face = sample.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 1]);
       const person = [...zeros(23), ...face, ...zeros(42)];
       expect(person).toHaveLength(3 * 133);
-      const { source: _, ...ofPerson } = fromCocoWholeBody(person, pixels);
+      const { source: _, ...ofPerson } = fromMarkup("coco-wholebody-face", person, pixels);
       const { source: __, ...expected } = faceOfPoints68(sample);
       expect(ofPerson).toEqual(expected);
     }
@@ -33,7 +33,7 @@ describe("a face from COCO-WholeBody keypoints", () => {
   it("misses a point at 0, 0 with visibility 0 (trap 6)", () => {
     const keypoints = triples.slice();
     keypoints.splice(3 * 48, 3, 0, 0, 0);
-    const { right, notes } = fromCocoWholeBody(keypoints, pixels);
+    const { right, notes } = fromMarkup("coco-wholebody-face", keypoints, pixels);
     expect(right.cheilion).toBeUndefined();
     expect(notes).toContainEqual({
       code: "point-missing",
@@ -43,7 +43,7 @@ describe("a face from COCO-WholeBody keypoints", () => {
   });
 
   it("refuses another number of keypoints", () => {
-    const error = refusal(() => fromCocoWholeBody(triples.slice(3), pixels));
+    const error = refusal(() => fromMarkup("coco-wholebody-face", triples.slice(3), pixels));
     expect(error).toMatchObject({ code: "wrong-count", detail: { value: 201 } });
   });
 });

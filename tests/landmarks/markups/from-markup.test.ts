@@ -1,32 +1,29 @@
 import {
   distance,
   type Face,
-  fromCocoWholeBody,
+  fromMarkup,
   fromLandmarks,
-  fromMesh478,
-  fromPoints68,
-  fromPoints98,
   hasDepth,
   type LandmarkNames,
   landmarkUncertainty,
   mapFace,
+  MARKUP_NAMES,
   mm,
   naturalDots,
   px,
   requireLandmarks,
 } from "brow-geometry";
+import { MARKUPS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
-import { MESH_478 } from "../../src/landmarks/markups/mesh-markup.js";
-import { POINTS_68 } from "../../src/landmarks/markups/points68-markup.js";
-import { POINTS_98 } from "../../src/landmarks/markups/points98-markup.js";
-import { expectClose } from "../support/close.js";
-import { points98OfMesh } from "../support/points98-of-mesh.js";
-import { refusal } from "../support/refusal.js";
-import { frontalMesh, frontalPoints68 } from "../support/sample-faces.js";
+import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";
+import { expectClose } from "../../support/close.js";
+import { points98OfMesh } from "../../support/points98-of-mesh.js";
+import { refusal } from "../../support/refusal.js";
+import { frontalMesh, frontalPoints68 } from "../../support/sample-faces.js";
 
 type Points = readonly (readonly number[])[];
 
-/** One adapter, with a real face for it in pixels. */
+/** One markup, or another way in, with a real face for it in pixels. */
 interface Case {
   readonly name: string;
   readonly points: Points;
@@ -66,7 +63,7 @@ const triples = (points: Points, missing = -1) =>
 
 const cases: readonly Case[] = [
   {
-    name: "fromMesh478",
+    name: "mesh-478",
     points: frontalMesh.landmarks.map(([x = 0, y = 0, z = 0]) => [
       x * image.width,
       y * image.height,
@@ -74,47 +71,48 @@ const cases: readonly Case[] = [
     ]),
     brow: [63, 105],
     cheilion: 61,
-    pairs: [...MESH_478.pairs, ...irisPairs()],
-    read: (points, options) => fromMesh478(points, { ...pixels, ...options }),
+    pairs: [...INDEX_TABLES["mesh-478"].pairs, ...irisPairs()],
+    read: (points, options) => fromMarkup("mesh-478", points, { ...pixels, ...options }),
     readMissing: (points, at, options) =>
-      fromMesh478(unseen(points, at), { ...pixels, ...options }),
+      fromMarkup("mesh-478", unseen(points, at), { ...pixels, ...options }),
   },
   {
-    name: "fromPoints68",
+    name: "points-68",
     points: frontalPoints68.landmarks,
     brow: [18, 19],
     cheilion: 48,
-    pairs: POINTS_68.pairs,
-    read: (points, options) => fromPoints68(points, { ...pixels, ...options }),
+    pairs: INDEX_TABLES["points-68"].pairs,
+    read: (points, options) => fromMarkup("points-68", points, { ...pixels, ...options }),
     readMissing: (points, at, options) =>
-      fromPoints68(unseen(points, at), { ...pixels, ...options }),
+      fromMarkup("points-68", unseen(points, at), { ...pixels, ...options }),
   },
   {
-    name: "fromCocoWholeBody",
+    name: "coco-wholebody-face",
     points: frontalPoints68.landmarks,
     brow: [18, 19],
     cheilion: 48,
-    pairs: POINTS_68.pairs,
-    read: (points, options) => fromCocoWholeBody(triples(points), { ...pixels, ...options }),
+    pairs: INDEX_TABLES["points-68"].pairs,
+    read: (points, options) =>
+      fromMarkup("coco-wholebody-face", triples(points), { ...pixels, ...options }),
     readMissing: (points, at, options) =>
-      fromCocoWholeBody(triples(points, at), { ...pixels, ...options }),
+      fromMarkup("coco-wholebody-face", triples(points, at), { ...pixels, ...options }),
   },
   {
-    name: "fromPoints98",
+    name: "points-98",
     points: points98OfMesh(frontalMesh),
     brow: [34, 35],
     cheilion: 76,
-    pairs: POINTS_98.pairs,
-    read: (points, options) => fromPoints98(points, { ...pixels, ...options }),
+    pairs: INDEX_TABLES["points-98"].pairs,
+    read: (points, options) => fromMarkup("points-98", points, { ...pixels, ...options }),
     readMissing: (points, at, options) =>
-      fromPoints98(unseen(points, at), { ...pixels, ...options }),
+      fromMarkup("points-98", unseen(points, at), { ...pixels, ...options }),
   },
   {
     name: "fromLandmarks",
     points: frontalPoints68.landmarks,
     brow: [18, 19],
     cheilion: 48,
-    pairs: POINTS_68.pairs,
+    pairs: INDEX_TABLES["points-68"].pairs,
     read: (points, options) => fromLandmarks(points, names, { ...pixels, ...options }),
     readMissing: (points, at, options) =>
       fromLandmarks(unseen(points, at), names, { ...pixels, ...options }),
@@ -239,12 +237,47 @@ describe.each(cases)("$name", ({ points, brow, cheilion, pairs, read, readMissin
   });
 });
 
+describe("the name of a markup", () => {
+  it("is refused where there is none of it", () => {
+    const error = refusal(() => fromMarkup("points-5" as never, [] as never, pixels));
+    expect(error).toMatchObject({ code: "out-of-range", detail: { where: "fromMarkup" } });
+    expect(error.message).toContain(`name is "points-5"; needs one of ${MARKUP_NAMES.join(", ")}`);
+  });
+
+  it.each(MARKUP_NAMES)(
+    "%s is refused with the points of another markup, which is named",
+    (name) => {
+      const { size, form } = MARKUPS[name];
+      const others = MARKUP_NAMES.filter((other) => MARKUPS[other].form === "points");
+      for (const other of others.filter((one) => MARKUPS[one].size !== size)) {
+        const points = Array.from({ length: MARKUPS[other].size }, () => null);
+        const { code, message } = refusal(() => fromMarkup(name, points as never, pixels));
+        expect(code).toBe("wrong-count");
+        expect(message).toContain(
+          form === "points"
+            ? `needs ${size} points, or the name ${other}`
+            : `needs ${3 * size} or 399 numbers`,
+        );
+      }
+    },
+  );
+
+  it("tells the face mesh with irises from the one without", () => {
+    const bare = frontalMesh.landmarks.slice(0, 468);
+    const normalised = { coordinates: "normalised", image } as const;
+    expect(fromMarkup("mesh-468", bare, normalised).source?.markup).toBe("mesh-468");
+    expect(refusal(() => fromMarkup("mesh-478", bare, normalised)).message).toContain(
+      "landmarks.length is 468; needs 478 points, or the name mesh-468",
+    );
+  });
+});
+
 describe("alare by name", () => {
   it.each([
-    ["fromMesh478", "wing-base", 98, 327],
-    ["fromPoints68", "nostril-inner", 32, 34],
-    ["fromCocoWholeBody", "nostril-inner", 32, 34],
-    ["fromPoints98", "base-inner", 56, 58],
+    ["mesh-478", "wing-base", 98, 327],
+    ["points-68", "nostril-inner", 32, 34],
+    ["coco-wholebody-face", "nostril-inner", 32, 34],
+    ["points-98", "base-inner", 56, 58],
   ])("of %s may be %s, or none", (name, alare, right, left) => {
     const one = cases.find((each) => each.name === name);
     if (one === undefined) throw new Error(name);
@@ -263,36 +296,39 @@ describe("alare by name", () => {
 // What JavaScript lets pass: a detector that found no face, or options that were forgotten.
 describe("nothing to read", () => {
   it.each([
-    ["fromMesh478", fromMesh478, "landmarks is missing; needs 478 points"],
-    ["fromPoints68", fromPoints68, "landmarks is missing; needs 68 points"],
-    ["fromPoints98", fromPoints98, "landmarks is missing; needs 98 points"],
-    ["fromCocoWholeBody", fromCocoWholeBody, "keypoints is missing; needs 204 or 399 numbers"],
-  ] as const)("is refused by %s", (_, read, message) => {
-    expect(refusal(() => read(undefined as never, pixels)).message).toContain(message);
+    ["mesh-478", "landmarks is missing; needs 478 points"],
+    ["points-68", "landmarks is missing; needs 68 points"],
+    ["points-98", "landmarks is missing; needs 98 points"],
+    ["coco-wholebody-face", "landmarks is missing; needs 204 or 399 numbers"],
+  ] as const)("is refused by %s", (name, message) => {
+    const { message: said } = refusal(() => fromMarkup(name, undefined as never, pixels));
+    expect(said).toContain(`fromMarkup: ${message}`);
   });
 
   it("is refused where points are none", () => {
     const numbers = (count: number): never => Array.from({ length: count }, () => 5) as never;
-    for (const [read, count] of [
-      [fromMesh478, 478],
-      [fromPoints68, 68],
-      [fromPoints98, 98],
+    for (const [name, count] of [
+      ["mesh-478", 478],
+      ["points-68", 68],
+      ["points-98", 98],
     ] as const) {
-      const { code, message } = refusal(() => read(numbers(count), pixels));
+      const { code, message } = refusal(() => fromMarkup(name, numbers(count), pixels));
       expect(code).toBe("not-parsed");
       expect(message).toContain("landmarks[0] is 5; needs [x, y], [x, y, z]");
     }
-    const { message } = refusal(() => fromCocoWholeBody(["5", ...numbers(203)] as never, pixels));
+    const { message } = refusal(() =>
+      fromMarkup("coco-wholebody-face", ["5", ...numbers(203)] as never, pixels),
+    );
     expect(message).toContain('landmarks[0].x is "5"; needs a finite number');
   });
 
   it("is refused without options", () => {
     const forgotten = undefined as never;
     for (const work of [
-      () => fromMesh478(frontalMesh.landmarks, forgotten),
-      () => fromPoints68(frontalPoints68.landmarks, forgotten),
-      () => fromPoints98(points98OfMesh(frontalMesh), forgotten),
-      () => fromCocoWholeBody(triples(frontalPoints68.landmarks), forgotten),
+      () => fromMarkup("mesh-478", frontalMesh.landmarks, forgotten),
+      () => fromMarkup("points-68", frontalPoints68.landmarks, forgotten),
+      () => fromMarkup("points-98", points98OfMesh(frontalMesh), forgotten),
+      () => fromMarkup("coco-wholebody-face", triples(frontalPoints68.landmarks), forgotten),
       () => fromLandmarks(frontalPoints68.landmarks, names, forgotten),
     ]) {
       expect(refusal(work).message).toContain(

@@ -14,7 +14,7 @@ import {
 import { correctIrises } from "./correct-irises.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
-import type { Markup, MarkupAlare, MarkupSide, Place } from "./markup.js";
+import type { IndexTable, MarkupAlare, MarkupSide, Place } from "./index-table.js";
 import {
   irisesExchanged,
   landmarkMissing,
@@ -23,35 +23,37 @@ import {
   standInNotes,
 } from "./markup-notes.js";
 import type { MarkupOptions } from "./markup-options.js";
-import { type MarkupPoints, type PicturePoints, readPoints } from "./markup-points.js";
+import { type PicturePoints, readPoints } from "./markup-points.js";
+import type { MarkupPoints } from "./markups.js";
 import { requireSideOrder } from "../face/side-order.js";
 import type { FaceNoteCode } from "../face/words.js";
 
-/** A face in the photo, read from the points of a markup: every adapter is this with its table. */
-export function faceFromMarkup<Alare extends string>(
+/** A face in the photo, read from points whose landmarks stand where a table says. */
+export function faceFromPoints(
   where: string,
-  markup: Markup<Alare>,
+  name: string,
+  table: IndexTable,
   landmarks: MarkupPoints,
-  options: MarkupOptions<Alare>,
+  options: MarkupOptions,
 ): Face<"px"> {
-  const points = readPoints(where, markup, landmarks, options);
+  const points = readPoints(where, table, landmarks, options);
   const notes: Note<FaceNoteCode>[] = [...notesOnPicture(options)];
-  const alare = alareOf(where, markup, options);
+  const alare = alareOf(where, table, options);
 
   // A detector that saw a flipped picture takes the client's right for the left.
   const tableOf = (side: Side): Side => (options.mirrored === "frame" ? otherSide(side) : side);
-  const reading: Reading = { points, labels: markup.labels, tableOf, notes };
-  const irises = readIrises(reading, markup);
+  const reading: Reading = { points, labels: table.labels, tableOf, notes };
+  const irises = readIrises(reading, table);
   const deep = points.some((point) => point !== undefined && hasDepth(point));
   const face: Face<"px"> = {
     ...eachSide((side) => ({
-      ...readSide(reading, side, markup[tableOf(side)], alare?.[tableOf(side)]),
+      ...readSide(reading, side, table[tableOf(side)], alare?.[tableOf(side)]),
       ...irises[side],
     })),
-    midline: readPlaces(reading, "midline", markup.midline),
-    source: sourceOf(markup, options, deep),
-    standIns: standInsOf(markup, alare),
-    ...(deep ? { symmetricPoints: readRelief(reading, markup) } : {}),
+    midline: readPlaces(reading, "midline", table.midline),
+    source: sourceOf(name, table, options, deep),
+    standIns: standInsOf(table, alare),
+    ...(deep ? { symmetricPoints: readRelief(reading, table) } : {}),
     notes,
   };
   requireSideOrder(where, face, "down");
@@ -142,72 +144,77 @@ function readLine(
 
 function readIrises(
   { points, labels, tableOf, notes }: Reading,
-  markup: Markup,
+  table: IndexTable,
 ): Sides<IrisPoints> {
-  if (markup.irises === undefined) return { right: {}, left: {} };
+  const { irises: places } = table;
+  if (places === undefined) return { right: {}, left: {} };
   const corners = eachSide((side) => {
-    const { endocanthion, exocanthion } = markup[tableOf(side)].points;
+    const { endocanthion, exocanthion } = table[tableOf(side)].points;
     return {
       endocanthion: pointAt(points, endocanthion),
       exocanthion: pointAt(points, exocanthion),
     };
   });
-  const table = markup.irises;
   const { irises, swapped } = irisesOf(
     points,
-    eachSide((side) => table[tableOf(side)]),
+    eachSide((side) => places[tableOf(side)]),
     corners,
   );
   if (swapped) notes.push(irisesExchanged());
   eachSide((side) => {
     if (irises[side].pupil === undefined) {
-      notes.push(landmarkMissing(`${side}.pupil`, [table[tableOf(side)].centre], points, labels));
+      notes.push(landmarkMissing(`${side}.pupil`, [places[tableOf(side)].centre], points, labels));
     }
   });
   return irises;
 }
 
-function readRelief({ points, tableOf }: Reading, markup: Markup): SymmetricPoints<"px"> {
+function readRelief({ points, tableOf }: Reading, table: IndexTable): SymmetricPoints<"px"> {
   return {
-    pairs: markup.pairs.flatMap((pair) => {
+    pairs: table.pairs.flatMap((pair) => {
       const right = points[pair[tableOf("right")]];
       const left = points[pair[tableOf("left")]];
       return right === undefined || left === undefined ? [] : [{ right, left }];
     }),
-    middle: markup.middle.map((index) => points[index]).filter((point) => point !== undefined),
+    middle: table.middle.map((index) => points[index]).filter((point) => point !== undefined),
   };
 }
 
-function alareOf<Alare extends string>(
+function alareOf(
   where: string,
-  markup: Markup<Alare>,
-  options: MarkupOptions<Alare>,
+  table: IndexTable,
+  options: MarkupOptions,
 ): MarkupAlare | undefined {
-  const usual = Object.keys(markup.alare)[0];
+  const usual = Object.keys(table.alare)[0];
   const name = options.alare ?? usual;
   if (name === "none" || name === undefined) return undefined;
-  const alare = (markup.alare as Readonly<Record<string, MarkupAlare>>)[name];
-  if (alare !== undefined && Object.hasOwn(markup.alare, name)) return alare;
+  const alare = table.alare[name];
+  if (alare !== undefined && Object.hasOwn(table.alare, name)) return alare;
   throw new GeometryError("out-of-range", {
     where,
     field: "alare",
     value: name,
-    need: [...Object.keys(markup.alare), "none"].map((known) => `"${known}"`).join(" or "),
+    need: [...Object.keys(table.alare), "none"].map((known) => `"${known}"`).join(" or "),
   });
 }
 
-function sourceOf(markup: Markup, options: MarkupOptions<string>, deep: boolean): LandmarkSource {
-  const { uncertainty = {}, ringFactor = markup.ringFactor } = options;
-  const landmarks = { ...markup.uncertainty.landmarks, ...uncertainty.landmarks };
+function sourceOf(
+  name: string,
+  table: IndexTable,
+  options: MarkupOptions,
+  deep: boolean,
+): LandmarkSource {
+  const { uncertainty = {}, ringFactor = table.ringFactor } = options;
+  const landmarks = { ...table.uncertainty.landmarks, ...uncertainty.landmarks };
   return {
-    markup: markup.name,
-    uncertainty: { ...markup.uncertainty, ...uncertainty, landmarks },
+    markup: name,
+    uncertainty: { ...table.uncertainty, ...uncertainty, landmarks },
     ringFactor,
-    depth: deep ? markup.depth : "none",
+    depth: deep ? table.depth : "none",
   };
 }
 
-function standInsOf(markup: Markup, alare: MarkupAlare | undefined): readonly StandIn[] {
-  if (alare === undefined) return markup.standIns;
-  return [{ landmark: "alare", instead: alare.instead }, ...markup.standIns];
+function standInsOf(table: IndexTable, alare: MarkupAlare | undefined): readonly StandIn[] {
+  if (alare === undefined) return table.standIns;
+  return [{ landmark: "alare", instead: alare.instead }, ...table.standIns];
 }

@@ -1,8 +1,6 @@
 import { mm, type Sides } from "../../units/index.js";
-import type { Markup, MarkupSide } from "./markup.js";
-
-/** Points of the face mesh beside the nose wing, any of which may stand for alare. */
-export type MeshAlare = "wing-crease" | "wing-back" | "wing-side" | "wing-lower" | "wing-base";
+import { type IndexTable, leftOf, type MarkupSide } from "./index-table.js";
+import type { AlareChoice } from "./markups.js";
 
 /**
  * Points of the canonical face model that lie on its plane of symmetry.
@@ -32,31 +30,18 @@ const right: MarkupSide = {
   browLower: [55, 65, 52, 53, 46],
 };
 
-const left: MarkupSide = {
-  points: { endocanthion: 362, exocanthion: 263, cheilion: 291 },
-  upperLid: [362, 398, 384, 385, 386, 387, 388, 466, 263],
-  lowerLid: [362, 382, 381, 380, 374, 373, 390, 249, 263],
-  browUpper: [336, 296, 334, 293, 300],
-  browLower: [285, 295, 282, 283, 276],
-};
-
 /**
  * The face mesh of 468 points.
  *
  * Uncertainty: measured by us against 102 frontal faces drawn by hand, 1.2–1.5 mm at the canthi.
  */
-export const MESH_468: Markup<MeshAlare> = /* @__PURE__ */ meshOf468();
+export const MESH_468: IndexTable<AlareChoice<"mesh-468">> = /* @__PURE__ */ meshOf468();
 
-/** The face mesh with ten points of the irises behind it. */
-export const MESH_478: Markup<MeshAlare> = /* @__PURE__ */ withIrises(MESH_468);
-
-function meshOf468(): Markup<MeshAlare> {
+function meshOf468(): IndexTable<AlareChoice<"mesh-468">> {
+  const pairs = mirrorPairs();
   return {
-    name: "mesh-468",
-    title: "Face mesh of 468 points, without irises",
-    size: 468,
     right,
-    left,
+    left: leftOf(right, pairs),
     midline: {
       glabella: 9,
       sellion: 168,
@@ -75,7 +60,7 @@ function meshOf468(): Markup<MeshAlare> {
       "wing-lower": { right: 64, left: 294, instead: "the lower side of the nose wing" },
       "wing-base": { right: 98, left: 327, instead: "the base of the nose wing" },
     },
-    pairs: mirrorPairs(),
+    pairs,
     middle: MIDDLE,
     standIns: [
       { landmark: "subnasale", instead: "mesh point 2, near where septum and lip meet" },
@@ -85,29 +70,5 @@ function meshOf468(): Markup<MeshAlare> {
     uncertainty: { default: mm(1.3) },
     ringFactor: { value: 1, u: 0 },
     depth: "estimated",
-  };
-}
-
-/**
- * Ring factor: measured by us on 102 frontal faces. The ring is 39.6 px wide where the circle drawn
- * by hand is 35.7 wide, and the ring itself 35.1 high: 39.6 / 35.7 = 1.11. Taking the ring's own
- * height for the truth gives 1.13; that difference is the uncertainty. Iris centre: 0.5 mm, ditto;
- * the rim is taken to be no worse.
- */
-function withIrises(mesh: Markup<MeshAlare>): Markup<MeshAlare> {
-  return {
-    ...mesh,
-    name: "mesh-478",
-    title: "Face mesh of 478 points, with irises",
-    size: 478,
-    irises: {
-      right: { centre: 468, rim: [469, 470, 471, 472] },
-      left: { centre: 473, rim: [474, 475, 476, 477] },
-    },
-    uncertainty: {
-      default: mm(1.3),
-      landmarks: { pupil: mm(0.5), limbusMedial: mm(0.5), limbusLateral: mm(0.5) },
-    },
-    ringFactor: { value: 1.11, u: 0.02 },
   };
 }

@@ -1,4 +1,4 @@
-import { fromPoints68, type MarkupPoints } from "brow-geometry";
+import { fromMarkup, type MarkupPoints } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
@@ -56,7 +56,7 @@ describe("a face from 68 points", () => {
 
   it("reads shares of the picture as it reads pixels", () => {
     const shares = landmarks.map(([x = 0, y = 0]) => [x / image.width, y / image.height]);
-    const same = fromPoints68(shares, { coordinates: "normalised", image });
+    const same = fromMarkup("points-68", shares, { coordinates: "normalised", image });
     expectClose([same.right, same.left], [face.right, face.left], 1e-9);
   });
 
@@ -77,7 +77,7 @@ describe("a face from 68 points", () => {
       const [x = 0, y = 0] = landmarks[partner(index)] ?? [];
       return [image.width - x, y];
     });
-    const same = fromPoints68(seen, { coordinates: "pixels", image, mirrored: "frame" });
+    const same = fromMarkup("points-68", seen, { coordinates: "pixels", image, mirrored: "frame" });
     expectClose([same.right, same.left, same.midline], [face.right, face.left, face.midline], 1e-9);
   });
 

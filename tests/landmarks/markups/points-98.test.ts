@@ -3,8 +3,7 @@ import {
   type Face,
   faceFrame,
   fitMidline,
-  fromMesh478,
-  fromPoints98,
+  fromMarkup,
   mapFace,
   naturalDots,
   px,
@@ -43,7 +42,7 @@ const points = Array.from({ length: 98 }, (_, index): readonly number[] => {
 });
 
 describe("a face from 98 points", () => {
-  const face = fromPoints98(points, { coordinates: "pixels" });
+  const face = fromMarkup("points-98", points, { coordinates: "pixels" });
   const at = (...indices: readonly number[]): unknown => indices.map((index) => points[index]);
 
   it("has both borders of the brow, from the start to the tail's tip", () => {
@@ -88,16 +87,16 @@ describe("a face from 98 points", () => {
   });
 
   it("are not 68", () => {
-    expect(() => fromPoints98(frontalPoints68.landmarks, { coordinates: "pixels" })).toThrow(
-      "landmarks.length is 68; needs 98 points",
-    );
+    expect(() =>
+      fromMarkup("points-98", frontalPoints68.landmarks, { coordinates: "pixels" }),
+    ).toThrow("landmarks.length is 68; needs 98 points");
   });
 });
 
 describe("real faces as 98 points, taken from their meshes", () => {
   const faces = meshSamples.map((sample) => ({
-    face: fromPoints98(points98OfMesh(sample), { coordinates: "pixels" }),
-    mesh: fromMesh478(sample.landmarks, {
+    face: fromMarkup("points-98", points98OfMesh(sample), { coordinates: "pixels" }),
+    mesh: fromMarkup("mesh-478", sample.landmarks, {
       coordinates: "normalised",
       image: sample.image,
       alare: "wing-base",

@@ -1,6 +1,6 @@
 import {
   type Face,
-  fromMesh478,
+  fromMarkup,
   hasDepth,
   type MarkupPoint,
   type MarkupPoints,
@@ -46,13 +46,13 @@ describe("a face from the face mesh", () => {
   });
 
   it("gives the same face from pixels, but for the note", () => {
-    const same = fromMesh478(inPixels, { coordinates: "pixels" });
+    const same = fromMarkup("mesh-478", inPixels, { coordinates: "pixels" });
     expectClose({ ...same, notes: [] }, { ...face, notes: [] }, 1e-9);
   });
 
   it("takes objects as detectors hand them out", () => {
     const objects = landmarks.map(([x = 0, y = 0, z = 0]) => ({ x, y, z, visibility: 0 }));
-    expect(fromMesh478(objects, normalised)).toEqual(face);
+    expect(fromMarkup("mesh-478", objects, normalised)).toEqual(face);
   });
 
   it("puts depth towards the viewer, zero at the mean of the inner eye corners", () => {
@@ -96,7 +96,11 @@ describe("a face from the face mesh", () => {
     expect(face.notes?.map(({ text }) => text)).toContain(
       "alare is only approximated: where the nose wing meets the cheek.",
     );
-    const chinless = fromMesh478(landmarks, { ...normalised, alare: "none", missing: [152] });
+    const chinless = fromMarkup("mesh-478", landmarks, {
+      ...normalised,
+      alare: "none",
+      missing: [152],
+    });
     expect(chinless.midline.menton).toBeUndefined();
     expect(noted(chinless)).toMatchObject([{ landmark: "subnasale" }, { landmark: "brow" }]);
   });
@@ -107,7 +111,7 @@ describe("a face from the face mesh", () => {
       uncertainty: { default: 1.3, landmarks: { pupil: 0.5 } },
     });
     expectClose(face.source?.ringFactor, { value: 1, u: 0.02 / 1.11 }, 1e-12);
-    const better = fromMesh478(landmarks, {
+    const better = fromMarkup("mesh-478", landmarks, {
       ...normalised,
       uncertainty: { landmarks: { alare: mm(0.4) } },
       ringFactor: { value: 1.05, u: 0.03 },
@@ -122,17 +126,19 @@ describe("a face from the face mesh", () => {
   it("takes another stand-in for alare by name, or none", () => {
     const width = ({ right, left }: Face<"px">): number =>
       (left.alare?.[0] ?? 0) - (right.alare?.[0] ?? 0);
-    const base = fromMesh478(landmarks, { ...normalised, alare: "wing-base" });
+    const base = fromMarkup("mesh-478", landmarks, { ...normalised, alare: "wing-base" });
     expect(width(base)).toBeLessThan(width(face));
     expect(base.standIns).toContainEqual({
       landmark: "alare",
       instead: "the base of the nose wing",
     });
-    const without = fromMesh478(landmarks, { ...normalised, alare: "none" });
+    const without = fromMarkup("mesh-478", landmarks, { ...normalised, alare: "none" });
     expect(without.right.alare).toBeUndefined();
     expect(without.standIns?.map(({ landmark }) => landmark)).not.toContain("alare");
     expect(
-      refusal(() => fromMesh478(landmarks, { ...normalised, alare: "nostril" as never })),
+      refusal(() =>
+        fromMarkup("mesh-478", landmarks, { ...normalised, alare: "nostril" as never }),
+      ),
     ).toMatchObject({ code: "out-of-range", detail: { field: "alare", value: "nostril" } });
   });
 
@@ -144,7 +150,7 @@ describe("a face from the face mesh", () => {
   });
 
   it("has no iris from 468 points (trap 3: only the points behind them hold the centres)", () => {
-    const bare = fromMesh478(landmarks.slice(0, 468), normalised);
+    const bare = fromMarkup("mesh-468", landmarks.slice(0, 468), normalised);
     expect(bare.right.pupil).toBeUndefined();
     expect(bare.right.limbusLateral).toBeUndefined();
     expect(bare.source).toMatchObject({ markup: "mesh-468", ringFactor: { value: 1, u: 0 } });
@@ -161,7 +167,7 @@ describe("a face from the face mesh", () => {
 
 describe("trap 1: what left means", () => {
   it("is the client's: on a picture as taken it lies at the larger x", () => {
-    const left = fromMesh478(inPixels, { coordinates: "pixels" }).left.exocanthion;
+    const left = fromMarkup("mesh-478", inPixels, { coordinates: "pixels" }).left.exocanthion;
     expect(left?.slice(0, 2)).toEqual(inPixels[263]?.slice(0, 2));
     expect(left?.[0]).toBeGreaterThan(inPixels[33]?.[0] ?? 0);
   });
@@ -175,7 +181,7 @@ describe("trap 2: irises appended in the other order", () => {
   ];
 
   it("gives the same face and says so", () => {
-    const same = fromMesh478(swapped, normalised);
+    const same = fromMarkup("mesh-478", swapped, normalised);
     expect(same.right).toEqual(face.right);
     expect(same.left).toEqual(face.left);
     expect(doneOnTheWayIn(same.notes)).toEqual([
@@ -189,7 +195,10 @@ describe("trap 2: irises appended in the other order", () => {
     const at = (index: number): unknown => inPixels[index]?.slice(0, 2);
     const sidesOf = (side: Face<"px">["right"]): unknown =>
       [side.limbusLateral, side.limbusMedial].map((point) => point?.slice(0, 2));
-    const asDrawn = fromMesh478(landmarks, { ...normalised, ringFactor: { value: 1, u: 0.02 } });
+    const asDrawn = fromMarkup("mesh-478", landmarks, {
+      ...normalised,
+      ringFactor: { value: 1, u: 0.02 },
+    });
     expectClose(sidesOf(asDrawn.right), [at(471), at(469)], 1e-9);
     expectClose(sidesOf(asDrawn.left), [at(474), at(476)], 1e-9);
     const nose = face.midline.sellion?.[0] ?? Number.NaN;
@@ -217,12 +226,12 @@ describe("trap 2: irises appended in the other order", () => {
       ...landmarks.slice(469, 470),
       ...landmarks.slice(473),
     ];
-    expect(fromMesh478(turned, normalised).right).toEqual(face.right);
+    expect(fromMarkup("mesh-478", turned, normalised).right).toEqual(face.right);
   });
 
   it("leaves out an iris that lies in no eye, and says so", () => {
     const strayed = landmarks.map((point, index) => (index === 468 ? [0.1, 0.1, 0] : point));
-    const { right, left, notes } = fromMesh478(strayed, normalised);
+    const { right, left, notes } = fromMarkup("mesh-478", strayed, normalised);
     expect([right.pupil, right.limbusMedial]).toEqual([undefined, undefined]);
     expect(left.pupil).toEqual(face.left.pupil);
     expect(notes).toContainEqual({
@@ -251,13 +260,13 @@ describe("trap 4: shares of a picture", () => {
     ],
     ["no word on it", {}, "inconsistent", '"pixels" or "normalised"'],
   ])("are refused with %s", (_, options, code, message) => {
-    const error = refusal(() => fromMesh478(landmarks, options as never));
+    const error = refusal(() => fromMarkup("mesh-478", landmarks, options as never));
     expect(error.code).toBe(code);
     expect(error.message).toContain(message);
   });
 
   it("are told from pixels called shares", () => {
-    const error = refusal(() => fromMesh478(inPixels, normalised));
+    const error = refusal(() => fromMarkup("mesh-478", inPixels, normalised));
     expect(error.code).toBe("inconsistent");
     expect(error.message).toContain('needs "pixels" for values from');
   });
@@ -265,12 +274,12 @@ describe("trap 4: shares of a picture", () => {
   it("may leave the picture a little", () => {
     const shift = 0.42;
     const left = landmarks.map(([x = 0, y = 0, z = 0]) => [x - 0.6 - shift, y, z]);
-    expect(() => fromMesh478(left, normalised)).not.toThrow();
+    expect(() => fromMarkup("mesh-478", left, normalised)).not.toThrow();
   });
 
   it("are told from depths that still are shares while x and y are pixels", () => {
     const mixed = inPixels.map(([x = 0, y = 0], index) => [x, y, landmarks[index]?.[2] ?? 0]);
-    const error = refusal(() => fromMesh478(mixed, { coordinates: "pixels" }));
+    const error = refusal(() => fromMarkup("mesh-478", mixed, { coordinates: "pixels" }));
     expect(error).toMatchObject({ code: "inconsistent", detail: { field: "landmarks[…].z" } });
   });
 });
@@ -288,13 +297,16 @@ describe("trap 5: mirrored pictures", () => {
   const flippedX = landmarks.map(([x = 0, y = 0, z = 0]) => [1 - x, y, z]);
 
   it("are refused where nothing is said of them", () => {
-    const error = refusal(() => fromMesh478(flippedX, normalised));
+    const error = refusal(() => fromMarkup("mesh-478", flippedX, normalised));
     expect(error.code).toBe("sides-swapped");
     expect(error.message).toContain('mirrored: "frame" or "coordinates"');
   });
 
   it("are turned back where only the coordinates were flipped", () => {
-    const { notes, ...same } = fromMesh478(flippedX, { ...normalised, mirrored: "coordinates" });
+    const { notes, ...same } = fromMarkup("mesh-478", flippedX, {
+      ...normalised,
+      mirrored: "coordinates",
+    });
     const { notes: _, ...expected } = face;
     expectClose(same, expected, 1e-9);
     expect(doneOnTheWayIn(notes)).toEqual([
@@ -308,7 +320,7 @@ describe("trap 5: mirrored pictures", () => {
     // The detector labels what it sees: the eye at the smaller x of the flipped frame is its right.
     const seen = mirroredDetection(landmarks);
     expect(seen[33]).toEqual(flippedX[partner.get(33) ?? 0]);
-    const { notes, symmetricPoints, ...same } = fromMesh478(seen, {
+    const { notes, symmetricPoints, ...same } = fromMarkup("mesh-478", seen, {
       ...normalised,
       mirrored: "frame",
     });
@@ -324,7 +336,7 @@ describe("trap 5: mirrored pictures", () => {
   });
 
   it("pass unseen where the frame was flipped and nothing is said: the face then is its mirror image", () => {
-    const seen = fromMesh478(mirroredDetection(landmarks), normalised);
+    const seen = fromMarkup("mesh-478", mirroredDetection(landmarks), normalised);
     expect(seen.right.exocanthion?.[0]).toBeCloseTo(
       image.width - (face.left.exocanthion?.[0] ?? 0),
       9,
@@ -333,7 +345,7 @@ describe("trap 5: mirrored pictures", () => {
 
   it("cannot be turned back without the picture's width", () => {
     const error = refusal(() =>
-      fromMesh478(inPixels, { coordinates: "pixels", mirrored: "coordinates" }),
+      fromMarkup("mesh-478", inPixels, { coordinates: "pixels", mirrored: "coordinates" }),
     );
     expect(error.code).toBe("image-size-needed");
   });
@@ -347,7 +359,9 @@ describe("a tilted picture", () => {
       3000 + x * Math.sin(angle) + y * Math.cos(angle),
       z,
     ]);
-    expect(fromMesh478(turned, { coordinates: "pixels" }).source?.markup).toBe("mesh-478");
+    expect(fromMarkup("mesh-478", turned, { coordinates: "pixels" }).source?.markup).toBe(
+      "mesh-478",
+    );
   });
 });
 
@@ -367,9 +381,9 @@ describe("trap 6: missing points", () => {
     };
     const nulls = landmarks.map((point, index) => (index === 61 ? null : point));
     for (const read of [
-      fromMesh478(without(61), normalised),
-      fromMesh478(nulls, normalised),
-      fromMesh478(landmarks, { ...normalised, missing: [61] }),
+      fromMarkup("mesh-478", without(61), normalised),
+      fromMarkup("mesh-478", nulls, normalised),
+      fromMarkup("mesh-478", landmarks, { ...normalised, missing: [61] }),
     ]) {
       expect(read.right).toEqual(expected);
       expect(read.notes).toContainEqual(note);
@@ -377,15 +391,15 @@ describe("trap 6: missing points", () => {
   });
 
   it("leave the rest of a line, but no line without its ends", () => {
-    expect(fromMesh478(without(105), normalised).right.brow?.upper).toHaveLength(4);
-    expect(fromMesh478(without(107), normalised).right.brow).toBeUndefined();
-    expect(fromMesh478(without(46), normalised).right.brow?.lower).toBeUndefined();
-    expect(fromMesh478(without(159), normalised).right.upperLid).toHaveLength(8);
-    expect(fromMesh478(without(33), normalised).right.upperLid).toBeUndefined();
+    expect(fromMarkup("mesh-478", without(105), normalised).right.brow?.upper).toHaveLength(4);
+    expect(fromMarkup("mesh-478", without(107), normalised).right.brow).toBeUndefined();
+    expect(fromMarkup("mesh-478", without(46), normalised).right.brow?.lower).toBeUndefined();
+    expect(fromMarkup("mesh-478", without(159), normalised).right.upperLid).toHaveLength(8);
+    expect(fromMarkup("mesh-478", without(33), normalised).right.upperLid).toBeUndefined();
   });
 
   it("take depth with them where an inner eye corner is gone", () => {
-    const flat = fromMesh478(without(133), normalised);
+    const flat = fromMarkup("mesh-478", without(133), normalised);
     expect(flat.left.exocanthion).toHaveLength(2);
     expect(flat.source?.depth).toBe("none");
     expect(flat.symmetricPoints).toBeUndefined();
@@ -393,11 +407,11 @@ describe("trap 6: missing points", () => {
 
   it("are not points at the corner of the picture without a word on visibility", () => {
     const corner = landmarks.map((point, index) => (index === 61 ? [0, 0, 0] : point));
-    expect(fromMesh478(corner, normalised).right.cheilion?.slice(0, 2)).toEqual([0, 0]);
+    expect(fromMarkup("mesh-478", corner, normalised).right.cheilion?.slice(0, 2)).toEqual([0, 0]);
   });
 
   it("take an iris or a mean with them", () => {
-    const { right, midline } = fromMesh478(without(468, 13), normalised);
+    const { right, midline } = fromMarkup("mesh-478", without(468, 13), normalised);
     expect([right.pupil, right.limbusLateral, midline.stomion]).toEqual([
       undefined,
       undefined,
@@ -444,7 +458,7 @@ describe("what is no face mesh", () => {
       'landmarks[12].x is "0.5"',
     ],
   ])("is refused: %s", (_, points, code, message) => {
-    const error = refusal(() => fromMesh478(points as MarkupPoints, normalised));
+    const error = refusal(() => fromMarkup("mesh-478", points as MarkupPoints, normalised));
     expect(error.code).toBe(code);
     expect(error.message).toContain(message);
   });

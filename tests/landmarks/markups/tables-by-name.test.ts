@@ -1,26 +1,30 @@
+import { MARKUP_NAMES, MARKUPS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
-import type { Markup } from "../../src/landmarks/markups/markup.js";
-import { MESH_468 } from "../../src/landmarks/markups/mesh-markup.js";
-import { COCO_FACE, POINTS_68 } from "../../src/landmarks/markups/points68-markup.js";
-import { POINTS_98 } from "../../src/landmarks/markups/points98-markup.js";
+import type { IndexTable } from "../../../src/landmarks/markups/index-table.js";
+import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";
 
-const tables: readonly (readonly [string, Markup])[] = [
-  ["mesh-468", MESH_468],
-  ["points-68", POINTS_68],
-  ["coco-wholebody-face", COCO_FACE],
-  ["points-98", POINTS_98],
-];
+it.each(MARKUP_NAMES)("%s has points for every choice of alare that it names", (name) => {
+  expect(Object.keys(INDEX_TABLES[name].alare)).toEqual(MARKUPS[name].alare);
+});
 
-describe.each(tables)("mirror pairs of %s", (_, { size, pairs, middle, ...markup }) => {
+const tables = MARKUP_NAMES.map((name): readonly [string, number, IndexTable] => [
+  name,
+  MARKUPS[name].size,
+  INDEX_TABLES[name],
+]);
+
+describe.each(tables)("mirror pairs of %s", (_, size, { pairs, middle, irises, ...markup }) => {
   const partners = new Map<number, number>([
     ...pairs.flatMap(({ right, left }) => [[right, left] as const, [left, right] as const]),
     ...middle.map((index) => [index, index] as const),
   ]);
 
   it("are a bijection that is its own inverse", () => {
-    expect(pairs.length * 2 + middle.length).toBe(size);
+    // The points of the irises have no partners: each iris has a table of its own.
+    const paired = size - (irises === undefined ? 0 : 10);
+    expect(pairs.length * 2 + middle.length).toBe(paired);
     expect([...partners.keys()].sort((one, other) => one - other)).toEqual(
-      Array.from({ length: size }, (__, index) => index),
+      Array.from({ length: paired }, (__, index) => index),
     );
     for (const [index, partner] of partners) expect(partners.get(partner)).toBe(index);
   });
@@ -75,8 +79,8 @@ describe("mirror pairs of 68 points", () => {
   it("are those of the markup", () => {
     const key = ([one, other]: readonly [number, number]): number =>
       100 * Math.min(one, other) + Math.max(one, other);
-    expect(POINTS_68.pairs.map(({ right, left }) => key([right, left])).sort()).toEqual(
-      listed.map(key).sort(),
-    );
+    expect(
+      INDEX_TABLES["points-68"].pairs.map(({ right, left }) => key([right, left])).sort(),
+    ).toEqual(listed.map(key).sort());
   });
 });

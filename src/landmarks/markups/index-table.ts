@@ -2,10 +2,6 @@ import type { Measured, Sides } from "../../units/index.js";
 import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import type { MidlineLandmark, SideLandmark } from "../face/landmarks.js";
 
-/** Names of the markups that the library reads. */
-export type MarkupName =
-  "mesh-478" | "mesh-468" | "points-68" | "coco-wholebody-face" | "points-98";
-
 /** Where a landmark stands in a markup: at one point, or at the mean of several; counted from 0. */
 export type Place = number | readonly number[];
 
@@ -32,14 +28,8 @@ export interface MarkupAlare extends Sides<number> {
   readonly instead: string;
 }
 
-/** Index table of a markup, with what is known of its points. */
-export interface Markup<Alare extends string = string> extends Sides<MarkupSide> {
-  /** Name of the markup, or `"by-hand"`. */
-  readonly name: string;
-  /** What it is, in words. */
-  readonly title: string;
-  /** How many points it has. */
-  readonly size: number;
+/** Where the landmarks stand among the points of a markup, and what is known of these points. */
+export interface IndexTable<Alare extends string = string> extends Sides<MarkupSide> {
   /** Names of the points where they are more than numbers. */
   readonly labels?: readonly string[];
   readonly midline: { readonly [Name in MidlineLandmark]?: Place };
@@ -64,4 +54,21 @@ export function pairsDownFrom(
   return runs.flatMap(([right, left, count]) =>
     Array.from({ length: count }, (_, step) => ({ right: right + step, left: left - step })),
   );
+}
+
+/** The table of the left side: that of the right, each point replaced by its mirror partner. */
+export function leftOf(right: MarkupSide, pairs: readonly Sides<number>[]): MarkupSide {
+  const partners = new Map(pairs.map((pair) => [pair.right, pair.left]));
+  return throughPartners(right, partners);
+}
+
+function throughPartners<Part>(part: Part, partners: ReadonlyMap<number, number>): Part {
+  if (typeof part === "number") return partners.get(part) as Part;
+  if (Array.isArray(part))
+    return part.map((one: unknown) => throughPartners(one, partners)) as Part;
+  const entries = Object.entries(part as object).map(([name, one]: [string, unknown]) => [
+    name,
+    throughPartners(one, partners),
+  ]);
+  return Object.fromEntries(entries) as Part;
 }

@@ -1,0 +1,81 @@
+import { GeometryError } from "../../units/index.js";
+import type { Face } from "../face/face.js";
+import { faceFromPoints } from "./face-from-points.js";
+import { INDEX_TABLES } from "./tables-by-name.js";
+import { pointsOfKeypoints } from "./keypoints.js";
+import type { MarkupOptions } from "./markup-options.js";
+import {
+  type LandmarkForms,
+  MARKUP_NAMES,
+  type MarkupLandmarks,
+  type MarkupName,
+  type MarkupPoints,
+  MARKUPS,
+} from "./markups.js";
+import { requireMarkup } from "./require-markup.js";
+
+/**
+ * A face from the points of a named markup: what a detector answered, or what a data set holds.
+ *
+ * The name has to fit the number of points: the face mesh is `"mesh-478"` with its irises and
+ * `"mesh-468"` without. Depth comes from z, which counts in the unit of x and is smaller for nearer.
+ * `"coco-wholebody-face"` takes a flat list x, y, visibility, x, y, visibility …, of all 133 keypoints
+ * of a person or of the 68 of the face. A point at 0, 0 with visibility 0 is missing.
+ *
+ * Some landmarks are stand-ins, alare in every markup: see `standIns` and {@link describeMarkup}.
+ *
+ * @throws GeometryError `wrong-count`, `not-finite`, `out-of-range`, `image-size-needed`,
+ * `inconsistent` where the unit of the coordinates is not the one named, `sides-swapped`
+ *
+ * @example
+ * ```ts
+ * import { fromMarkup, type MarkupPoints } from "brow-geometry";
+ * const mapped = (landmarks: MarkupPoints) =>
+ *   fromMarkup("mesh-478", landmarks, {
+ *     coordinates: "normalised",
+ *     image: { width: 1920, height: 1280 },
+ *     alare: "wing-base",
+ *   });
+ * mapped([]); // throws GeometryError: landmarks.length is 0; needs 478 points
+ * ```
+ */
+export function fromMarkup<Name extends MarkupName>(
+  name: Name,
+  landmarks: MarkupLandmarks<Name>,
+  options: MarkupOptions<Name>,
+): Face<"px"> {
+  requireMarkup(HERE, name);
+  const points = READERS[MARKUPS[name].form](name, landmarks as never);
+  return faceFromPoints(HERE, name, INDEX_TABLES[name], points, options);
+}
+
+const HERE = "fromMarkup";
+
+/** The points of a markup, from each form in which they come. */
+const READERS: {
+  readonly [Form in keyof LandmarkForms]: (
+    name: MarkupName,
+    landmarks: LandmarkForms[Form],
+  ) => MarkupPoints;
+} = {
+  points: pointsInOrder,
+  keypoints: (name, keypoints) => pointsOfKeypoints(HERE, keypoints, MARKUPS[name].size),
+};
+
+/** Points in the order of their markup, which has to have as many. */
+function pointsInOrder(name: MarkupName, landmarks: MarkupPoints): MarkupPoints {
+  const { size } = MARKUPS[name];
+  // Where a detector found no face, there is no list.
+  const count = (landmarks as MarkupPoints | null | undefined)?.length;
+  if (count === size && Array.isArray(landmarks)) return landmarks as MarkupPoints;
+  const others = MARKUP_NAMES.filter(
+    (other) => MARKUPS[other].form === "points" && MARKUPS[other].size === count,
+  );
+  const hint = others.length === 0 ? "" : `, or the name ${others.join(" or ")}`;
+  throw new GeometryError("wrong-count", {
+    where: HERE,
+    field: count === undefined ? "landmarks" : "landmarks.length",
+    value: count,
+    need: `${size} points${hint}`,
+  });
+}

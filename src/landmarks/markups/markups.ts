@@ -1,0 +1,79 @@
+/**
+ * Every markup that the library reads: what it is, how many points it has, the form in which they come,
+ * and what may stand for alare.
+ *
+ * Forms: `"points"`, a list of points; `"keypoints"`, a flat list of x, y, visibility as COCO-WholeBody
+ * has it, of the face or of the whole person.
+ *
+ * @example
+ * ```ts
+ * import { MARKUPS } from "brow-geometry/landmarks";
+ * MARKUPS["points-98"].size; // → 98
+ * ```
+ */
+export const MARKUPS = {
+  "mesh-478": {
+    title: "Face mesh of 478 points, with irises",
+    size: 478,
+    form: "points",
+    alare: ["wing-crease", "wing-back", "wing-side", "wing-lower", "wing-base"],
+  },
+  "mesh-468": {
+    title: "Face mesh of 468 points, without irises",
+    size: 468,
+    form: "points",
+    alare: ["wing-crease", "wing-back", "wing-side", "wing-lower", "wing-base"],
+  },
+  "points-68": {
+    title: "68 points (300-W, iBUG)",
+    size: 68,
+    form: "points",
+    alare: ["nostril-outer", "nostril-inner"],
+  },
+  "points-98": {
+    title: "98 points (WFLW)",
+    size: 98,
+    form: "points",
+    alare: ["base-outer", "base-inner"],
+  },
+  "coco-wholebody-face": {
+    title: "Face part of COCO-WholeBody, keypoints 23–90",
+    size: 68,
+    form: "keypoints",
+    alare: ["nostril-outer", "nostril-inner"],
+  },
+} as const;
+
+/** Name of a markup that the library reads. */
+export type MarkupName = keyof typeof MARKUPS;
+
+/** Names of all markups that the library reads. */
+export const MARKUP_NAMES: readonly MarkupName[] = /* @__PURE__ */ Object.keys(
+  MARKUPS,
+) as MarkupName[];
+
+/** What may stand for alare in a markup. */
+export type AlareChoice<Name extends MarkupName> = (typeof MARKUPS)[Name]["alare"][number];
+
+/** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
+export type MarkupPoint =
+  | readonly number[]
+  | {
+      readonly x: number;
+      readonly y: number;
+      readonly z?: number | undefined;
+      readonly visibility?: number | undefined;
+    };
+
+/** Points of one face in the order of their markup; `null` where one is missing. */
+export type MarkupPoints = readonly (MarkupPoint | null | undefined)[];
+
+/** What landmarks are in each of the forms. */
+export interface LandmarkForms {
+  readonly points: MarkupPoints;
+  readonly keypoints: readonly number[];
+}
+
+/** Landmarks in the form of a markup. */
+export type MarkupLandmarks<Name extends MarkupName> =
+  LandmarkForms[(typeof MARKUPS)[Name]["form"]];
