@@ -45,7 +45,7 @@ function photo({ scale, midline, turning }: FaceFrame): readonly string[] {
 
 function turned({ yaw, yawU }: Turning): string {
   const side = yaw >= 0 ? "left" : "right";
-  return `turned  ${Math.abs(yaw).toFixed(1)} ± ${yawU.toFixed(1)}° towards the client's ${side}; taken out by depth`;
+  return `turned  ${Math.abs(yaw).toFixed(1)} ± ${yawU.toFixed(1)}° towards the client's ${side}; corrected by depth`;
 }
 
 const DOTS: readonly (readonly [Dot, string])[] = [

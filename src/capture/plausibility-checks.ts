@@ -133,7 +133,7 @@ function doubted(check: LimitedCheck, reading: Reading, limits: CaptureLimits): 
   return value >= lower && value <= upper ? [] : judged(check, reading, limits);
 }
 
-/** Widths of the irises in pixels, with what their source draws too wide taken out. */
+/** Widths of the irises in pixels, corrected where their source draws them too wide. */
 interface IrisWidths {
   readonly right: number;
   readonly left: number;

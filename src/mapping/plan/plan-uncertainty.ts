@@ -38,13 +38,13 @@ import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js"
 export interface SpaceUncertainty {
   /** Relative standard uncertainty of the face's size. */
   readonly size: number;
-  /** The yaw that was taken out, where one was. */
+  /** The yaw that was corrected, where one was. */
   readonly turning?: Turning;
   /** Standard uncertainty of the midline's tilt, in degrees. */
   readonly tilt: number;
   /** Standard uncertainty of the midline's place at the level of the inner eye corners, in mm. */
   readonly shift: number;
-  /** The camera whose perspective was taken out, where one was, and how well its distance is known. */
+  /** The camera whose perspective was corrected, where one was, and how well its distance is known. */
   readonly camera?: Camera;
   readonly distance: number;
 }

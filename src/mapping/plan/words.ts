@@ -17,7 +17,7 @@ export const CAUTIONS = {
   "head-may-be-turned":
     "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
   "head-was-turned":
-    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side}, which was taken out by depth: the brow that was farther away is seen less well. Check its lengths by ruler.",
+    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side}, which was corrected by depth: the brow that was farther away is seen less well. Check its lengths by ruler.",
   "eyes-slant":
     "The line of the eyes slants by {angle:1}° (±{u:1}°) against the face's horizontal, the {side} eye higher: others recognise more than {limit:2}°. Brows level with each other may look slanted beside such eyes; choose together with the client.",
   "size-implausible":
