@@ -4,11 +4,11 @@ import { sentencesIn } from "./sentences.js";
 
 /** Files whose words are part of a table that holds more than words, and what that is. */
 const tables: ReadonlyMap<string, string> = new Map([
-  ["src/landmarks/face/landmarks.ts", "landmarks"],
+  ["src/landmarks/markups/markups.ts", "titles of markups"],
   ["src/landmarks/markups/describe-markup.ts", "what a markup lacks"],
-  ["src/landmarks/markups/mesh-markup.ts", "a markup's points"],
-  ["src/landmarks/markups/points68-markup.ts", "a markup's points"],
-  ["src/landmarks/markups/points98-markup.ts", "a markup's points"],
+  ["src/landmarks/markups/mesh-468.ts", "a markup's points"],
+  ["src/landmarks/markups/points-68.ts", "a markup's points"],
+  ["src/landmarks/markups/points-98.ts", "a markup's points"],
   ["src/mapping/choices/measure-words.ts", "measures"],
   ["src/mapping/drawn/correction.ts", "measures"],
   ["src/mapping/dots/settle-choices.ts", "heights of the tail"],
@@ -16,7 +16,7 @@ const tables: ReadonlyMap<string, string> = new Map([
   ["src/drawing/sheet/check-table.ts", "heads of columns"],
   ["src/drawing/sheet/steps-table.ts", "heads of columns"],
   ["src/drawing/layers/brow-layers.ts", "titles of dots in a picture"],
-  ["src/landmarks/markups/from-landmarks.ts", "the need of an error, assembled"],
+  ["src/landmarks/markups/from-markup.ts", "the need of an error, assembled"],
   ["src/landmarks/markups/markup-points.ts", "the need of an error, assembled"],
   ["src/mapping/choices/dots-in-order.ts", "the need of an error, assembled"],
   ["src/capture/check-capture.ts", "the need of an error, assembled"],

@@ -19,7 +19,7 @@ import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { LANDMARK_WORDS } from "./landmark-words.js";
+import { LANDMARK_WORDS } from "./words.js";
 import { placed, seenDirection, SIDES } from "../canvas/view.js";
 
 /** Half of a landmark's cross, in steps. */
