@@ -1,5 +1,4 @@
 import {
-  archGuide,
   type Brow,
   distance,
   type Face,
@@ -11,9 +10,8 @@ import {
   type Point,
   requireLandmarks,
   type Skin,
-  startGuide,
-  tailGuide,
   thickness,
+  guideLine,
 } from "brow-geometry";
 
 /** The lengths of the study, each with what it is. */
@@ -47,9 +45,9 @@ export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
   const guided = { ...face, right, left };
   const brow = left.brow as Required<Brow<"mm">>;
   const met = (guide: Guide): FlatPoint<"mm"> | undefined => meetGuide(guide, brow)?.at;
-  const start = met(startGuide(guided, "left", "endocanthion-vertical"));
-  const arch = met(archGuide(guided, "left", "lateral-limbus-vertical"));
-  const tailEnd = met(tailGuide(guided, "left", "alare-through-exocanthion"));
+  const start = met(guideLine(guided, "left", "endocanthion-vertical"));
+  const arch = met(guideLine(guided, "left", "lateral-limbus-vertical"));
+  const tailEnd = met(guideLine(guided, "left", "alare-through-exocanthion"));
   const between = (
     from: Point<"mm"> | undefined,
     to: Point<"mm"> | undefined,

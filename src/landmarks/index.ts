@@ -28,6 +28,23 @@ export type {
   StandIn,
 } from "./face/face.js";
 export {
+  ARCH_CONVENTIONS,
+  type ArchConvention,
+  BROW_ARCHES,
+  type BrowArch,
+  conventionWords,
+  type GuideConvention,
+  type GuideRule,
+  GUIDES,
+  isConvention,
+  isGuide,
+  type Mark,
+  START_CONVENTIONS,
+  type StartConvention,
+  TAIL_CONVENTIONS,
+  type TailConvention,
+} from "./face/conventions.js";
+export {
   fromLandmarks,
   type LandmarkNames,
   type NamedPoints,

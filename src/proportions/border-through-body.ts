@@ -6,13 +6,12 @@ import {
 } from "../geometry/index.js";
 import type { BrowDots } from "../landmarks/index.js";
 import { GeometryError, type Point } from "../units/index.js";
+import { STEEPEST, type UpperBorderShape } from "./outline-shape.js";
 import {
   ANGULARITY,
   outwardsOf,
   requireOutwards,
-  STEEPEST,
   upperBorder,
-  type UpperBorderShape,
   type UpperDots,
 } from "./upper-border.js";
 

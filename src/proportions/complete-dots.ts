@@ -3,19 +3,18 @@ import type { CompleteDots } from "../landmarks/index.js";
 import {
   type FlatPoint,
   flatPoint,
+  keysOf,
   type Length,
   mm,
   type Point,
   requirePositive,
 } from "../units/index.js";
-import { outwardsOf, upperBorder, type UpperBorderShape, type UpperDots } from "./upper-border.js";
+import { type Station, STATIONS } from "./stations.js";
+import type { UpperBorderShape } from "./outline-shape.js";
+import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 
 /** Vertical thickness of a drawn brow at its three stations; it ends in a point. */
-export interface StationThickness {
-  readonly start: Length<"mm">;
-  readonly body: Length<"mm">;
-  readonly arch: Length<"mm">;
-}
+export type StationThickness = { readonly [At in Station]: Length<"mm"> };
 
 /**
  * Thickness of a drawn brow where nothing else is said: 8, 7 and 6 mm. Ours; brows fall from 6–8 mm
@@ -43,7 +42,7 @@ export function completeDots(
   thickness: StationThickness = STATION_THICKNESS,
   shape: UpperBorderShape = {},
 ): CompleteDots<"mm"> {
-  for (const station of ["start", "body", "arch"] as const) {
+  for (const station of keysOf(STATIONS)) {
     requirePositive("completeDots", `thickness.${station}`, thickness[station]);
   }
   const border = upperBorder("completeDots", upper, shape);

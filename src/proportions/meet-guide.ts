@@ -22,10 +22,10 @@ import type { Guide } from "./guide.js";
  *
  * @example
  * ```ts
- * import { meetGuide, mm, startGuide } from "brow-geometry";
+ * import { guideLine, meetGuide, mm } from "brow-geometry";
  * const face = { right: {}, left: { endocanthion: mm([15.9, 0]) }, midline: {} };
  * const brow = { upper: mm([[18, 20], [38, 26], [58, 18]]) };
- * meetGuide(startGuide(face, "left", "endocanthion-vertical"), brow);
+ * meetGuide(guideLine(face, "left", "endocanthion-vertical"), brow);
  * // → { at: [15.9, 19.37], along: -2.19, extended: true }
  * ```
  */

@@ -10,7 +10,7 @@ import {
   requireFinite,
   requirePolyline,
 } from "../units/index.js";
-import { UPWARDS } from "./draw-guide.js";
+import { UPWARDS } from "./upwards.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 
 /** The dots that a brow shows before anything is planned. */

@@ -11,15 +11,10 @@ import {
   straightCubic,
 } from "../geometry/index.js";
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
-import {
-  type FlatPoint,
-  flatPoint,
-  GeometryError,
-  requireWithin,
-  type Unit,
-} from "../units/index.js";
+import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
 import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
-import { outwardsOf, requireOutwards, type UpperBorderShape } from "./upper-border.js";
+import { type OutlineOptions, requireShape } from "./outline-shape.js";
+import { outwardsOf, requireOutwards } from "./upper-border.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {
@@ -31,15 +26,6 @@ export interface Outline<U extends Unit> {
   readonly lower: readonly Cubic<U>[];
   /** From the lower start dot to the upper one. */
   readonly front: readonly Cubic<U>[];
-}
-
-/** How an outline is shaped between its dots. */
-export interface OutlineOptions extends UpperBorderShape {
-  /**
-   * How far the front edge bulges over the start line, in half thicknesses: 0 is square, 1 nearly
-   * half a circle. Default 0: the start line is the brow's edge.
-   */
-  readonly frontRoundness?: number;
 }
 
 /** The dots through which an outline is drawn; that of the upper border's body may be left out. */
@@ -72,7 +58,7 @@ export type OutlineDots = Omit<CompleteDots<"mm">, "upperBody"> & Pick<BrowDots<
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
   const { frontRoundness = 0 } = options;
-  requireWithin("outline", "options.frontRoundness", frontRoundness, 0, 1);
+  requireShape("outline", "options", options);
   requireOutwards("outline", dots, [...LOWER_DOTS, "tailEnd"]);
   const upper = borderThroughBody("outline", dots, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, dots));

@@ -1,6 +1,6 @@
-import type { Face } from "../landmarks/index.js";
-import { GeometryError, type Side } from "../units/index.js";
-import { type FaceForGuide, GUIDE_LANDMARKS, type GuideConvention } from "./guide.js";
+import { type Face, type GuideConvention, GUIDES } from "../landmarks/index.js";
+import { GeometryError, keysOf, requireWord, type Side } from "../units/index.js";
+import type { FaceForGuide } from "./guide.js";
 
 /**
  * Narrows a face to one that has the landmarks of a guide on both sides.
@@ -9,14 +9,14 @@ import { type FaceForGuide, GUIDE_LANDMARKS, type GuideConvention } from "./guid
  *
  * @example
  * ```ts
- * import { type Face, mm, requireGuideLandmarks, startGuide } from "brow-geometry";
+ * import { type Face, guideLine, mm, requireGuideLandmarks } from "brow-geometry";
  * const face: Face<"mm"> = {
  *   right: { endocanthion: mm([-15.9, 0]) },
  *   left: { endocanthion: mm([15.9, 0]) },
  *   midline: {},
  * };
  * const ready = requireGuideLandmarks(face, "endocanthion-vertical");
- * startGuide(ready, "left", "endocanthion-vertical").line.through; // → [15.9, 0]
+ * guideLine(ready, "left", "endocanthion-vertical").line.through; // → [15.9, 0]
  * requireGuideLandmarks(face, "alare-vertical"); // throws GeometryError: right.alare, left.alare is missing
  * ```
  */
@@ -35,8 +35,9 @@ export function requireLandmarksOn(
   sides: readonly Side[],
   convention: GuideConvention,
 ): void {
+  requireWord(where, "convention", convention, keysOf(GUIDES));
   const missing = sides.flatMap((side) =>
-    GUIDE_LANDMARKS[convention]
+    GUIDES[convention].through
       .filter((name) => face[side][name] === undefined)
       .map((name) => `${side}.${name}`),
   );
@@ -45,7 +46,7 @@ export function requireLandmarksOn(
       where,
       field: missing.join(", "),
       value: undefined,
-      need: `a point, for ${convention}`,
+      need: `a point, for the ${GUIDES[convention].mark} ${GUIDES[convention].words}`,
     });
   }
 }

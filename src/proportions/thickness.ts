@@ -13,7 +13,7 @@ import {
   type Polyline,
   requirePolyline,
 } from "../units/index.js";
-import { UPWARDS } from "./draw-guide.js";
+import { UPWARDS } from "./upwards.js";
 
 /** How a ruler is held across a brow: along the midline, or square to the upper border. */
 export type ThicknessDirection = "vertical" | "normal";

@@ -1,21 +1,7 @@
 import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/index.js";
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
-import { GeometryError, requireFinitePoint, requireWithin } from "../units/index.js";
-
-/** How the upper border of a drawn brow is shaped between its dots. */
-export interface UpperBorderShape {
-  /** 0: the arch is round; 1: it is a corner between two straight flanks. Default 0.3, ours. */
-  readonly angularity?: number;
-  /**
-   * Slope at the start, in slopes of the chord from start to arch: 1 leaves along the chord, 0 level,
-   * 3 is the steepest that keeps the border from running past its dots. Default: as a parabola has
-   * it, 2 less the arch's. On the way to a body dot off the border it is never steeper than three
-   * slopes of the chord to that.
-   */
-  readonly startSlope?: number;
-  /** Slope at the tail end, in slopes of the chord from arch to tail end; otherwise the same. */
-  readonly tailSlope?: number;
-}
+import { GeometryError, requireFinitePoint } from "../units/index.js";
+import { requireShape, type UpperBorderShape } from "./outline-shape.js";
 
 /** The dots that the upper border runs through. */
 export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
@@ -30,10 +16,8 @@ export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch"
  */
 export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderShape): HermiteCurve {
   const { angularity = ANGULARITY } = shape;
-  requireWithin(where, "options.angularity", angularity, 0, 1);
+  requireShape(where, "options", shape);
   requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
-  requireWithin(where, "options.startSlope", shape.startSlope ?? 0, 0, STEEPEST);
-  requireWithin(where, "options.tailSlope", shape.tailSlope ?? 0, 0, STEEPEST);
   const [start, arch, tailEnd] = pchip(
     [dots.upperStart, dots.upperArch, dots.tailEnd].map(([x, y]) => [outwardsOf(dots) * x, y]),
   ) as [HermiteKnot, HermiteKnot, HermiteKnot];
@@ -51,9 +35,6 @@ export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderSh
 }
 
 export const ANGULARITY = 0.3;
-
-/** The steepest slope of a cubic that only rises, in slopes of its chord (Fritsch & Carlson 1980). */
-export const STEEPEST = 3;
 
 /** 1 where x grows from start to tail end, the client's left, and −1 on the right. */
 export function outwardsOf({ upperStart, tailEnd }: UpperDots): 1 | -1 {

@@ -1,18 +1,40 @@
-import { type Declared, type Dot, DOT_NAMES, DOTS } from "../landmarks/index.js";
-import type { Carry, Choices, Lead, Pin, TailHeight } from "../mapping/index.js";
-import type {
-  ArchConvention,
-  ArchGuideConvention,
-  GuideConvention,
-  OutlineOptions,
-  StartConvention,
-  StationThickness,
+import {
+  ARCH_CONVENTIONS,
+  type ArchConvention,
+  type Declared,
+  type Dot,
+  DOT_NAMES,
+  DOTS,
+  type GuideConvention,
+  GUIDES,
+  START_CONVENTIONS,
+  type StartConvention,
+  TAIL_CONVENTIONS,
+  type TailConvention,
+} from "../landmarks/index.js";
+import {
+  CARRIES,
+  type Carry,
+  type Choices,
+  CHOSEN_SHARES,
+  type Lead,
+  LEADS,
+  LEVELS,
+  type Pin,
+  TAIL_HEIGHTS,
+  type TailHeight,
+} from "../mapping/index.js";
+import {
+  type OutlineOptions,
+  SHAPES,
+  type StationThickness,
+  STATIONS,
 } from "../proportions/index.js";
-import type { DecisionRule, Side } from "../units/index.js";
+import { DECISION_RULES, type Side } from "../units/index.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
 import { point, positiveLength, words } from "./quantity.js";
-import { flag, list, record, type Schema, within, word, type Words } from "./schema.js";
+import { each, flag, list, record, type Schema, within, word } from "./schema.js";
 
 /** Each dot of both brows. */
 const MOST_PINS = 2 * DOT_NAMES.length;
@@ -21,56 +43,33 @@ export const side: Schema<Side> = word<Side>({ right: true, left: true });
 
 export const dot: Schema<Dot> = word<Dot>(DOTS);
 
-const startConventions: Words<StartConvention> = {
-  "alare-vertical": true,
-  "endocanthion-vertical": true,
-};
-
-const archGuides: Words<ArchGuideConvention> = {
-  "lateral-limbus-vertical": true,
-  "alare-through-pupil": true,
-  "eye-width-share": true,
-  "exocanthion-vertical": true,
-  "alare-through-lateral-limbus": true,
-};
-
 /** Every rule that is a line on the face. */
-export const guideConvention: Schema<GuideConvention> = word<GuideConvention>({
-  ...startConventions,
-  ...archGuides,
-  "alare-through-exocanthion": true,
-});
+export const guideConvention: Schema<GuideConvention> = word(GUIDES);
 
-export const startConvention: Schema<StartConvention> = word<StartConvention>(startConventions);
+export const startConvention: Schema<StartConvention> = word(START_CONVENTIONS);
 
-export const archConvention: Schema<ArchConvention> = word<ArchConvention>({
-  natural: true,
-  ...archGuides,
-  "brow-length-share": true,
-});
+export const archConvention: Schema<ArchConvention> = word(ARCH_CONVENTIONS);
 
-export const lead: Schema<Lead> = word<Lead>({ right: true, left: true, middle: true });
+export const tailConvention: Schema<TailConvention> = word(TAIL_CONVENTIONS);
 
-export const carry: Schema<Carry> = word<Carry>({ mirror: true, measure: true });
+export const lead: Schema<Lead> = word(LEADS);
 
-export const tailHeight: Schema<TailHeight> = word<TailHeight>({
-  natural: true,
-  "level-with-lower-start": true,
-  "level-with-upper-start": true,
-});
+export const carry: Schema<Carry> = word(CARRIES);
+
+export const tailHeight: Schema<TailHeight> = word(TAIL_HEIGHTS);
 
 export const thickness: Schema<StationThickness> = record<StationThickness>(
-  { start: positiveLength<"mm">(), body: positiveLength<"mm">(), arch: positiveLength<"mm">() },
+  each(STATIONS, positiveLength<"mm">()),
   {},
 );
 
 export const shape: Schema<OutlineOptions> = record<OutlineOptions>(
   {},
   {
-    angularity: within(0, 1),
-    startSlope: within(0, 3),
-    tailSlope: within(0, 3),
-    frontRoundness: within(0, 1),
+    angularity: within(0, SHAPES.angularity),
+    startSlope: within(0, SHAPES.startSlope),
+    tailSlope: within(0, SHAPES.tailSlope),
+    frontRoundness: within(0, SHAPES.frontRoundness),
   },
 );
 
@@ -87,23 +86,19 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
   {
     lead,
     carry,
-    levels: word<NonNullable<Choices["levels"]>>({
-      right: true,
-      left: true,
-      middle: true,
-      higher: true,
-    }),
+    levels: word(LEVELS),
     levelLimit: positiveLength<"mm">(),
     start: startConvention,
     arch: archConvention,
-    eyeWidthShare: within(0.4, 1.4),
-    frontShare: within(0.4, 0.9),
+    tail: tailConvention,
+    eyeWidthShare: within(...CHOSEN_SHARES.eyeWidthShare),
+    frontShare: within(...CHOSEN_SHARES.frontShare),
     tailHeight,
     thickness,
     shape,
     noseBent: flag,
     pins,
-    rule: word<DecisionRule>({ guarded: true, simple: true }),
+    rule: word(DECISION_RULES),
     tolerances: toleranceSet,
     declared: record<Declared>({}, { upright: flag, relaxed: flag }),
   },

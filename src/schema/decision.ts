@@ -1,15 +1,25 @@
-import type { AdviceCode, Decision, DecisionRule, Limits, Outcome } from "../units/index.js";
+import {
+  type AdviceCode,
+  type Decision,
+  DECISION_RULES,
+  type Limits,
+  type Outcome,
+  OUTCOMES,
+} from "../units/index.js";
 import { note, spread } from "./quantity.js";
 import { finite, record, type Schema, within, word } from "./schema.js";
 
 /** What a value may be: from here, to there, or both. */
 export const limits: Schema<Limits> = record<Limits>({}, { lower: finite, upper: finite });
 
+/** What a decision may say. */
+export const outcome: Schema<Outcome> = word(OUTCOMES);
+
 /** What was decided about one measured value. */
 export const decision: Schema<Decision> = record<Decision>(
   {
-    outcome: word<Outcome>({ within: true, outside: true, undecided: true }),
-    rule: word<DecisionRule>({ guarded: true, simple: true }),
+    outcome,
+    rule: word(DECISION_RULES),
     confidence: within(0, 1),
     value: finite,
     u: spread,

@@ -29,6 +29,7 @@ import {
   shape,
   side,
   startConvention,
+  tailConvention,
   tailHeight,
   thickness,
 } from "./choices.js";
@@ -64,6 +65,7 @@ const settledChoices = record<SettledChoices>(
     levels: lead,
     start: startConvention,
     arch: archConvention,
+    tail: tailConvention,
     eyeWidthShare: finite,
     frontShare: finite,
     tailHeight,

@@ -10,9 +10,9 @@ import type {
   PlannableFace,
   RecordNote,
 } from "../mapping/index.js";
-import { GeometryError, type Outcome } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
 import { choicesSchema, dot, side } from "./choices.js";
-import { decision } from "./decision.js";
+import { decision, outcome } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
 import { faceFrame } from "./frame.js";
@@ -69,7 +69,7 @@ const measureDeviation = record<MeasureDeviation>(
 
 const check = record<DrawnCheck>(
   {
-    outcome: word<Outcome>({ within: true, outside: true, undecided: true }),
+    outcome,
     dots: list(dotDeviation, MOST_DOTS),
     measures: list(measureDeviation, MOST_MEASURES),
     comparison: sideComparison,

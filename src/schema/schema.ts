@@ -53,12 +53,12 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     .check(z.maxLength(most, { error: need }), z.minLength(atLeast, { error: need }));
 }
 
-/** All words of a union, each named once: a table by these words, or a list made for the schema. */
+/** A table by all words of a union. */
 export type Words<Union extends string> = { readonly [Word in Union]: unknown };
 
-/** One of some words. */
-export function word<Union extends string>(words: Words<Union>): Schema<Union> {
-  const names = Object.keys(words) as Union[];
+/** One of some words: those of a table, or of a list from which their union follows. */
+export function word<Union extends string>(words: Words<Union> | readonly Union[]): Schema<Union> {
+  const names = (Array.isArray(words) ? words : Object.keys(words)) as Union[];
   return z.enum(names, { error: `one of ${names.join(", ")}` });
 }
 

@@ -6,9 +6,11 @@ export {
   decide,
   type Decision,
   type DecisionOptions,
+  DECISION_RULES,
   type DecisionRule,
   type Limits,
   type Outcome,
+  OUTCOMES,
 } from "./decisions/decide.js";
 export {
   requireFinite,
@@ -32,6 +34,7 @@ export {
   type PointUncertainty,
   requireUncertainty,
 } from "./uncertainty/measured.js";
+export { keysOf } from "./quantities/keys-of.js";
 export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
 export {
   fill,

@@ -6,10 +6,11 @@ import {
   mm,
   planBrows,
   type PlannableFace,
-  type TailHeight,
   START_CONVENTIONS,
   ARCH_CONVENTIONS,
 } from "brow-geometry";
+import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
+import { keysOf } from "brow-geometry/units";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";
@@ -19,12 +20,6 @@ import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
 import { yawFigure } from "./yaw-figure.js";
-
-const TAIL_HEIGHTS: readonly TailHeight[] = [
-  "natural",
-  "level-with-lower-start",
-  "level-with-upper-start",
-];
 
 /** The figures of README and guides: name of the file, and what stands in it. */
 export const figures: ReadonlyMap<string, () => string> = new Map([
@@ -45,7 +40,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
     "arches.svg",
     () =>
       figure(
-        "Where a brow peaks, by seven rules",
+        "Where a brow peaks, by each rule",
         2,
         ARCH_CONVENTIONS.map((arch) => panel(arch, { arch })),
       ),
@@ -56,7 +51,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
       figure(
         "How high a brow ends",
         2,
-        TAIL_HEIGHTS.map((tailHeight) => panel(tailHeight, { tailHeight })),
+        keysOf(TAIL_HEIGHTS).map((tailHeight) => panel(tailHeight, { tailHeight })),
       ),
   ],
   [
@@ -65,7 +60,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
       figure(
         "Which brow leads",
         2,
-        (["right", "left", "middle"] as const).map((lead) => panel(lead, { lead }, unevenFace())),
+        keysOf(LEADS).map((lead) => panel(lead, { lead }, unevenFace())),
       ),
   ],
   ["lengths.svg", lengthsFigure],

@@ -57,6 +57,11 @@ describe("violations", () => {
     ["zod in schema", "src/schema/face.ts", 'import * as z from "zod";'],
     ["its small edition", "src/schema/face.ts", 'import * as z from "zod/mini";'],
     ["types for schemas", "src/schema/plan.ts", 'import type { Plan } from "../mapping/index.js";'],
+    [
+      "tables for schemas",
+      "src/schema/plan.ts",
+      'import { LEADS, type Plan } from "../mapping/index.js";',
+    ],
     ["low values for schemas", "src/schema/face.ts", 'import { mm } from "../units/index.js";'],
     ["names of the root", "src/index.ts", 'export { mm } from "./units/index.js";'],
     ["an earlier room", "src/mapping/plan/a.ts", 'import "../dots/b.js";'],
@@ -96,6 +101,18 @@ describe("violations", () => {
       "schemas that compute",
       "src/schema/a.ts",
       'import { a } from "../mapping/index.js";',
+      "more than",
+    ],
+    [
+      "a function renamed to a table",
+      "src/schema/a.ts",
+      'import { a as LEADS } from "../mapping/index.js";',
+      "more than",
+    ],
+    [
+      "all of a floor for schemas",
+      "src/schema/a.ts",
+      'import * as a from "../mapping/index.js";',
       "more than",
     ],
     [

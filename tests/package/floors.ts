@@ -27,8 +27,11 @@ const rooms: ReadonlyMap<string, readonly string[]> = new Map([
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);
 
-/** Above this floor the schemas know types only: they describe data and compute nothing. */
-const HIGHEST_FLOOR_OF_SCHEMA_VALUES = 3;
+/** Above this floor the schemas know types and tables only: they describe data and compute nothing. */
+const HIGHEST_FLOOR_OF_SCHEMA_FUNCTIONS = 3;
+
+/** Tables are constants, and constants stand in capitals. */
+const table = /^[A-Z][A-Z0-9_]*$/;
 
 /** The one folder that may import a package, by this name. */
 const homeOfPackage: ReadonlyMap<string, string> = new Map([
@@ -44,7 +47,8 @@ const roomsWithoutTopic = /^(utils?|helpers?|common|misc|types)$/;
 
 interface Import {
   readonly specifier: string;
-  readonly typeOnly: boolean;
+  /** Names of what is no type; unknown where all of it is imported. */
+  readonly values: readonly string[] | "all";
 }
 
 /** What a source file does against the rules of the house; `file` is its path from the root. */
@@ -60,7 +64,7 @@ export function violations(file: string, text: string): readonly string[] {
   ].map((violation) => `${file}: ${violation}`);
 }
 
-function violationOf(file: string, { specifier, typeOnly }: Import): string | undefined {
+function violationOf(file: string, { specifier, values }: Import): string | undefined {
   const folder = folderOf(file);
   if (!specifier.startsWith(".")) return packageViolation(folder, specifier);
   const target = targetOf(file, specifier);
@@ -73,7 +77,7 @@ function violationOf(file: string, { specifier, typeOnly }: Import): string | un
       : roomViolation(file, target);
   }
   if (target !== `src/${from}/index.js`) return `${specifier} goes past the index of ${from}`;
-  return floorViolation(folder, from, typeOnly);
+  return floorViolation(folder, from, values);
 }
 
 function packageViolation(folder: string | undefined, specifier: string): string | undefined {
@@ -84,7 +88,7 @@ function packageViolation(folder: string | undefined, specifier: string): string
 function floorViolation(
   folder: string | undefined,
   from: string,
-  typeOnly: boolean,
+  values: Import["values"],
 ): string | undefined {
   const below = floors.get(from);
   if (below === undefined) return `${from} has no floor`;
@@ -94,9 +98,13 @@ function floorViolation(
   const own = floors.get(folder);
   if (own === undefined) return `${folder} has no floor`;
   if (below >= own) return `${folder} (floor ${own}) imports ${from} (floor ${below})`;
-  return folder === "schema" && below > HIGHEST_FLOOR_OF_SCHEMA_VALUES && !typeOnly
-    ? `schema imports more than types from ${from}`
+  return folder === "schema" && below > HIGHEST_FLOOR_OF_SCHEMA_FUNCTIONS && !areTables(values)
+    ? `schema imports more than types and tables from ${from}`
     : undefined;
+}
+
+function areTables(values: Import["values"]): boolean {
+  return values !== "all" && values.every((name) => table.test(name));
 }
 
 function roomViolation(file: string, target: string): string | undefined {
@@ -176,35 +184,32 @@ function importsOf(source: ts.SourceFile): readonly Import[] {
 
 function importOf(node: ts.Node): Import | undefined {
   if (ts.isImportDeclaration(node)) {
-    return imported(node.moduleSpecifier, isTypeOnly(node.importClause));
+    return imported(node.moduleSpecifier, valuesOf(node.importClause));
   }
   if (ts.isExportDeclaration(node) && node.moduleSpecifier !== undefined) {
-    return imported(node.moduleSpecifier, node.isTypeOnly);
+    return imported(node.moduleSpecifier, node.isTypeOnly ? [] : "all");
   }
   if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)) {
-    return imported(node.argument.literal, true);
+    return imported(node.argument.literal, []);
   }
   if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
-    return imported(node.arguments[0], false);
+    return imported(node.arguments[0], "all");
   }
   return undefined;
 }
 
-function imported(specifier: ts.Node | undefined, typeOnly: boolean): Import {
+function imported(specifier: ts.Node | undefined, values: Import["values"]): Import {
   if (specifier === undefined || !ts.isStringLiteralLike(specifier)) {
     throw new Error("the rules cannot follow an import whose name is computed");
   }
-  return { specifier: specifier.text, typeOnly };
+  return { specifier: specifier.text, values };
 }
 
-function isTypeOnly(clause: ts.ImportClause | undefined): boolean {
-  if (clause === undefined) return false;
-  if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
-  const { name, namedBindings } = clause;
-  return (
-    name === undefined &&
-    namedBindings !== undefined &&
-    ts.isNamedImports(namedBindings) &&
-    namedBindings.elements.every((element) => element.isTypeOnly)
-  );
+function valuesOf(clause: ts.ImportClause | undefined): Import["values"] {
+  if (clause?.phaseModifier === ts.SyntaxKind.TypeKeyword) return [];
+  const named = clause?.namedBindings;
+  if (clause?.name !== undefined || named === undefined || !ts.isNamedImports(named)) return "all";
+  return named.elements
+    .filter(({ isTypeOnly }) => !isTypeOnly)
+    .map(({ propertyName, name }) => (propertyName ?? name).text);
 }

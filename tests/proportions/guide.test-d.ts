@@ -1,14 +1,16 @@
 import {
-  archGuide,
+  type ArchConvention,
   type Face,
   type FaceSide,
   type FaceWith,
   type Guide,
+  type GuideConvention,
+  type StartConvention,
+  type TailConvention,
   mm,
   px,
   requireGuideLandmarks,
-  startGuide,
-  tailGuide,
+  guideLine,
 } from "brow-geometry";
 import { describe, expectTypeOf, it } from "vitest";
 
@@ -18,35 +20,35 @@ declare const onPhoto: FaceWith<"px", "endocanthion" | "exocanthion" | "alare">;
 
 describe("guides", () => {
   it("ask for exactly the landmarks they read", () => {
-    startGuide(withCorners, "left", "endocanthion-vertical");
-    archGuide(withCorners, "left", "eye-width-share", { share: 0.9 });
+    guideLine(withCorners, "left", "endocanthion-vertical");
+    guideLine(withCorners, "left", "eye-width-share", { share: 0.9 });
     // @ts-expect-error alare is not known
-    startGuide(withCorners, "left", "alare-vertical");
+    guideLine(withCorners, "left", "alare-vertical");
     // @ts-expect-error nothing is known
-    startGuide(anyFace, "left", "endocanthion-vertical");
+    guideLine(anyFace, "left", "endocanthion-vertical");
     // @ts-expect-error alare is not known
-    tailGuide(withCorners, "left");
+    guideLine(withCorners, "left", "alare-through-exocanthion");
     // @ts-expect-error limbusLateral is not known
-    archGuide(withCorners, "left", "lateral-limbus-vertical");
+    guideLine(withCorners, "left", "lateral-limbus-vertical");
   });
 
   it("ask for nothing of the other side", () => {
     const left = { endocanthion: mm([16, 0]) };
-    startGuide({ right: {}, left, midline: {} }, "left", "endocanthion-vertical");
+    guideLine({ right: {}, left, midline: {} }, "left", "endocanthion-vertical");
     // @ts-expect-error the right inner corner is not known
-    startGuide({ right: {}, left, midline: {} }, "right", "endocanthion-vertical");
+    guideLine({ right: {}, left, midline: {} }, "right", "endocanthion-vertical");
   });
 
   it("take faces in millimetres only", () => {
     // @ts-expect-error pixels have no vertical that is the midline's
-    startGuide(onPhoto, "left", "endocanthion-vertical");
+    guideLine(onPhoto, "left", "endocanthion-vertical");
     const right: FaceSide<"px"> = { endocanthion: px([460, 500]) };
     // @ts-expect-error pixels, once more
     requireGuideLandmarks({ right, left: right, midline: {} }, "endocanthion-vertical");
   });
 
   it("know their convention", () => {
-    expectTypeOf(startGuide(withCorners, "left", "endocanthion-vertical")).toEqualTypeOf<
+    expectTypeOf(guideLine(withCorners, "left", "endocanthion-vertical")).toEqualTypeOf<
       Guide<"endocanthion-vertical">
     >();
     expectTypeOf<Guide<"alare-through-exocanthion">>().toExtend<Guide>();
@@ -54,16 +56,18 @@ describe("guides", () => {
 
   it("take what was narrowed", () => {
     const ready = requireGuideLandmarks(anyFace, "alare-through-exocanthion");
-    tailGuide(ready, "right");
-    startGuide(ready, "right", "alare-vertical");
+    guideLine(ready, "right", "alare-through-exocanthion");
+    guideLine(ready, "right", "alare-vertical");
     // @ts-expect-error the pupil was not asked for
-    archGuide(ready, "right", "alare-through-pupil");
+    guideLine(ready, "right", "alare-through-pupil");
   });
 
   it("refuse conventions that are no line, or another mark's", () => {
     // @ts-expect-error the natural arch is no line
-    archGuide(withCorners, "left", "natural");
-    // @ts-expect-error a start convention
-    archGuide(withCorners, "left", "endocanthion-vertical");
+    guideLine(withCorners, "left", "natural");
+    expectTypeOf<"endocanthion-vertical">().toExtend<StartConvention>();
+    expectTypeOf<"endocanthion-vertical">().not.toExtend<ArchConvention>();
+    expectTypeOf<"endocanthion-vertical">().not.toExtend<TailConvention>();
+    expectTypeOf<"natural">().not.toExtend<GuideConvention>();
   });
 });

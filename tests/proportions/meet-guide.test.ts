@@ -6,9 +6,7 @@ import {
   mirror,
   mm,
   pointAlong,
-  startGuide,
-  tailGuide,
-  archGuide,
+  guideLine,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyBrow, anyFace } from "../support/arbitraries.js";
@@ -16,8 +14,8 @@ import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
 const face = syntheticFace();
-const start = startGuide(face, "left", "endocanthion-vertical");
-const tail = tailGuide(face, "left");
+const start = guideLine(face, "left", "endocanthion-vertical");
+const tail = guideLine(face, "left", "alare-through-exocanthion");
 
 describe("meetGuide", () => {
   it("meets the upper border", () => {
@@ -139,8 +137,8 @@ describe("meetGuide", () => {
 
   test.prop([anyFace(1), anyBrow()])("lies on the guide and on the border", (any, brow) => {
     for (const guide of [
-      startGuide(any, "left", "alare-vertical"),
-      archGuide(any, "left", "alare-through-pupil"),
+      guideLine(any, "left", "alare-vertical"),
+      guideLine(any, "left", "alare-through-pupil"),
     ]) {
       const place = meetGuide(guide, brow);
       if (place === undefined) continue;
@@ -151,8 +149,11 @@ describe("meetGuide", () => {
 
   test.prop([anyFace(1)])("is the mirrored place on the mirrored face", (any) => {
     const image = mirror(any, FACE_MIDLINE) as typeof any;
-    const place = meetGuide(tailGuide(any, "right"), any.right.brow);
-    const mirrored = meetGuide(tailGuide(image, "left"), image.left.brow);
+    const place = meetGuide(guideLine(any, "right", "alare-through-exocanthion"), any.right.brow);
+    const mirrored = meetGuide(
+      guideLine(image, "left", "alare-through-exocanthion"),
+      image.left.brow,
+    );
     expectClose(mirrored?.extended, place?.extended, 0);
     if (place !== undefined) expectClose(mirrored?.at, mirror(place.at, FACE_MIDLINE), 1e-9);
   });

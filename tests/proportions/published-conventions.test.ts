@@ -1,6 +1,5 @@
 import {
   archAtShare,
-  archGuide,
   distanceAlongLine,
   faceFrame,
   intersect,
@@ -13,9 +12,9 @@ import {
   requireLandmarks,
   scaleFromIris,
   skinOf,
-  startGuide,
-  tailGuide,
   toFace,
+  type Guide,
+  guideLine,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
@@ -26,11 +25,7 @@ const face = syntheticFace();
 const EYE_WIDTH = 28;
 
 /** Where a guide of the left side stands at a height above the canthal line. */
-function xAt(
-  guide:
-    ReturnType<typeof startGuide> | ReturnType<typeof archGuide> | ReturnType<typeof tailGuide>,
-  height: number,
-): number {
+function xAt(guide: Guide, height: number): number {
   const meeting = intersect(guide.line, lineAlong(mm([0, height]), [1, 0]));
   return meeting.kind === "crossing" ? meeting.at[0] : expect.fail("the guide is level");
 }
@@ -48,10 +43,10 @@ describe("conventions on the synthetic face", () => {
   ])(
     "tail end %s mm above the outer corner",
     (height, tailX, size, limbus, halfWay, corner, twoThirds) => {
-      const start = xAt(startGuide(face, "left", "endocanthion-vertical"), height);
-      const tail = xAt(tailGuide(face, "left"), height);
-      const limbusX = xAt(archGuide(face, "left", "lateral-limbus-vertical"), height);
-      const cornerX = xAt(archGuide(face, "left", "exocanthion-vertical"), height);
+      const start = xAt(guideLine(face, "left", "endocanthion-vertical"), height);
+      const tail = xAt(guideLine(face, "left", "alare-through-exocanthion"), height);
+      const limbusX = xAt(guideLine(face, "left", "lateral-limbus-vertical"), height);
+      const cornerX = xAt(guideLine(face, "left", "exocanthion-vertical"), height);
       const percent = (x: number): number => (100 * (x - start)) / (tail - start);
       expectClose(tail, tailX, 0.005);
       expectClose(tail - start, size, 0.05);
@@ -67,7 +62,7 @@ describe("conventions on the synthetic face", () => {
 
   it("puts the lateral limbus inside the published band", () => {
     // 0.762 ± 0.042 eye widths, n = 105: Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239.
-    const { through } = archGuide(face, "left", "lateral-limbus-vertical").line;
+    const { through } = guideLine(face, "left", "lateral-limbus-vertical").line;
     expectClose(inEyeWidths(through[0]), 0.766, 0.0005);
     expectClose(inEyeWidths(through[0]), 0.762, 0.042);
   });
@@ -76,15 +71,15 @@ describe("conventions on the synthetic face", () => {
     // Shares: Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239; the arch just medial to
     // exocanthion: Sclafani & Jung, Arch Facial Plast Surg 2010;12:123–127; mid-pupil, limbus and
     // half-way: Biller & Kim, Arch Facial Plast Surg 2009, doi 10.1001/archfacial.2008.543.
-    const limbus = archGuide(face, "left", "lateral-limbus-vertical").line.through[0];
-    const corner = archGuide(face, "left", "exocanthion-vertical").line.through[0];
+    const limbus = guideLine(face, "left", "lateral-limbus-vertical").line.through[0];
+    const corner = guideLine(face, "left", "exocanthion-vertical").line.through[0];
     const order = [
       face.left.pupil[0],
       limbus,
       (limbus + corner) / 2,
-      archGuide(face, "left", "eye-width-share", { share: 0.929 }).line.through[0],
-      archGuide(face, "left", "eye-width-share").line.through[0],
-      archGuide(face, "left", "eye-width-share", { share: 0.978 }).line.through[0],
+      guideLine(face, "left", "eye-width-share", { share: 0.929 }).line.through[0],
+      guideLine(face, "left", "eye-width-share").line.through[0],
+      guideLine(face, "left", "eye-width-share", { share: 0.978 }).line.through[0],
       corner,
     ];
     expect(order).toEqual([...order].sort((one, other) => one - other));
@@ -93,7 +88,7 @@ describe("conventions on the synthetic face", () => {
 
   it("meets a brow beyond the outer corner on the line through the lateral limbus", () => {
     const on = (convention: "alare-through-pupil" | "alare-through-lateral-limbus"): number =>
-      inEyeWidths(xAt(archGuide(face, "left", convention), 25));
+      inEyeWidths(xAt(guideLine(face, "left", convention), 25));
     expect(on("alare-through-lateral-limbus")).toBeGreaterThan(1);
     expect(on("alare-through-pupil")).toBeLessThan(on("alare-through-lateral-limbus"));
   });
@@ -101,13 +96,13 @@ describe("conventions on the synthetic face", () => {
   it("starts within a millimetre by either rule where nose and eyes are equally wide", () => {
     // al-al 31.4, en-en 31.8 (Farkas 1994, from memory).
     const starts = (["alare-vertical", "endocanthion-vertical"] as const).map(
-      (convention) => startGuide(face, "left", convention).line.through[0],
+      (convention) => guideLine(face, "left", convention).line.through[0],
     );
     expectClose(starts, [15.7, 15.9], 1e-12);
   });
 
   it("draws the tail line through both landmarks", () => {
-    const { line } = tailGuide(face, "left");
+    const { line } = guideLine(face, "left", "alare-through-exocanthion");
     const reach = distanceAlongLine(mm([43.9, 0]), line);
     expectClose(reach, Math.hypot(43.9 - 15.7, 38), 1e-12);
   });
@@ -131,7 +126,7 @@ describe("conventions on a real, frontal face", () => {
       ((point?.[0] ?? Number.NaN) - endocanthion[0]) / (exocanthion[0] - endocanthion[0]);
     const onGuide = (convention: "alare-through-pupil" | "alare-through-lateral-limbus"): number =>
       shareOf(
-        meetGuide(archGuide(requireGuideLandmarks(real, convention), side, convention), brow)?.at,
+        meetGuide(guideLine(requireGuideLandmarks(real, convention), side, convention), brow)?.at,
       );
     const { upperStart, upperArch, tailEnd } = naturalDots(brow).dots;
 

@@ -1,20 +1,5 @@
 import { MEASURE_WORDS, type MeasureDeviation } from "../../mapping/index.js";
-import type { ArchConvention, GuideConvention } from "../../proportions/index.js";
 import type { Measured } from "../../units/index.js";
-
-/** Conventions in words, as the end of a phrase such as "arch: …". */
-export const CONVENTION_WORDS: Readonly<Record<GuideConvention | ArchConvention, string>> = {
-  "alare-vertical": "above the nose wing",
-  "endocanthion-vertical": "above the inner eye corner",
-  "lateral-limbus-vertical": "above the outer edge of the iris",
-  "alare-through-pupil": "nose wing through pupil",
-  "eye-width-share": "at a share of the eye’s width",
-  "exocanthion-vertical": "above the outer eye corner",
-  "alare-through-lateral-limbus": "nose wing through outer edge of the iris",
-  "alare-through-exocanthion": "nose wing through outer eye corner",
-  natural: "where it grows",
-  "brow-length-share": "at a share of the length by ruler",
-};
 
 /** A length to a tenth of a millimetre, with its unit. */
 export function inMillimetres(value: number): string {

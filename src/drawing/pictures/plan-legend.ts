@@ -1,3 +1,4 @@
+import { conventionWords, isGuide } from "../../landmarks/index.js";
 import { fill } from "../../units/index.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
@@ -6,7 +7,7 @@ import type { LegendEntry } from "./legend.js";
 import { MARKERS } from "../canvas/palette.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { CONVENTION_WORDS, decimal } from "../canvas/words.js";
+import { decimal } from "../canvas/words.js";
 import { LEGEND } from "./words.js";
 
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */
@@ -20,12 +21,9 @@ export function planLegend(
     { text: LEGEND.natural, role: "natural" },
     ...(overlap ? overlapEntries(plan) : []),
     { text: LEGEND.midline, role: "midline" },
-    { text: fill(LEGEND.start, { convention: CONVENTION_WORDS[choices.start] }), role: "start" },
+    { text: fill(LEGEND.start, { convention: conventionWords(choices.start) }), role: "start" },
     { text: fill(LEGEND.arch, { convention: archWords(choices) }), role: "arch" },
-    {
-      text: fill(LEGEND.tail, { convention: CONVENTION_WORDS["alare-through-exocanthion"] }),
-      role: "tail",
-    },
+    { text: fill(LEGEND.tail, { convention: conventionWords(choices.tail) }), role: "tail" },
     { text: LEGEND.lengths, role: "ruler" },
     { text: LEGEND.landmark, role: "landmark", marker: MARKERS.landmark },
     ...((face.standIns?.length ?? 0) > 0
@@ -38,10 +36,9 @@ export function planLegend(
 
 /** A guide is drawn where it runs, wherever the dot was pinned; other arches are where their dot is. */
 function archWords({ arch, pins }: BrowPlan["choices"]): string {
-  const isAtDot = arch === "natural" || arch === "brow-length-share";
-  return isAtDot && pins.some(({ dot }) => dot === "upperArch")
+  return !isGuide(arch) && pins.some(({ dot }) => dot === "upperArch")
     ? LEGEND.pinned
-    : CONVENTION_WORDS[arch];
+    : conventionWords(arch);
 }
 
 function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {

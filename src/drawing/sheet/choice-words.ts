@@ -1,51 +1,70 @@
-import { DOTS } from "../../landmarks/index.js";
-import { type Choices, MEASURE_WORDS, type PlannedChoice } from "../../mapping/index.js";
-import { type Decision, eachSide, type Side } from "../../units/index.js";
-import { CONVENTION_WORDS, decimal, inMillimetres, signedMillimetres } from "../canvas/words.js";
+import {
+  type ArchConvention,
+  conventionWords,
+  DOTS,
+  type GuideConvention,
+  isConvention,
+} from "../../landmarks/index.js";
+import {
+  CARRY_WORDS,
+  type Choices,
+  LEAD_WORDS,
+  LEVELS_WORDS,
+  MEASURE_WORDS,
+  type PlannedChoice,
+  SHAPE_WORDS,
+  SHARE_WORDS,
+  TAIL_HEIGHT_WORDS,
+} from "../../mapping/index.js";
+import { STATIONS } from "../../proportions/index.js";
+import { type Decision, eachSide, keysOf, type Side } from "../../units/index.js";
+import { decimal, inMillimetres, signedMillimetres } from "../canvas/words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {
-  const { lead, carry, levels, start, arch, tailHeight, thickness, pins = [] } = choices;
-  const { levelLimit, noseBent, eyeWidthShare, frontShare, shape = {} } = choices;
+  const { lead = "middle", carry, levels, start, arch, tail, tailHeight, thickness } = choices;
+  const { levelLimit, noseBent, shape = {}, pins = [] } = choices;
   const parts = [
-    lead === undefined || lead === "middle" ? "both meet half-way" : `${lead} leads`,
-    carry === "measure" && "carried by measure",
-    levels && `levels: ${levels}`,
+    inWords(LEAD_WORDS, lead),
+    carry && inWords(CARRY_WORDS, carry),
+    levels && inWords(LEVELS_WORDS, levels),
     levelLimit && `heights at most ${inMillimetres(levelLimit)} off the hair`,
     noseBent !== undefined && `nose taken as ${noseBent ? "bent" : "straight"}`,
-    start && `start ${CONVENTION_WORDS[start]}`,
-    arch && `arch ${CONVENTION_WORDS[arch]}`,
-    eyeWidthShare && `share of the eye’s width ${figure(eyeWidthShare, 2)}`,
-    frontShare && `front share ${figure(frontShare, 2)}`,
-    tailHeight && `tail ${TAIL_WORDS[tailHeight]}`,
-    thickness && `${STATIONS.map((at) => figure(thickness[at], 1)).join(", ")} mm thick`,
-    ...SHAPES.map(
-      ([name, words]) => shape[name] !== undefined && `${words} ${figure(shape[name], 2)}`,
+    start && `start ${rule(start)}`,
+    arch && `arch ${rule(arch)}`,
+    ...keysOf(SHARE_WORDS).map(
+      (name) => choices[name] && `${SHARE_WORDS[name]} ${figure(choices[name], 2)}`,
+    ),
+    tail && `tail ${rule(tail)}`,
+    tailHeight && `tail ${inWords(TAIL_HEIGHT_WORDS, tailHeight)}`,
+    thickness &&
+      `${keysOf(STATIONS)
+        .map((at) => figure(thickness[at], 1))
+        .join(", ")} mm thick`,
+    ...keysOf(SHAPE_WORDS).map(
+      (name) => shape[name] !== undefined && `${SHAPE_WORDS[name]} ${figure(shape[name], 2)}`,
     ),
     pins.length > 0 && `${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`,
   ];
   return parts.filter(Boolean).join("; ");
 }
 
+/** What cannot be planned may be no word of the table. */
+function inWords<Word extends string>(
+  table: { readonly [Name in Word]: string },
+  word: Word,
+): string {
+  return Object.hasOwn(table, word) ? table[word] : word;
+}
+
+function rule(convention: GuideConvention | ArchConvention): string {
+  return isConvention(convention) ? conventionWords(convention) : convention;
+}
+
 /** What cannot be planned may be no number at all. */
 function figure(value: unknown, decimals: number): string {
   return typeof value === "number" ? value.toFixed(decimals) : String(value);
 }
-
-const STATIONS = ["start", "body", "arch"] as const;
-
-const SHAPES = [
-  ["angularity", "angularity"],
-  ["startSlope", "slope at the start"],
-  ["tailSlope", "slope at the tail end"],
-  ["frontRoundness", "roundness of the front"],
-] as const;
-
-const TAIL_WORDS: Readonly<Record<NonNullable<Choices["tailHeight"]>, string>> = {
-  natural: "as high as it grows",
-  "level-with-lower-start": "level with the lower start",
-  "level-with-upper-start": "level with the upper start",
-};
 
 /** What a choice would do, a line for each thing weighed. */
 export function choiceFigures(row: PlannedChoice): readonly (readonly [string, string])[] {

@@ -1,4 +1,5 @@
 import type { Measured } from "../../units/index.js";
+import { GUIDES } from "../face/conventions.js";
 import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
 import type { IndexTable } from "./index-table.js";
@@ -99,14 +100,10 @@ const LIMBUS = ["limbusMedial", "limbusLateral"] as const;
 /** What takes more than the corners of the eyes and the upper border of the brow. */
 const NEEDS: readonly { readonly what: string; readonly needs: readonly Need[] }[] = [
   { what: "scale from the width of the iris", needs: LIMBUS },
-  { what: "arch on the vertical through the lateral limbus", needs: ["limbusLateral"] },
-  {
-    what: "arch on the line from alare through the lateral limbus",
-    needs: ["alare", "limbusLateral"],
-  },
-  { what: "arch on the line from alare through the pupil", needs: ["alare", "pupil"] },
-  { what: "start on the vertical through alare", needs: ["alare"] },
-  { what: "tail on the line from alare through the outer eye corner", needs: ["alare"] },
+  ...Object.values(GUIDES).map(({ mark, words, through }) => ({
+    what: `${mark} ${words}`,
+    needs: through,
+  })),
   {
     what: "thickness, area and lower dots of the natural brow",
     needs: ["lower border of the brow"],

@@ -1,37 +1,13 @@
-import type { Declared, Dot } from "../../landmarks/index.js";
 import type {
   ArchConvention,
-  OutlineOptions,
+  Declared,
+  Dot,
   StartConvention,
-  StationThickness,
-} from "../../proportions/index.js";
+  TailConvention,
+} from "../../landmarks/index.js";
+import type { OutlineOptions, StationThickness } from "../../proportions/index.js";
 import type { DecisionRule, Point, Length, Side, ToleranceSet } from "../../units/index.js";
-
-/** Which brow the other follows; `"middle"`: both meet half-way. */
-export type Lead = Side | "middle";
-
-/** All answers to which brow leads. */
-export const LEADS: readonly Lead[] = ["right", "left", "middle"];
-
-/**
- * How the other brow follows the leading one: `"mirror"`, across the midline; `"measure"`, from its
- * own start, with the leading heights and ruler lengths. On a crooked face they differ.
- */
-export type Carry = "mirror" | "measure";
-
-/**
- * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
- * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
- * offered.
- */
-export type TailHeight = "natural" | "level-with-lower-start" | "level-with-upper-start";
-
-/** All answers to where the tail ends along its guide. */
-export const TAIL_HEIGHTS: readonly TailHeight[] = [
-  "natural",
-  "level-with-lower-start",
-  "level-with-upper-start",
-];
+import type { Carry, Lead, Levels, TailHeight } from "./choice-tables.js";
 
 /** A dot that the artist has fixed; the rest of the plan is solved around it. */
 export interface Pin {
@@ -52,7 +28,7 @@ export interface Choices {
   /** Default `"mirror"`; `"measure"` needs a brow that leads. */
   readonly carry?: Carry;
   /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
-  readonly levels?: Lead | "higher";
+  readonly levels?: Levels;
   /**
    * How far evening may take start, arch and a tail end at its natural height from where its own
    * side's hair has it, in millimetres; the plan's reasons say what then stays uneven. Default: as
@@ -64,6 +40,8 @@ export interface Choices {
   readonly start?: StartConvention;
   /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */
   readonly arch?: ArchConvention;
+  /** Default `"alare-through-exocanthion"`. */
+  readonly tail?: TailConvention;
   /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.953. */
   readonly eyeWidthShare?: number;
   /** Front over front and tail, for `"brow-length-share"`, 0.4…0.9. Default two thirds. */

@@ -1,5 +1,7 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../proportions/index.js";
-import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
+import { keysOf } from "../../units/index.js";
+import { LEADS, TAIL_HEIGHTS } from "./choice-tables.js";
+import type { Choices } from "./choices.js";
 
 /**
  * Every combination of who leads, where start and arch stand and how high the tail ends, in that
@@ -8,16 +10,21 @@ import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
  * @example
  * ```ts
  * import { everyChoice } from "brow-geometry";
- * everyChoice().length; // → 126
  * everyChoice({ noseBent: true })[0];
  * // → { noseBent: true, lead: "right", start: "alare-vertical", arch: "natural", tailHeight: "natural" }
  * ```
  */
 export function everyChoice(base: Choices = {}): readonly Choices[] {
-  return LEADS.flatMap((lead) =>
+  return keysOf(LEADS).flatMap((lead) =>
     START_CONVENTIONS.flatMap((start) =>
       ARCH_CONVENTIONS.flatMap((arch) =>
-        TAIL_HEIGHTS.map((tailHeight) => ({ ...base, lead, start, arch, tailHeight })),
+        keysOf(TAIL_HEIGHTS).map((tailHeight) => ({
+          ...base,
+          lead,
+          start,
+          arch,
+          tailHeight,
+        })),
       ),
     ),
   );

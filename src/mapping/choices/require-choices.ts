@@ -1,34 +1,31 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../proportions/index.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS, TAIL_CONVENTIONS } from "../../landmarks/index.js";
+import { requireShape, STATIONS } from "../../proportions/index.js";
 import {
+  DECISION_RULES,
   GeometryError,
+  keysOf,
   requireObject,
   requirePositive,
   requireWithin,
   requireWord,
 } from "../../units/index.js";
-import { type Choices, LEADS, TAIL_HEIGHTS } from "./choices.js";
+import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, TAIL_HEIGHTS } from "./choice-tables.js";
+import type { Choices } from "./choices.js";
 import { requireUsablePins } from "./pins.js";
 
 /** Refuses choices out of their range, or that contradict each other, by name: as their schema does. */
 export function requireChoices(where: string, choices: Choices): void {
-  const { levelLimit, thickness, pins = [] } = choices;
-  const words = [
-    ["lead", LEADS],
-    ["carry", ["mirror", "measure"]],
-    ["levels", [...LEADS, "higher"]],
-    ["start", START_CONVENTIONS],
-    ["arch", ARCH_CONVENTIONS],
-    ["tailHeight", TAIL_HEIGHTS],
-    ["rule", ["guarded", "simple"]],
-  ] as const;
-  for (const [field, known] of words) requireWord(where, field, choices[field], known);
-  for (const [field, least, most] of SHARES)
-    requireShare(where, field, choices[field], least, most);
-  for (const [field, most] of SHAPES) {
-    requireShare(where, `shape.${field}`, choices.shape?.[field], 0, most);
+  const { levelLimit, thickness, shape = {}, pins = [] } = choices;
+  for (const field of keysOf(WORDS)) {
+    requireWord(where, field, choices[field], WORDS[field]);
   }
+  for (const field of keysOf(CHOSEN_SHARES)) {
+    const [least, most] = CHOSEN_SHARES[field];
+    requireWithin(where, field, choices[field] ?? least, least, most);
+  }
+  requireShape(where, "shape", shape);
   if (thickness !== undefined) {
-    for (const station of ["start", "body", "arch"] as const) {
+    for (const station of keysOf(STATIONS)) {
       requirePositive(where, `thickness.${station}`, thickness[station]);
     }
   }
@@ -44,27 +41,21 @@ export function requireChoices(where: string, choices: Choices): void {
   requireUsablePins(where, pins);
 }
 
-const SHARES = [
-  ["frontShare", 0.4, 0.9],
-  ["eyeWidthShare", 0.4, 1.4],
-] as const;
+/** Choices that are one word of a closed list. */
+type ChosenWord = {
+  [Field in keyof Choices]-?: NonNullable<Choices[Field]> extends string ? Field : never;
+}[keyof Choices];
 
-const SHAPES = [
-  ["angularity", 1],
-  ["startSlope", 3],
-  ["tailSlope", 3],
-  ["frontRoundness", 1],
-] as const;
-
-function requireShare(
-  where: string,
-  field: string,
-  value: number | undefined,
-  least: number,
-  most: number,
-): void {
-  if (value !== undefined) requireWithin(where, field, value, least, most);
-}
+const WORDS: { readonly [Field in ChosenWord]: readonly string[] } = {
+  lead: keysOf(LEADS),
+  carry: keysOf(CARRIES),
+  levels: LEVELS,
+  start: START_CONVENTIONS,
+  arch: ARCH_CONVENTIONS,
+  tail: TAIL_CONVENTIONS,
+  tailHeight: keysOf(TAIL_HEIGHTS),
+  rule: DECISION_RULES,
+};
 
 function requireFlag(where: string, field: string, value: unknown): void {
   if (value === undefined || typeof value === "boolean") return;

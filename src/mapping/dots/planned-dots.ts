@@ -1,14 +1,20 @@
-import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import type {
   ArchConvention,
+  CompleteDots,
+  Dot,
+  Skin,
+  StartConvention,
+  TailConvention,
+} from "../../landmarks/index.js";
+import type {
   Guide,
   NaturalDots,
   OutlineOptions,
-  StartConvention,
   StationThickness,
 } from "../../proportions/index.js";
 import type { Length, Note, Sides } from "../../units/index.js";
-import type { Carry, Lead, Pin, TailHeight } from "../choices/choices.js";
+import type { Carry, Lead, TailHeight } from "../choices/choice-tables.js";
+import type { Pin } from "../choices/choices.js";
 import type { PlannableFace } from "./plannable-face.js";
 import type { ReasonCode } from "./words.js";
 
@@ -21,6 +27,7 @@ export interface SettledChoices {
   readonly levelLimit?: Length<"mm">;
   readonly start: StartConvention;
   readonly arch: ArchConvention;
+  readonly tail: TailConvention;
   readonly eyeWidthShare: number;
   readonly frontShare: number;
   readonly tailHeight: TailHeight;

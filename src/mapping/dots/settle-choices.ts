@@ -1,16 +1,24 @@
-import { type Dot, DOTS, type Skin, type StandIn } from "../../landmarks/index.js";
+import {
+  type ArchConvention,
+  conventionWords,
+  type Dot,
+  DOTS,
+  type Skin,
+  type StandIn,
+  type StartConvention,
+} from "../../landmarks/index.js";
 import {
   ARCH_EYE_WIDTH_SHARE,
-  type ArchConvention,
   type NaturalArch,
   type NaturalDots,
-  type StartConvention,
 } from "../../proportions/index.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, fill, type Note, note, type Side, type Sides } from "../../units/index.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
-import type { Carry, Choices, Lead, TailHeight } from "../choices/choices.js";
+import { CARRIES, type Carry, type Lead, type Levels } from "../choices/choice-tables.js";
+import type { Choices } from "../choices/choices.js";
 import { ledSides } from "../choices/lead.js";
+import { TAIL_HEIGHT_WORDS } from "../choices/words.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ARCH_LIMITS, type ReasonCode, REASONS, THE_ARTIST } from "./words.js";
@@ -43,6 +51,7 @@ export function settleChoices(
   const frontShare = choices.frontShare ?? FRONT_SHARE;
   const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
   const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
+  const tail = choices.tail ?? "alare-through-exocanthion";
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
   const carry = choices.carry ?? "mirror";
@@ -60,6 +69,7 @@ export function settleChoices(
       ...(choices.levelLimit === undefined ? {} : { levelLimit: choices.levelLimit }),
       start: start.value,
       arch: arch.value,
+      tail,
       eyeWidthShare: choices.eyeWidthShare ?? ARCH_EYE_WIDTH_SHARE,
       frontShare,
       tailHeight,
@@ -75,7 +85,10 @@ export function settleChoices(
       ...unlessPinned("upperStart", start.reasons),
       ...unlessPinned("upperArch", arch.reasons),
       ...unlessPinned("tailEnd", [
-        note(REASONS, "tail-at-guide", { height: TAIL_HEIGHT_WORDS[tailHeight] }),
+        note(REASONS, "tail-at-guide", {
+          guide: conventionWords(tail),
+          height: TAIL_HEIGHT_WORDS[tailHeight],
+        }),
       ]),
       ...thickness.reasons,
       ...pins.map(({ side, dot, by = THE_ARTIST, reason: why }) =>
@@ -93,16 +106,10 @@ export function settleChoices(
 
 function leadReason(lead: Lead, carry: Carry): Note<ReasonCode> {
   if (lead === "middle") return note(REASONS, "lead-middle");
-  return note(REASONS, carry === "measure" ? "lead-side-by-measure" : "lead-side", { lead });
+  return note(REASONS, CARRIES[carry], { lead });
 }
 
-const TAIL_HEIGHT_WORDS: { readonly [Height in TailHeight]: string } = {
-  natural: "at the height where it meets the hair",
-  "level-with-lower-start": "level with the lower start dot",
-  "level-with-upper-start": "level with the upper start dot",
-};
-
-function settleLevels(natural: Sides<NaturalDots>, levels: Lead | "higher"): Lead {
+function settleLevels(natural: Sides<NaturalDots>, levels: Levels): Lead {
   if (levels !== "higher") return levels;
   const height = eachSide((side) => {
     const { dots, arch } = natural[side];
@@ -119,7 +126,7 @@ function settleStart(
   if (choices.start !== undefined) {
     return {
       value: choices.start,
-      reasons: [note(REASONS, "start-chosen", { convention: choices.start })],
+      reasons: [chosen("start-chosen", choices.start)],
     };
   }
   const lateral = eachSide(
@@ -151,6 +158,13 @@ function settleStart(
   return { value: "alare-vertical", reasons: [note(REASONS, "start-at-alare", values)] };
 }
 
+function chosen(
+  code: "start-chosen" | "arch-chosen",
+  convention: StartConvention | ArchConvention,
+): Note<ReasonCode> {
+  return note(REASONS, code, { convention, place: conventionWords(convention) });
+}
+
 /** How far the nose deviates, where that is proven to be more than others notice. */
 function bentNose(
   face: PlannableFace,
@@ -174,11 +188,11 @@ function settleArch(
   face: PlannableFace,
   natural: Sides<NaturalDots>,
   lead: Lead,
-  chosen: ArchConvention,
+  choice: ArchConvention,
   frontShare: number,
 ): Settled<ArchConvention> {
-  if (chosen !== "natural") {
-    return { value: chosen, reasons: [note(REASONS, "arch-chosen", { convention: chosen })] };
+  if (choice !== "natural") {
+    return { value: choice, reasons: [chosen("arch-chosen", choice)] };
   }
   const sides = ledSides(lead);
   const withoutArch = sides.flatMap((side): readonly Note<ReasonCode>[] => {

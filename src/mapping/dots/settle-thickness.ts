@@ -3,11 +3,13 @@ import type { Brow, Skin } from "../../landmarks/index.js";
 import {
   archAtShare,
   type NaturalDots,
+  type Station,
   STATION_THICKNESS,
+  STATIONS,
   type StationThickness,
 } from "../../proportions/index.js";
-import { type Length, length, note, type Sides } from "../../units/index.js";
-import type { Lead } from "../choices/choices.js";
+import { keysOf, type Length, length, note, type Sides } from "../../units/index.js";
+import type { Lead } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "../choices/lead.js";
 import { REASONS } from "./words.js";
@@ -31,7 +33,7 @@ export function settleThickness(
   const grown = ledSides(lead).map((side) =>
     stationsOf(face[side].brow, natural[side], skin, frontShare),
   );
-  const known = (station: keyof StationThickness): Length<"mm"> | undefined =>
+  const known = (station: Station): Length<"mm"> | undefined =>
     meanOf(grown.map((stations) => stations[station]));
   const [start, body, arch] = [known("start"), known("body"), known("arch")];
   const value: StationThickness = {
@@ -39,7 +41,7 @@ export function settleThickness(
     body: body ?? STATION_THICKNESS.body,
     arch: arch ?? STATION_THICKNESS.arch,
   };
-  const assumed = STATIONS.filter((station) => known(station) === undefined);
+  const assumed = keysOf(STATIONS).filter((station) => known(station) === undefined);
   const assumption = note(REASONS, "thickness-assumed", { ...value, assumed: assumed.join(", ") });
   return {
     value,
@@ -47,15 +49,13 @@ export function settleThickness(
   };
 }
 
-const STATIONS = ["start", "body", "arch"] as const;
-
 /** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */
 function stationsOf(
   { upper, lower }: Brow<"mm">,
   { dots, arch }: NaturalDots,
   skin: Skin,
   frontShare: number,
-): { readonly [Station in keyof StationThickness]?: Length<"mm"> | undefined } {
+): { readonly [At in Station]?: Length<"mm"> | undefined } {
   if (lower === undefined) return {};
   const { upperStart, tailEnd } = dots;
   const archDot =

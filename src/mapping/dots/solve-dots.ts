@@ -1,15 +1,21 @@
 import { heightOver, intersect, lineAlong } from "../../geometry/index.js";
-import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
+import {
+  type BrowArch,
+  type CompleteDots,
+  type Dot,
+  type GuideConvention,
+  isGuide,
+  type Mark,
+  type Skin,
+} from "../../landmarks/index.js";
 import {
   archAtShare,
-  archGuide,
   type Guide,
+  guideLine,
   meetGuide,
   type NaturalArch,
   type NaturalDots,
   requireGuideLandmarks,
-  startGuide,
-  tailGuide,
 } from "../../proportions/index.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
@@ -26,6 +32,7 @@ import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
+import { TAIL_HEIGHTS } from "../choices/choice-tables.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { type SettledDot, settleDot } from "./settle-dot.js";
@@ -34,7 +41,7 @@ import { type SettledDot, settleDot } from "./settle-dot.js";
 export interface BorderEvent {
   readonly code: "border-extended" | "guide-missed";
   readonly side: Side;
-  readonly mark: Guide["mark"];
+  readonly mark: Mark;
 }
 
 /** The dots that follow from a face and settled choices, and how they came about. */
@@ -61,44 +68,34 @@ export function solveDots(
   const evened = { across: lead, inHeight: levels, ...held };
   const border = borderReader(face, natural);
 
-  const starts = eachSide((side) => startGuide(face, side, choices.start));
+  const guideOn = (side: Side, convention: GuideConvention): Guide =>
+    guideFor(face, side, convention, choices.eyeWidthShare);
+
+  const starts = eachSide((side) => guideOn(side, choices.start));
   const upperStart = settleDot("upperStart", (side) => border.meet(starts[side]), evened, pins);
   const lowerStart = lowerDot("lowerStart", upperStart, thickness.start, pins);
 
-  const tails = eachSide((side) => tailGuide(face, side, "alare-through-exocanthion"));
+  const tails = eachSide((side) => guideOn(side, choices.tail));
+  const levelWith = TAIL_HEIGHTS[choices.tailHeight];
   const tailEnd = settleDot(
     "tailEnd",
     (side) => {
-      if (choices.tailHeight === "natural") return border.meet(tails[side]);
-      const start = choices.tailHeight === "level-with-lower-start" ? lowerStart : upperStart;
-      return placeAtHeight(tails[side], start[side].height);
+      if (levelWith === "none") return border.meet(tails[side]);
+      return placeAtHeight(tails[side], { upperStart, lowerStart }[levelWith][side].height);
     },
-    choices.tailHeight === "natural" ? { ...led, ...held } : led,
+    levelWith === "none" ? { ...led, ...held } : led,
     pins,
   );
 
-  const archGuides =
-    arch === "natural" || arch === "brow-length-share"
-      ? undefined
-      : eachSide((side) =>
-          archGuide(requireGuideLandmarks(face, arch), side, arch, {
-            share: choices.eyeWidthShare,
-          }),
-        );
+  const onBrow: { readonly [Rule in BrowArch]: (side: Side) => SidePlace } = {
+    natural: border.archBetweenLimits,
+    // On its own hair: a border that is nowhere near the settled dots would not divide.
+    "brow-length-share": (side) =>
+      border.divideAt(choices.frontShare, skin, side, upperStart[side].own, tailEnd[side].own),
+  };
   const archOnBorder = settleDot(
     "upperArch",
-    (side) => {
-      if (archGuides !== undefined) return border.meet(archGuides[side]);
-      if (arch === "natural") return border.archBetweenLimits(side);
-      // On its own hair: a border that is nowhere near the settled dots would not divide.
-      return border.divideAt(
-        choices.frontShare,
-        skin,
-        side,
-        upperStart[side].own,
-        tailEnd[side].own,
-      );
-    },
+    (side) => (isGuide(arch) ? border.meet(guideOn(side, arch)) : onBrow[arch](side)),
     evened,
     pins,
   );
@@ -124,11 +121,11 @@ export function solveDots(
   };
   return {
     ...carryByMeasure(even, (side) => border.meet(starts[side]).distance, skin, choices),
-    guides: eachSide((side) =>
-      archGuides === undefined
-        ? [starts[side], tails[side]]
-        : [starts[side], archGuides[side], tails[side]],
-    ),
+    guides: eachSide((side) => [
+      starts[side],
+      ...(isGuide(arch) ? [guideOn(side, arch)] : []),
+      tails[side],
+    ]),
     events: border.events,
   };
 }
@@ -221,9 +218,16 @@ function crestOf(arch: NaturalArch): FlatPoint<"mm"> | undefined {
 }
 
 function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {
-  return archGuide(requireGuideLandmarks(face, convention), side, convention, {
-    share: LIMBUS_SHARE,
-  });
+  return guideFor(face, side, convention, LIMBUS_SHARE);
+}
+
+function guideFor(
+  face: PlannableFace,
+  side: Side,
+  convention: GuideConvention,
+  share: number,
+): Guide {
+  return guideLine(requireGuideLandmarks(face, convention), side, convention, { share });
 }
 
 function placeAtHeight(guide: Guide, height: number): SidePlace {

@@ -28,7 +28,7 @@ export const START_REASONS = {
     "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
   "start-at-endocanthion-nose-deviates":
     "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
-  "start-chosen": "Start on the chosen guide: {convention}.",
+  "start-chosen": "Start as chosen: {place}.",
 } as const;
 
 /** Why a brow peaks where it does. */
@@ -43,13 +43,12 @@ export const ARCH_REASONS = {
     "The {side} brow is flat (its border rises {rise:1} mm above the chord): it has no natural arch, so front and tail divide at {share:2} of the length by ruler.",
   "arch-undetermined":
     "Where the {side} brow arches is known only to ±{u:1} mm: front and tail divide at {share:2} of the length by ruler instead.",
-  "arch-chosen": "Arch on the chosen guide: {convention}.",
+  "arch-chosen": "Arch as chosen: {place}.",
 } as const;
 
 /** Why a brow ends where it does. */
 export const TAIL_REASONS = {
-  "tail-at-guide":
-    "Tail end on the line from the nose wing through the outer eye corner, {height}.",
+  "tail-at-guide": "Tail end {guide}, {height}.",
 } as const;
 
 /** Why a brow is as thick as it is. */

@@ -2,6 +2,7 @@ import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
 import {
   fill,
+  keysOf,
   type Measured,
   measured,
   otherSide,
@@ -9,7 +10,7 @@ import {
   type Side,
   requireWord,
 } from "../../units/index.js";
-import { type Lead, LEADS } from "../choices/choices.js";
+import { type Lead, LEADS } from "../choices/choice-tables.js";
 import { measureCorrection } from "./correction.js";
 import { MEASURE_WORDS } from "../choices/measure-words.js";
 import { EVENNESS } from "./words.js";
@@ -50,7 +51,7 @@ export function evenReadings(
   lead: Lead,
   options: ComparisonOptions = {},
 ): readonly ReadingMove[] {
-  requireWord("evenReadings", "lead", lead, LEADS);
+  requireWord("evenReadings", "lead", lead, keysOf(LEADS));
   const followers: readonly Side[] = lead === "middle" ? ["right", "left"] : [otherSide(lead)];
   return compareSides(readings, options).differences.flatMap((difference) =>
     followers.flatMap((side) => moveOf(difference, side, lead)),

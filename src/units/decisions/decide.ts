@@ -18,13 +18,19 @@ export interface Limits {
 }
 
 /** What a decision may be; `"undecided"` where neither of the others is proven. */
-export type Outcome = "within" | "outside" | "undecided";
+export type Outcome = (typeof OUTCOMES)[number];
+
+/** Everything that a decision may be. */
+export const OUTCOMES = ["within", "outside", "undecided"] as const;
 
 /**
  * How a decision is made: `"guarded"` asks for proof and may leave it undecided, `"simple"` looks
  * at the value only and shares the risk: for use during treatment.
  */
-export type DecisionRule = "guarded" | "simple";
+export type DecisionRule = (typeof DECISION_RULES)[number];
+
+/** All rules by which a decision is made. */
+export const DECISION_RULES = ["guarded", "simple"] as const;
 
 /** Options of {@link decide}. */
 export interface DecisionOptions {

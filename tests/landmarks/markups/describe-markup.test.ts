@@ -73,7 +73,7 @@ describe("the description of a markup", () => {
       },
     ]);
     expect(describeMarkup("mesh-468").beyond).toContainEqual({
-      what: "arch on the line from alare through the pupil",
+      what: "arch on the line from the nose wing through the pupil",
       lacks: ["pupil"],
     });
     expect(beyond("points-68")).toContain("thickness, area and lower dots of the natural brow");

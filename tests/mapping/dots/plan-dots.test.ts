@@ -29,7 +29,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { flatten, pathArea } from "brow-geometry/geometry";
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "brow-geometry/proportions";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "brow-geometry/landmarks";
 import { anyBetween, anyFace, anyNumber, anyOutlineShape } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { isSimplePolygon } from "../../support/polygons.js";

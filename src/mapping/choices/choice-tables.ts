@@ -1,0 +1,41 @@
+/** Which brow the other follows, and whose own dots count then. */
+export const LEADS = {
+  right: ["right"],
+  left: ["left"],
+  middle: ["right", "left"],
+} as const;
+
+/** Which brow the other follows; `"middle"`: both meet half-way. */
+export type Lead = keyof typeof LEADS;
+
+/** All answers to whose heights both brows take. */
+export const LEVELS = ["right", "left", "middle", "higher"] as const;
+
+/** Whose heights both brows take; `"higher"`: those of the higher brow. */
+export type Levels = (typeof LEVELS)[number];
+
+/** How the other brow follows the leading one, and the plan's reason that says so. */
+export const CARRIES = { mirror: "lead-side", measure: "lead-side-by-measure" } as const;
+
+/**
+ * How the other brow follows the leading one: `"mirror"`, across the midline; `"measure"`, from its
+ * own start, with the leading heights and ruler lengths. On a crooked face they differ.
+ */
+export type Carry = keyof typeof CARRIES;
+
+/** Where the tail ends along its guide, and the dot that it is level with. */
+export const TAIL_HEIGHTS = {
+  natural: "none",
+  "level-with-lower-start": "lowerStart",
+  "level-with-upper-start": "upperStart",
+} as const;
+
+/**
+ * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
+ * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
+ * offered.
+ */
+export type TailHeight = keyof typeof TAIL_HEIGHTS;
+
+/** Shares that may be chosen: from, to. */
+export const CHOSEN_SHARES = { eyeWidthShare: [0.4, 1.4], frontShare: [0.4, 0.9] } as const;

@@ -1,0 +1,43 @@
+import { keysOf, requireWithin } from "../units/index.js";
+
+/** How the upper border of a drawn brow is shaped between its dots. */
+export interface UpperBorderShape {
+  /** 0: the arch is round; 1: it is a corner between two straight flanks. Default 0.3, ours. */
+  readonly angularity?: number;
+  /**
+   * Slope at the start, in slopes of the chord from start to arch: 1 leaves along the chord, 0 level,
+   * 3 is the steepest that keeps the border from running past its dots. Default: as a parabola has
+   * it, 2 less the arch's. On the way to a body dot off the border it is never steeper than three
+   * slopes of the chord to that.
+   */
+  readonly startSlope?: number;
+  /** Slope at the tail end, in slopes of the chord from arch to tail end; otherwise the same. */
+  readonly tailSlope?: number;
+}
+
+/** How an outline is shaped between its dots. */
+export interface OutlineOptions extends UpperBorderShape {
+  /**
+   * How far the front edge bulges over the start line, in half thicknesses: 0 is square, 1 nearly
+   * half a circle. Default 0: the start line is the brow's edge.
+   */
+  readonly frontRoundness?: number;
+}
+
+/** The steepest slope of a cubic that only rises, in slopes of its chord (Fritsch & Carlson 1980). */
+export const STEEPEST = 3;
+
+/** What shapes an outline, each from 0 to how much. */
+export const SHAPES: { readonly [Name in keyof OutlineOptions]-?: number } = {
+  angularity: 1,
+  startSlope: STEEPEST,
+  tailSlope: STEEPEST,
+  frontRoundness: 1,
+};
+
+/** Refuses a shape out of its range, by the name under which it was given. */
+export function requireShape(where: string, given: string, shape: OutlineOptions): void {
+  for (const name of keysOf(SHAPES)) {
+    requireWithin(where, `${given}.${name}`, shape[name] ?? 0, 0, SHAPES[name]);
+  }
+}
