@@ -1,10 +1,9 @@
 import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../geometry/index.js";
-import { type Brow, type BrowDots, type Dot, DOT_NAMES } from "../landmarks/index.js";
+import { type Brow, type BrowDots, BY_HAND, type Dot, DOT_NAMES } from "../landmarks/index.js";
 import {
   flatPoint,
   GeometryError,
   type Length,
-  mm,
   type Point,
   type Polyline,
   requireFinite,
@@ -111,8 +110,6 @@ function moreMedial(upper: Found, lower: Found | undefined, tail: Found): Found 
   const outwards = tail.at[0] < upper.at[0] ? -1 : 1;
   return outwards * lower.at[0] < outwards * upper.at[0] ? lower : upper;
 }
-
-const BY_HAND = mm(0.26);
 
 function requireBrow({ upper, lower }: Brow<"mm">, u: Length<"mm">): void {
   const where = "naturalDots";

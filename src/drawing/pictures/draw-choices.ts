@@ -1,15 +1,16 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
 import { GeometryError } from "../../units/index.js";
-import { type Block, gap, heightOf, paginated, together } from "../sheet/block.js";
+import { type Block, gap, paginated, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { textAt } from "../canvas/label-layer.js";
-import { legend } from "./legend.js";
+import { legendBlock, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { pageSource } from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
 import { reasonText } from "../sheet/reason-text.js";
+import { requireShort } from "../sheet/require-short.js";
 import { lineOf, list, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { uprightView } from "../canvas/view.js";
 import { LEGEND } from "./words.js";
@@ -22,8 +23,11 @@ export interface ChoicesDrawing extends Look {
 
 const FOOT_HEIGHT = 6;
 
-/** The most that a caller's own title may take of the first page, in millimetres. */
-const LONGEST_TITLE = 60;
+const ENTRIES: readonly LegendEntry[] = [
+  { text: LEGEND.natural, role: "natural" },
+  { text: LEGEND.planned, role: "planned" },
+  { text: LEGEND.midline, role: "midline" },
+];
 
 /**
  * Weighed choices as pages to show to a client or to print: a row for each, in their order, with
@@ -64,7 +68,7 @@ export function drawChoices(
   const room = paperHeight - 2 * PAPER_MARGIN - FOOT_HEIGHT;
   const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
   const named = title(name, width, brush);
-  requireShort(named, options.title);
+  requireShort("drawChoices", "title", [named], options.title);
   const weighing = weighingOf(face, rows);
   const blocks: readonly Block[] = [
     named,
@@ -74,7 +78,7 @@ export function drawChoices(
       width,
       brush,
     ),
-    legendBlock(width, brush),
+    legendBlock(ENTRIES, width, brush),
     ...rows.flatMap((row, index) =>
       together(choiceBlocks(weighing, row, index + 1, width, brush), room),
     ),
@@ -100,19 +104,6 @@ export function drawChoices(
   });
 }
 
-function legendBlock(width: number, brush: Brush): Block {
-  const { height, drawnAt } = legend(
-    [
-      { text: LEGEND.natural, role: "natural" },
-      { text: LEGEND.planned, role: "planned" },
-      { text: LEGEND.midline, role: "midline" },
-    ],
-    width,
-    brush,
-  );
-  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
-}
-
 function nothingWeighed(value: unknown): GeometryError {
   const need = "at least one choice";
   return new GeometryError("wrong-count", {
@@ -121,10 +112,4 @@ function nothingWeighed(value: unknown): GeometryError {
     value,
     need,
   });
-}
-
-function requireShort(named: Block, value: unknown): void {
-  if (heightOf([named]) <= LONGEST_TITLE) return;
-  const need = `text short enough for ${LONGEST_TITLE} mm of the first page`;
-  throw new GeometryError("out-of-range", { where: "drawChoices", field: "title", value, need });
 }

@@ -1,12 +1,12 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
-import { GeometryError, type Length, mm, type Note } from "../../units/index.js";
-import { type Block, gap, heightOf, paginated, together } from "../sheet/block.js";
+import { type Length, mm, type Note } from "../../units/index.js";
+import { type Block, gap, paginated, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable } from "../sheet/check-table.js";
 import { describePlan } from "./describe-plan.js";
 import { textAt } from "../canvas/label-layer.js";
-import { legend, type LegendEntry } from "./legend.js";
+import { legendBlock, type LegendEntry } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { pageSource } from "../sheet/page.js";
@@ -30,6 +30,7 @@ import {
   title,
 } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
+import { requireShort } from "../sheet/require-short.js";
 import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
 import { uprightView } from "../canvas/view.js";
 import { HEADINGS, LEGEND, ON_THE_SHEET } from "./words.js";
@@ -96,8 +97,8 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>
     fieldsRow(inRow, FIELD_COLUMNS, width, brush),
   );
-  requireShort("title", [named], options.title);
-  requireShort("fields", fields, options.fields);
+  requireShort("drawSheet", "title", [named], options.title);
+  requireShort("drawSheet", "fields", fields, options.fields);
   const bullets = (notes: readonly Note[]): readonly Block[] =>
     list(
       notes.map(({ text }) => ({ mark: "•", text })),
@@ -152,11 +153,6 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
 
 const MOVE_ENTRY: LegendEntry = { text: LEGEND.move, role: "move" };
 
-function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
-  const { height, drawnAt } = legend(entries, width, brush);
-  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
-}
-
 /** What was drawn: in a picture of its own, what to correct, and every figure. */
 function checkBlocks(
   plan: BrowPlan,
@@ -201,19 +197,6 @@ function foot(page: string, top: number, width: number, brush: Brush): readonly 
 
 function numbered(moves: readonly Move[]): readonly ListItem[] {
   return moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text }));
-}
-
-/** The most that a caller's own text may take of the first page, in millimetres. */
-const LONGEST_TEXT = 60;
-
-function requireShort(field: string, blocks: readonly Block[], value: unknown): void {
-  if (heightOf(blocks) <= LONGEST_TEXT) return;
-  throw new GeometryError("out-of-range", {
-    where: "drawSheet",
-    field,
-    value,
-    need: `text short enough for ${LONGEST_TEXT} mm of the first page`,
-  });
 }
 
 function rowsOf<Item>(items: readonly Item[], columns: number): readonly (readonly Item[])[] {

@@ -5,6 +5,7 @@ import { hatch } from "../canvas/hatch.js";
 import { type HatchRole, hatchingOf } from "../layers/overlap-layer.js";
 import type { MarkerShape, StrokeRole } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
+import type { Block } from "../sheet/block.js";
 import { LINE_HEIGHT, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 
 /** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
@@ -107,4 +108,10 @@ function hatchSample(role: HatchRole, { x, y, width }: Box, brush: Brush): SvgEl
   const strokes = hatch(corners, [], hatchingOf(role, brush.view.size));
   const data = strokes.map(({ from, to }) => pathData([from, to])).join("");
   return strokeGroup(role, "sample", [data], brush);
+}
+
+/** A legend as a part of a printed page. */
+export function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
+  const { height, drawnAt } = legend(entries, width, brush);
+  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
 }

@@ -4,6 +4,8 @@
 // sum of weight × point × partner, and what is left of the squares is 2 × (size − pull): everything
 // follows from six sums over the units, from which single units can be subtracted again.
 
+import { BISQUARE_CUT } from "./bisquare.js";
+
 /** An axis of mirroring, by a point on it and the cosine and sine of *twice* its angle. */
 export interface MirrorAxis {
   readonly x: number;
@@ -34,9 +36,6 @@ export interface MirrorTerm {
   readonly squares: number;
 }
 
-/** Tukey's tuning constant: 95 % efficiency on normal errors (from memory). */
-const BISQUARE = 4.685;
-
 /** Steps nearer than this share of the figure's size, and of a turn, no longer count. */
 const CONVERGED = 1e-13;
 const MOST_STEPS = 200;
@@ -55,7 +54,7 @@ export function mirrorTerm(
   spread: number,
 ): MirrorTerm {
   const counted = paired ? 2 * weight : weight;
-  const limit = BISQUARE * spread;
+  const limit = BISQUARE_CUT * spread;
   return {
     oneX,
     oneY,

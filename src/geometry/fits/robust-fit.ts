@@ -1,4 +1,5 @@
 import { GeometryError, requireFinite, requirePositive } from "../../units/index.js";
+import { BISQUARE_CUT } from "./bisquare.js";
 import {
   type Basis,
   DEPENDENT,
@@ -17,8 +18,6 @@ export interface RobustFit {
   readonly weights: readonly number[];
 }
 
-/** Bisquare with this cut is 95 % as efficient as least squares where all errors are normal. */
-const CUT = 4.685;
 /** Standard deviation of normal errors over the median of their sizes. */
 const SPREAD_OF_MEDIAN = 1.4826;
 const MOST_STEPS = 50;
@@ -59,7 +58,7 @@ export function fitRobustly(
     const worst = mostHarmful(basis, fit.residuals);
     weights = values.map((_, row) => (row === worst ? 0 : 1));
     fit = fitWeighted(basis, values, weights);
-    const reach = CUT * Math.max(spread, spreadOf(fit.residuals));
+    const reach = BISQUARE_CUT * Math.max(spread, spreadOf(fit.residuals));
     for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
       const next = fit.residuals.map((residual) => bisquare(residual / reach));
       change = Math.max(...next.map((weight, row) => Math.abs(weight - at(weights, row))));

@@ -5,6 +5,7 @@ import {
   spaceDifference,
   type SpaceVector,
 } from "../lines/space-vector.js";
+import { BISQUARE_CUT } from "./bisquare.js";
 import { eigenPairs } from "./symmetric-matrix.js";
 
 /**
@@ -22,9 +23,6 @@ export interface DeepMirrorPair<U extends Unit> {
 
 /** Share of the units that the trimmed start keeps: up to a quarter may be misplaced. */
 const KEPT_SHARE = 0.75;
-
-/** Tukey's tuning constant, as for the mirror line. */
-const BISQUARE = 4.685;
 
 const MOST_STEPS = 200;
 const CONVERGED = 1e-13;
@@ -153,7 +151,7 @@ export function bisquareShares<U extends Unit>(
   plane: Plane,
 ): readonly number[] {
   return units.map((unit) => {
-    const share = squaredShare(unit, plane) / BISQUARE ** 2;
+    const share = squaredShare(unit, plane) / BISQUARE_CUT ** 2;
     return share < 1 ? (1 - share) ** 2 : 0;
   });
 }

@@ -1,0 +1,6 @@
+/**
+ * Where Tukey's bisquare cuts off, in standard deviations of good values: what lies farther counts for
+ * nothing. With this cut a fit is 95 % as efficient as least squares where all errors are normal; a test
+ * computes it from that.
+ */
+export const BISQUARE_CUT = 4.685;
