@@ -8,7 +8,6 @@ export {
 } from "./fit-ruler.js";
 export {
   measuresFromReadings,
-  type ReadableMeasure,
   type Reading,
   type ReadingSheet,
   type SheetOptions,

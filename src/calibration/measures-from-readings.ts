@@ -1,4 +1,10 @@
-import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index.js";
+import {
+  type FaceMeasures,
+  type MeasureName,
+  READABLE_MEASURES,
+  type ReadableMeasure,
+  type SideMeasures,
+} from "../landmarks/index.js";
 import {
   GeometryError,
   type Length,
@@ -13,12 +19,6 @@ import {
   requireWord,
   type Side,
 } from "../units/index.js";
-
-/** What an artist can read with a ruler, a tape or a caliper on one side of the face. */
-export type ReadableMeasure = Exclude<
-  MeasureName,
-  "frontShare" | "frontOnPhoto" | "tailOnPhoto" | "frontInclination" | "browInclination" | "area"
->;
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
@@ -74,25 +74,6 @@ export function measuresFromReadings(
   };
 }
 
-/** The names that a sheet may have, so that a slip of the pen is not lost. */
-const READABLE: Readonly<Record<ReadableMeasure, true>> = {
-  front: true,
-  tail: true,
-  frontAlong: true,
-  tailAlong: true,
-  startDistance: true,
-  archDistance: true,
-  tailDistance: true,
-  startHeight: true,
-  archHeight: true,
-  tailHeight: true,
-  startThickness: true,
-  bodyThickness: true,
-  archThickness: true,
-  exocanthionToTailEnd: true,
-  lidToBrow: true,
-};
-
 const PLACES = ["right", "left", "startToStart"] as const;
 
 /** A side under another name would be silently ignored. */
@@ -134,9 +115,10 @@ function readingOf(field: string, reading: Reading, options: SheetOptions): Meas
   try {
     return readByHand(reading, options);
   } catch (error) {
-    if (!(error instanceof GeometryError) || OF_INSTRUMENT.includes(error.detail.field))
-      throw error;
-    throw new GeometryError(error.code, { ...error.detail, where: "measuresFromReadings", field });
+    if (!(error instanceof GeometryError)) throw error;
+    const { detail } = error;
+    const wrong = OF_INSTRUMENT.includes(detail.field) ? detail.field : field;
+    throw new GeometryError(error.code, { ...detail, where: "measuresFromReadings", field: wrong });
   }
 }
 
@@ -170,11 +152,15 @@ function requireReadable(
   reading: unknown,
 ): asserts name is ReadableMeasure {
   // A form sends null for a field that nobody filled in.
-  if (Object.hasOwn(READABLE, name) && reading !== undefined && reading !== null) return;
+  if (isReadable(name) && reading !== undefined && reading !== null) return;
   throw new GeometryError("out-of-range", {
     where: "measuresFromReadings",
     field: `${side}.${name}`,
     value: reading,
-    need: `a reading of ${Object.keys(READABLE).join(", ")}, or to be left out`,
+    need: `a reading of ${READABLE_MEASURES.join(", ")}, or to be left out`,
   });
+}
+
+function isReadable(name: string): name is ReadableMeasure {
+  return READABLE_MEASURES.some((readable) => readable === name);
 }

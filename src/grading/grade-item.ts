@@ -1,12 +1,5 @@
-import { toleranceFor } from "../symmetry/index.js";
-import {
-  fill,
-  type Measured,
-  type Note,
-  note,
-  type Side,
-  type ToleranceSet,
-} from "../units/index.js";
+import { type FaceMeasureName, toleranceFor } from "../landmarks/index.js";
+import { fill, type Measured, type Note, note, type Side } from "../units/index.js";
 import type { GradedItem, GradingReference, UngradedItem } from "./grade.js";
 import { evennessText, named, referenceText } from "./item-words.js";
 import type { ReadMap } from "./read-map.js";
@@ -16,7 +9,6 @@ import { READ, UNGRADED, type UngradedCode } from "./words.js";
 /** Everything in which an item of a rubric is looked up. */
 export interface GradingSheet extends ReadMap {
   readonly reference: GradingReference;
-  readonly tolerances: ToleranceSet;
 }
 
 /** What became of one item: against a reference an entry for each side, else one. */
@@ -53,7 +45,7 @@ function referenceEntry(
 /** A plan asks for its figures exactly; a sheet that was read is as uncertain as its readings. */
 function askedFor(
   reference: GradingReference,
-  measure: UngradedItem["measure"],
+  measure: FaceMeasureName,
   side: Side | undefined,
 ): Measured | undefined {
   if (reference.kind === "none") return undefined;

@@ -1,5 +1,5 @@
 import type { DrawnMap } from "../mapping/index.js";
-import { GeometryError, WORKING_TOLERANCES } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
 import type { GradingOptions, GradingReference, MapGrade } from "./grade.js";
 import { gradeItem, type GradingSheet } from "./grade-item.js";
 import { pointsOf, resultOf } from "./grade-points.js";
@@ -36,14 +36,11 @@ export function gradeMap(
   reference: GradingReference,
   options: GradingOptions = {},
 ): MapGrade {
-  const { rubric = RULER_SHEET_RUBRIC, passMark, tolerances = WORKING_TOLERANCES } = options;
+  const { rubric = RULER_SHEET_RUBRIC, passMark } = options;
   requireRubric(HERE, rubric);
   if (passMark !== undefined) requirePassMark(passMark);
-  const sheet: GradingSheet = {
-    ...readMap(HERE, drawn, reference, options),
-    reference,
-    tolerances,
-  };
+  const sheet: GradingSheet = { ...readMap(HERE, drawn, reference, options), reference };
+  const { tolerances } = sheet;
   const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
   const items = entries.filter((entry) => "decision" in entry);
   const ungraded = entries.filter((entry) => "reason" in entry);

@@ -1,4 +1,4 @@
-import type { FaceMeasures, MeasureName } from "../landmarks/index.js";
+import type { FaceMeasureName, FaceMeasures, MeasureName } from "../landmarks/index.js";
 import type { BrowPlan, DrawnOptions } from "../mapping/index.js";
 import type { Decision, Measured, Note, Side, ToleranceSet } from "../units/index.js";
 import type { Rubric, RubricItem } from "./rubric.js";
@@ -13,7 +13,10 @@ export type GradingReference =
   | { readonly kind: "readings"; readonly readings: FaceMeasures<Measured> }
   | { readonly kind: "none" };
 
-/** How a map is graded; by default guarded at 95 % under the working tolerances. */
+/**
+ * How a map is graded; by default guarded at 95 %, under the tolerances of the plan that is the
+ * reference, else under the working ones.
+ */
 export interface GradingOptions extends DrawnOptions {
   /** Default {@link RULER_SHEET_RUBRIC}. */
   readonly rubric?: Rubric;
@@ -35,7 +38,7 @@ interface GradedValue {
 /** One reading of a map against its reference: drawn less reference. */
 export interface ReferenceGrade extends GradedValue {
   readonly kind: "reference";
-  readonly measure: MeasureName | "startToStart";
+  readonly measure: FaceMeasureName;
   /** Left out for what is read between the sides. */
   readonly side?: Side;
   readonly drawn: Measured;
@@ -57,7 +60,7 @@ export type GradedItem = ReferenceGrade | EvennessGrade;
 /** What could not be graded, and why. */
 export interface UngradedItem {
   readonly kind: RubricItem["kind"];
-  readonly measure: MeasureName | "startToStart";
+  readonly measure: FaceMeasureName;
   /** Left out where both sides are meant, or what is read between them. */
   readonly side?: Side;
   readonly points: number;

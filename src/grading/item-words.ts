@@ -1,11 +1,12 @@
-import { MEASURE_WORDS, type MeasureDeviation } from "../mapping/index.js";
+import { amountOf, type FaceMeasureName, kindOf, MEASURES } from "../landmarks/index.js";
+import type { MeasureDeviation } from "../mapping/index.js";
 import type { SideDifference } from "../symmetry/index.js";
 import { type Decision, fill, type Side } from "../units/index.js";
 import { FOUND, ON_THE_LIMIT, READ, VERDICTS } from "./words.js";
 
 /** What is read, with its side: "left front". */
-export function named(measure: MeasureDeviation["measure"], side?: Side): string {
-  const words = { measure: MEASURE_WORDS[measure] };
+export function named(measure: FaceMeasureName, side?: Side): string {
+  const words = { measure: MEASURES[measure].words };
   return side === undefined ? fill(READ.between, words) : fill(READ.one, { ...words, side });
 }
 
@@ -17,7 +18,7 @@ export function referenceText(
   if (correction !== undefined) return correction;
   return fill(FOUND.off, {
     what: named(measure, side),
-    amount: amount(difference.value, measure),
+    amount: amountOf(kindOf(measure), difference.value),
     verdict: verdict(decision),
   });
 }
@@ -25,7 +26,7 @@ export function referenceText(
 /** What was found of a pair of readings. */
 export function evennessText({ measure, difference }: SideDifference, decision: Decision): string {
   const { value } = difference;
-  const printed = amount(value, measure);
+  const printed = amountOf(kindOf(measure), value);
   // What prints as nothing is on neither side more.
   const alike = Number.parseFloat(printed) === 0;
   const found = alike ? FOUND.alike : FOUND[value > 0 ? "left-more" : "left-less"];
@@ -34,9 +35,4 @@ export function evennessText({ measure, difference }: SideDifference, decision: 
 
 function verdict({ outcome, advice }: Decision): string {
   return fill(VERDICTS[outcome], { advice: advice?.text ?? ON_THE_LIMIT });
-}
-
-function amount(value: number, measure: MeasureDeviation["measure"]): string {
-  const size = Math.abs(value);
-  return measure === "frontShare" ? size.toFixed(2) : `${Number(size.toFixed(1))} mm`;
 }

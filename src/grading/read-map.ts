@@ -7,13 +7,22 @@ import {
   type MeasureDeviation,
 } from "../mapping/index.js";
 import { compareSides, type SideDifference } from "../symmetry/index.js";
-import { GeometryError, type Measured, requireObject, type Side } from "../units/index.js";
+import {
+  GeometryError,
+  type Measured,
+  requireObject,
+  type Side,
+  type ToleranceSet,
+  WORKING_TOLERANCES,
+} from "../units/index.js";
 import type { GradingReference } from "./grade.js";
 
 /** A map as far as it can be read: against its reference, and one side against the other. */
 export interface ReadMap {
   readonly deviations: readonly MeasureDeviation[];
   readonly differences: readonly SideDifference[];
+  /** What both are decided by. */
+  readonly tolerances: ToleranceSet;
 }
 
 /** Reads what was drawn; dots are read on the face of the plan that they are held against. */
@@ -26,9 +35,15 @@ export function readMap(
   requireMap(where, drawn);
   requireReference(where, reference);
   const { readings = { right: {}, left: {} } } = drawn;
+  const {
+    tolerances = reference.kind === "plan"
+      ? reference.plan.comparison.tolerances
+      : WORKING_TOLERANCES,
+  } = options;
+  const judged = { ...options, tolerances };
   if (reference.kind === "plan" && (hasDots(drawn) || hasReadings(readings))) {
-    const { measures, comparison } = checkDrawn(reference.plan, drawn, options);
-    return { deviations: measures, differences: comparison.differences };
+    const { measures, comparison } = checkDrawn(reference.plan, drawn, judged);
+    return { deviations: measures, differences: comparison.differences, tolerances };
   }
   if (hasDots(drawn)) {
     throw new GeometryError("missing-landmark", {
@@ -40,8 +55,9 @@ export function readMap(
   }
   return {
     deviations:
-      reference.kind === "readings" ? checkReadings(reference.readings, readings, options) : [],
-    differences: compareSides(readings, options).differences,
+      reference.kind === "readings" ? checkReadings(reference.readings, readings, judged) : [],
+    differences: compareSides(readings, judged).differences,
+    tolerances,
   };
 }
 

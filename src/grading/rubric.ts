@@ -1,5 +1,9 @@
-import type { MeasureName } from "../landmarks/index.js";
-import { MEASURE_NAMES } from "../symmetry/index.js";
+import {
+  FACE_MEASURE_NAMES,
+  type FaceMeasureName,
+  MEASURE_NAMES,
+  type MeasureName,
+} from "../landmarks/index.js";
 import { GeometryError, requireObject, requirePositive } from "../units/index.js";
 
 /**
@@ -11,7 +15,7 @@ import { GeometryError, requireObject, requirePositive } from "../units/index.js
 export type RubricItem =
   | {
       readonly kind: "reference";
-      readonly measure: MeasureName | "startToStart";
+      readonly measure: FaceMeasureName;
       /** For each side; more than 0. */
       readonly points: number;
     }
@@ -64,9 +68,6 @@ function rulerSheetRubric(): Rubric {
 
 const KINDS: readonly string[] = ["reference", "evenness"];
 
-/** What is read on the sides, and between them: only a reference has the latter, too. */
-const WITH_BETWEEN: readonly string[] = [...MEASURE_NAMES, "startToStart"];
-
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
 export function requireRubric(where: string, rubric: Rubric): void {
   requireObject(where, "rubric", rubric, "an object with a name, a source and items");
@@ -82,7 +83,7 @@ export function requireRubric(where: string, rubric: Rubric): void {
     const { kind, measure, points } = item;
     requirePositive(where, `${field}.points`, points);
     if (!KINDS.includes(kind)) throw need(kind, '"reference" or "evenness"', `${field}.kind`);
-    const named: readonly string[] = kind === "reference" ? WITH_BETWEEN : MEASURE_NAMES;
+    const named: readonly string[] = kind === "reference" ? FACE_MEASURE_NAMES : MEASURE_NAMES;
     if (!named.includes(measure)) {
       throw need(measure, `one of ${named.join(", ")}`, `${field}.measure`);
     }

@@ -89,7 +89,24 @@ export {
   type MarkupPoints,
   MARKUPS,
 } from "./markups/markups.js";
-export type { FaceMeasures, MeasureName, SideMeasures } from "./face/measures.js";
+export { amountOf } from "./face/amount-of.js";
+export {
+  FACE_MEASURE_NAMES,
+  type FaceMeasureName,
+  type FaceMeasures,
+  type KindOfMeasure,
+  kindOf,
+  MEASURE_KINDS,
+  MEASURE_NAMES,
+  type MeasureKind,
+  type MeasureName,
+  MEASURES,
+  MEASURES_ON_BORDERS,
+  READABLE_MEASURES,
+  type ReadableMeasure,
+  type SideMeasures,
+} from "./face/measures.js";
+export { toleranceFor } from "./face/tolerance-for.js";
 export { requireLandmarks } from "./face/require-landmarks.js";
 export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin/skin-length.js";
 export { skinOf } from "./skin/skin-of.js";

@@ -35,7 +35,6 @@ export {
   recordOf,
   replay,
 } from "./record/map-record.js";
-export { MEASURE_WORDS } from "./choices/measure-words.js";
 export type { DotMove, DotPlacing, Move } from "./plan/moves.js";
 export type { DotOrigin, PlannedDots, SettledChoices } from "./dots/planned-dots.js";
 export type { BrowPlan } from "./plan/plan.js";

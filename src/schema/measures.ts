@@ -1,37 +1,25 @@
-import type { FaceMeasures, MeasureName, SideMeasures } from "../landmarks/index.js";
+import {
+  type FaceMeasureName,
+  type FaceMeasures,
+  MEASURE_NAMES,
+  type MeasureName,
+  MEASURES,
+  type SideMeasures,
+} from "../landmarks/index.js";
 import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
 import { decision } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { measured } from "./quantity.js";
-import { each, list, record, type Schema, word, type Words } from "./schema.js";
+import { each, list, record, type Schema, word, wordsOf } from "./schema.js";
 
-/** Everything that is read on one side. */
-export const measureNames: Words<MeasureName> = {
-  front: true,
-  tail: true,
-  frontAlong: true,
-  tailAlong: true,
-  frontOnPhoto: true,
-  tailOnPhoto: true,
-  frontShare: true,
-  startDistance: true,
-  archDistance: true,
-  tailDistance: true,
-  startHeight: true,
-  archHeight: true,
-  tailHeight: true,
-  startThickness: true,
-  bodyThickness: true,
-  archThickness: true,
-  exocanthionToTailEnd: true,
-  lidToBrow: true,
-  frontInclination: true,
-  browInclination: true,
-  area: true,
-};
+/** The name of what is read on one side. */
+export const measureName: Schema<MeasureName> = word<MeasureName>(MEASURE_NAMES);
 
-const sideMeasures = record<SideMeasures<Measured>>({}, each(measureNames, measured));
+/** The name of what is read on one side, or between both. */
+export const faceMeasureName: Schema<FaceMeasureName> = word<FaceMeasureName>(MEASURES);
+
+const sideMeasures = record<SideMeasures<Measured>>({}, each(wordsOf(MEASURE_NAMES), measured));
 
 /** What is read on both brows, with uncertainty. */
 export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<Measured>>(
@@ -41,7 +29,7 @@ export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<
 
 const difference = record<SideDifference>(
   {
-    measure: word<MeasureName>(measureNames),
+    measure: measureName,
     right: measured,
     left: measured,
     difference: measured,
@@ -52,7 +40,7 @@ const difference = record<SideDifference>(
 /** How two sides differ. */
 export const sideComparison: Schema<SideComparison> = record<SideComparison>(
   {
-    differences: list(difference, Object.keys(measureNames).length),
+    differences: list(difference, MEASURE_NAMES.length),
     tolerances: toleranceSet,
   },
   {},

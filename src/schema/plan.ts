@@ -199,13 +199,12 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     origins: sides(record<BrowPlan["origins"]["right"]>(each(DOTS, origin), {})),
     measures: faceMeasures,
     comparison: sideComparison,
-    shareDecisions: sides(decision),
     naturalMeasures: faceMeasures,
     naturalComparison: sideComparison,
     moves: list(move, 2 * MOST_DOTS),
     cautions: list(caution, MOST_NOTES),
   },
-  { frame: faceFrame },
+  { frame: faceFrame, shareDecisions: sides(decision) },
 );
 
 /**

@@ -1,32 +1,10 @@
 import * as z from "zod/mini";
-import type {
-  ReadableMeasure,
-  Reading,
-  ReadingSheet,
-  SideReadingSheet,
-} from "../calibration/index.js";
+import type { Reading, ReadingSheet, SideReadingSheet } from "../calibration/index.js";
+import { READABLE_MEASURES } from "../landmarks/index.js";
 import { GeometryError, parseLength } from "../units/index.js";
 import { parse } from "./parse.js";
 import { measured, spread, words } from "./quantity.js";
-import { each, record, type Schema, type Words } from "./schema.js";
-
-const readable: Words<ReadableMeasure> = {
-  front: true,
-  tail: true,
-  frontAlong: true,
-  tailAlong: true,
-  startDistance: true,
-  archDistance: true,
-  tailDistance: true,
-  startHeight: true,
-  archHeight: true,
-  tailHeight: true,
-  startThickness: true,
-  bodyThickness: true,
-  archThickness: true,
-  exocanthionToTailEnd: true,
-  lidToBrow: true,
-};
+import { each, record, type Schema, wordsOf } from "./schema.js";
 
 const READING =
   'a length with its unit, such as "29.5 mm", a number of millimetres from 0 on, or one with its uncertainty as value and u';
@@ -37,7 +15,7 @@ const reading = z.union([spread, written, measured], {
   error: READING,
 }) as unknown as Schema<Reading>;
 
-const side = record<SideReadingSheet>({}, each(readable, reading));
+const side = record<SideReadingSheet>({}, each(wordsOf(READABLE_MEASURES), reading));
 
 /** What was read by hand on a face. */
 export const readingSheetSchema: Schema<ReadingSheet> = record<ReadingSheet>(

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { DOT_NAMES } from "../landmarks/index.js";
+import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/index.js";
 import type {
   Deviation,
   DotDeviation,
@@ -16,7 +16,7 @@ import { decision, outcome } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
 import { faceFrame } from "./frame.js";
-import { measureNames, sideComparison } from "./measures.js";
+import { faceMeasureName, sideComparison } from "./measures.js";
 import { parse } from "./parse.js";
 import { planSchema } from "./plan.js";
 import { measured, words } from "./quantity.js";
@@ -25,7 +25,7 @@ import { finite, kinds, list, record, type Schema, word } from "./schema.js";
 const MOST_NOTES = 500;
 const MOST_DOTS = 2 * DOT_NAMES.length;
 /** All measures of both sides, and the one between them. */
-const MOST_MEASURES = 2 * Object.keys(measureNames).length + 1;
+const MOST_MEASURES = MEASURE_NAMES.length + FACE_MEASURE_NAMES.length;
 
 /** The type holds it to the version that the library writes. */
 const RECORD_VERSION: MapRecord["version"] = 1;
@@ -59,7 +59,7 @@ const dotDeviation = record<DotDeviation>(
 
 const measureDeviation = record<MeasureDeviation>(
   {
-    measure: word<MeasureDeviation["measure"]>({ ...measureNames, startToStart: true }),
+    measure: faceMeasureName,
     planned: finite,
     drawn: measured,
     difference: measured,

@@ -1,20 +1,18 @@
-import type { MeasureName } from "../landmarks/index.js";
+import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/index.js";
 import type { Rubric, RubricItem } from "../grading/index.js";
-import { measureNames } from "./measures.js";
+import { faceMeasureName, measureName } from "./measures.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
-import { kinds, list, positive, record, type Schema, word, type Words } from "./schema.js";
-
-const readNames: Words<MeasureName | "startToStart"> = { ...measureNames, startToStart: true };
+import { kinds, list, positive, record, type Schema, word } from "./schema.js";
 
 /** Each measure once against the reference and once for evenness. */
-const MOST_ITEMS = Object.keys(readNames).length + Object.keys(measureNames).length;
+const MOST_ITEMS = FACE_MEASURE_NAMES.length + MEASURE_NAMES.length;
 
 const item = kinds<RubricItem>({
   reference: record<Extract<RubricItem, { kind: "reference" }>>(
     {
       kind: word({ reference: true }),
-      measure: word<MeasureName | "startToStart">(readNames),
+      measure: faceMeasureName,
       points: positive,
     },
     {},
@@ -22,7 +20,7 @@ const item = kinds<RubricItem>({
   evenness: record<Extract<RubricItem, { kind: "evenness" }>>(
     {
       kind: word({ evenness: true }),
-      measure: word<MeasureName>(measureNames),
+      measure: measureName,
       points: positive,
     },
     {},

@@ -56,6 +56,11 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
 /** A table by all words of a union. */
 export type Words<Union extends string> = { readonly [Word in Union]: unknown };
 
+/** The words of a list that follows from a table. */
+export function wordsOf<Union extends string>(list: readonly Union[]): Words<Union> {
+  return Object.fromEntries(list.map((each) => [each, true])) as Words<Union>;
+}
+
 /** One of some words: those of a table, or of a list from which their union follows. */
 export function word<Union extends string>(words: Words<Union> | readonly Union[]): Schema<Union> {
   const names = (Array.isArray(words) ? words : Object.keys(words)) as Union[];

@@ -1,5 +1,11 @@
 import * as z from "zod/mini";
-import type { Limits, Tolerance, ToleranceName, ToleranceSet } from "../units/index.js";
+import {
+  type Limits,
+  type Tolerance,
+  TOLERANCE_UNITS,
+  type ToleranceName,
+  type ToleranceSet,
+} from "../units/index.js";
 import { limits } from "./decision.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
@@ -25,20 +31,13 @@ export const toleranceSetSchema: Schema<ToleranceSet> = setWith(
 
 function setWith(limits: Schema<Limits>): Schema<ToleranceSet> {
   const status = word<Tolerance["status"]>({ ours: true, published: true });
-  const names = {
-    position: true,
-    thickness: true,
-    frontShare: true,
-    eyeCant: true,
-    noseDeviation: true,
-  } as const;
   const tolerance = record<Tolerance>({ limits, status, source: words }, {});
   return record<ToleranceSet>(
     {
       name: words,
       tolerances: record<ToleranceSet["tolerances"]>(
         {},
-        each<ToleranceName, Tolerance>(names, tolerance),
+        each<ToleranceName, Tolerance>(TOLERANCE_UNITS, tolerance),
       ),
     },
     {},

@@ -53,7 +53,6 @@ export { PROFILE_LEAN } from "./frame/pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
 export { toFace } from "./frame/to-face.js";
 export { toPhoto } from "./frame/to-photo.js";
-export { MEASURE_NAMES, toleranceFor } from "./comparison/tolerance-for.js";
 export { type TurnedFace, turnToFront, type TurningOptions } from "./frame/turn-to-front.js";
 export {
   type Turning,

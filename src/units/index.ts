@@ -74,9 +74,11 @@ export { requireWord } from "./quantities/require-word.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";
 export { type Scale, type ScaleSource, toMillimetres, toPixels } from "./uncertainty/scale.js";
 export { eachSide, otherSide, type Side, type Sides } from "./quantities/side.js";
+export { decideUnder } from "./decisions/decide-under.js";
 export {
   NOTICED_BY_CLIENTS,
   NOTICED_BY_OTHERS,
+  TOLERANCE_UNITS,
   type Tolerance,
   type ToleranceName,
   type ToleranceSet,

@@ -38,7 +38,11 @@ describe("measuresFromReadings", () => {
     const { right, left } = measuresFromReadings(sheet);
     const u = 0.5 / (2 * Math.sqrt(3));
     // The share's slopes are tail/(front + tail)² and front/(front + tail)².
-    expectClose(right.frontShare, { value: 2 / 3, u: (u * Math.hypot(16.5, 33)) / 49.5 ** 2 }, 1e-9);
+    expectClose(
+      right.frontShare,
+      { value: 2 / 3, u: (u * Math.hypot(16.5, 33)) / 49.5 ** 2 },
+      1e-9,
+    );
     expectClose(left.frontShare?.value, 33.5 / 48, 1e-12);
     expect(measuresFromReadings({ right: { front: mm(33) } }).right).not.toHaveProperty(
       "frontShare",
@@ -87,7 +91,7 @@ describe("measuresFromReadings", () => {
     const { detail } = refusal(() =>
       measuresFromReadings({ left: { front: mm(33) } }, { graduation: mm(0) }),
     );
-    expect(detail).toMatchObject({ where: "readRuler", field: "graduation" });
+    expect(detail).toMatchObject({ where: "measuresFromReadings", field: "graduation" });
   });
 
   it.each([

@@ -1,4 +1,4 @@
-import { MEASURE_WORDS, type MeasureDeviation } from "../../mapping/index.js";
+import { type FaceMeasureName, kindOf, MEASURES } from "../../landmarks/index.js";
 import type { Measured } from "../../units/index.js";
 
 /** A length to a tenth of a millimetre, with its unit. */
@@ -32,23 +32,11 @@ export function decimal(value: number, decimals: number): string {
 }
 
 /** A measure as the head of a row of figures: its unit where that is no millimetre, its decimals. */
-export function figureWords(measure: MeasureDeviation["measure"]): {
+export function figureWords(measure: FaceMeasureName): {
   readonly text: string;
   readonly decimals: number;
 } {
-  const { unit, decimals } = FIGURES[measure] ?? { unit: "", decimals: 1 };
-  return { text: `${MEASURE_WORDS[measure]}${unit}`, decimals };
+  const { unit, decimals } = kindOf(measure);
+  const { words } = MEASURES[measure];
+  return { text: unit === "" || unit === "mm" ? words : `${words}, ${unit}`, decimals };
 }
-
-/** Measures that are no lengths. */
-const FIGURES: {
-  readonly [Name in MeasureDeviation["measure"]]?: {
-    readonly unit: string;
-    readonly decimals: number;
-  };
-} = {
-  frontShare: { unit: "", decimals: 2 },
-  frontInclination: { unit: ", degrees", decimals: 1 },
-  browInclination: { unit: ", degrees", decimals: 1 },
-  area: { unit: ", mm²", decimals: 0 },
-};

@@ -4,13 +4,13 @@ import {
   DOTS,
   type GuideConvention,
   isConvention,
+  MEASURES,
 } from "../../landmarks/index.js";
 import {
   CARRY_WORDS,
   type Choices,
   LEAD_WORDS,
   LEVELS_WORDS,
-  MEASURE_WORDS,
   type PlannedChoice,
   SHAPE_WORDS,
   SHARE_WORDS,
@@ -85,7 +85,7 @@ export function choiceFigures(row: PlannedChoice): readonly (readonly [string, s
 function apart({ comparison }: PlannedChoice): string {
   const measures = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
-    .map(({ measure }) => MEASURE_WORDS[measure]);
+    .map(({ measure }) => MEASURES[measure].words);
   return measures.length === 0 ? "in nothing" : measures.join(", ");
 }
 

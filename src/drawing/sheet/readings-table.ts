@@ -1,5 +1,5 @@
+import { MEASURE_NAMES } from "../../landmarks/index.js";
 import type { BrowPlan } from "../../mapping/index.js";
-import { MEASURE_NAMES } from "../../symmetry/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Column, table } from "./text-blocks.js";

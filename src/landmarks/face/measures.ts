@@ -1,4 +1,134 @@
-import type { Sides } from "../../units/index.js";
+import type { Sides, ToleranceName } from "../../units/index.js";
+
+/** What is true of everything of one kind that is read. */
+export interface KindOfMeasure {
+  /** Which tolerance of a set limits it; undefined where none does. */
+  readonly tolerance: ToleranceName | undefined;
+  /** Printed behind a figure; empty for a share. */
+  readonly unit: "mm" | "mm²" | "degrees" | "";
+  /** As many as a figure is printed with. */
+  readonly decimals: number;
+  /** What too much of it is called. */
+  readonly more: string;
+  /** What too little of it is called. */
+  readonly less: string;
+}
+
+/** Kinds of what is read: the tolerance that limits them, their unit, and their words. */
+export const MEASURE_KINDS = {
+  length: { tolerance: "position", unit: "mm", decimals: 1, more: "too long", less: "too short" },
+  gap: { tolerance: "position", unit: "mm", decimals: 1, more: "too wide", less: "too narrow" },
+  distance: {
+    tolerance: "position",
+    unit: "mm",
+    decimals: 1,
+    more: "too far out",
+    less: "too far in",
+  },
+  height: { tolerance: "position", unit: "mm", decimals: 1, more: "too high", less: "too low" },
+  thickness: {
+    tolerance: "thickness",
+    unit: "mm",
+    decimals: 1,
+    more: "too thick",
+    less: "too thin",
+  },
+  share: { tolerance: "frontShare", unit: "", decimals: 2, more: "too much", less: "too little" },
+  slope: {
+    tolerance: undefined,
+    unit: "degrees",
+    decimals: 1,
+    more: "too far up",
+    less: "too far down",
+  },
+  area: { tolerance: undefined, unit: "mm²", decimals: 0, more: "too large", less: "too small" },
+} as const;
+
+/** Kind of something that is read. */
+export type MeasureKind = keyof typeof MEASURE_KINDS;
+
+/** What is said of one measure. */
+interface Measure {
+  /** What an artist calls it, as in "left front: 1 mm too long". */
+  readonly words: string;
+  readonly kind: MeasureKind;
+  /**
+   * What it is read on: the `"dots"` of one brow, its `"borders"` from dot to dot, so that joined dots
+   * would read something else, or both `"brows"`.
+   */
+  readonly on: "dots" | "borders" | "brows";
+  /** Whether a ruler, a tape or a caliper reads it. */
+  readonly byHand: boolean;
+}
+
+/**
+ * Everything that is read on a face, in the order in which it is reported: its words, its kind, what it
+ * is read on, and whether it can be read by hand.
+ */
+export const MEASURES = {
+  /** Upper start dot – arch dot, by ruler on the skin. */
+  front: { words: "front", kind: "length", on: "dots", byHand: true },
+  /** Arch dot – tail end, by ruler on the skin. */
+  tail: { words: "tail", kind: "length", on: "dots", byHand: true },
+  /** Upper start dot – arch dot by tape: along the upper border, on the skin. */
+  frontAlong: { words: "front by tape", kind: "length", on: "borders", byHand: true },
+  /** Arch dot – tail end by tape: along the upper border, on the skin. */
+  tailAlong: { words: "tail by tape", kind: "length", on: "borders", byHand: true },
+  /** Upper start dot – arch dot, straight, as a frontal photo shows it. */
+  frontOnPhoto: { words: "front on the photo", kind: "length", on: "dots", byHand: false },
+  /** Arch dot – tail end, straight, as a frontal photo shows it. */
+  tailOnPhoto: { words: "tail on the photo", kind: "length", on: "dots", byHand: false },
+  /** Front over front and tail together, by ruler; a share of 0…1. */
+  frontShare: { words: "front share", kind: "share", on: "dots", byHand: false },
+  /** Midline – upper start dot. */
+  startDistance: { words: "start from the midline", kind: "distance", on: "dots", byHand: true },
+  /** Midline – upper arch dot. */
+  archDistance: { words: "arch from the midline", kind: "distance", on: "dots", byHand: true },
+  /** Midline – tail end. */
+  tailDistance: { words: "tail end from the midline", kind: "distance", on: "dots", byHand: true },
+  /** Level of the inner eye corners – upper start dot; negative below it. */
+  startHeight: { words: "height of the start", kind: "height", on: "dots", byHand: true },
+  /** Level of the inner eye corners – upper arch dot; negative below it. */
+  archHeight: { words: "height of the arch", kind: "height", on: "dots", byHand: true },
+  /** Level of the inner eye corners – tail end; negative below it. */
+  tailHeight: { words: "height of the tail end", kind: "height", on: "dots", byHand: true },
+  /** Upper – lower border at the start, vertically. */
+  startThickness: { words: "thickness at the start", kind: "thickness", on: "dots", byHand: true },
+  /** Upper – lower border half-way between start and arch, vertically. */
+  bodyThickness: { words: "thickness at the body", kind: "thickness", on: "dots", byHand: true },
+  /** Upper – lower border at the arch, vertically. */
+  archThickness: { words: "thickness at the arch", kind: "thickness", on: "dots", byHand: true },
+  /** Outer eye corner – tail end, by ruler on the skin. */
+  exocanthionToTailEnd: {
+    words: "outer eye corner to tail end",
+    kind: "length",
+    on: "dots",
+    byHand: true,
+  },
+  /** Margin of the upper lid – lower border, vertically at the pupil. */
+  lidToBrow: { words: "upper lid to brow", kind: "gap", on: "borders", byHand: true },
+  /** Chord from upper start dot to arch dot against the face's horizontal, positive where it rises. */
+  frontInclination: { words: "slope of the front", kind: "slope", on: "dots", byHand: false },
+  /** Chord from upper start dot to tail end against the face's horizontal, positive where it rises. */
+  browInclination: { words: "slope of the brow", kind: "slope", on: "dots", byHand: false },
+  /** Area between the borders, in the frontal view. */
+  area: { words: "area", kind: "area", on: "borders", byHand: false },
+  /** Upper start dot – upper start dot of the other brow, by ruler on the skin. */
+  startToStart: { words: "start to start", kind: "gap", on: "brows", byHand: true },
+} as const;
+
+/** Name of something read on one side, or between both. */
+export type FaceMeasureName = keyof typeof MEASURES;
+
+/** Name of something read on one side. */
+export type MeasureName = {
+  [Name in FaceMeasureName]: (typeof MEASURES)[Name]["on"] extends "brows" ? never : Name;
+}[FaceMeasureName];
+
+/** What an artist can read with a ruler, a tape or a caliper on one side of the face. */
+export type ReadableMeasure = {
+  [Name in MeasureName]: (typeof MEASURES)[Name]["byHand"] extends true ? Name : never;
+}[MeasureName];
 
 /**
  * What is read on one side, each entry where it is known.
@@ -6,56 +136,9 @@ import type { Sides } from "../../units/index.js";
  * Lengths are millimetres. `Value` is a plain number where uncertainty is left out, and a
  * `Measured` where it is known; readings taken by hand have the same names.
  */
-export interface SideMeasures<Value> {
-  /** Upper start dot to arch dot, by ruler on the skin. */
-  readonly front?: Value;
-  /** Arch dot to tail end, by ruler on the skin. */
-  readonly tail?: Value;
-  /** The front by tape: along the upper border, on the skin. */
-  readonly frontAlong?: Value;
-  /** The tail by tape: along the upper border, on the skin. */
-  readonly tailAlong?: Value;
-  /** The front straight, as a frontal photo shows it. */
-  readonly frontOnPhoto?: Value;
-  /** The tail straight, as a frontal photo shows it. */
-  readonly tailOnPhoto?: Value;
-  /** Front over front and tail together, by ruler; a share of 0…1. */
-  readonly frontShare?: Value;
-  /** Upper start dot from the midline. */
-  readonly startDistance?: Value;
-  /** Upper arch dot from the midline. */
-  readonly archDistance?: Value;
-  /** Tail end from the midline. */
-  readonly tailDistance?: Value;
-  /** Upper start dot above the level of the inner eye corners. */
-  readonly startHeight?: Value;
-  /** Upper arch dot above the level of the inner eye corners. */
-  readonly archHeight?: Value;
-  /** Tail end above the level of the inner eye corners. */
-  readonly tailHeight?: Value;
-  /** Upper to lower border at the start. */
-  readonly startThickness?: Value;
-  /** Upper to lower border half-way between start and arch. */
-  readonly bodyThickness?: Value;
-  /** Upper to lower border at the arch. */
-  readonly archThickness?: Value;
-  /** Outer eye corner to tail end, by ruler. */
-  readonly exocanthionToTailEnd?: Value;
-  /** Upper lid margin to lower border, vertically at the pupil. */
-  readonly lidToBrow?: Value;
-  /**
-   * Angle of the chord from upper start dot to arch dot against the face's horizontal, in degrees,
-   * positive where the arch is higher.
-   */
-  readonly frontInclination?: Value;
-  /**
-   * Angle of the chord from upper start dot to tail end against the face's horizontal, in degrees,
-   * positive where the tail end is higher.
-   */
-  readonly browInclination?: Value;
-  /** Area between the borders, in square millimetres of the frontal view. */
-  readonly area?: Value;
-}
+export type SideMeasures<Value> = {
+  readonly [Name in FaceMeasureName as Name extends MeasureName ? Name : never]?: Value;
+};
 
 /** What is read on both sides, and between them. */
 export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
@@ -63,5 +146,37 @@ export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
   readonly startToStart?: Value;
 }
 
-/** Name of something read on one side. */
-export type MeasureName = keyof SideMeasures<unknown>;
+/** Holds the tables to what has to be said of a measure and of a kind. */
+const ROWS: Readonly<Record<FaceMeasureName, Measure>> = MEASURES;
+const KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> = MEASURE_KINDS;
+
+/** What is true of a measure as one of its kind. */
+export function kindOf(measure: FaceMeasureName): KindOfMeasure {
+  return KINDS[ROWS[measure].kind];
+}
+
+/** Everything that is read on a face, in the order in which it is reported. */
+export const FACE_MEASURE_NAMES: readonly FaceMeasureName[] = /* @__PURE__ */ Object.keys(
+  MEASURES,
+) as FaceMeasureName[];
+
+/** Everything that is read on one side, in the order in which it is reported. */
+export const MEASURE_NAMES: readonly MeasureName[] =
+  /* @__PURE__ */ FACE_MEASURE_NAMES.filter(isOnSide);
+
+/** What can be read by hand on one side. */
+export const READABLE_MEASURES: readonly ReadableMeasure[] =
+  /* @__PURE__ */ MEASURE_NAMES.filter(isReadable);
+
+/** What is read on the borders of one brow, from dot to dot. */
+export const MEASURES_ON_BORDERS: readonly MeasureName[] = /* @__PURE__ */ MEASURE_NAMES.filter(
+  (name) => ROWS[name].on === "borders",
+);
+
+function isOnSide(name: FaceMeasureName): name is MeasureName {
+  return ROWS[name].on !== "brows";
+}
+
+function isReadable(name: MeasureName): name is ReadableMeasure {
+  return ROWS[name].byHand;
+}

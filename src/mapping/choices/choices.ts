@@ -63,7 +63,11 @@ export interface Choices {
    * only.
    */
   readonly rule?: DecisionRule;
-  /** What the sides may differ by. Default `WORKING_TOLERANCES`. */
+  /**
+   * What the sides may differ by, and a front share from the one asked for: in the plan, where choices are
+   * weighed, and where what was drawn is checked or graded against the plan. Nothing is decided about what
+   * a set leaves out. Default `WORKING_TOLERANCES`.
+   */
   readonly tolerances?: ToleranceSet;
   /** What only somebody in the room knows. */
   readonly declared?: Declared;

@@ -14,7 +14,6 @@ import {
   note,
   type Sides,
   type ToleranceSet,
-  WORKING_TOLERANCES,
 } from "../../units/index.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
@@ -30,7 +29,6 @@ export function pinBreaks(
   { tolerances }: ToleranceSet,
 ): readonly Note<ReasonCode>[] {
   if (pins.length === 0) return [];
-  const { frontShare: ofShare = WORKING_TOLERANCES.tolerances.frontShare } = tolerances;
   const [position, thickness] = [tolerances.position?.limits, tolerances.thickness?.limits];
   const pinned = (...dots: readonly Dot[]): boolean => pins.some(({ dot }) => dots.includes(dot));
   // What a limit of levels holds back is said as such.
@@ -43,7 +41,7 @@ export function pinBreaks(
       : ACROSS_DOTS.flatMap((dot) => unevenDistances(dot, dots, position))),
     ...STATIONS.flatMap((station) => unevenThickness(station, dots, thickness)),
     ...(arch === "brow-length-share" && pinned("upperStart", "upperArch", "tailEnd")
-      ? brokenShares(dots, skin, share, ofShare.limits)
+      ? brokenShares(dots, skin, share, tolerances.frontShare?.limits)
       : []),
   ];
 }
@@ -103,7 +101,7 @@ function brokenShares(
   dots: Sides<CompleteDots<"mm">>,
   skin: Skin,
   asked: number,
-  limits: Limits,
+  limits: Limits | undefined,
 ): readonly Note<ReasonCode>[] {
   return (["right", "left"] as const).flatMap((side) => {
     const { upperStart, upperArch, tailEnd } = dots[side];

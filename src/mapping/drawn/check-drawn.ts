@@ -2,10 +2,12 @@ import {
   BY_HAND,
   DOT_NAMES,
   type FaceMeasures,
+  MEASURE_KINDS,
+  MEASURE_NAMES,
   type MeasureName,
   type SideMeasures,
 } from "../../landmarks/index.js";
-import { compareSides, MEASURE_NAMES, placeOnSide } from "../../symmetry/index.js";
+import { compareSides, placeOnSide } from "../../symmetry/index.js";
 import {
   GeometryError,
   type Length,
@@ -15,21 +17,20 @@ import {
   requireFinite,
   requireFinitePoint,
   requireUncertainty,
-  WORKING_TOLERANCES,
 } from "../../units/index.js";
 import { checkReadings, judge } from "./check-readings.js";
 import { dotCorrection } from "./correction.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
 import { readDrawn, readingsOver } from "./drawn-readings.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { mapSideReadings } from "../plan/plan-readings.js";
+import { exactly } from "../plan/plan-readings.js";
 
 /**
  * What was drawn against its plan: per dot across and in height, and per measure, how far it is
  * off, whether that is within tolerance, outside or undecided, and what to correct by how much.
  *
  * The plan's figures are taken as exact, so only the uncertainty of what was drawn counts. Readings
- * are enough: dots are checked where they are given.
+ * are enough: dots are checked where they are given. By default the tolerances are the plan's.
  *
  * @throws GeometryError `missing-landmark` where nothing was drawn that the plan knows;
  * `not-finite`, `out-of-range` for a dot, a reading or an uncertainty
@@ -61,16 +62,17 @@ export function checkDrawn(
   const { dots: drawnDots, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
   const onDots = drawnDots && readDrawn(drawnDots, u, plan);
   const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
-  const tolerances = options.tolerances ?? WORKING_TOLERANCES;
-  const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, options);
-  const measures = checkReadings(withoutDoubt(plan.measures), read, options);
+  const { tolerances = plan.comparison.tolerances } = options;
+  const judged = { ...options, tolerances };
+  const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, judged);
+  const measures = checkReadings(exactly(plan.measures), read, judged);
   if (dots.length + measures.length === 0) throw nothingDrawn(drawn);
   const differences = onDots === undefined ? {} : without(onDots.differences, readings);
   return {
     outcome: outcomeOf([...dots.flatMap(({ outward, up }) => [outward, up]), ...measures]),
     dots,
     measures,
-    comparison: compareSides(read, { ...options, tolerances, differences }),
+    comparison: compareSides(read, { ...judged, differences }),
     tolerances,
   };
 }
@@ -86,21 +88,12 @@ function dotDeviations(
       const at = drawn[side][dot];
       if (at === undefined) return [];
       const [is, asked] = [placeOnSide(at, side), placeOnSide(planned[side][dot], side)];
-      const outward = judge(
-        "tailDistance",
-        measured<number>(is.distance - asked.distance, u),
-        options,
-      );
-      const up = judge("tailHeight", measured<number>(is.height - asked.height, u), options);
+      const off = (by: number): Measured => measured<number>(by, u);
+      const outward = judge(MEASURE_KINDS.distance, off(is.distance - asked.distance), options);
+      const up = judge(MEASURE_KINDS.height, off(is.height - asked.height), options);
       return [{ side, dot, outward, up, ...dotCorrection(side, dot, outward, up) }];
     }),
   );
-}
-
-/** What a plan asks for is asked for exactly. */
-function withoutDoubt(planned: FaceMeasures<Measured>): FaceMeasures<Measured> {
-  return mapSideReadings({ measures: planned, differences: {} }, ({ value }) => ({ value, u: 0 }))
-    .measures;
 }
 
 const SIDES = ["right", "left"] as const;

@@ -1,7 +1,12 @@
-import type { FaceMeasures } from "../../landmarks/index.js";
-import { MEASURE_NAMES, toleranceFor } from "../../symmetry/index.js";
 import {
-  decide,
+  type FaceMeasureName,
+  type FaceMeasures,
+  type KindOfMeasure,
+  kindOf,
+  MEASURE_NAMES,
+} from "../../landmarks/index.js";
+import {
+  decideUnder,
   type Measured,
   measured,
   type Side,
@@ -46,26 +51,23 @@ export function checkReadings(
 const SIDES = ["right", "left"] as const;
 
 function deviation(
-  which: { readonly side?: Side; readonly measure: MeasureDeviation["measure"] },
+  which: { readonly side?: Side; readonly measure: FaceMeasureName },
   asked: Measured | undefined,
   read: Measured | undefined,
   options: DrawnOptions,
 ): readonly MeasureDeviation[] {
   if (asked === undefined || read === undefined) return [];
   const difference = measured<number>(read.value - asked.value, Math.hypot(read.u, asked.u));
-  const judged = judge(which.measure, difference, options);
+  const judged = judge(kindOf(which.measure), difference, options);
   const correction = measureCorrection(which, judged);
   return [{ ...which, planned: asked.value, drawn: read, ...judged, ...correction }];
 }
 
-/** A difference with its decision, where the tolerances speak of such a measure. */
+/** A difference with its decision, where the tolerances speak of its kind. */
 export function judge(
-  measure: MeasureDeviation["measure"],
+  { tolerance }: KindOfMeasure,
   difference: Measured,
-  options: DrawnOptions,
+  { tolerances = WORKING_TOLERANCES, ...options }: DrawnOptions,
 ): Deviation {
-  const tolerance = toleranceFor(measure, options.tolerances ?? WORKING_TOLERANCES);
-  return tolerance === undefined
-    ? { difference }
-    : { difference, decision: decide(difference, tolerance.limits, options) };
+  return { difference, ...decideUnder(tolerances, tolerance, difference, options) };
 }

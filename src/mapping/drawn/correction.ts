@@ -1,8 +1,15 @@
-import { type Dot, DOTS } from "../../landmarks/index.js";
+import {
+  amountOf,
+  type Dot,
+  DOTS,
+  type KindOfMeasure,
+  kindOf,
+  MEASURE_KINDS,
+  MEASURES,
+} from "../../landmarks/index.js";
 import type { Side } from "../../units/index.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
 import { inHalves } from "../choices/half-millimetres.js";
-import { MEASURE_WORDS } from "../choices/measure-words.js";
 
 /** How to bring a dot back to its plan along those axes on which it is outside. */
 export function dotCorrection(
@@ -20,7 +27,7 @@ export function dotCorrection(
 function wayBack(deviation: Deviation, positive: string, negative: string): string | undefined {
   if (deviation.decision?.outcome !== "outside") return undefined;
   const { value } = deviation.difference;
-  return `${value < 0 ? positive : negative} ${printed(value, "")}`;
+  return `${value < 0 ? positive : negative} ${printed(value, MEASURE_KINDS.distance)}`;
 }
 
 /** By how much a measure that is outside has to change. */
@@ -30,33 +37,14 @@ export function measureCorrection(
 ): Pick<MeasureDeviation, "correction"> {
   if (deviation.decision?.outcome !== "outside") return {};
   const { value } = deviation.difference;
-  const name = `${side === undefined ? "" : `${side} `}${MEASURE_WORDS[measure]}`;
-  const [more, less] = EXCESS[measure] ?? ["too long", "too short"];
-  const amount = printed(value, measure);
-  return { correction: `${name}: ${amount} ${value > 0 ? more : less}` };
+  const name = `${side === undefined ? "" : `${side} `}${MEASURES[measure].words}`;
+  const kind = kindOf(measure);
+  const amount = printed(value, kind);
+  return { correction: `${name}: ${amount} ${value > 0 ? kind.more : kind.less}` };
 }
 
-/** What too much and too little are called; lengths are too long or too short. */
-const EXCESS: {
-  readonly [Name in MeasureDeviation["measure"]]?: readonly [more: string, less: string];
-} = {
-  frontShare: ["too much", "too little"],
-  startToStart: ["too wide", "too narrow"],
-  startDistance: ["too far out", "too far in"],
-  archDistance: ["too far out", "too far in"],
-  tailDistance: ["too far out", "too far in"],
-  startHeight: ["too high", "too low"],
-  archHeight: ["too high", "too low"],
-  tailHeight: ["too high", "too low"],
-  startThickness: ["too thick", "too thin"],
-  bodyThickness: ["too thick", "too thin"],
-  archThickness: ["too thick", "too thin"],
-  lidToBrow: ["too much", "too little"],
-};
-
 /** In halves of a millimetre, as a pencil draws; finer only where that would say nothing. */
-function printed(value: number, measure: string): string {
-  const amount = Math.abs(value);
-  if (measure === "frontShare") return amount.toFixed(2);
-  return `${inHalves(amount) === 0 ? amount.toFixed(1) : inHalves(amount)} mm`;
+function printed(value: number, kind: KindOfMeasure): string {
+  const halves = inHalves(Math.abs(value));
+  return kind.unit === "mm" && halves !== 0 ? `${halves} mm` : amountOf(kind, value);
 }

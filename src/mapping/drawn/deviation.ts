@@ -1,4 +1,4 @@
-import type { BrowDots, Dot, FaceMeasures, MeasureName } from "../../landmarks/index.js";
+import type { BrowDots, Dot, FaceMeasureName, FaceMeasures } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type {
   Decision,
@@ -29,7 +29,10 @@ export interface DrawnMap {
 
 /** How a check of what was drawn decides. */
 export interface DrawnOptions extends DecisionOptions {
-  /** Default: 1 mm in position, 0.5 mm in thickness, 0.03 in front share. */
+  /**
+   * Default: those of the plan. Where a sheet is held against a sheet, 1 mm in position, 0.5 mm in
+   * thickness, 0.03 in front share. What a set leaves out is not decided.
+   */
   readonly tolerances?: ToleranceSet;
 }
 
@@ -56,7 +59,7 @@ export interface DotDeviation {
 export interface MeasureDeviation extends Deviation {
   /** Left out for what is read between the sides. */
   readonly side?: Side;
-  readonly measure: MeasureName | "startToStart";
+  readonly measure: FaceMeasureName;
   readonly planned: number;
   readonly drawn: Measured;
   /** What to do, where it is outside: "left front: 1.5 mm too long". */

@@ -3,6 +3,7 @@ import {
   type Dot,
   DOT_NAMES,
   type FaceMeasures,
+  MEASURES_ON_BORDERS,
   PLACED_DOTS,
   type SideMeasures,
 } from "../../landmarks/index.js";
@@ -20,7 +21,12 @@ import {
 } from "../../units/index.js";
 import { outlineIfAny } from "../plan/outline-if-any.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { mapSideReadings, type SideReadings, withDifferences } from "../plan/plan-readings.js";
+import {
+  rowOf,
+  type SideReadings,
+  withDifferences,
+  withUncertainties,
+} from "../plan/plan-readings.js";
 
 /** The name of one dot of one side among the inputs of an uncertainty calculation. */
 type DotInput = `${Side} ${Dot}`;
@@ -55,11 +61,11 @@ export function readDrawn(
   }
   const { u: uncertainties } = propagate(
     (places: { readonly [Name in DotInput]?: Point<"mm"> }) =>
-      rowOf(read(eachSide((side) => dotsOf(side, places)))),
+      rowOf({ drawn: read(eachSide((side) => dotsOf(side, places))) }),
     inputs as Record<DotInput, MeasuredPoint<"mm">>,
     { linearity: "assumed" },
   );
-  return mapSideReadings(read(dots), (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
+  return withUncertainties({ drawn: read(dots) }, uncertainties).drawn;
 }
 
 /** Whether every dot is known that an outline needs. */
@@ -69,8 +75,10 @@ function isWhole(dots: BrowDots<"mm">): dots is OutlineDots {
 
 /** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
 function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
-  const { frontAlong, tailAlong, lidToBrow, area, ...onDots } = measures;
-  return onDots;
+  const onDots = Object.entries(measures).filter(
+    ([name]) => !MEASURES_ON_BORDERS.some((onBorders) => onBorders === name),
+  );
+  return Object.fromEntries(onDots);
 }
 
 function dotsOf(side: Side, places: { readonly [Name in DotInput]?: Point<"mm"> }): BrowDots<"mm"> {
@@ -93,13 +101,4 @@ export function readingsOver(
     right: { ...dots.right, ...hand.right },
     left: { ...dots.left, ...hand.left },
   };
-}
-
-function rowOf(readings: SideReadings<number>): Readonly<Record<string, number>> {
-  const row: Record<string, number> = {};
-  mapSideReadings(readings, (value, path) => {
-    row[path] = value;
-    return value;
-  });
-  return row;
 }

@@ -1,4 +1,4 @@
-import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
+import { type FaceMeasures, type MeasureName, MEASURES } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
 import {
   fill,
@@ -12,7 +12,6 @@ import {
 } from "../../units/index.js";
 import { type Lead, LEADS } from "../choices/choice-tables.js";
 import { measureCorrection } from "./correction.js";
-import { MEASURE_WORDS } from "../choices/measure-words.js";
 import { EVENNESS } from "./words.js";
 
 /** What one side asks for so that it reads like the one that leads. */
@@ -83,7 +82,7 @@ function moveOf(
 }
 
 function words(outcome: Outcome, side: Side, measure: MeasureName): string {
-  const name = { side, measure: MEASURE_WORDS[measure] };
+  const name = { side, measure: MEASURES[measure].words };
   return outcome === "within"
     ? fill(EVENNESS.even, { ...name, other: otherSide(side) })
     : fill(EVENNESS.unknown, name);

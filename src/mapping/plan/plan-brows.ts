@@ -1,13 +1,14 @@
-import { compareSides, type FaceFrame, type SideComparison, toFace } from "../../symmetry/index.js";
 import {
-  decide,
-  type Decision,
-  eachSide,
-  type Measured,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+  compareSides,
+  type ComparisonOptions,
+  type FaceFrame,
+  type SideComparison,
+  toFace,
+} from "../../symmetry/index.js";
+import { eachSide, type Measured, WORKING_TOLERANCES } from "../../units/index.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
+import { decideShares } from "./decide-shares.js";
 import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
@@ -106,42 +107,25 @@ function finishedPlan(
 ): BrowPlan {
   const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
   const grown = eachSide((side) => plan.natural[side].dots);
+  const { rule, tolerances = WORKING_TOLERANCES } = choices;
+  const judged = { tolerances, ...(rule === undefined ? {} : { rule }) };
+  const asked = plan.choices.frontShare;
+  const shareDecisions = decideShares(planned.measures, asked, tolerances, judged);
   return {
     ...plan,
     measures: planned.measures,
-    comparison: compared(planned, choices),
-    shareDecisions: eachSide((side) =>
-      // A plan has every upper dot, so that its front and tail are always read.
-      decideShare(planned.measures[side].frontShare as Measured, plan.choices.frontShare, choices),
-    ),
+    comparison: compared(planned, judged),
+    ...(shareDecisions === undefined ? {} : { shareDecisions }),
     naturalMeasures: natural.measures,
-    naturalComparison: compared(natural, choices),
+    naturalComparison: compared(natural, judged),
     moves: movesBetween(grown, plan.dots),
     cautions: cautionsFor(plan.face, frame, choices.declared, findings),
   };
 }
 
-/** Whether a planned front has the share that it was to have. */
-function decideShare(
-  share: Measured,
-  target: number,
-  { rule, tolerances = WORKING_TOLERANCES }: Choices,
-): Decision {
-  const { limits } = tolerances.tolerances.frontShare ?? WORKING_TOLERANCES.tolerances.frontShare;
-  return decide(
-    share,
-    { lower: target + (limits.lower ?? -1), upper: target + (limits.upper ?? 1) },
-    rule === undefined ? {} : { rule },
-  );
-}
-
 function compared(
   { measures, differences }: SideReadings<Measured>,
-  { rule, tolerances }: Choices,
+  judged: ComparisonOptions,
 ): SideComparison {
-  return compareSides(measures, {
-    differences,
-    ...(rule === undefined ? {} : { rule }),
-    ...(tolerances === undefined ? {} : { tolerances }),
-  });
+  return compareSides(measures, { ...judged, differences });
 }

@@ -6,7 +6,7 @@ import {
   type Skin,
 } from "../../landmarks/index.js";
 import { measureFace, naturalDots } from "../../proportions/index.js";
-import { eachSide, type Measured } from "../../units/index.js";
+import { eachSide, measured, type Measured } from "../../units/index.js";
 import { outlineIfAny } from "./outline-if-any.js";
 import type { SettledChoices } from "../dots/planned-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -18,11 +18,11 @@ export interface SideReadings<Value> {
   readonly differences: SideMeasures<Value>;
 }
 
+/** Readings of one map or several, by name. */
+type NamedReadings<Name extends string, Value> = { readonly [Each in Name]: SideReadings<Value> };
+
 /** What is read on the natural brows of a face and on those planned for it. */
-export interface PlanReadings<Value> {
-  readonly natural: SideReadings<Value>;
-  readonly planned: SideReadings<Value>;
-}
+export type PlanReadings<Value> = NamedReadings<"natural" | "planned", Value>;
 
 /** Reads the natural and the planned brows of a face, the choices being settled. */
 export function readPlan(
@@ -57,7 +57,7 @@ export function withDifferences(measures: FaceMeasures<number>): SideReadings<nu
 export type ReadingsRow = Readonly<Record<string, number>>;
 
 /** Lays readings out in one row, as an uncertainty calculation takes them. */
-export function rowOf(readings: PlanReadings<number>): ReadingsRow {
+export function rowOf(readings: NamedReadings<string, number>): ReadingsRow {
   const row: Record<string, number> = {};
   mapReadings(readings, (value, path) => {
     row[path] = value;
@@ -67,25 +67,33 @@ export function rowOf(readings: PlanReadings<number>): ReadingsRow {
 }
 
 /** Readings with the uncertainties that stand at their places in a row. */
-export function withUncertainties(
-  readings: PlanReadings<number>,
+export function withUncertainties<Name extends string>(
+  readings: NamedReadings<Name, number>,
   uncertainties: ReadingsRow,
-): PlanReadings<Measured> {
+): NamedReadings<Name, Measured> {
   return mapReadings(readings, (value, path) => ({ value, u: uncertainties[path] ?? 0 }));
 }
 
-function mapReadings<Value, Mapped>(
-  { natural, planned }: PlanReadings<Value>,
+/** Readings as if they were known exactly: what a plan asks for, and what all choices have in common. */
+export function exactly(measures: FaceMeasures<number | Measured>): FaceMeasures<Measured> {
+  const valueOf = (of: number | Measured): number => (typeof of === "number" ? of : of.value);
+  const readings = { measures, differences: {} };
+  return mapSideReadings(readings, (of) => measured<number>(valueOf(of), 0)).measures;
+}
+
+function mapReadings<Name extends string, Value, Mapped>(
+  readings: NamedReadings<Name, Value>,
   map: (value: Value, path: string) => Mapped,
-): PlanReadings<Mapped> {
-  return {
-    natural: mapSideReadings(natural, (value, path) => map(value, `natural.${path}`)),
-    planned: mapSideReadings(planned, (value, path) => map(value, `planned.${path}`)),
-  };
+): NamedReadings<Name, Mapped> {
+  const mapped: Partial<Record<Name, SideReadings<Mapped>>> = {};
+  for (const name of Object.keys(readings) as Name[]) {
+    mapped[name] = mapSideReadings(readings[name], (value, path) => map(value, `${name}.${path}`));
+  }
+  return mapped as NamedReadings<Name, Mapped>;
 }
 
 /** Maps every reading of one map; `path` is its place within it. */
-export function mapSideReadings<Value, Mapped>(
+function mapSideReadings<Value, Mapped>(
   { measures, differences }: SideReadings<Value>,
   map: (value: Value, path: string) => Mapped,
 ): SideReadings<Mapped> {

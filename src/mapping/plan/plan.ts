@@ -13,8 +13,11 @@ export interface BrowPlan extends PlannedDots {
   readonly measures: FaceMeasures<Measured>;
   /** How the planned sides still differ, with decisions. */
   readonly comparison: SideComparison;
-  /** Whether each planned front takes its share by ruler: two thirds ± 0.03 unless chosen otherwise. */
-  readonly shareDecisions: Sides<Decision>;
+  /**
+   * Whether each planned front takes its share by ruler: two thirds ± 0.03 unless chosen otherwise.
+   * Absent where the tolerances that were chosen say nothing of front shares.
+   */
+  readonly shareDecisions?: Sides<Decision>;
   /** What is read on the natural brows. */
   readonly naturalMeasures: FaceMeasures<Measured>;
   /** How the natural sides differ, with decisions. */

@@ -1,12 +1,5 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
-import {
-  GeometryError,
-  type Length,
-  note,
-  requireFinite,
-  type ToleranceSet,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+import { GeometryError, type Length, note, requireFinite } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -20,7 +13,8 @@ import { WEIGHING } from "./words.js";
  * front share.
  *
  * The rows come in a stated order, each with its reasons in words. A choice that breaks a demand is
- * ruled out, one that cannot be planned says why. The artist decides.
+ * ruled out, one that cannot be planned says why. Each is decided by its own tolerances, as its plan would
+ * be under the simple rule. The artist decides.
  *
  * @throws GeometryError `not-finite` for a demand, `missing-landmark` where a demand cannot be
  * checked: the space over the lid needs pupil, upper lid and lower border on both sides
@@ -45,10 +39,10 @@ export function weighChoices(
   choices: readonly Choices[],
   options: WeighOptions = {},
 ): WeighedChoices {
-  const { lidRoom, tolerances = WORKING_TOLERANCES } = options;
+  const { lidRoom } = options;
   const grown = readGrown(face);
   if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
-  const rows = choices.map((one) => weigh(one, grown, lidRoom?.most, tolerances));
+  const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
   return {
     rows: rows
       .map((row) => ({ row, rank: rankOf(row) }))
@@ -62,14 +56,9 @@ export function weighChoices(
   };
 }
 
-function weigh(
-  choices: Choices,
-  grown: GrownBrows,
-  most: Length<"mm"> | undefined,
-  tolerances: ToleranceSet,
-): WeighedChoice {
+function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefined): WeighedChoice {
   try {
-    return weighPlan(choices, planDots(grown.face, choices), grown, most, tolerances);
+    return weighPlan(choices, planDots(grown.face, choices), grown, most);
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     return {

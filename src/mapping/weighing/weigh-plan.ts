@@ -1,23 +1,21 @@
 import { type FaceMeasures, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
 import { measureFace, naturalDots, outline } from "../../proportions/index.js";
-import { compareSides, toleranceFor } from "../../symmetry/index.js";
+import { compareSides } from "../../symmetry/index.js";
 import {
-  decide,
   eachSide,
   type Length,
   length,
-  type Measured,
-  measured,
   type Note,
   note,
   type Side,
-  type ToleranceSet,
+  WORKING_TOLERANCES,
 } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
+import { decideShares } from "../plan/decide-shares.js";
 import { movesBetween } from "../plan/moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { planOverlap } from "../plan/plan-overlap.js";
-import { mapSideReadings } from "../plan/plan-readings.js";
+import { exactly } from "../plan/plan-readings.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { type Weighed, weighingReasons } from "./weighing-reasons.js";
@@ -43,22 +41,26 @@ export function weighPlan(
   plan: PlannedDots,
   grown: GrownBrows,
   most: Length<"mm"> | undefined,
-  tolerances: ToleranceSet,
 ): PlannedChoice {
   const { dots, face, skin } = plan;
   const outlines = eachSide((side) => outline(dots[side], plan.choices.shape));
   const measures = measureFace(dots, face, skin, outlines);
-  const comparison = compareSides(exactly(measures), { tolerances, rule: "simple" });
+  // What all choices have in common, the errors of the landmarks, does not tell them apart.
+  const exact = exactly(measures);
+  const { tolerances = WORKING_TOLERANCES } = choices;
+  const judged = { tolerances, rule: "simple" } as const;
+  const shares = decideShares(exact, plan.choices.frontShare, tolerances, judged);
   const row: Weighed = {
     choices,
     dots,
     ...movesOf(plan),
     ...areasOf(plan),
-    comparison,
+    comparison: compareSides(exact, judged),
     lidRoom: openingOf(grown.measures, measures),
-    frontShare: eachSide((side) =>
-      decidedShare(measures[side].frontShare ?? 0, plan.choices.frontShare, tolerances),
-    ),
+    frontShare: eachSide((side) => ({
+      value: measures[side].frontShare ?? 0,
+      ...(shares === undefined ? {} : { decision: shares[side] }),
+    })),
   };
   const broken = most === undefined ? [] : closings(row.lidRoom, most);
   return {
@@ -66,12 +68,6 @@ export function weighPlan(
     ...row,
     reasons: [...broken, ...weighingReasons(row, plan.choices.frontShare)],
   };
-}
-
-/** Readings on the same landmarks: what they have in common does not tell choices apart. */
-function exactly(measures: FaceMeasures<number>): FaceMeasures<Measured> {
-  const readings = { measures, differences: {} };
-  return mapSideReadings(readings, (value: number) => measured<number>(value, 0)).measures;
 }
 
 function movesOf({ natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" | "meanMove"> {
@@ -108,17 +104,6 @@ function openingOf(
     if (before !== undefined && after !== undefined) opening[side] = length(after - before);
   }
   return opening;
-}
-
-function decidedShare(
-  value: number,
-  asked: number,
-  tolerances: ToleranceSet,
-): PlannedChoice["frontShare"]["right"] {
-  const tolerance = toleranceFor("frontShare", tolerances);
-  return tolerance === undefined
-    ? { value }
-    : { value, decision: decide(measured(value - asked, 0), tolerance.limits, { rule: "simple" }) };
 }
 
 function closings(

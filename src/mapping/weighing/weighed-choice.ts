@@ -1,6 +1,6 @@
 import type { CompleteDots, Dot } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
-import type { Decision, Length, Note, Side, Sides, ToleranceSet } from "../../units/index.js";
+import type { Decision, Length, Note, Side, Sides } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import type { WeighingCode } from "./words.js";
 
@@ -11,8 +11,6 @@ export interface WeighOptions {
    * lids; a negative limit demands that it opens.
    */
   readonly lidRoom?: { readonly most: Length<"mm"> };
-  /** Default: 1 mm in position, 0.5 mm in thickness, 0.03 in front share. */
-  readonly tolerances?: ToleranceSet;
 }
 
 /** Choices weighed, in their order, and what was weighed by. */
@@ -37,11 +35,11 @@ export interface PlannedChoice {
   readonly meanMove: Length<"mm">;
   /** Of both brows, in mm² of the frontal view; absent where a lower border is not known. */
   readonly areas?: { readonly hairToRemove: number; readonly skinToFill: number };
-  /** How the planned sides differ, decided by the values only. */
+  /** How the planned sides differ, decided by the values only under the tolerances of the choice. */
   readonly comparison: SideComparison;
   /** By how much the space between upper lid and brow opens; negative where it closes. */
   readonly lidRoom: { readonly [Name in Side]?: Length<"mm"> };
-  /** Against the share that was asked for, two thirds where none was. */
+  /** Decided like `comparison`, against the share that was asked for, two thirds where none was. */
   readonly frontShare: Sides<{ readonly value: number; readonly decision?: Decision }>;
 }
 

@@ -1,6 +1,5 @@
-import { DOTS } from "../../landmarks/index.js";
+import { DOTS, MEASURES } from "../../landmarks/index.js";
 import { type Note, note } from "../../units/index.js";
-import { MEASURE_WORDS } from "../choices/measure-words.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { WEIGHING, type WeighingCode } from "./words.js";
 
@@ -13,7 +12,7 @@ export function weighingReasons(row: Weighed, asked: number): readonly Note<Weig
   const { side, dot, by: greatest } = greatestMove;
   const apart = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
-    .map(({ measure, difference }) => `${MEASURE_WORDS[measure]} (${printed(difference.value)})`);
+    .map(({ measure, difference }) => `${MEASURES[measure].words} (${printed(difference.value)})`);
   return [
     note(WEIGHING, "moves", { mean, side, dot: DOTS[dot].words, greatest }),
     areas === undefined

@@ -1,14 +1,18 @@
-import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
 import {
-  decide,
+  type FaceMeasures,
+  kindOf,
+  MEASURE_NAMES,
+  type MeasureName,
+} from "../../landmarks/index.js";
+import {
   type Decision,
   type DecisionOptions,
+  decideUnder,
   type Measured,
   measured,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { MEASURE_NAMES, toleranceFor } from "./tolerance-for.js";
 
 /** One measure of both sides, and how they differ. */
 export interface SideDifference {
@@ -68,18 +72,8 @@ export function compareSides(
     const left = measures.left[measure];
     if (right === undefined || left === undefined) return [];
     const difference = given[measure] ?? independentDifference(left, right);
-    const tolerance = toleranceFor(measure, tolerances);
-    return [
-      tolerance === undefined
-        ? { measure, right, left, difference }
-        : {
-            measure,
-            right,
-            left,
-            difference,
-            decision: decide(difference, tolerance.limits, options),
-          },
-    ];
+    const decided = decideUnder(tolerances, kindOf(measure).tolerance, difference, options);
+    return [{ measure, right, left, difference, ...decided }];
   });
   return { differences, tolerances };
 }

@@ -1,20 +1,21 @@
 import type { Limits } from "./decide.js";
 
 /**
- * What a tolerance is about. Every one limits a difference: between the sides, or, for the front
- * share, also from the share that was aimed at.
+ * What a tolerance is about, with the unit of its limits. Every one limits a difference: between the
+ * sides, or, for the front share, also from the share that was aimed at. `position` is about heights,
+ * distances and lengths; `eyeCant` about the line through the pupils against the horizontal of the face;
+ * `noseDeviation` about the line of the nose against the midline.
  */
-export type ToleranceName =
-  /** Millimetres: heights, distances and lengths. */
-  | "position"
-  /** Millimetres. */
-  | "thickness"
-  /** Share of 0…1. */
-  | "frontShare"
-  /** Degrees, between the line through the pupils and the horizontal of the face. */
-  | "eyeCant"
-  /** Degrees, between the line of the nose and the midline. */
-  | "noseDeviation";
+export const TOLERANCE_UNITS = {
+  position: "mm",
+  thickness: "mm",
+  frontShare: "share",
+  eyeCant: "degrees",
+  noseDeviation: "degrees",
+} as const;
+
+/** What a tolerance is about. */
+export type ToleranceName = keyof typeof TOLERANCE_UNITS;
 
 /** Limits and where they come from. */
 export interface Tolerance {
@@ -24,7 +25,10 @@ export interface Tolerance {
   readonly source: string;
 }
 
-/** Tolerances that belong together; plain data that an app may replace by its own. */
+/**
+ * Tolerances that belong together; plain data that an app may replace by its own. Nothing is decided about
+ * what a set leaves out: no other set steps in for it.
+ */
 export interface ToleranceSet {
   readonly name: string;
   readonly tolerances: { readonly [Name in ToleranceName]?: Tolerance };

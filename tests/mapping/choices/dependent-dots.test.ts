@@ -40,21 +40,20 @@ function followers(side: Side, dot: Dot, choices: Choices): Record<Side, Set<Dot
 }
 
 describe("DEPENDENT_DOTS", () => {
-  it.each(DOT_NAMES.flatMap((dot) => (["right", "left"] as const).map((side) => [side, dot] as const)))(
-    "names those and only those that follow the %s %s under some choices",
-    (side, dot) => {
-      const seen = { same: new Set<Dot>(), other: new Set<Dot>() };
-      for (const arch of ARCHES) {
-        for (const tailHeight of TAILS) {
-          const moved = followers(side, dot, { arch, tailHeight });
-          moved[side].forEach((one) => seen.same.add(one));
-          moved[otherSide(side)].forEach((one) => seen.other.add(one));
-        }
+  it.each(
+    DOT_NAMES.flatMap((dot) => (["right", "left"] as const).map((side) => [side, dot] as const)),
+  )("names those and only those that follow the %s %s under some choices", (side, dot) => {
+    const seen = { same: new Set<Dot>(), other: new Set<Dot>() };
+    for (const arch of ARCHES) {
+      for (const tailHeight of TAILS) {
+        const moved = followers(side, dot, { arch, tailHeight });
+        moved[side].forEach((one) => seen.same.add(one));
+        moved[otherSide(side)].forEach((one) => seen.other.add(one));
       }
-      seen.same.delete(dot);
-      const sorted = (dots: Iterable<Dot>): Dot[] => [...dots].sort();
-      expect(sorted(seen.same)).toEqual(sorted(DEPENDENT_DOTS[dot].sameSide));
-      expect(sorted(seen.other)).toEqual(sorted(DEPENDENT_DOTS[dot].otherSide));
-    },
-  );
+    }
+    seen.same.delete(dot);
+    const sorted = (dots: Iterable<Dot>): Dot[] => [...dots].sort();
+    expect(sorted(seen.same)).toEqual(sorted(DEPENDENT_DOTS[dot].sameSide));
+    expect(sorted(seen.other)).toEqual(sorted(DEPENDENT_DOTS[dot].otherSide));
+  });
 });

@@ -194,12 +194,12 @@ describe("planBrows", () => {
 
   it("decides the front share against two thirds, or against the share that was chosen", () => {
     const { shareDecisions } = planBrows(syntheticFace(), { arch: "brow-length-share" });
-    expect(shareDecisions.left.limits).toEqual({ lower: 2 / 3 - 0.03, upper: 2 / 3 + 0.03 });
-    expect(shareDecisions.left.outcome).toBe("within");
+    expect(shareDecisions?.left.limits).toEqual({ lower: 2 / 3 - 0.03, upper: 2 / 3 + 0.03 });
+    expect(shareDecisions?.left.outcome).toBe("within");
     const limbus = planBrows(syntheticFace(), { arch: "lateral-limbus-vertical" }).shareDecisions;
-    expect(limbus.left.outcome).toBe("outside");
+    expect(limbus?.left.outcome).toBe("outside");
     const chosen = { arch: "brow-length-share", frontShare: 0.6 } as const;
-    expect(planBrows(syntheticFace(), chosen).shareDecisions.right.limits.upper).toBeCloseTo(
+    expect(planBrows(syntheticFace(), chosen).shareDecisions?.right.limits.upper).toBeCloseTo(
       0.63,
       9,
     );
@@ -273,10 +273,7 @@ describe("planOnPhoto", () => {
       const natural = (plan: BrowPlan) =>
         eachSide((side) =>
           Object.fromEntries(
-            Object.entries(plan.naturalMeasures[side]).map(([name, one]) => [
-              name,
-              (one as Measured).value,
-            ]),
+            Object.entries(plan.naturalMeasures[side]).map(([name, one]) => [name, one.value]),
           ),
         );
       const expected = planBrows(requirePlannable(truth));

@@ -1,0 +1,27 @@
+import type { FaceMeasures } from "../../landmarks/index.js";
+import {
+  type Decision,
+  type DecisionOptions,
+  decideUnder,
+  eachSide,
+  type Measured,
+  type Sides,
+  type ToleranceSet,
+} from "../../units/index.js";
+
+/**
+ * Whether each planned front takes the share of front and tail that was asked for; undefined where the
+ * tolerances say nothing of front shares. A plan has every upper dot, so that both shares are read.
+ */
+export function decideShares(
+  measures: FaceMeasures<Measured>,
+  asked: number,
+  tolerances: ToleranceSet,
+  options: DecisionOptions,
+): Sides<Decision> | undefined {
+  const { right, left } = eachSide((side) => {
+    const share = measures[side].frontShare;
+    return share && decideUnder(tolerances, "frontShare", share, options, asked).decision;
+  });
+  return right && left && { right, left };
+}
