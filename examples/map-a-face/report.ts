@@ -1,15 +1,16 @@
 /** A plan as text for a terminal of 80 columns. */
-import type {
-  BrowPlan,
-  Dot,
-  FaceFrame,
-  Finding,
-  Measured,
-  MeasureName,
-  Note,
-  Point,
-  ToleranceName,
-  Turning,
+import {
+  type BrowPlan,
+  DOT_NAMES,
+  DOTS,
+  type FaceFrame,
+  type Finding,
+  type Measured,
+  type MeasureName,
+  type Note,
+  type Point,
+  type ToleranceName,
+  type Turning,
 } from "brow-geometry";
 
 const COLUMNS = 80;
@@ -48,22 +49,12 @@ function turned({ yaw, yawU }: Turning): string {
   return `turned  ${Math.abs(yaw).toFixed(1)} ± ${yawU.toFixed(1)}° towards the client's ${side}; corrected by depth`;
 }
 
-const DOTS: readonly (readonly [Dot, string])[] = [
-  ["upperStart", "start"],
-  ["upperBody", "body"],
-  ["upperArch", "arch"],
-  ["tailEnd", "tail end"],
-  ["lowerStart", "start, lower"],
-  ["lowerBody", "body, lower"],
-  ["lowerArch", "arch, lower"],
-];
-
 function dots({ dots: { right, left } }: BrowPlan): readonly string[] {
   const place = ([x, y]: Point<"mm">): readonly string[] => [Math.abs(x).toFixed(1), y.toFixed(1)];
   return [
     row("", ["right brow", "", "left brow", ""]),
     row("", ["out", "up", "out", "up"]),
-    ...DOTS.map(([dot, name]) => row(name, [...place(right[dot]), ...place(left[dot])])),
+    ...DOT_NAMES.map((dot) => row(DOTS[dot].words, [...place(right[dot]), ...place(left[dot])])),
     "out: from the midline; up: above the inner eye corners",
   ];
 }

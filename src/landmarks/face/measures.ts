@@ -150,7 +150,16 @@ export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
 const ROWS: Readonly<Record<FaceMeasureName, Measure>> = MEASURES;
 const KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> = MEASURE_KINDS;
 
-/** What is true of a measure as one of its kind. */
+/**
+ * What is true of a measure as one of its kind.
+ *
+ * @example
+ * ```ts
+ * import { kindOf } from "brow-geometry/landmarks";
+ * kindOf("archHeight").more; // → "too high"
+ * kindOf("area").unit; // → "mm²"
+ * ```
+ */
 export function kindOf(measure: FaceMeasureName): KindOfMeasure {
   return KINDS[ROWS[measure].kind];
 }

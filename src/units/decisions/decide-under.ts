@@ -5,6 +5,16 @@ import type { ToleranceName, ToleranceSet } from "./tolerances.js";
 /**
  * The decision of a tolerance set on a value, in an object to be spread: none where the set says nothing
  * of it. The limits are those of a difference from `aim`, 0 where the value is a difference itself.
+ *
+ * @throws GeometryError as {@link decide}
+ *
+ * @example
+ * ```ts
+ * import { decideUnder, measured, NOTICED_BY_CLIENTS } from "brow-geometry/units";
+ * const apart = measured(2.6, 0.2);
+ * decideUnder(NOTICED_BY_CLIENTS, "position", apart).decision?.outcome; // → "outside"
+ * decideUnder(NOTICED_BY_CLIENTS, "thickness", apart); // → {}
+ * ```
  */
 export function decideUnder(
   { tolerances }: ToleranceSet,
