@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import {
   type BrowPlan,
-  type Choices,
   faceFrame,
   fromMarkup,
   mm,
@@ -12,10 +11,10 @@ import {
   scaleFromIris,
   scaleFromReference,
 } from "brow-geometry";
-import { parseChoices, parseLandmarkFile, parsePlan } from "brow-geometry/schema";
+import { parseLandmarkFile, parsePlan } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyFace, anyPose } from "../support/arbitraries.js";
+import { anyChoices, anyFace, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { photograph } from "../support/photograph.js";
 import { refusal } from "../support/refusal.js";
@@ -24,24 +23,6 @@ import { syntheticPlan } from "../support/synthetic-plan.js";
 
 function readBack(plan: BrowPlan): BrowPlan {
   return parsePlan(JSON.parse(JSON.stringify(plan)));
-}
-
-function anyChoices(): fc.Arbitrary<Choices> {
-  return fc
-    .record(
-      {
-        lead: fc.constantFrom("right", "left", "middle"),
-        levels: fc.constantFrom("right", "left", "middle", "higher"),
-        levelLimit: fc.constantFrom(0.5, 3),
-        start: fc.constantFrom("alare-vertical", "endocanthion-vertical"),
-        arch: fc.constantFrom("natural", "lateral-limbus-vertical", "brow-length-share"),
-        tailHeight: fc.constantFrom("natural", "level-with-lower-start"),
-        noseBent: fc.boolean(),
-        declared: fc.constant({ upright: true }),
-      },
-      { requiredKeys: [] },
-    )
-    .map((choices) => parseChoices(choices));
 }
 
 describe("a plan written to JSON reads back equal", () => {

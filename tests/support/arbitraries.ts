@@ -1,5 +1,6 @@
 import {
   type Brow,
+  type Choices,
   type DeepPoint,
   type FlatPoint,
   flatPoint,
@@ -13,6 +14,7 @@ import {
   type Unit,
   type UpperDots,
 } from "brow-geometry";
+import { parseChoices } from "brow-geometry/schema";
 import fc from "fast-check";
 import type { Pose } from "./photograph.js";
 import { type SyntheticFace, syntheticFace } from "./synthetic-face.js";
@@ -80,6 +82,25 @@ export function anyFace(spread = 2): fc.Arbitrary<SyntheticFace> {
       flatPoint(point[0] + next(), point[1] + next()),
     ) as SyntheticFace;
   });
+}
+
+/** What an artist may choose, thickness, shape and pins aside; a face may refuse some of it. */
+export function anyChoices(): fc.Arbitrary<Choices> {
+  return fc
+    .record(
+      {
+        lead: fc.constantFrom("right", "left", "middle"),
+        levels: fc.constantFrom("right", "left", "middle", "higher"),
+        levelLimit: fc.constantFrom(0.5, 3),
+        start: fc.constantFrom("alare-vertical", "endocanthion-vertical"),
+        arch: fc.constantFrom("natural", "lateral-limbus-vertical", "brow-length-share"),
+        tailHeight: fc.constantFrom("natural", "level-with-lower-start"),
+        noseBent: fc.boolean(),
+        declared: fc.constant({ upright: true }),
+      },
+      { requiredKeys: [] },
+    )
+    .map((choices) => parseChoices(choices));
 }
 
 /** A picture's pose: 0.05 to 1 mm a pixel, tilted by up to 30°, anywhere in a large photo. */
