@@ -17,6 +17,8 @@ const config: ViteUserConfig = defineConfig({
     setupFiles: ["tests/support/properties.ts"],
     // Nothing here keeps state between files, so that the library is loaded once a worker.
     isolate: false,
+    // Packages show what Node shows: a stand-in for each would be asked at every call of gl-matrix.
+    deps: { interopDefault: false },
     maxWorkers: "100%",
     silent: "passed-only",
     // How fast a machine is decides no test.
