@@ -8,6 +8,7 @@ import {
   type Polyline,
   requireFinite,
   requirePolyline,
+  shownValue,
 } from "../units/index.js";
 import { frontShare } from "./front-share.js";
 
@@ -58,7 +59,7 @@ export function archAtShare(
     way += size;
     [from, excess] = [to, excessAtEnd];
   }
-  const need = `a border on which some place gives the front ${share} of the length`;
+  const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
   throw new GeometryError("no-solution", {
     where: "archAtShare",
     field: "border",

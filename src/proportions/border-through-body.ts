@@ -5,7 +5,7 @@ import {
   hermiteKnotAt,
 } from "../geometry/index.js";
 import type { BrowDots } from "../landmarks/index.js";
-import { GeometryError, type Point } from "../units/index.js";
+import { GeometryError, type Point, shownValue } from "../units/index.js";
 import { STEEPEST, type UpperBorderShape } from "./outline-shape.js";
 import {
   ANGULARITY,
@@ -63,7 +63,7 @@ function offTheWay(
   value: Point<"mm">,
 ): GeometryError {
   const field = "dots.upperBody";
-  const need = `a y between those of upperStart, ${upperStart[1]}, and upperArch, ${upperArch[1]}`;
+  const need = `a y between those of the start, ${shownValue(upperStart[1], 4)}, and the arch, ${shownValue(upperArch[1], 4)}`;
   return new GeometryError("inconsistent", { where, field, value, need });
 }
 

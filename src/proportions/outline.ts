@@ -11,7 +11,7 @@ import {
   straightCubic,
 } from "../geometry/index.js";
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
+import { type FlatPoint, flatPoint, GeometryError, shownValue, type Unit } from "../units/index.js";
 import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
 import { type OutlineOptions, requireShape } from "./outline-shape.js";
 import { outwardsOf, requireOutwards } from "./upper-border.js";
@@ -82,7 +82,8 @@ function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
   const stations = LOWER_DOTS.map((dot): readonly [x: number, thickness: number] => {
     const [x, y] = dots[dot];
     const height = hermiteAt(upper, outwards * x);
-    if (height <= y) refuse(dots, dot, `a y under ${height}, the height of the upper border there`);
+    if (height <= y)
+      refuse(dots, dot, `a y under ${shownValue(height, 4)}, the height of the upper border there`);
     return [outwards * x, height - y];
   });
   return pchip([...stations, [outwards * dots.tailEnd[0], 0]]);

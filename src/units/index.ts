@@ -24,6 +24,7 @@ export {
   GeometryError,
   type GeometryErrorCode,
   type GeometryErrorDetail,
+  shownValue,
 } from "./quantities/geometry-error.js";
 export type { InputComponent, MeasuredInputs, PlainValues } from "./uncertainty/measured-inputs.js";
 export {
@@ -69,6 +70,7 @@ export {
   type Unit,
 } from "./quantities/quantity.js";
 export { readCaliper, type ReadingOptions, readRuler } from "./uncertainty/read-ruler.js";
+export { refusingAs } from "./quantities/refusing-as.js";
 export { requireObject } from "./quantities/require-object.js";
 export { requireWord } from "./quantities/require-word.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";

@@ -17,7 +17,6 @@ const tables: ReadonlyMap<string, string> = new Map([
   ["src/drawing/layers/brow-layers.ts", "titles of dots in a picture"],
   ["src/landmarks/markups/from-markup.ts", "the need of an error, assembled"],
   ["src/landmarks/markups/markup-points.ts", "the need of an error, assembled"],
-  ["src/mapping/choices/dots-in-order.ts", "the need of an error, assembled"],
   ["src/capture/check-capture.ts", "the need of an error, assembled"],
   ["src/units/quantities/geometry-error.ts", "the error itself"],
   ["src/units/decisions/tolerances.ts", "sources of tolerances"],

@@ -9,7 +9,6 @@ import { type Look, requireLook } from "../canvas/look.js";
 import { pageSource } from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
-import { reasonText } from "../sheet/reason-text.js";
 import { requireShort } from "../sheet/require-short.js";
 import { lineOf, list, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { uprightView } from "../canvas/view.js";
@@ -94,7 +93,7 @@ export function drawChoices(
         paper,
         title: `${name}, page ${index + 1} of ${pages.length}`,
         description: rows
-          .map(({ reasons }, row) => `${row + 1}: ${reasons.map(reasonText).join(" ")}`)
+          .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
           .join(" "),
         blocks: page,
         foot: [textAt(number, right, top, look, brush)],

@@ -11,7 +11,6 @@ import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { textAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { PALETTES } from "../canvas/palette.js";
-import { reasonText } from "./reason-text.js";
 import type { SvgElement } from "../canvas/svg.js";
 import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
 import { SIDES, type View } from "../canvas/view.js";
@@ -34,7 +33,7 @@ export function choiceBlocks(
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map((reason) => ({ mark: "✕", text: reasonText(reason) })),
+      .map(({ text }) => ({ mark: "✕", text })),
     width,
     brush,
   );

@@ -1,7 +1,8 @@
-import type { BrowDots, Dot } from "../../landmarks/index.js";
+import { type BrowDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { GeometryError, type Point, type Side } from "../../units/index.js";
+import { fill, GeometryError, type Point, shownValue, type Side } from "../../units/index.js";
 import type { Pin } from "./choices.js";
+import { ORDER_WORDS } from "./words.js";
 
 /** Pairs of which the first dot lies nearer the midline. */
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
@@ -31,39 +32,41 @@ export function requireDotsInOrder(
   side: Side,
   pins: readonly Pin[],
 ): void {
+  const refuse = (
+    dot: Dot,
+    value: Point<"mm">,
+    needed: "nearer" | "above",
+    other: Dot,
+    at: Point<"mm">,
+  ): never => {
+    const place = shownValue(at, SHOWN_DECIMALS);
+    const need = fill(ORDER_WORDS[needed], { dot: DOTS[other].words, place });
+    throw new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
+      where,
+      field: `${side} ${dot}`,
+      value,
+      need: withPins(need, pins),
+    });
+  };
   for (const [nearer, farther] of OUTWARD) {
     const [one, other] = [dots[nearer], dots[farther]];
     if (one === undefined || other === undefined) continue;
     if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
-    throw outOfOrder(
-      where,
-      `${side} ${nearer}`,
-      one,
-      `nearer the midline than ${farther}`,
-      other,
-      pins,
-    );
+    refuse(nearer, one, "nearer", farther, other);
   }
   for (const [higher, lower] of DOWNWARD) {
     const [one, other] = [dots[higher], dots[lower]];
     if (one === undefined || other === undefined || one[1] > other[1]) continue;
-    throw outOfOrder(where, `${side} ${higher}`, one, `above ${lower}`, other, pins);
+    refuse(higher, one, "above", lower, other);
   }
 }
 
-function outOfOrder(
-  where: string,
-  field: string,
-  value: Point<"mm">,
-  relation: string,
-  other: Point<"mm">,
-  pins: readonly Pin[],
-): GeometryError {
-  const pinned = pins.map((pin) => `${pin.side} ${pin.dot}`).join(", ");
-  return new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
-    where,
-    field,
-    value,
-    need: `a place ${relation} [${other.join(", ")}]${pins.length > 0 ? `; pinned: ${pinned}` : ""}`,
-  });
+/** Enough to see on which side of a limit a place lies. */
+const SHOWN_DECIMALS = 4;
+
+/** What is needed, and which dots are pinned, where any are. */
+export function withPins(need: string, pins: readonly Pin[]): string {
+  if (pins.length === 0) return need;
+  const pinned = pins.map(({ side, dot }) => `${side} ${DOTS[dot].words}`).join(", ");
+  return fill(ORDER_WORDS.pinned, { need, pins: pinned });
 }

@@ -1,4 +1,5 @@
 import type { OutlineOptions } from "../../proportions/index.js";
+import type { Choices } from "./choices.js";
 import type { Carry, CHOSEN_SHARES, Lead, Levels, TailHeight } from "./choice-tables.js";
 
 /** Which brow leads. */
@@ -42,3 +43,36 @@ export const SHAPE_WORDS: { readonly [Name in keyof OutlineOptions]-?: string } 
   tailSlope: "slope at the tail end",
   frontRoundness: "roundness of the front",
 };
+
+/** Every choice, where it stands in the way of a plan. */
+export const FIELD_WORDS: { readonly [Name in keyof Choices]-?: string } = {
+  lead: "leading brow",
+  carry: "way of carrying",
+  levels: "levels",
+  levelLimit: "limit of levels",
+  start: "start",
+  arch: "arch",
+  tail: "tail",
+  tailHeight: "height of the tail end",
+  thickness: "thickness",
+  shape: "shape",
+  noseBent: "bent nose",
+  pins: "pins",
+  rule: "rule",
+  tolerances: "tolerances",
+  declared: "what was declared",
+  ...SHARE_WORDS,
+};
+
+/** A thickness that was chosen. */
+export const THICKNESS_WORDS = "thickness at the {station}";
+
+/** A pin, counted from 1. */
+export const PIN_WORDS = "pin {number}";
+
+/** What dots need that are out of order, and which of them are pinned. */
+export const ORDER_WORDS = {
+  nearer: "a place nearer the midline than the {dot} at {place}",
+  above: "a place above the {dot} at {place}",
+  pinned: "{need}; pinned: {pins}",
+} as const;

@@ -1,7 +1,7 @@
 import { rootBetween } from "../../geometry/index.js";
 import { lengthBetween, type Skin } from "../../landmarks/index.js";
 import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
-import { eachSide, GeometryError, type Sides } from "../../units/index.js";
+import { eachSide, GeometryError, shownValue, type Sides } from "../../units/index.js";
 import { ledBy } from "../choices/lead.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
@@ -32,7 +32,7 @@ export function evenShare(
         where: "planDots",
         field: `${side} upperArch`,
         value: height,
-        need: `a height at which the front can take ${frontShare} of front and tail`,
+        need: `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`,
       });
     }
     return even;

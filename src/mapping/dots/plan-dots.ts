@@ -1,6 +1,13 @@
 import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
-import { eachSide, type Note, note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import {
+  eachSide,
+  type Note,
+  note,
+  refusingAs,
+  type Side,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder } from "../choices/dots-in-order.js";
@@ -37,7 +44,7 @@ import { type BorderEvent, solveDots } from "./solve-dots.js";
  * ```
  */
 export function planDots(face: PlannableFace, choices: Choices = {}): PlannedDots {
-  return planAcross(0, face, choices);
+  return refusingAs("planDots", () => planAcross(0, face, choices));
 }
 
 /** Plans across a midline whose direction is known to so many degrees (standard uncertainty). */

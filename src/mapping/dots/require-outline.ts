@@ -1,6 +1,7 @@
-import type { CompleteDots } from "../../landmarks/index.js";
+import { type CompleteDots, DOT_NAMES } from "../../landmarks/index.js";
 import { outline } from "../../proportions/index.js";
 import { GeometryError, type Side } from "../../units/index.js";
+import { withPins } from "../choices/dots-in-order.js";
 import type { SettledChoices } from "./planned-dots.js";
 
 /**
@@ -19,12 +20,12 @@ export function requireOutline(
   } catch (error) {
     if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
     const { field, value, need } = error.detail;
-    const pinned = pins.map((pin) => `${pin.side} ${pin.dot}`).join(", ");
+    const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
     throw new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
       where,
-      field: field.replace("dots.", `${side} `),
+      field: dot === undefined ? field : `${side} ${dot}`,
       value,
-      need: `${need}${pins.length > 0 ? `; pinned: ${pinned}` : ""}`,
+      need: withPins(need, pins),
     });
   }
 }

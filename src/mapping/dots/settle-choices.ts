@@ -44,7 +44,7 @@ export function settleChoices(
   choices: Choices,
   midlineU: number,
 ): Settled<SettledChoices> {
-  requireChoices("planBrows", choices);
+  requireChoices("planDots", choices);
   const lead = choices.lead ?? "middle";
   const levels = settleLevels(natural, choices.levels ?? lead);
   const start = settleStart(face, choices, midlineU);

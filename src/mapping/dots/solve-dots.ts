@@ -234,7 +234,7 @@ function placeAtHeight(guide: Guide, height: number): SidePlace {
   const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
   if (meeting.kind !== "crossing") {
     throw new GeometryError("no-solution", {
-      where: "planBrows",
+      where: "planDots",
       field: `${guide.side} ${guide.mark} guide (${guide.convention})`,
       value: guide.line.direction,
       need: "a direction that is not level",
@@ -245,7 +245,7 @@ function placeAtHeight(guide: Guide, height: number): SidePlace {
 
 function noArch(side: Side, rise: number): GeometryError {
   return new GeometryError("no-solution", {
-    where: "planBrows",
+    where: "planDots",
     field: `rise of the ${side} brow`,
     value: rise,
     need: "an arch that shows: a flat brow has none to follow",

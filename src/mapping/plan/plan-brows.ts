@@ -5,7 +5,7 @@ import {
   type SideComparison,
   toFace,
 } from "../../symmetry/index.js";
-import { eachSide, type Measured, WORKING_TOLERANCES } from "../../units/index.js";
+import { eachSide, type Measured, refusingAs, WORKING_TOLERANCES } from "../../units/index.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";
@@ -62,8 +62,10 @@ export function planBrows(
   choices: Choices = {},
   options: PlanOptions = {},
 ): BrowPlan {
-  const plan = planDots(face, choices);
-  return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
+  return refusingAs("planBrows", () => {
+    const plan = planDots(face, choices);
+    return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
+  });
 }
 
 /**
@@ -93,9 +95,11 @@ export function planOnPhoto(
   choices: Choices = {},
   options: PlanOptions = {},
 ): BrowPlan {
-  const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
-  const u = uncertaintyOnPhoto(plan, photo, frame);
-  return { ...finishedPlan(plan, u, choices, options, frame), frame };
+  return refusingAs("planOnPhoto", () => {
+    const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
+    const u = uncertaintyOnPhoto(plan, photo, frame);
+    return { ...finishedPlan(plan, u, choices, options, frame), frame };
+  });
 }
 
 function finishedPlan(

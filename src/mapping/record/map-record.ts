@@ -1,5 +1,5 @@
 import type { FaceFrame } from "../../symmetry/index.js";
-import { GeometryError } from "../../units/index.js";
+import { GeometryError, refusingAs } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -70,7 +70,7 @@ export function recordOf(
     version: RECORD_VERSION,
     input,
     choices,
-    plan: planFrom(input, choices, { findings }),
+    plan: refusingAs("recordOf", () => planFrom(input, choices, { findings })),
     ...(check === undefined ? {} : { check }),
     notes,
   };
@@ -103,7 +103,7 @@ export function replay(record: MapRecord): BrowPlan {
   }
   // What the plan was told of the capture is kept among the cautions only.
   const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);
-  return planFrom(input, choices, { findings });
+  return refusingAs("replay", () => planFrom(input, choices, { findings }));
 }
 
 function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {

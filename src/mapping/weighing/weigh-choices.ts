@@ -1,11 +1,19 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
-import { GeometryError, type Length, note, requireFinite } from "../../units/index.js";
+import {
+  GeometryError,
+  type Length,
+  type Note,
+  note,
+  requireFinite,
+  shownValue,
+} from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
+import { fieldInWords } from "./field-in-words.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
-import { WEIGHING } from "./words.js";
+import { WEIGHING, type WeighingCode } from "./words.js";
 
 /**
  * What each of several choices would do to a face: how far dots move, how much hair is removed and
@@ -61,13 +69,22 @@ function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefin
     return weighPlan(choices, planDots(grown.face, choices), grown, most);
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
-    return {
-      kind: "no-solution",
-      choices,
-      reasons: [note(WEIGHING, "no-solution", { why: error.message })],
-    };
+    return { kind: "no-solution", choices, reasons: [whyNot(error, choices)] };
   }
 }
+
+function whyNot({ code, detail }: GeometryError, choices: Choices): Note<WeighingCode> {
+  return note(WEIGHING, "no-solution", {
+    error: code,
+    path: detail.field,
+    field: fieldInWords(detail.field, choices),
+    value: shownValue(detail.value, SHOWN_DECIMALS),
+    need: detail.need,
+  });
+}
+
+/** Enough to see on which side of a limit a value lies. */
+const SHOWN_DECIMALS = 4;
 
 /** What rows are sorted by, the most telling first. */
 function rankOf(row: WeighedChoice): readonly number[] {

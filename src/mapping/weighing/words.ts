@@ -22,5 +22,5 @@ export const WEIGHING = {
   "front-share": "Front share {right:2} (right) and {left:2} (left); asked for was {asked:2}.",
   "lid-room-closes":
     "Ruled out: it closes the space between upper lid and brow on the {side} by {by:1} mm, at most {most} mm were allowed.",
-  "no-solution": "Cannot be planned on this face: {why}.",
+  "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",
 } as const;

@@ -41,8 +41,8 @@ export class GeometryError extends RangeError {
   readonly code: GeometryErrorCode;
   readonly detail: GeometryErrorDetail;
 
-  constructor(code: GeometryErrorCode, detail: GeometryErrorDetail) {
-    super(`${detail.where}: ${sentences(detail)}`);
+  constructor(code: GeometryErrorCode, detail: GeometryErrorDetail, options?: ErrorOptions) {
+    super(`${detail.where}: ${sentences(detail)}`, options);
     this.code = code;
     this.detail = detail;
   }
@@ -53,25 +53,28 @@ const MOST_SENTENCES = 3;
 
 function sentences(detail: GeometryErrorDetail): string {
   const problems = [detail, ...(detail.also ?? [])].map(
-    ({ field, value, need }) => `${field} is ${shown(value)}; needs ${need}`,
+    ({ field, value, need }) => `${field} is ${shownValue(value)}; needs ${need}`,
   );
   const unsaid = problems.length - MOST_SENTENCES;
   const said = problems.slice(0, MOST_SENTENCES).join(". ");
   return unsaid > 0 ? `${said}. And ${unsaid} more` : said;
 }
 
-function shown(value: unknown): string {
-  const text = asText(value);
+/** A value in text of at most 80 characters, numbers to so many decimals where that is said. */
+export function shownValue(value: unknown, decimals?: number): string {
+  const text = asText(value, 0, decimals);
   return text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN - 1)}…`;
 }
 
-function asText(value: unknown, depth = 0): string {
+function asText(value: unknown, depth: number, decimals: number | undefined): string {
   if (value === undefined) return "missing";
-  if (typeof value === "number") return String(value);
+  if (typeof value === "number") {
+    return String(decimals === undefined ? value : Number(value.toFixed(decimals)));
+  }
   if (Array.isArray(value)) {
     // More items than fit are not worth their text, and neither are deeper ones.
     if (depth >= LONGEST_SHOWN) return "[…]";
-    const items = value.slice(0, LONGEST_SHOWN).map((item) => asText(item, depth + 1));
+    const items = value.slice(0, LONGEST_SHOWN).map((item) => asText(item, depth + 1, decimals));
     return `[${items.join(", ")}]`;
   }
   if (typeof value === "function" || typeof value === "symbol") return typeof value;

@@ -265,7 +265,7 @@ describe("planDots", () => {
     it("are named where no outline runs through them", () => {
       const pins: Pin[] = [{ side: "left", dot: "upperBody", at: mm([27, 34]) }];
       expect(() => planDots(syntheticFace(), { pins })).toThrow(
-        /left upperBody is \[27, 34\].*upperArch.*; pinned: left upperBody/,
+        /left upperBody is \[27, 34\].*the arch.*; pinned: left body/,
       );
     });
 

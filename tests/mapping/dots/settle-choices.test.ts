@@ -155,6 +155,6 @@ describe("a brow carried by measure", () => {
 
   it("needs a brow that leads", () => {
     const plan = () => planDots(syntheticFace(), { carry: "measure" });
-    expect(refusal(plan).message).toContain("planBrows: lead is missing; needs right or left");
+    expect(refusal(plan).message).toContain("planDots: lead is missing; needs right or left");
   });
 });

@@ -181,7 +181,7 @@ describe("weighChoices", () => {
     ]);
     expect(rows.map(({ kind }) => kind)).toEqual(["usable", "no-solution", "no-solution"]);
     expect(rows[1]?.reasons[0]?.text).toMatch(/^Cannot be planned on this face: .*limbusLateral/);
-    expect(rows[2]?.reasons[0]?.text).toMatch(/frontShare is 3/);
+    expect(rows[2]?.reasons[0]?.text).toMatch(/front share is 3/);
   });
 
   it("decides the front share by the value alone, against what was asked for", () => {

@@ -23,6 +23,8 @@ describe("note", () => {
   });
 
   it("refuses a place without a value", () => {
-    expect(refusal(() => note(SENTENCES, "zeros", {} as { x: number })).detail.field).toBe("values.x");
+    expect(refusal(() => note(SENTENCES, "zeros", {} as { x: number })).detail.field).toBe(
+      "values.x",
+    );
   });
 });
