@@ -31,13 +31,6 @@ export type { FaceFrame } from "./frame/frame.js";
 export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
 export { type MidsagittalPlane, fitMidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
 export { type HalfFaces, halfFaces } from "./comparison/half-faces.js";
-export {
-  type LevelDot,
-  levelHeights,
-  type LevelledBrows,
-  type LevelOptions,
-  type LevelRule,
-} from "./mirroring/level-heights.js";
 export type { Midline, MidlineMethod, OtherMidline } from "./midline/midline.js";
 export type { GivenPoints } from "./midline/midline-methods.js";
 export { FACE_MIDLINE, mirror } from "./mirroring/mirror.js";

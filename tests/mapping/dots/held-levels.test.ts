@@ -1,12 +1,19 @@
+import { test } from "@fast-check/vitest";
 import {
   type Choices,
+  DOTS,
+  eachSide,
+  FACE_MIDLINE,
   mapBrow,
+  mirror,
   mm,
   type PlannableFace,
   planDots,
   recordOf,
   replay,
+  type Sides,
 } from "brow-geometry";
+import { LEVELS, type Levels } from "brow-geometry/mapping";
 import { parseRecord } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -26,6 +33,90 @@ const heldBack = (choices: Choices, face = raisedLeft()): readonly string[] =>
   planDots(face, choices)
     .reasons.filter(({ code }) => code === "levels-held-back")
     .map(({ text }) => text);
+
+const EVENED = ["upperStart", "upperArch"] as const;
+const arch = "exocanthion-vertical";
+
+type Evened = (typeof EVENED)[number];
+
+/** Where the hair of each side has a dot: what both take when its side's levels are followed. */
+function ownHeights(face: PlannableFace, dot: Evened): Sides<number> {
+  return eachSide((levels) => planDots(face, { arch, levels }).dots.left[dot][1]);
+}
+
+describe("levels of a plan", () => {
+  const anyLevels = fc.constantFrom<Levels>(...LEVELS);
+
+  test.prop([anyFace(1), anyLevels], { numRuns: 30 })(
+    "leave nothing uneven where there is no limit",
+    (face, levels) => {
+      const { dots, reasons } = planDots(face, { arch, levels });
+      const own = {
+        upperStart: ownHeights(face, "upperStart"),
+        upperArch: ownHeights(face, "upperArch"),
+      };
+      for (const dot of EVENED) {
+        const { right, left } = own[dot];
+        const aims = { right, left, middle: (right + left) / 2 };
+        const height = dots.left[dot][1];
+        expectClose(dots.right[dot][1], height, 1e-9);
+        if (levels === "higher") {
+          expect(Math.min(Math.abs(height - right), Math.abs(height - left))).toBeLessThan(1e-9);
+        } else {
+          expectClose(height, aims[levels], 1e-9);
+        }
+      }
+      expect(reasons.map(({ code }) => code)).not.toContain("levels-held-back");
+    },
+  );
+
+  test.prop([anyFace(1), anyLevels, fc.double({ min: 0.1, max: 3, noNaN: true })], { numRuns: 30 })(
+    "never take a dot from its hair by more than the limit, and say what remains",
+    (face, levels, limit) => {
+      const { dots, reasons } = planDots(face, { arch, levels, levelLimit: mm(limit) });
+      const said = reasons
+        .filter(({ code }) => code === "levels-held-back")
+        .map(({ values }) => values.dot);
+      for (const dot of EVENED) {
+        const own = ownHeights(face, dot);
+        for (const side of ["right", "left"] as const) {
+          expect(Math.abs(dots[side][dot][1] - own[side])).toBeLessThanOrEqual(limit + 1e-9);
+        }
+        const uneven = Math.abs(dots.left[dot][1] - dots.right[dot][1]);
+        expect(said.includes(DOTS[dot].words)).toBe(uneven > 1e-9);
+      }
+    },
+  );
+
+  test.prop([anyFace(1), fc.constantFrom<Levels>("higher", "middle")], { numRuns: 20 })(
+    "of exchanged sides are the exchanged ones",
+    (face, levels) => {
+      const straight = planDots(face, { arch, levels }).dots;
+      const image = mirror(face, FACE_MIDLINE) as typeof face;
+      const exchanged = planDots(image, { arch, levels }).dots;
+      for (const dot of EVENED) {
+        expectClose(mirror(exchanged.left[dot], FACE_MIDLINE), straight.right[dot], 1e-9);
+      }
+    },
+  );
+
+  test.prop([anyFace(1), anyLevels, fc.double({ min: 0.1, max: 3, noNaN: true })], { numRuns: 20 })(
+    "keep both brows as thick as each other, evened or held back",
+    (face, levels, limit) => {
+      const { dots, choices } = planDots(face, { arch, levels, levelLimit: mm(limit) });
+      for (const side of ["right", "left"] as const) {
+        const { upperArch, lowerArch, upperStart, lowerStart } = dots[side];
+        expectClose(upperArch[1] - lowerArch[1], choices.thickness.arch, 1e-9);
+        expectClose(upperStart[1] - lowerStart[1], choices.thickness.start, 1e-9);
+      }
+    },
+  );
+
+  it.each(LEVELS)("%s change nothing where both brows grow alike", (levels) => {
+    const even = planDots(syntheticFace(), { arch }).dots;
+    expectClose(planDots(syntheticFace(), { arch, levels }).dots, even, 1e-12);
+  });
+});
 
 describe("a plan whose levels are limited", () => {
   it("moves no evened dot farther than the limit, and says what is left", () => {
@@ -109,6 +200,7 @@ describe("a plan whose levels are limited", () => {
 
   it.each<[string, string, Choices]>([
     ["out-of-range", "levelLimit", { levelLimit: mm(0) }],
+    ["out-of-range", "levelLimit", { levelLimit: mm(-1) }],
     ["inconsistent", "levelLimit", { levelLimit: mm(1), lead: "left", carry: "measure" }],
   ])("is refused as %s", (code, field, choices) => {
     const { code: found, detail } = refusal(() => planDots(syntheticFace(), choices));
