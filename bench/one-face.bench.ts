@@ -1,11 +1,7 @@
 import {
   faceFrame,
   fitMidline,
-  flatPoint,
   type Face,
-  intersect,
-  lineThrough,
-  mapFace,
   planBrows,
   planDots,
   planOnPhoto,
@@ -13,6 +9,9 @@ import {
   type Scale,
   toFace,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { intersect, lineThrough } from "brow-geometry/geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { bench, describe } from "vitest";
 import { syntheticFace } from "../tests/support/synthetic-face.js";
 

@@ -1,13 +1,5 @@
-import {
-  type FlatPoint,
-  flatPoint,
-  measuredPoint,
-  mm,
-  type NaturalArch,
-  naturalDots,
-  type Polyline,
-  propagateByMonteCarlo,
-} from "brow-geometry";
+import { type FlatPoint, mm, type NaturalArch, naturalDots, type Polyline } from "brow-geometry";
+import { flatPoint, measuredPoint, propagateByMonteCarlo } from "brow-geometry/units";
 import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 import { table } from "./page.js";

@@ -1,33 +1,37 @@
+import { BROW_PROMINENCE } from "../../src/symmetry/internal.js";
 import {
-  BROW_PROMINENCE,
   correctIrises,
-  deepen,
+  landmarkUncertainty,
+  mapFace,
+  skinUncertainty,
+} from "brow-geometry/landmarks";
+import { deepen } from "../../src/landmarks/internal.js";
+import {
   type Face,
   faceFrame,
   fitMidline,
   type FlatPoint,
-  flatPoint,
   IRIS_WIDTH,
-  landmarkUncertainty,
   type Length,
-  mapFace,
   type Measured,
   measured,
-  type MeasuredPoint,
-  measuredPoint,
   type Midline,
   mm,
   type Point,
-  type Propagated,
-  propagate,
   px,
   type Scale,
   scaleFromIris,
   scaleFromReference,
   skinOf,
-  skinUncertainty,
   toFace,
 } from "brow-geometry";
+import {
+  flatPoint,
+  type MeasuredPoint,
+  measuredPoint,
+  type Propagated,
+  propagate,
+} from "brow-geometry/units";
 import { type LengthName, type Lengths, lengthsOn } from "./lengths.js";
 import { type Photo, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
 

@@ -1,18 +1,17 @@
 import {
   type Brow,
-  distance,
   type Face,
   type Guide,
   lengthBetween,
-  type LengthOptions,
-  meetGuide,
   type FlatPoint,
   type Point,
   requireLandmarks,
   type Skin,
-  thickness,
   guideLine,
 } from "brow-geometry";
+import { distance } from "brow-geometry/geometry";
+import { type LengthOptions } from "brow-geometry/landmarks";
+import { meetGuide, thickness } from "brow-geometry/proportions";
 
 /** The lengths of the study, each with what it is. */
 export const LENGTHS = {

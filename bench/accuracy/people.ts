@@ -1,13 +1,9 @@
 import {
   type Brow,
-  BROW_PROMINENCE,
-  deepen,
-  depthAt,
   type Face,
   type FaceSide,
   IRIS_WIDTH,
   type Length,
-  mapFace,
   type Measured,
   measured,
   mm,
@@ -15,8 +11,10 @@ import {
   type Point,
   type Skin,
   skinOf,
-  skinUncertainty,
 } from "brow-geometry";
+import { BROW_PROMINENCE } from "../../src/symmetry/internal.js";
+import { deepen } from "../../src/landmarks/internal.js";
+import { depthAt, mapFace, skinUncertainty } from "brow-geometry/landmarks";
 import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 

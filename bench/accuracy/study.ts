@@ -4,7 +4,8 @@
  * at a time with `npm run study:accuracy -- 10000 mistakes`.
  */
 import { readFileSync, writeFileSync } from "node:fs";
-import { GeometryError, measured, mm, normalQuantile } from "brow-geometry";
+import { GeometryError, measured, mm } from "brow-geometry";
+import { normalQuantile } from "../../src/units/internal.js";
 import { format } from "prettier";
 import { type Deviations, deviationsFrom } from "../../src/units/uncertainty/random.js";
 import { archTable } from "./arches.js";

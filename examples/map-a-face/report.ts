@@ -1,7 +1,6 @@
 /** A plan as text for a terminal of 80 columns. */
 import {
   type BrowPlan,
-  DOT_NAMES,
   DOTS,
   type FaceFrame,
   type Finding,
@@ -9,9 +8,10 @@ import {
   type MeasureName,
   type Note,
   type Point,
-  type ToleranceName,
-  type Turning,
 } from "brow-geometry";
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
+import { type ToleranceName } from "brow-geometry/units";
+import { type Turning } from "brow-geometry/symmetry";
 
 const COLUMNS = 80;
 

@@ -3,11 +3,9 @@ import {
   measured,
   type Measured,
   type Note,
-  note,
-  requirePositive,
-  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
+import { note, requirePositive, SCALE_NOTES } from "../units/internal.js";
 
 /**
  * How far from the plane of the irises a brow lies: its start about 15 mm nearer to the camera, its

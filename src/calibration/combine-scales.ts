@@ -1,17 +1,14 @@
 import {
-  chiSquareQuantile,
   averageOf,
   GeometryError,
   length,
   measured,
   type Measured,
   type Note,
-  note,
-  requirePositive,
   type Scale,
-  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
+import { chiSquareQuantile, note, requirePositive, SCALE_NOTES } from "../units/internal.js";
 
 /**
  * One scale from several of the same photo: their mean, each weighted by 1/u².

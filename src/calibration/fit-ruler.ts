@@ -1,11 +1,6 @@
-import {
-  distanceAlongLine,
-  fitLine,
-  pointOnLine,
-  polynomialAt,
-  polynomialWeights,
-} from "../geometry/index.js";
-import { BY_HAND } from "../landmarks/index.js";
+import { distanceAlongLine, fitLine, pointOnLine } from "../geometry/index.js";
+import { polynomialAt, polynomialWeights } from "../geometry/internal.js";
+import { BY_HAND } from "../landmarks/internal.js";
 import {
   type FlatPoint,
   GeometryError,
@@ -13,15 +8,17 @@ import {
   length,
   measured,
   type Note,
-  note,
   type Point,
+  type Scale,
+  type ScaleNoteCode,
+} from "../units/index.js";
+import {
+  note,
   requireFinite,
   requireFinitePoint,
   requirePositive,
-  type Scale,
   SCALE_NOTES,
-  type ScaleNoteCode,
-} from "../units/index.js";
+} from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
   depthNotes,

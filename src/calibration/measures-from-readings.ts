@@ -1,10 +1,10 @@
 import {
   type FaceMeasures,
   type MeasureName,
-  READABLE_MEASURES,
   type ReadableMeasure,
   type SideMeasures,
 } from "../landmarks/index.js";
+import { READABLE_MEASURES } from "../landmarks/internal.js";
 import {
   GeometryError,
   type Length,
@@ -15,10 +15,9 @@ import {
   readCaliper,
   type ReadingOptions,
   readRuler,
-  requireObject,
-  requireWord,
   type Side,
 } from "../units/index.js";
+import { requireObject, requireWord } from "../units/internal.js";
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;

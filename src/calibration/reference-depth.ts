@@ -4,12 +4,10 @@ import {
   measured,
   type Measured,
   type Note,
-  note,
-  requirePositive,
   type Scale,
-  SCALE_NOTES,
   type ScaleNoteCode,
 } from "../units/index.js";
+import { note, requirePositive, SCALE_NOTES } from "../units/internal.js";
 
 /**
  * How far a reference lies from the plane that is to be measured, and how far the camera does. For

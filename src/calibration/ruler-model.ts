@@ -1,5 +1,5 @@
-import { chiSquareQuantile } from "../units/index.js";
-import { fitPolynomial, polynomialAt, type PolynomialFit } from "../geometry/index.js";
+import { chiSquareQuantile } from "../units/internal.js";
+import { fitPolynomial, polynomialAt, type PolynomialFit } from "../geometry/internal.js";
 
 /** A reading and where its mark lies along the edge. */
 export interface Place {

@@ -7,14 +7,11 @@ import {
   type Measured,
   mm,
   type Note,
-  note,
-  requireFinitePoint,
-  requirePositive,
   type Scale,
-  SCALE_NOTES,
   type ScaleNoteCode,
   type Side,
 } from "../units/index.js";
+import { note, requireFinitePoint, requirePositive, SCALE_NOTES } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
 

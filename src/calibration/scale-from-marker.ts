@@ -1,25 +1,27 @@
 import { distance, fitCircle, fitEllipse } from "../geometry/index.js";
-import { BY_HAND } from "../landmarks/index.js";
+import { BY_HAND } from "../landmarks/internal.js";
 import {
-  chiSquareQuantile,
   flatPoint,
   type Length,
   type Measured,
   measured,
   measuredPoint,
   type Note,
-  note,
   type Polyline,
   propagate,
   type Propagated,
   px,
+  type Scale,
+  type ScaleNoteCode,
+} from "../units/index.js";
+import {
+  chiSquareQuantile,
+  note,
   requirePolyline,
   requirePositive,
-  type Scale,
   SCALE_NOTES,
-  type ScaleNoteCode,
   toDegrees,
-} from "../units/index.js";
+} from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
   depthNotes,

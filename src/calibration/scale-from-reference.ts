@@ -1,13 +1,7 @@
 import { distance } from "../geometry/index.js";
-import { BY_HAND } from "../landmarks/index.js";
-import {
-  type Length,
-  measured,
-  type Point,
-  requireFinitePoint,
-  requirePositive,
-  type Scale,
-} from "../units/index.js";
+import { BY_HAND } from "../landmarks/internal.js";
+import { type Length, measured, type Point, type Scale } from "../units/index.js";
+import { requireFinitePoint, requirePositive } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
   depthNotes,

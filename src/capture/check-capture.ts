@@ -1,17 +1,14 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
+import { GeometryError, mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
 import {
-  GeometryError,
-  mm,
   requireFinite,
   requireFinitePoint,
   requireObject,
   requirePositive,
   requireWord,
-  type Scale,
-  WORKING_TOLERANCES,
-} from "../units/index.js";
+} from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import { browFindings } from "./brow-checks.js";
 import type { Capture, CaptureOptions } from "./capture.js";

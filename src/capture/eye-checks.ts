@@ -1,4 +1,4 @@
-import { heightOver } from "../geometry/index.js";
+import { heightOver } from "../geometry/internal.js";
 import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
 import {
   eachSide,

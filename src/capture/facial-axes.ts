@@ -1,7 +1,8 @@
 import { midpoint } from "../geometry/index.js";
 import type { Face, SymmetricPoints, SideLandmark } from "../landmarks/index.js";
-import { PROFILE_LEAN } from "../symmetry/index.js";
-import { type DeepPoint, hasDepth, type Point, type Sides, toRadians } from "../units/index.js";
+import { PROFILE_LEAN } from "../symmetry/internal.js";
+import { type DeepPoint, hasDepth, type Point, type Sides } from "../units/index.js";
+import { toRadians } from "../units/internal.js";
 
 /** A direction or a way in the picture's space: right, down, towards the viewer. */
 export type Way = readonly [right: number, down: number, ahead: number];

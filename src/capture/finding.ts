@@ -1,12 +1,12 @@
 import {
   decide,
-  fill,
   type Measured,
   type Note,
   type NoteValues,
   type Outcome,
   type Side,
 } from "../units/index.js";
+import { fill } from "../units/internal.js";
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
 import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } from "./words.js";
 

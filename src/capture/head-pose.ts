@@ -1,6 +1,7 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { fitMidline, fitMidsagittalPlane } from "../symmetry/index.js";
-import { measured, type Measured, toDegrees } from "../units/index.js";
+import { measured, type Measured } from "../units/index.js";
+import { toDegrees } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
   axesInSpace,

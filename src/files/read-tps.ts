@@ -1,4 +1,4 @@
-import { requirePositive } from "../units/index.js";
+import { requirePositive } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
 import { strictNumber } from "./strict-number.js";

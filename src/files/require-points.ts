@@ -1,4 +1,5 @@
-import { GeometryError, requireFinite } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
+import { requireFinite } from "../units/internal.js";
 import type { PointSet } from "./point-set.js";
 
 /**

@@ -1,4 +1,5 @@
-import { GeometryError, requirePositive } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
+import { requirePositive } from "../units/internal.js";
 import type { PointSet } from "./point-set.js";
 import { requireFinitePoints } from "./require-points.js";
 import { type Cell, writeTable } from "./write-table.js";

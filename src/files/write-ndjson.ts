@@ -1,4 +1,4 @@
-import { requirePositive } from "../units/index.js";
+import { requirePositive } from "../units/internal.js";
 import type { PointSet } from "./point-set.js";
 import { requireFinitePoints } from "./require-points.js";
 

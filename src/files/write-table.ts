@@ -1,5 +1,6 @@
 import papa from "papaparse";
-import { GeometryError, requireFinite } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
+import { requireFinite } from "../units/internal.js";
 import { guarded } from "./formula-guard.js";
 
 /** What a cell of a table may hold; left empty where there is nothing. */

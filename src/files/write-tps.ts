@@ -1,4 +1,5 @@
-import { GeometryError, requirePositive } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
+import { requirePositive } from "../units/internal.js";
 import type { FilePoint, PointSet } from "./point-set.js";
 import type { TpsOptions } from "./read-tps.js";
 import { requireFinitePoints } from "./require-points.js";

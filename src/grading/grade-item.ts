@@ -1,5 +1,6 @@
 import { type FaceMeasureName, toleranceFor } from "../landmarks/index.js";
-import { fill, type Measured, type Note, note, type Side } from "../units/index.js";
+import { type Measured, type Note, type Side } from "../units/index.js";
+import { fill, note } from "../units/internal.js";
 import type { GradedItem, GradingReference, UngradedItem } from "./grade.js";
 import { evennessText, named, referenceText } from "./item-words.js";
 import type { ReadMap } from "./read-map.js";

@@ -1,4 +1,5 @@
-import { type DecisionOptions, type Note, note } from "../units/index.js";
+import { type DecisionOptions, type Note } from "../units/index.js";
+import { note } from "../units/internal.js";
 import type { GradeOutcome, GradePoints, GradeResult, MapGrade } from "./grade.js";
 import { type GradeCode, SUMMARY } from "./words.js";
 

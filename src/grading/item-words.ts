@@ -1,7 +1,9 @@
-import { amountOf, type FaceMeasureName, kindOf, MEASURES } from "../landmarks/index.js";
+import { type FaceMeasureName, MEASURES } from "../landmarks/index.js";
+import { amountOf, kindOf } from "../landmarks/internal.js";
 import type { MeasureDeviation } from "../mapping/index.js";
 import type { SideDifference } from "../symmetry/index.js";
-import { type Decision, fill, type Side } from "../units/index.js";
+import { type Decision, type Side } from "../units/index.js";
+import { fill } from "../units/internal.js";
 import { FOUND, ON_THE_LIMIT, READ, VERDICTS } from "./words.js";
 
 /** What is read, with its side: "left front". */

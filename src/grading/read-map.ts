@@ -1,4 +1,5 @@
-import { DOT_NAMES, type FaceMeasures } from "../landmarks/index.js";
+import { type FaceMeasures } from "../landmarks/index.js";
+import { DOT_NAMES } from "../landmarks/internal.js";
 import {
   checkDrawn,
   checkReadings,
@@ -10,11 +11,11 @@ import { compareSides, type SideDifference } from "../symmetry/index.js";
 import {
   GeometryError,
   type Measured,
-  requireObject,
   type Side,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../units/index.js";
+import { requireObject } from "../units/internal.js";
 import type { GradingReference } from "./grade.js";
 
 /** A map as far as it can be read: against its reference, and one side against the other. */

@@ -1,10 +1,7 @@
-import {
-  FACE_MEASURE_NAMES,
-  type FaceMeasureName,
-  MEASURE_NAMES,
-  type MeasureName,
-} from "../landmarks/index.js";
-import { GeometryError, requireObject, requirePositive } from "../units/index.js";
+import { type FaceMeasureName, type MeasureName } from "../landmarks/index.js";
+import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
+import { GeometryError } from "../units/index.js";
+import { requireObject, requirePositive } from "../units/internal.js";
 
 /**
  * One thing that earns points.

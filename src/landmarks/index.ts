@@ -1,11 +1,4 @@
-export {
-  type BrowDots,
-  type CompleteDots,
-  type Dot,
-  DOT_NAMES,
-  DOTS,
-  PLACED_DOTS,
-} from "./face/brow-dots.js";
+export { type BrowDots, type CompleteDots, type Dot, DOTS } from "./face/brow-dots.js";
 export { correctIrises } from "./markups/correct-irises.js";
 export type { Declared } from "./face/declared.js";
 export {
@@ -13,8 +6,6 @@ export {
   describeMarkup,
   type MarkupDescription,
 } from "./markups/describe-markup.js";
-export { enlargeSkin } from "./skin/enlarge-skin.js";
-export { atEyeCorner } from "./skin/eye-corner.js";
 export type {
   Brow,
   Face,
@@ -24,24 +15,16 @@ export type {
   LandmarkUncertainty,
   MidlineLandmarks,
   SidePoints,
-  SymmetricPoints,
   StandIn,
+  SymmetricPoints,
 } from "./face/face.js";
 export {
-  ARCH_CONVENTIONS,
   type ArchConvention,
-  BROW_ARCHES,
   type BrowArch,
-  conventionWords,
   type GuideConvention,
-  type GuideRule,
   GUIDES,
-  isConvention,
-  isGuide,
   type Mark,
-  START_CONVENTIONS,
   type StartConvention,
-  TAIL_CONVENTIONS,
   type TailConvention,
 } from "./face/conventions.js";
 export {
@@ -64,14 +47,12 @@ export {
 export {
   type LandmarkName,
   LANDMARKS,
-  MIDLINE_LANDMARKS,
   type MidlineLandmark,
   type PointLandmark,
-  SIDE_LANDMARKS,
   type SideLandmark,
 } from "./face/landmarks.js";
-export { BY_HAND, landmarkUncertainty } from "./face/landmark-uncertainty.js";
-export { mapBrow, mapFace, type PointMap } from "./face/map-face.js";
+export { landmarkUncertainty } from "./face/landmark-uncertainty.js";
+export { mapFace, type PointMap } from "./face/map-face.js";
 export type {
   ImageSize,
   MarkupOptions,
@@ -82,27 +63,17 @@ export type {
 export {
   type AlareChoice,
   type LandmarkForms,
-  MARKUP_NAMES,
   type MarkupLandmarks,
   type MarkupName,
   type MarkupPoint,
   type MarkupPoints,
   MARKUPS,
 } from "./markups/markups.js";
-export { amountOf } from "./face/amount-of.js";
 export {
-  FACE_MEASURE_NAMES,
   type FaceMeasureName,
   type FaceMeasures,
-  type KindOfMeasure,
-  kindOf,
-  MEASURE_KINDS,
-  MEASURE_NAMES,
-  type MeasureKind,
   type MeasureName,
   MEASURES,
-  MEASURES_ON_BORDERS,
-  READABLE_MEASURES,
   type ReadableMeasure,
   type SideMeasures,
 } from "./face/measures.js";
@@ -110,6 +81,6 @@ export { toleranceFor } from "./face/tolerance-for.js";
 export { requireLandmarks } from "./face/require-landmarks.js";
 export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin/skin-length.js";
 export { skinOf } from "./skin/skin-of.js";
-export { deepen, skinUncertainty } from "./skin/skin-uncertainty.js";
-export { depthAt, type FittedSkin, onSkin, type Skin, type SkinCurve } from "./skin/skin.js";
+export { skinUncertainty } from "./skin/skin-uncertainty.js";
+export { depthAt, type FittedSkin, type Skin, type SkinCurve } from "./skin/skin.js";
 export type { FaceNoteCode } from "./face/words.js";

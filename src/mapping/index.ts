@@ -1,12 +1,11 @@
 export { comparisonFindings } from "./plan/comparison-findings.js";
 export type { Caution, PlanFinding } from "./plan/cautions.js";
-export type { CautionCode, ComparisonFindingCode } from "./plan/words.js";
+export type { CautionCode } from "./plan/words.js";
 export { checkDrawn } from "./drawn/check-drawn.js";
 export { checkReadings } from "./drawn/check-readings.js";
 export {
   CARRIES,
   type Carry,
-  CHOSEN_SHARES,
   type Lead,
   LEADS,
   LEVELS,
@@ -41,14 +40,6 @@ export type { BrowPlan } from "./plan/plan.js";
 export { planBrows, planOnPhoto, type PlanOptions } from "./plan/plan-brows.js";
 export { planDots } from "./dots/plan-dots.js";
 export { planOverlap } from "./plan/plan-overlap.js";
-export {
-  CARRY_WORDS,
-  LEAD_WORDS,
-  LEVELS_WORDS,
-  SHAPE_WORDS,
-  SHARE_WORDS,
-  TAIL_HEIGHT_WORDS,
-} from "./choices/words.js";
 export { type PlannableFace, requirePlannable } from "./dots/plannable-face.js";
 export type { ReasonCode } from "./dots/words.js";
 export { weighChoices } from "./weighing/weigh-choices.js";

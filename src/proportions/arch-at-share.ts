@@ -1,15 +1,8 @@
-import { distance, type PolylinePlace, rootBetween } from "../geometry/index.js";
+import { distance, type PolylinePlace } from "../geometry/index.js";
+import { rootBetween } from "../geometry/internal.js";
 import { lengthBetween, type Skin } from "../landmarks/index.js";
-import {
-  flatPoint,
-  GeometryError,
-  length,
-  type Point,
-  type Polyline,
-  requireFinite,
-  requirePolyline,
-  shownValue,
-} from "../units/index.js";
+import { flatPoint, GeometryError, length, type Point, type Polyline } from "../units/index.js";
+import { requireFinite, requirePolyline, shownValue } from "../units/internal.js";
 import { frontShare } from "./front-share.js";
 
 /**
@@ -26,7 +19,8 @@ import { frontShare } from "./front-share.js";
  *
  * @example
  * ```ts
- * import { archAtShare, mm } from "brow-geometry";
+ * import { archAtShare } from "brow-geometry/proportions";
+ * import { mm } from "brow-geometry";
  * const [start, tailEnd] = [mm([15, 20]), mm([60, 20])];
  * const border = [start, tailEnd];
  * archAtShare(border, start, tailEnd, { kind: "flat" }, 2 / 3).at; // → [45.0000, 20.0000]

@@ -3,9 +3,10 @@ import {
   type HermiteCurve,
   type HermiteKnot,
   hermiteKnotAt,
-} from "../geometry/index.js";
+} from "../geometry/internal.js";
 import type { BrowDots } from "../landmarks/index.js";
-import { GeometryError, type Point, shownValue } from "../units/index.js";
+import { GeometryError, type Point } from "../units/index.js";
+import { shownValue } from "../units/internal.js";
 import { STEEPEST, type UpperBorderShape } from "./outline-shape.js";
 import {
   ANGULARITY,

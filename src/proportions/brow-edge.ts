@@ -1,4 +1,5 @@
-import { flatten, graphOf, heightOver, hermiteAt, polygonArea } from "../geometry/index.js";
+import { polygonArea } from "../geometry/index.js";
+import { flatten, graphOf, heightOver, hermiteAt } from "../geometry/internal.js";
 import { type Brow, type BrowDots, lengthOf, lengthOfPath, type Skin } from "../landmarks/index.js";
 import { type Length, length, mm, type Point, type Polyline } from "../units/index.js";
 import { outlineArea } from "./outline-path.js";

@@ -1,14 +1,7 @@
-import { hermiteAt } from "../geometry/index.js";
+import { hermiteAt } from "../geometry/internal.js";
 import type { CompleteDots } from "../landmarks/index.js";
-import {
-  type FlatPoint,
-  flatPoint,
-  keysOf,
-  type Length,
-  mm,
-  type Point,
-  requirePositive,
-} from "../units/index.js";
+import { type FlatPoint, flatPoint, type Length, mm, type Point } from "../units/index.js";
+import { keysOf, requirePositive } from "../units/internal.js";
 import { type Station, STATIONS } from "./stations.js";
 import type { UpperBorderShape } from "./outline-shape.js";
 import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
@@ -30,7 +23,8 @@ export const STATION_THICKNESS: StationThickness = { start: mm(8), body: mm(7), 
  *
  * @example
  * ```ts
- * import { completeDots, mm } from "brow-geometry";
+ * import { completeDots } from "brow-geometry/proportions";
+ * import { mm } from "brow-geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
  * const dots = completeDots(upper);
  * dots.upperBody; // → [30, 24.05]

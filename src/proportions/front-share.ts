@@ -1,4 +1,5 @@
-import { GeometryError, type Length, requireFinite, type Unit } from "../units/index.js";
+import { GeometryError, type Length, type Unit } from "../units/index.js";
+import { requireFinite } from "../units/internal.js";
 
 /**
  * The front's share of a brow: front / (front + tail), 0…1. Artists lay out the front on two thirds
@@ -8,7 +9,8 @@ import { GeometryError, type Length, requireFinite, type Unit } from "../units/i
  *
  * @example
  * ```ts
- * import { frontShare, mm } from "brow-geometry";
+ * import { frontShare } from "brow-geometry/proportions";
+ * import { mm } from "brow-geometry";
  * frontShare(mm(33), mm(16.5)); // → 0.6667
  * ```
  */

@@ -1,11 +1,8 @@
 import { type Line, lineAlong, lineThrough } from "../geometry/index.js";
-import {
-  type GuideConvention,
-  type GuideRule,
-  GUIDES,
-  type SideLandmark,
-} from "../landmarks/index.js";
-import { mm, type Point, requirePositive, type Side } from "../units/index.js";
+import { type GuideConvention, GUIDES, type SideLandmark } from "../landmarks/index.js";
+import { type GuideRule } from "../landmarks/internal.js";
+import { mm, type Point, type Side } from "../units/index.js";
+import { requirePositive } from "../units/internal.js";
 import type { FaceForGuide, Guide } from "./guide.js";
 import { requireLandmarksOn } from "./require-guide-landmarks.js";
 import { UPWARDS } from "./upwards.js";

@@ -1,15 +1,16 @@
-import { heightOver, spaceDistance } from "../geometry/index.js";
+import { spaceDistance } from "../geometry/index.js";
+import { heightOver } from "../geometry/internal.js";
 import {
-  atEyeCorner,
   type BrowDots,
   type FaceSide,
   lengthBetween,
   type MeasureName,
-  onSkin,
   type SideMeasures,
   type Skin,
 } from "../landmarks/index.js";
-import { type Length, length, type Point, type Side, toDegrees } from "../units/index.js";
+import { atEyeCorner, onSkin } from "../landmarks/internal.js";
+import { type Length, length, type Point, type Side } from "../units/index.js";
+import { toDegrees } from "../units/internal.js";
 import { type BrowBorders, type BrowEdge, browEdge } from "./brow-edge.js";
 import { frontShare } from "./front-share.js";
 
@@ -37,7 +38,8 @@ export interface SideContext {
  *
  * @example
  * ```ts
- * import { measureSide, mm } from "brow-geometry";
+ * import { measureSide } from "brow-geometry/proportions";
+ * import { mm } from "brow-geometry";
  * const dots = { upperStart: mm([15, 20]), upperArch: mm([45, 24]), tailEnd: mm([58, 17]) };
  * const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
  * const { front, tail, frontInclination, browInclination } = measureSide(dots, context);

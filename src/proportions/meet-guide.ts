@@ -22,7 +22,8 @@ import type { Guide } from "./guide.js";
  *
  * @example
  * ```ts
- * import { guideLine, meetGuide, mm } from "brow-geometry";
+ * import { guideLine, mm } from "brow-geometry";
+ * import { meetGuide } from "brow-geometry/proportions";
  * const face = { right: {}, left: { endocanthion: mm([15.9, 0]) }, midline: {} };
  * const brow = { upper: mm([[18, 20], [38, 26], [58, 18]]) };
  * meetGuide(guideLine(face, "left", "endocanthion-vertical"), brow);

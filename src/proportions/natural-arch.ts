@@ -1,4 +1,9 @@
-import { fitPolynomial, highestPeak, polynomialAt, polynomialWeights } from "../geometry/index.js";
+import {
+  fitPolynomial,
+  highestPeak,
+  polynomialAt,
+  polynomialWeights,
+} from "../geometry/internal.js";
 import {
   type FlatPoint,
   type Length,

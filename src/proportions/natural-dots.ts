@@ -1,14 +1,14 @@
 import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../geometry/index.js";
-import { type Brow, type BrowDots, BY_HAND, type Dot, DOT_NAMES } from "../landmarks/index.js";
+import { type Brow, type BrowDots, type Dot } from "../landmarks/index.js";
+import { BY_HAND, DOT_NAMES } from "../landmarks/internal.js";
 import {
   flatPoint,
   GeometryError,
   type Length,
   type Point,
   type Polyline,
-  requireFinite,
-  requirePolyline,
 } from "../units/index.js";
+import { requireFinite, requirePolyline } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 

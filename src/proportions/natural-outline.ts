@@ -1,12 +1,8 @@
-import { type Cubic, straightCubic } from "../geometry/index.js";
+import { type Cubic } from "../geometry/index.js";
+import { straightCubic } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
-import {
-  GeometryError,
-  type Point,
-  type Polyline,
-  requirePolyline,
-  type Unit,
-} from "../units/index.js";
+import { GeometryError, type Point, type Polyline, type Unit } from "../units/index.js";
+import { requirePolyline } from "../units/internal.js";
 import type { Outline } from "./outline.js";
 
 /**
@@ -17,7 +13,8 @@ import type { Outline } from "./outline.js";
  *
  * @example
  * ```ts
- * import { mm, naturalOutline } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { naturalOutline } from "brow-geometry/proportions";
  * const brow = { upper: mm([[15, 20], [40, 26], [58, 18]]), lower: mm([[15, 12], [40, 20], [57, 17]]) };
  * naturalOutline(brow).tail.length; // → 1
  * ```

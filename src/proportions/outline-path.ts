@@ -1,4 +1,5 @@
-import { type Cubic, flatten, mapPathWithin, pathArea, reversePath } from "../geometry/index.js";
+import { type Cubic } from "../geometry/index.js";
+import { flatten, mapPathWithin, pathArea, reversePath } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
 import {
   type FlatPoint,
@@ -16,7 +17,9 @@ import type { Outline } from "./outline.js";
  *
  * @example
  * ```ts
- * import { completeDots, mm, outline, outlinePath, pathData } from "brow-geometry";
+ * import { completeDots, outlinePath } from "brow-geometry/proportions";
+ * import { mm, outline } from "brow-geometry";
+ * import { pathData } from "brow-geometry/geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
  * const path = outlinePath(outline(completeDots(upper)));
  * path.length; // → 6
@@ -34,7 +37,8 @@ export function outlinePath<U extends Unit>(outline: Outline<U>): readonly Cubic
  *
  * @example
  * ```ts
- * import { mm, naturalOutline, outlineArea } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { naturalOutline, outlineArea } from "brow-geometry/proportions";
  * const brow = { upper: mm([[15, 20], [60, 20]]), lower: mm([[15, 12], [60, 20]]) };
  * outlineArea(naturalOutline(brow)); // → 180
  * ```
@@ -51,7 +55,8 @@ export function outlineArea<U extends Unit>(outline: Outline<U>): number {
  *
  * @example
  * ```ts
- * import { completeDots, mm, outline, outlineBorders, thickness } from "brow-geometry";
+ * import { completeDots, thickness } from "brow-geometry/proportions";
+ * import { mm, outline, outlineBorders } from "brow-geometry";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
  * const brow = outlineBorders(outline(completeDots(upper)), mm(0.001));
  * thickness(mm([45, 26]), brow)?.value; // → 6.000
@@ -70,15 +75,6 @@ export function outlineBorders<U extends Unit>(
  * curves stray from the true image by no more than `error`, 0.01 px or mm where nothing else is said.
  *
  * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
- *
- * @example
- * ```ts
- * import { completeDots, mapOutline, mm, outline, outlineArea, px } from "brow-geometry";
- * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
- * const drawn = outline(completeDots(upper));
- * const onPhoto = mapOutline(drawn, ([x, y]) => px([500 + 4 * x, 400 - 4 * y]));
- * outlineArea(onPhoto) / outlineArea(drawn); // → 16.000
- * ```
  */
 export function mapOutline<From extends Unit, To extends Unit>(
   outline: Outline<From>,

@@ -1,4 +1,4 @@
-import { keysOf, requireWithin } from "../units/index.js";
+import { keysOf, requireWithin } from "../units/internal.js";
 
 /** How the upper border of a drawn brow is shaped between its dots. */
 export interface UpperBorderShape {

@@ -1,7 +1,6 @@
+import { type Cubic, distance } from "../geometry/index.js";
 import {
-  type Cubic,
   cubicsOf,
-  distance,
   type HermiteCurve,
   type HermiteKnot,
   hermiteAt,
@@ -9,9 +8,10 @@ import {
   mapPath,
   pchip,
   straightCubic,
-} from "../geometry/index.js";
+} from "../geometry/internal.js";
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, GeometryError, shownValue, type Unit } from "../units/index.js";
+import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
+import { shownValue } from "../units/internal.js";
 import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
 import { type OutlineOptions, requireShape } from "./outline-shape.js";
 import { outwardsOf, requireOutwards } from "./upper-border.js";

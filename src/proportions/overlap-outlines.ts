@@ -1,4 +1,4 @@
-import { pathOverlap } from "../geometry/index.js";
+import { pathOverlap } from "../geometry/internal.js";
 import { type Length, mm } from "../units/index.js";
 import { outlineArea, outlinePath } from "./outline-path.js";
 import type { Outline } from "./outline.js";
@@ -22,7 +22,8 @@ export interface OutlineOverlap {
  *
  * @example
  * ```ts
- * import { mm, naturalOutline, overlapOutlines } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { naturalOutline, overlapOutlines } from "brow-geometry/proportions";
  * const brow = { upper: mm([[15, 20], [60, 20]]), lower: mm([[15, 12], [60, 16]]) };
  * const moved = { upper: mm([[15, 21], [60, 21]]), lower: mm([[15, 13], [60, 17]]) };
  * overlapOutlines(naturalOutline(moved), naturalOutline(brow));

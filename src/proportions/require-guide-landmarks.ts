@@ -1,24 +1,12 @@
 import { type Face, type GuideConvention, GUIDES } from "../landmarks/index.js";
-import { GeometryError, keysOf, requireWord, type Side } from "../units/index.js";
+import { GeometryError, type Side } from "../units/index.js";
+import { keysOf, requireWord } from "../units/internal.js";
 import type { FaceForGuide } from "./guide.js";
 
 /**
  * Narrows a face to one that has the landmarks of a guide on both sides.
  *
  * @throws GeometryError `missing-landmark`, naming what is missing
- *
- * @example
- * ```ts
- * import { type Face, guideLine, mm, requireGuideLandmarks } from "brow-geometry";
- * const face: Face<"mm"> = {
- *   right: { endocanthion: mm([-15.9, 0]) },
- *   left: { endocanthion: mm([15.9, 0]) },
- *   midline: {},
- * };
- * const ready = requireGuideLandmarks(face, "endocanthion-vertical");
- * guideLine(ready, "left", "endocanthion-vertical").line.through; // → [15.9, 0]
- * requireGuideLandmarks(face, "alare-vertical"); // throws GeometryError: right.alare, left.alare is missing
- * ```
  */
 export function requireGuideLandmarks<Convention extends GuideConvention>(
   face: Face<"mm">,

@@ -5,14 +5,8 @@ import {
   lineAlong,
 } from "../geometry/index.js";
 import type { Brow } from "../landmarks/index.js";
-import {
-  type FlatPoint,
-  type Length,
-  length,
-  type Point,
-  type Polyline,
-  requirePolyline,
-} from "../units/index.js";
+import { type FlatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
+import { requirePolyline } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 
 /** How a ruler is held across a brow: along the midline, or square to the upper border. */
@@ -38,7 +32,8 @@ export interface ThicknessReading {
  *
  * @example
  * ```ts
- * import { mm, thickness } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { thickness } from "brow-geometry/proportions";
  * const brow = { upper: mm([[10, 20], [40, 30]]), lower: mm([[10, 12], [40, 22]]) };
  * thickness(mm([25, 25]), brow)?.value; // → 8.0000
  * thickness(mm([25, 25]), brow, "normal")?.value; // → 7.5895

@@ -1,6 +1,7 @@
-import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/index.js";
+import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/internal.js";
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
-import { GeometryError, requireFinitePoint } from "../units/index.js";
+import { GeometryError } from "../units/index.js";
+import { requireFinitePoint } from "../units/internal.js";
 import { requireShape, type UpperBorderShape } from "./outline-shape.js";
 
 /** The dots that the upper border runs through. */

@@ -1,22 +1,23 @@
 import {
-  ARCH_CONVENTIONS,
   type ArchConvention,
   type Declared,
   type Dot,
-  DOT_NAMES,
   DOTS,
   type GuideConvention,
   GUIDES,
-  START_CONVENTIONS,
   type StartConvention,
-  TAIL_CONVENTIONS,
   type TailConvention,
 } from "../landmarks/index.js";
+import {
+  ARCH_CONVENTIONS,
+  DOT_NAMES,
+  START_CONVENTIONS,
+  TAIL_CONVENTIONS,
+} from "../landmarks/internal.js";
 import {
   CARRIES,
   type Carry,
   type Choices,
-  CHOSEN_SHARES,
   type Lead,
   LEADS,
   LEVELS,
@@ -24,13 +25,11 @@ import {
   TAIL_HEIGHTS,
   type TailHeight,
 } from "../mapping/index.js";
-import {
-  type OutlineOptions,
-  SHAPES,
-  type StationThickness,
-  STATIONS,
-} from "../proportions/index.js";
-import { DECISION_RULES, type Side } from "../units/index.js";
+import { CHOSEN_SHARES } from "../mapping/internal.js";
+import { type OutlineOptions, type StationThickness } from "../proportions/index.js";
+import { SHAPES, STATIONS } from "../proportions/internal.js";
+import { type Side } from "../units/index.js";
+import { DECISION_RULES } from "../units/internal.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
 import { point, positiveLength, words } from "./quantity.js";

@@ -1,11 +1,5 @@
-import {
-  type AdviceCode,
-  type Decision,
-  DECISION_RULES,
-  type Limits,
-  type Outcome,
-  OUTCOMES,
-} from "../units/index.js";
+import { type AdviceCode, type Decision, type Limits, type Outcome } from "../units/index.js";
+import { DECISION_RULES, OUTCOMES } from "../units/internal.js";
 import { note, spread } from "./quantity.js";
 import { finite, record, type Schema, within, word } from "./schema.js";
 

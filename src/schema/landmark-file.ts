@@ -3,7 +3,6 @@ import {
   type Face,
   type ImageSize,
   type LandmarkForms,
-  MARKUP_NAMES,
   type MarkupLandmarks,
   type MarkupName,
   type MarkupPicture,
@@ -11,6 +10,7 @@ import {
   MARKUPS,
   type Mirroring,
 } from "../landmarks/index.js";
+import { MARKUP_NAMES } from "../landmarks/internal.js";
 import type { Choices } from "../mapping/index.js";
 import type { Length, Point } from "../units/index.js";
 import { choicesSchema } from "./choices.js";

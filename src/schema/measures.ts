@@ -1,11 +1,11 @@
 import {
   type FaceMeasureName,
   type FaceMeasures,
-  MEASURE_NAMES,
   type MeasureName,
   MEASURES,
   type SideMeasures,
 } from "../landmarks/index.js";
+import { MEASURE_NAMES } from "../landmarks/internal.js";
 import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
 import { decision } from "./decision.js";

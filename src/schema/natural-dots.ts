@@ -1,5 +1,6 @@
 import type { NaturalArch, NaturalDots } from "../proportions/index.js";
-import { DOT_NAMES, DOTS } from "../landmarks/index.js";
+import { DOTS } from "../landmarks/index.js";
+import { DOT_NAMES } from "../landmarks/internal.js";
 import { dot } from "./choices.js";
 import { flatPoint, line, measuredLength, point, size } from "./quantity.js";
 import { each, kinds, list, record, type Schema, word } from "./schema.js";

@@ -1,11 +1,5 @@
-import {
-  type CompleteDots,
-  DOT_NAMES,
-  DOTS,
-  LANDMARKS,
-  SIDE_LANDMARKS,
-  type SideLandmark,
-} from "../landmarks/index.js";
+import { type CompleteDots, DOTS, LANDMARKS, type SideLandmark } from "../landmarks/index.js";
+import { DOT_NAMES, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type {
   BrowPlan,
   Caution,

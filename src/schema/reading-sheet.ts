@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import type { Reading, ReadingSheet, SideReadingSheet } from "../calibration/index.js";
-import { READABLE_MEASURES } from "../landmarks/index.js";
+import { READABLE_MEASURES } from "../landmarks/internal.js";
 import { GeometryError, parseLength } from "../units/index.js";
 import { parse } from "./parse.js";
 import { measured, spread, words } from "./quantity.js";

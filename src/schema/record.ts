@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/index.js";
+import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import type {
   Deviation,
   DotDeviation,

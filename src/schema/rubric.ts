@@ -1,4 +1,4 @@
-import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/index.js";
+import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import type { Rubric, RubricItem } from "../grading/index.js";
 import { faceMeasureName, measureName } from "./measures.js";
 import { parse } from "./parse.js";

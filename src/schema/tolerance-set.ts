@@ -2,10 +2,10 @@ import * as z from "zod/mini";
 import {
   type Limits,
   type Tolerance,
-  TOLERANCE_UNITS,
   type ToleranceName,
   type ToleranceSet,
 } from "../units/index.js";
+import { TOLERANCE_UNITS } from "../units/internal.js";
 import { limits } from "./decision.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";

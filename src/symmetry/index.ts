@@ -1,4 +1,4 @@
-export { BROW_PROMINENCE, type Camera } from "./frame/camera.js";
+export type { Camera } from "./frame/camera.js";
 export type { CameraOptions } from "./frame/camera-of.js";
 export {
   type CarriedBrow,
@@ -29,7 +29,7 @@ export { type EyeCant, eyeCant } from "./midline/eye-cant.js";
 export { faceFrame, type FaceFrameOptions } from "./frame/face-frame.js";
 export type { FaceFrame } from "./frame/frame.js";
 export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
-export { type MidsagittalPlane, fitMidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
+export { fitMidsagittalPlane, type MidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
 export { type HalfFaces, halfFaces } from "./comparison/half-faces.js";
 export type { Midline, MidlineMethod, OtherMidline } from "./midline/midline.js";
 export type { GivenPoints } from "./midline/midline-methods.js";
@@ -41,16 +41,9 @@ export {
 } from "./midline/nose-deviation.js";
 export { type ObjectSymmetry, objectSymmetry } from "./comparison/object-symmetry.js";
 export type { Registration, StablePoint } from "./comparison/register-captures.js";
-export { STABLE_LANDMARKS } from "./comparison/stable-landmarks.js";
-export { PROFILE_LEAN } from "./frame/pitch.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
 export { toFace } from "./frame/to-face.js";
 export { toPhoto } from "./frame/to-photo.js";
-export { type TurnedFace, turnToFront, type TurningOptions } from "./frame/turn-to-front.js";
-export {
-  type Turning,
-  type TurningOffset,
-  turningShift,
-  turningUncertainty,
-} from "./frame/turning.js";
+export { type TurnedFace, type TurningOptions, turnToFront } from "./frame/turn-to-front.js";
+export { type Turning, turningUncertainty } from "./frame/turning.js";
 export type { HalfFacesNoteCode, RegistrationNoteCode } from "./comparison/words.js";

@@ -1,14 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  fitRuler,
-  measured,
-  mm,
-  px,
-  type RulerFit,
-  type RulerMark,
-  scaleFromReference,
-  scaleFromRuler,
-} from "brow-geometry";
+import { fitRuler, measured, mm, px, scaleFromReference, scaleFromRuler } from "brow-geometry";
+import { type RulerFit, type RulerMark } from "brow-geometry/calibration";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";

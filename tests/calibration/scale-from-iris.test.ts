@@ -2,12 +2,12 @@ import {
   type Face,
   type FaceSide,
   IRIS_WIDTH,
-  type LandmarkSource,
   measured,
   mm,
   px,
   scaleFromIris,
 } from "brow-geometry";
+import { type LandmarkSource } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 

@@ -3,12 +3,12 @@ import {
   measured,
   mm,
   type Polyline,
-  propagateByMonteCarlo,
   px,
   type Scale,
   scaleFromMarker,
   scaleFromReference,
 } from "brow-geometry";
+import { propagateByMonteCarlo } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";

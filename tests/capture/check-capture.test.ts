@@ -2,14 +2,12 @@ import { fc, test } from "@fast-check/vitest";
 import {
   CAPTURE_LIMITS,
   type CaptureOptions,
-  type CapturePurpose,
   checkCapture,
   type Face,
   FACE_MIDLINE,
   type FaceSide,
   type Finding,
   type FindingCode,
-  mapFace,
   measured,
   mirror,
   mm,
@@ -17,6 +15,8 @@ import {
   px,
   type Scale,
 } from "brow-geometry";
+import { type CapturePurpose } from "brow-geometry/capture";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -1,11 +1,6 @@
-import {
-  deepPoint,
-  type Face,
-  type LandmarkName,
-  mapFace,
-  type Point,
-  type Side,
-} from "brow-geometry";
+import { deepPoint } from "brow-geometry/units";
+import { type Face, type LandmarkName, type Point, type Side } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 

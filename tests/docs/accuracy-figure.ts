@@ -1,7 +1,6 @@
 import {
   type Face,
   faceFrame,
-  type LandmarkSource,
   measured,
   mm,
   planOnPhoto,
@@ -12,6 +11,7 @@ import {
   scaleFromIris,
   scaleFromReference,
 } from "brow-geometry";
+import { type LandmarkSource } from "brow-geometry/landmarks";
 import { photograph } from "../support/photograph.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 

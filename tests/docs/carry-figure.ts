@@ -2,11 +2,7 @@ import {
   type BrowPlan,
   carryBrow,
   type CompleteDots,
-  DOT_NAMES,
   drawPlan,
-  flatPoint,
-  mapBrow,
-  mapFace,
   naturalDots,
   type Pin,
   planBrows,
@@ -14,6 +10,9 @@ import {
   type Point,
   type Side,
 } from "brow-geometry";
+import { DOT_NAMES, mapBrow } from "../../src/landmarks/internal.js";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { type SyntheticFace, syntheticFace } from "../support/synthetic-face.js";
 import { figure } from "./figure.js";
 

@@ -5,11 +5,10 @@ import {
   drawPlan,
   drawSheet,
   mm,
-  placeOnSide,
   planBrows,
-  pointOnSide,
   weighChoices,
 } from "brow-geometry";
+import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
 import { figure } from "./figure.js";
 

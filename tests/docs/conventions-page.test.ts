@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import { ARCH_CONVENTIONS } from "brow-geometry";
-import { BROW_ARCHES, conventionWords, GUIDES } from "brow-geometry/landmarks";
-import { keysOf } from "brow-geometry/units";
+import { ARCH_CONVENTIONS } from "../../src/landmarks/internal.js";
+import { BROW_ARCHES, conventionWords } from "../../src/landmarks/internal.js";
+import { GUIDES } from "brow-geometry/landmarks";
+import { keysOf } from "../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 
 const page = readFileSync("docs/conventions.md", "utf8");

@@ -29,8 +29,7 @@ describe("doc comments of public names", () => {
 
 function publicDocumentation(): readonly Documented[] {
   const { checker, symbols } = exportedSymbols();
-  const declared = [...symbols.values()].flat().map((symbol) => origin(checker, symbol));
-  return Array.from(new Set(declared), (symbol) => ({
+  return Array.from(new Set([...symbols.values()].flat()), (symbol) => ({
     name: symbol.name,
     isFunction: (symbol.flags & ts.SymbolFlags.Function) !== 0,
     summary: ts.displayPartsToString(symbol.getDocumentationComment(checker)).trim(),
@@ -39,9 +38,4 @@ function publicDocumentation(): readonly Documented[] {
       .filter(({ name }) => name === "example")
       .map(({ text }) => ts.displayPartsToString(text).trim()),
   }));
-}
-
-/** The symbol that stands behind the lists of the index files. */
-function origin(checker: ts.TypeChecker, symbol: ts.Symbol): ts.Symbol {
-  return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 }

@@ -1,16 +1,8 @@
-import {
-  type Choices,
-  drawPlan,
-  flatPoint,
-  mapBrow,
-  mm,
-  planBrows,
-  type PlannableFace,
-  START_CONVENTIONS,
-  ARCH_CONVENTIONS,
-} from "brow-geometry";
+import { type Choices, drawPlan, mm, planBrows, type PlannableFace } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapBrow, START_CONVENTIONS, ARCH_CONVENTIONS } from "../../src/landmarks/internal.js";
 import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
-import { keysOf } from "brow-geometry/units";
+import { keysOf } from "../../src/units/internal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";

@@ -1,4 +1,5 @@
-import { depthAt, type Measured, mm, type Point } from "brow-geometry";
+import { depthAt } from "brow-geometry/landmarks";
+import { type Measured, mm, type Point } from "brow-geometry";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 
 const UNIT = 10;

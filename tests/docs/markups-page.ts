@@ -1,9 +1,5 @@
-import {
-  describeMarkup,
-  type LandmarkName,
-  MARKUP_NAMES,
-  type MarkupDescription,
-} from "brow-geometry";
+import { describeMarkup, type LandmarkName, type MarkupDescription } from "brow-geometry";
+import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { format, resolveConfig } from "prettier";
 
 /** The guide to markups, written from what the library says of them. */

@@ -1,12 +1,7 @@
 import { readFileSync } from "node:fs";
-import {
-  type FaceMeasureName,
-  MEASURE_KINDS,
-  MEASURE_NAMES,
-  MEASURES,
-  measuresFromReadings,
-  mm,
-} from "brow-geometry";
+import { type FaceMeasureName } from "brow-geometry/landmarks";
+import { MEASURE_KINDS, MEASURE_NAMES } from "../../src/landmarks/internal.js";
+import { MEASURES, measuresFromReadings, mm } from "brow-geometry";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 

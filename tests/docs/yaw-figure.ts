@@ -1,15 +1,14 @@
+import { deepPoint, hasDepth } from "brow-geometry/units";
 import {
-  deepPoint,
   type Face,
-  hasDepth,
-  mapFace,
   NOTICED_BY_CLIENTS,
   NOTICED_BY_OTHERS,
   type Point,
-  polylineLength,
   turnToFront,
   WORKING_TOLERANCES,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
+import { polylineLength } from "brow-geometry/geometry";
 import { syntheticHead, turnedHead } from "../support/synthetic-head.js";
 
 const PER_DEGREE = 90;

@@ -4,7 +4,6 @@ import {
   type BrowPlan,
   faceFrame,
   fromMarkup,
-  type MarkupPoints,
   mm,
   planBrows,
   type PlannableFace,
@@ -15,6 +14,7 @@ import {
   scaleFromIris,
   scaleFromReference,
 } from "brow-geometry";
+import { type MarkupPoints } from "brow-geometry/landmarks";
 import { photograph } from "../support/photograph.js";
 import { type SyntheticFace, syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";

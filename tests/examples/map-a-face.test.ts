@@ -1,7 +1,8 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowPlan, mapFace, px } from "brow-geometry";
+import { type BrowPlan, px } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { parsePlan } from "brow-geometry/schema";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { mapAFace, type Outcome } from "../../examples/map-a-face/map-a-face.js";

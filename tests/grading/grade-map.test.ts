@@ -2,7 +2,6 @@ import {
   type BrowDots,
   checkDrawn,
   FACE_MIDLINE,
-  flatPoint,
   measuresFromReadings,
   gradeMap,
   type GradingOptions,
@@ -14,6 +13,7 @@ import {
   type Rubric,
   RULER_SHEET_RUBRIC,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";

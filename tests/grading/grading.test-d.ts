@@ -1,4 +1,5 @@
-import type { BrowPlan, DrawnMap, GradingReference, MapGrade, RubricItem } from "brow-geometry";
+import type { BrowPlan, DrawnMap, MapGrade } from "brow-geometry";
+import type { GradingReference, RubricItem } from "brow-geometry/grading";
 import { gradeMap } from "brow-geometry";
 import { describe, expectTypeOf, it } from "vitest";
 

@@ -1,18 +1,17 @@
 import { fc, test } from "@fast-check/vitest";
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import {
-  DOT_NAMES,
   type FaceMeasures,
-  flatPoint,
   gradeMap,
-  type GradePoints,
   type Measured,
   measured,
   type MeasureName,
   planBrows,
   type Rubric,
-  type RubricItem,
   type Side,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { type GradePoints, type RubricItem } from "brow-geometry/grading";
 import { describe, expect } from "vitest";
 import { anyBetween, anyNumber } from "../support/arbitraries.js";
 import { syntheticFace } from "../support/synthetic-face.js";

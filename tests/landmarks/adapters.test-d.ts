@@ -4,12 +4,12 @@ import {
   fromLandmarks,
   fromMarkup,
   lengthBetween,
-  type MarkupPoints,
   mm,
   px,
   type Skin,
   skinOf,
 } from "brow-geometry";
+import { type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expectTypeOf, it } from "vitest";
 
 declare const points: MarkupPoints;

@@ -1,16 +1,16 @@
+import { distance } from "brow-geometry/geometry";
 import {
-  distance,
   type Face,
   faceFrame,
   fitMidline,
   type LandmarkName,
-  landmarkUncertainty,
   naturalDots,
   type Point,
   requireLandmarks,
   type Scale,
   toFace,
 } from "brow-geometry";
+import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import {
   faceOfMesh,

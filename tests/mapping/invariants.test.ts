@@ -4,11 +4,9 @@ import {
   checkDrawn,
   type Choices,
   type CompleteDots,
-  DOT_NAMES,
   eachSide,
   FACE_MIDLINE,
   faceFrame,
-  flatPoint,
   GeometryError,
   mirror,
   mm,
@@ -26,6 +24,8 @@ import {
   type Sides,
   toFace,
 } from "brow-geometry";
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
+import { flatPoint } from "brow-geometry/units";
 import { parseChoices } from "brow-geometry/schema";
 import { describe, expect } from "vitest";
 import { anyBetween, anyChoices, anyFace, anyNumber, anyPose } from "../support/arbitraries.js";

@@ -1,17 +1,17 @@
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import {
-  DOT_NAMES,
   type Face,
   faceFrame,
   FACE_MIDLINE,
   mm,
   planDots,
   px,
-  reflectAcross,
   requirePlannable,
   scaleFromIris,
   scaleFromReference,
   toFace,
 } from "brow-geometry";
+import { reflectAcross } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import {

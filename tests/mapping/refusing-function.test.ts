@@ -1,7 +1,6 @@
 import {
   type Choices,
   faceFrame,
-  mapFace,
   mm,
   planBrows,
   planDots,
@@ -12,6 +11,7 @@ import {
   requirePlannable,
   scaleFromReference,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";

@@ -4,7 +4,7 @@ import { entries } from "./entries.js";
 /** What the entry points export, as the compiler sees it. */
 export interface ExportedSymbols {
   readonly checker: ts.TypeChecker;
-  /** By what a user imports, such as `brow-geometry/units`; values and types. */
+  /** By what a user imports, such as `brow-geometry/units`; values and types, where they are declared. */
   readonly symbols: ReadonlyMap<string, readonly ts.Symbol[]>;
 }
 
@@ -20,19 +20,18 @@ export function exportedSymbols(): ExportedSymbols {
     const file = program.getSourceFile(source);
     const module = file === undefined ? undefined : checker.getSymbolAtLocation(file);
     if (module === undefined) throw new Error(`${source} is no module`);
-    return [specifier, checker.getExportsOfModule(module)] as const;
+    const exported = checker.getExportsOfModule(module);
+    return [specifier, exported.map((symbol) => declared(checker, symbol))] as const;
   });
   return { checker, symbols: new Map(symbols) };
 }
 
-/** The names that each entry point exports, in alphabetical order. */
-export function exportedNames(): Readonly<Record<string, readonly string[]>> {
-  const { symbols } = exportedSymbols();
-  const alphabetical = (one: string, other: string): number => one.localeCompare(other, "en");
-  return Object.fromEntries(
-    Array.from(symbols, ([specifier, exported]) => [
-      specifier,
-      exported.map(({ name }) => name).sort(alphabetical),
-    ]),
-  );
+/** Whether a name is there at run time. */
+export function isValue({ flags }: ts.Symbol): boolean {
+  return (flags & ts.SymbolFlags.Value) !== 0;
+}
+
+/** The symbol that stands behind the lists of the index files. */
+export function declared(checker: ts.TypeChecker, symbol: ts.Symbol): ts.Symbol {
+  return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 }

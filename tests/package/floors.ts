@@ -72,12 +72,15 @@ function violationOf(file: string, { specifier, values }: Import): string | unde
   if (!target.endsWith(".js")) return `${specifier} lacks the ending .js`;
   if (from === undefined) return `${specifier} is outside of the folders`;
   if (from === folder) {
-    return target === `src/${folder}/index.js`
-      ? "a folder imports its own index"
-      : roomViolation(file, target);
+    return isList(folder, target) ? "a folder imports its own index" : roomViolation(file, target);
   }
-  if (target !== `src/${from}/index.js`) return `${specifier} goes past the index of ${from}`;
+  if (!isList(from, target)) return `${specifier} goes past the index of ${from}`;
   return floorViolation(folder, from, values);
+}
+
+/** What a folder gives to everybody, and what to other folders only. */
+function isList(folder: string, target: string): boolean {
+  return target === `src/${folder}/index.js` || target === `src/${folder}/internal.js`;
 }
 
 function packageViolation(folder: string | undefined, specifier: string): string | undefined {

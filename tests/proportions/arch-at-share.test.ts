@@ -1,5 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import { archAtShare, frontShare, lengthBetween, mm, pointAlong, type Skin } from "brow-geometry";
+import { archAtShare, frontShare } from "brow-geometry/proportions";
+import { lengthBetween, mm, type Skin } from "brow-geometry";
+import { pointAlong } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -1,20 +1,17 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   completeDots,
-  type CompleteDots,
-  distance,
-  heightOver,
-  lengthOf,
   measureSide,
-  mm,
-  outline,
   outlineArea,
-  outlineBorders,
-  type OutlineOptions,
   outlinePath,
   thickness,
-} from "brow-geometry";
-import { type Cubic, flatten, pathArea, pathLength } from "brow-geometry/geometry";
+} from "brow-geometry/proportions";
+import { type CompleteDots, mm, outline, outlineBorders, type OutlineOptions } from "brow-geometry";
+import { distance } from "brow-geometry/geometry";
+import { heightOver } from "../../src/geometry/internal.js";
+import { lengthOf } from "brow-geometry/landmarks";
+import { type Cubic } from "brow-geometry/geometry";
+import { flatten, pathArea, pathLength } from "../../src/geometry/internal.js";
 import { Bezier } from "bezier-js";
 import { polygonArea as areaByD3 } from "d3-polygon";
 import { describe, expect, it } from "vitest";

@@ -1,15 +1,8 @@
 import { test } from "@fast-check/vitest";
-import {
-  completeDots,
-  FACE_MIDLINE,
-  heightOver,
-  mirror,
-  mm,
-  naturalDots,
-  outline,
-  outlineBorders,
-  STATION_THICKNESS,
-} from "brow-geometry";
+import { completeDots } from "brow-geometry/proportions";
+import { FACE_MIDLINE, mirror, mm, naturalDots, outline, outlineBorders } from "brow-geometry";
+import { heightOver } from "../../src/geometry/internal.js";
+import { STATION_THICKNESS } from "../../src/proportions/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -1,20 +1,22 @@
 import {
   archAtShare,
-  type Brow,
-  type CompleteDots,
   completeDots,
   frontShare,
   measureSide,
-  mm,
-  naturalDots,
   naturalOutline,
-  type Outline,
-  outline,
   outlineArea,
   overlapOutlines,
+  thickness,
+} from "brow-geometry/proportions";
+import {
+  type Brow,
+  type CompleteDots,
+  mm,
+  naturalDots,
+  type Outline,
+  outline,
   px,
   type Skin,
-  thickness,
 } from "brow-geometry";
 import { describe, expectTypeOf, it } from "vitest";
 

@@ -1,4 +1,5 @@
-import { frontShare, mm } from "brow-geometry";
+import { frontShare } from "brow-geometry/proportions";
+import { mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";

@@ -1,6 +1,6 @@
 import { test } from "@fast-check/vitest";
+import { distanceFromLine } from "brow-geometry/geometry";
 import {
-  distanceFromLine,
   type Face,
   FACE_MIDLINE,
   type GuideConvention,
@@ -8,9 +8,9 @@ import {
   GUIDES,
   mirror,
   mm,
-  requireGuideLandmarks,
 } from "brow-geometry";
-import { keysOf } from "brow-geometry/units";
+import { requireGuideLandmarks } from "../../src/proportions/internal.js";
+import { keysOf } from "../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -1,17 +1,19 @@
 import {
   type ArchConvention,
-  type Face,
-  type FaceSide,
   type FaceWith,
-  type Guide,
-  type GuideConvention,
   type StartConvention,
   type TailConvention,
+} from "brow-geometry/landmarks";
+import {
+  type Face,
+  type FaceSide,
+  type Guide,
+  type GuideConvention,
   mm,
   px,
-  requireGuideLandmarks,
   guideLine,
 } from "brow-geometry";
+import { requireGuideLandmarks } from "../../src/proportions/internal.js";
 import { describe, expectTypeOf, it } from "vitest";
 
 declare const anyFace: Face<"mm">;

@@ -1,19 +1,21 @@
 import { test } from "@fast-check/vitest";
 import {
   type Brow,
-  type BrowBorders,
-  completeDots,
-  DOT_NAMES,
   type Face,
-  measureSide,
   mm,
   naturalDots,
-  naturalOutline,
   outline,
-  outlineArea,
   outlineBorders,
   type Skin,
 } from "brow-geometry";
+import {
+  type BrowBorders,
+  completeDots,
+  measureSide,
+  naturalOutline,
+  outlineArea,
+} from "brow-geometry/proportions";
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

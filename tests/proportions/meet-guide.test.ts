@@ -1,13 +1,7 @@
 import { test } from "@fast-check/vitest";
-import {
-  distanceFromLine,
-  FACE_MIDLINE,
-  meetGuide,
-  mirror,
-  mm,
-  pointAlong,
-  guideLine,
-} from "brow-geometry";
+import { distanceFromLine, pointAlong } from "brow-geometry/geometry";
+import { FACE_MIDLINE, mirror, mm, guideLine } from "brow-geometry";
+import { meetGuide } from "brow-geometry/proportions";
 import { describe, expect, it } from "vitest";
 import { anyBrow, anyFace } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

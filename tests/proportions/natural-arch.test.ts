@@ -1,12 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  type FlatPoint,
-  flatPoint,
-  mm,
-  naturalDots,
-  type NaturalArch,
-  type Polyline,
-} from "brow-geometry";
+import { type FlatPoint, mm, naturalDots, type NaturalArch, type Polyline } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

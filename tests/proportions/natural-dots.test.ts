@@ -1,5 +1,6 @@
 import { test } from "@fast-check/vitest";
-import { FACE_MIDLINE, intersectPolyline, lineAlong, mirror, mm, naturalDots } from "brow-geometry";
+import { FACE_MIDLINE, mirror, mm, naturalDots } from "brow-geometry";
+import { intersectPolyline, lineAlong } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

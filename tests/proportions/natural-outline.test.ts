@@ -1,6 +1,8 @@
 import { test } from "@fast-check/vitest";
-import { mm, naturalOutline, outlineArea, outlinePath } from "brow-geometry";
-import { pathArea, polygonArea } from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
+import { naturalOutline, outlineArea, outlinePath } from "brow-geometry/proportions";
+import { pathArea } from "../../src/geometry/internal.js";
+import { polygonArea } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

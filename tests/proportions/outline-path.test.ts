@@ -1,21 +1,19 @@
 import { test } from "@fast-check/vitest";
+import { completeDots, outlineArea, outlinePath } from "brow-geometry/proportions";
 import {
-  completeDots,
   faceFrame,
-  flatPoint,
-  mapOutline,
   mm,
   outline,
-  outlineArea,
   outlineBorders,
-  outlinePath,
-  pathData,
   scaleFromReference,
   px,
   toPhoto,
   turnToFront,
 } from "brow-geometry";
-import { flatten, mapPath, pathArea, pointOnCubic } from "brow-geometry/geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapOutline } from "../../src/proportions/internal.js";
+import { pathData } from "brow-geometry/geometry";
+import { flatten, mapPath, pathArea, pointOnCubic } from "../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -1,23 +1,25 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   completeDots,
-  distance,
-  FACE_MIDLINE,
-  heightOver,
-  lengthOf,
   measureSide,
+  outlineArea,
+  type OutlineDots,
+  outlinePath,
+  thickness,
+} from "brow-geometry/proportions";
+import { distance } from "brow-geometry/geometry";
+import {
+  FACE_MIDLINE,
   mirror,
   mm,
   outline,
-  outlineArea,
   outlineBorders,
-  type OutlineDots,
   type OutlineOptions,
-  outlinePath,
   type Point,
-  thickness,
 } from "brow-geometry";
-import { flatten, pathArea, pathLength } from "brow-geometry/geometry";
+import { heightOver } from "../../src/geometry/internal.js";
+import { lengthOf } from "brow-geometry/landmarks";
+import { flatten, pathArea, pathLength } from "../../src/geometry/internal.js";
 import { polygonArea as areaByD3 } from "d3-polygon";
 import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";

@@ -1,14 +1,12 @@
 import { test } from "@fast-check/vitest";
 import {
   completeDots,
-  mapOutline,
-  mm,
-  naturalDots,
   naturalOutline,
-  outline,
   outlineArea,
   overlapOutlines,
-} from "brow-geometry";
+} from "brow-geometry/proportions";
+import { mapOutline } from "../../src/proportions/internal.js";
+import { mm, naturalDots, outline } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

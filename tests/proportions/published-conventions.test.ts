@@ -1,14 +1,10 @@
+import { archAtShare, meetGuide } from "brow-geometry/proportions";
+import { distanceAlongLine, intersect, lineAlong } from "brow-geometry/geometry";
 import {
-  archAtShare,
-  distanceAlongLine,
   faceFrame,
-  intersect,
-  lineAlong,
-  meetGuide,
   mm,
   naturalDots,
   type Point,
-  requireGuideLandmarks,
   requireLandmarks,
   scaleFromIris,
   skinOf,
@@ -16,6 +12,7 @@ import {
   type Guide,
   guideLine,
 } from "brow-geometry";
+import { requireGuideLandmarks } from "../../src/proportions/internal.js";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { faceOfMesh, frontalMesh } from "../support/sample-faces.js";

@@ -1,5 +1,6 @@
 import { test, fc } from "@fast-check/vitest";
-import { FACE_MIDLINE, mirror, mm, thickness } from "brow-geometry";
+import { FACE_MIDLINE, mirror, mm } from "brow-geometry";
+import { thickness } from "brow-geometry/proportions";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";

@@ -32,7 +32,10 @@ describe("parseChoices", () => {
     [{ levels: 1 }, "levels is 1; needs one of right, left, middle, higher"],
     [{ levelLimit: 0 }, "levelLimit is 0; needs a finite number above 0"],
     [{ start: "nose" }, 'start is "nose"; needs one of alare-vertical, endocanthion-vertical'],
-    [{ arch: "golden" }, 'arch is "golden"; needs one of natural, brow-length-share, lateral-limbus-vertical'],
+    [
+      { arch: "golden" },
+      'arch is "golden"; needs one of natural, brow-length-share, lateral-limbus-vertical',
+    ],
     [{ frontShare: 66 }, "frontShare is 66; needs a number from 0.4 to 0.9"],
     [{ eyeWidthShare: Number.NaN }, "eyeWidthShare is NaN; needs a number from 0.4 to 1.4"],
     [

@@ -1,11 +1,7 @@
 import { test } from "@fast-check/vitest";
-import {
-  type Face,
-  type GeometryError,
-  type GeometryErrorDetail,
-  mapFace,
-  px,
-} from "brow-geometry";
+import { type Face, type GeometryError, px } from "brow-geometry";
+import { type GeometryErrorDetail } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { faceSchema, parseFace } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../support/arbitraries.js";

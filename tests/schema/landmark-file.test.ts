@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
-import { fromMarkup, mapFace, px } from "brow-geometry";
+import { fromMarkup, px } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";

@@ -1,19 +1,16 @@
 import {
   type Brow,
   type Choices,
-  type DeepPoint,
   type FlatPoint,
-  flatPoint,
-  deepPoint,
-  lineAlong,
-  mapFace,
-  type Line,
   type OutlineOptions,
   type Polyline,
   type StationThickness,
   type Unit,
-  type UpperDots,
 } from "brow-geometry";
+import { type DeepPoint, flatPoint, deepPoint } from "brow-geometry/units";
+import { lineAlong, type Line } from "brow-geometry/geometry";
+import { mapFace } from "brow-geometry/landmarks";
+import { type UpperDots } from "brow-geometry/proportions";
 import { parseChoices } from "brow-geometry/schema";
 import fc from "fast-check";
 import type { Pose } from "./photograph.js";

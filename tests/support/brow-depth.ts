@@ -1,4 +1,6 @@
-import { type Face, flatPoint, mapFace, mm, type Point } from "brow-geometry";
+import { type Face, mm, type Point } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 
 /**
  * Upper edge of the left brow of the canonical face mesh, from start to tail, vertices 336, 296,

@@ -1,4 +1,6 @@
-import { deepPoint, type Face, flatPoint, hasDepth, mapFace, type Point } from "brow-geometry";
+import { deepPoint, flatPoint, hasDepth } from "brow-geometry/units";
+import { type Face, type Point } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 
 /** How a face was put into a picture. */
 export interface Pose {

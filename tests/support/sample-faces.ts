@@ -1,10 +1,6 @@
 import { readFileSync } from "node:fs";
-import {
-  type Face,
-  fromMarkup,
-  type ImageSize,
-  type MarkupPoints,
-} from "brow-geometry";
+import { type Face, fromMarkup } from "brow-geometry";
+import { type ImageSize, type MarkupPoints } from "brow-geometry/landmarks";
 
 /** One real face of the fixtures: its points as the detector answered them. */
 export interface SampleFace {

@@ -1,18 +1,15 @@
 import {
   type Brow,
-  type DeepPoint,
-  deepPoint,
   type Face,
   type FaceSide,
-  hasDepth,
-  mapFace,
-  type SymmetricPoints,
   type Point,
   type Polyline,
   scaleFromIris,
   toFace,
   turnToFront,
 } from "brow-geometry";
+import { type DeepPoint, deepPoint, hasDepth } from "brow-geometry/units";
+import { mapFace, type SymmetricPoints } from "brow-geometry/landmarks";
 import { faceOfMesh, meshSamples } from "./sample-faces.js";
 
 /**

@@ -1,12 +1,6 @@
-import {
-  deepPoint,
-  type Face,
-  hasDepth,
-  mapFace,
-  mm,
-  type SymmetricPoints,
-  type Point,
-} from "brow-geometry";
+import { deepPoint, hasDepth } from "brow-geometry/units";
+import { type Face, mm, type Point } from "brow-geometry";
+import { mapFace, type SymmetricPoints } from "brow-geometry/landmarks";
 import { syntheticFace } from "./synthetic-face.js";
 
 /**

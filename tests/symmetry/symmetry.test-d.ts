@@ -1,11 +1,10 @@
+import { type CarryOptions } from "brow-geometry/symmetry";
 import {
-  type CarryOptions,
   compareBorders,
   FACE_MIDLINE,
   type FaceFrame,
   type FlatPoint,
   fitMidline,
-  type Line,
   type Midline,
   mirror,
   mm,
@@ -18,6 +17,7 @@ import {
   toPhoto,
   turnToFront,
 } from "brow-geometry";
+import { type Line } from "brow-geometry/geometry";
 import { describe, expectTypeOf, test } from "vitest";
 
 declare const frame: FaceFrame;

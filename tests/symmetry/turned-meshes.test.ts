@@ -1,4 +1,6 @@
-import { distance, type Face, mapFace, mm, type Point, turnToFront } from "brow-geometry";
+import { distance } from "brow-geometry/geometry";
+import { type Face, mm, type Point, turnToFront } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { symmetricMeshes, turnedAndScaled } from "../support/symmetric-mesh.js";

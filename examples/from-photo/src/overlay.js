@@ -1,12 +1,8 @@
 import {
   checkCapture,
   drawPlan,
-  flatPoint,
   fromMarkup,
   GeometryError,
-  hasDepth,
-  deepPoint,
-  mapFace,
   mm,
   planOnPhoto,
   requirePlannable,
@@ -14,6 +10,8 @@ import {
   scaleFromReference,
   turnToFront,
 } from "brow-geometry";
+import { flatPoint, hasDepth, deepPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 
 /**
  * @typedef {import("brow-geometry").BrowPlan} BrowPlan

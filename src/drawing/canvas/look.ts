@@ -1,4 +1,4 @@
-import { requireWord } from "../../units/index.js";
+import { requireWord } from "../../units/internal.js";
 import { PALETTES, type Theme } from "./palette.js";
 
 /** Options that every picture has. */

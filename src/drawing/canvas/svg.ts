@@ -1,4 +1,4 @@
-import { requireFinite } from "../../units/index.js";
+import { requireFinite } from "../../units/internal.js";
 
 /** Elements that the pictures are made of. */
 type ElementName =

@@ -1,4 +1,5 @@
-import { type FaceMeasureName, kindOf, MEASURES } from "../../landmarks/index.js";
+import { type FaceMeasureName, MEASURES } from "../../landmarks/index.js";
+import { kindOf } from "../../landmarks/internal.js";
 import type { Measured } from "../../units/index.js";
 
 /** A length to a tenth of a millimetre, with its unit. */

@@ -1,11 +1,7 @@
-import { type Cubic, flatten, mapPathWithin, pathData as curveData } from "../../geometry/index.js";
-import {
-  type Brow,
-  type BrowDots,
-  type CompleteDots,
-  DOTS,
-  PLACED_DOTS,
-} from "../../landmarks/index.js";
+import { type Cubic, pathData as curveData } from "../../geometry/index.js";
+import { flatten, mapPathWithin } from "../../geometry/internal.js";
+import { type Brow, type BrowDots, type CompleteDots, DOTS } from "../../landmarks/index.js";
+import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";

@@ -1,10 +1,6 @@
 import { distance } from "../../geometry/index.js";
-import {
-  type Face,
-  type FaceSide,
-  MIDLINE_LANDMARKS,
-  type PointLandmark,
-} from "../../landmarks/index.js";
+import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {

@@ -1,5 +1,6 @@
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
-import { fill, type Point, type Side } from "../../units/index.js";
+import { type Point, type Side } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";

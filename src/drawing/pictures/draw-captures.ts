@@ -1,5 +1,6 @@
 import { DOTS } from "../../landmarks/index.js";
-import { eachSide, fill, GeometryError, type Side } from "../../units/index.js";
+import { eachSide, GeometryError, type Side } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,

@@ -1,5 +1,6 @@
 import type { BrowPlan } from "../../mapping/index.js";
-import { GeometryError, requirePositive, requireWord } from "../../units/index.js";
+import { GeometryError } from "../../units/index.js";
+import { requirePositive, requireWord } from "../../units/internal.js";
 import type { Box } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, sideHeadings } from "../canvas/compose.js";

@@ -1,5 +1,6 @@
 import type { BrowPlan } from "../../mapping/index.js";
-import { fill, type Side } from "../../units/index.js";
+import { type Side } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";

@@ -1,5 +1,5 @@
-import { conventionWords, isGuide } from "../../landmarks/index.js";
-import { fill } from "../../units/index.js";
+import { conventionWords, isGuide } from "../../landmarks/internal.js";
+import { fill } from "../../units/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isUndecided } from "../layers/check-layer.js";

@@ -1,23 +1,22 @@
 import {
   type ArchConvention,
-  conventionWords,
   DOTS,
   type GuideConvention,
-  isConvention,
   MEASURES,
 } from "../../landmarks/index.js";
+import { conventionWords, isConvention } from "../../landmarks/internal.js";
+import { type Choices, type PlannedChoice } from "../../mapping/index.js";
 import {
   CARRY_WORDS,
-  type Choices,
   LEAD_WORDS,
   LEVELS_WORDS,
-  type PlannedChoice,
   SHAPE_WORDS,
   SHARE_WORDS,
   TAIL_HEIGHT_WORDS,
-} from "../../mapping/index.js";
-import { STATIONS } from "../../proportions/index.js";
-import { type Decision, eachSide, keysOf, type Side } from "../../units/index.js";
+} from "../../mapping/internal.js";
+import { STATIONS } from "../../proportions/internal.js";
+import { type Decision, eachSide, type Side } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import { decimal, inMillimetres, signedMillimetres } from "../canvas/words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */

@@ -1,4 +1,4 @@
-import { requireWord } from "../../units/index.js";
+import { requireWord } from "../../units/internal.js";
 
 /** Sheets of paper: A4 (ISO 216) and US letter. */
 export type Paper = "A4" | "letter";

@@ -1,4 +1,4 @@
-import { MEASURE_NAMES } from "../../landmarks/index.js";
+import { MEASURE_NAMES } from "../../landmarks/internal.js";
 import type { BrowPlan } from "../../mapping/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";

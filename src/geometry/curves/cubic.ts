@@ -11,13 +11,6 @@ export type Cubic<U extends Unit> = readonly [
 
 /**
  * The point of a cubic at a parameter of 0…1.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { pointOnCubic } from "brow-geometry/geometry";
- * pointOnCubic([mm([0, 0]), mm([0, 8]), mm([8, 8]), mm([8, 0])], 0.5); // → [4, 6]
- * ```
  */
 export function pointOnCubic<U extends Unit>(cubic: Cubic<U>, at: number): FlatPoint<U> {
   const rest = 1 - at;
@@ -32,13 +25,6 @@ export function pointOnCubic<U extends Unit>(cubic: Cubic<U>, at: number): FlatP
 
 /**
  * The straight line between two points as a cubic.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { straightCubic } from "brow-geometry/geometry";
- * straightCubic(mm([0, 0]), mm([9, 3])); // → [[0, 0], [3, 1], [6, 2], [9, 3]]
- * ```
  */
 export function straightCubic<U extends Unit>(from: Point<U>, to: Point<U>): Cubic<U> {
   const between = (share: number): FlatPoint<U> =>
@@ -48,13 +34,6 @@ export function straightCubic<U extends Unit>(from: Point<U>, to: Point<U>): Cub
 
 /**
  * A path of cubics run through from its end.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { reversePath, straightCubic } from "brow-geometry/geometry";
- * reversePath([straightCubic(mm([0, 0]), mm([9, 3]))]); // → [[[9, 3], [6, 2], [3, 1], [0, 0]]]
- * ```
  */
 export function reversePath<U extends Unit>(path: readonly Cubic<U>[]): readonly Cubic<U>[] {
   return path
@@ -65,14 +44,6 @@ export function reversePath<U extends Unit>(path: readonly Cubic<U>[]): readonly
 /**
  * A path of cubics with every point mapped: exact where the map keeps straight lines straight and
  * even, as turning, mirroring and scaling do.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { mapPath, straightCubic } from "brow-geometry/geometry";
- * const path = [straightCubic(mm([0, 0]), mm([9, 3]))];
- * mapPath(path, ([x, y]) => mm([-x, y])); // → [[[0, 0], [-3, 1], [-6, 2], [-9, 3]]]
- * ```
  */
 export function mapPath<From extends Unit, To extends Unit>(
   path: readonly Cubic<From>[],
@@ -88,12 +59,6 @@ export function mapPath<From extends Unit, To extends Unit>(
 
 /**
  * The pieces of a curve y(x) as Bézier curves: the same curve exactly.
- *
- * @example
- * ```ts
- * import { cubicsOf, pchip } from "brow-geometry/geometry";
- * cubicsOf<"mm">(pchip([[0, 0], [9, 3]])); // → [[[0, 0], [3, 1], [6, 2], [9, 3]]]
- * ```
  */
 export function cubicsOf<U extends Unit>(curve: HermiteCurve): readonly Cubic<U>[] {
   return curve.slice(1).map((to, index): Cubic<U> => {

@@ -1,4 +1,5 @@
-import { type FlatPoint, type Length, requirePositive, type Unit } from "../../units/index.js";
+import { type FlatPoint, type Length, type Unit } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { type Cubic, pointOnCubic } from "./cubic.js";
 
 /**
@@ -8,15 +9,6 @@ import { type Cubic, pointOnCubic } from "./cubic.js";
  * at one of its ends.
  *
  * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { flatten } from "brow-geometry/geometry";
- * const arch = [mm([0, 0]), mm([0, 8]), mm([8, 8]), mm([8, 0])] as const;
- * flatten([arch], mm(1)).length; // → 4
- * flatten([arch], mm(0.01)).length; // → 31
- * ```
  */
 export function flatten<U extends Unit>(
   path: readonly Cubic<U>[],

@@ -5,15 +5,6 @@ import type { HermiteCurve, HermiteKnot } from "./hermite.js";
 /**
  * Cubics as one curve y(x), where they are that: where each goes evenly through x, as those of
  * `cubicsOf` do, and begins where the one before ends. They may run to larger or to smaller x.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { graphOf, hermiteAt, straightCubic } from "brow-geometry/geometry";
- * const curve = graphOf([straightCubic(mm([9, 3]), mm([0, 0]))]);
- * curve && hermiteAt(curve, 6); // → 2.000
- * graphOf([straightCubic(mm([1, 3]), mm([1, 0]))]); // → undefined
- * ```
  */
 export function graphOf<U extends Unit>(path: readonly Cubic<U>[]): HermiteCurve | undefined {
   const [first] = path;

@@ -3,12 +3,6 @@ import { rootBetween } from "./root-between.js";
 
 /**
  * Every x at which a curve changes its sign, in order. A curve that only touches 0 has none there.
- *
- * @example
- * ```ts
- * import { hermiteZeros, pchip } from "brow-geometry/geometry";
- * hermiteZeros(pchip([[0, -1], [2, 1]])); // → [1.0]
- * ```
  */
 export function hermiteZeros(curve: HermiteCurve): readonly number[] {
   const height = (x: number): number => hermiteAt(curve, x);

@@ -15,12 +15,6 @@ export type HermiteCurve = readonly HermiteKnot[];
 
 /**
  * Place and slope of a curve at one x; at a knot, the slope towards smaller and towards larger x.
- *
- * @example
- * ```ts
- * import { hermiteKnotAt, pchip } from "brow-geometry/geometry";
- * hermiteKnotAt(pchip([[0, 0], [10, 5]]), 4); // → { x: 4, y: 2.000, before: 0.500, after: 0.500 }
- * ```
  */
 export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   const next = curve.findIndex((knot) => knot.x >= x);
@@ -44,12 +38,6 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
 
 /**
  * The y of a curve at an x.
- *
- * @example
- * ```ts
- * import { hermiteAt, pchip } from "brow-geometry/geometry";
- * hermiteAt(pchip([[0, 0], [1, 0], [2, 1], [3, 1]]), 1.5); // → 0.5000
- * ```
  */
 export function hermiteAt(curve: HermiteCurve, x: number): number {
   return hermiteKnotAt(curve, x).y;
@@ -58,14 +46,6 @@ export function hermiteAt(curve: HermiteCurve, x: number): number {
 /**
  * One curve less another, over the other's knots: again in cubic pieces, with a knot wherever either
  * has one, so that nothing is lost.
- *
- * @example
- * ```ts
- * import { hermiteAt, hermiteDifference, pchip } from "brow-geometry/geometry";
- * const upper = pchip([[0, 20], [30, 26], [45, 18]]);
- * const thickness = pchip([[0, 8], [30, 6], [45, 0]]);
- * hermiteAt(hermiteDifference(upper, thickness), 30); // → 20.0000
- * ```
  */
 export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): HermiteCurve {
   const first = less[0]?.x ?? 0;

@@ -36,12 +36,6 @@ const MOST_HALVINGS = 40;
 /**
  * Integral of a function of one number: sixteen-point Gauss–Legendre on halves, compared with the
  * whole, halved further where they differ by more than 1e-12 of it.
- *
- * @example
- * ```ts
- * import { integrate } from "brow-geometry/geometry";
- * integrate(0, 1, (x) => 4 / (1 + x * x)); // → 3.14159265359
- * ```
  */
 export function integrate(from: number, to: number, of: (at: number) => number): number {
   // Measured without signs: where parts cancel, or a stretch holds next to nothing, rounding alone

@@ -1,10 +1,5 @@
-import {
-  type FlatPoint,
-  flatPoint,
-  type Length,
-  requirePositive,
-  type Unit,
-} from "../../units/index.js";
+import { type FlatPoint, flatPoint, type Length, type Unit } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { type Cubic, pointOnCubic } from "./cubic.js";
 import { distance } from "../lines/distance.js";
 
@@ -14,15 +9,6 @@ import { distance } from "../lines/distance.js";
  * images would not do. Pieces are halved until they suffice.
  *
  * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { mapPathWithin, straightCubic } from "brow-geometry/geometry";
- * const line = [straightCubic(mm([0, 1]), mm([2, 1]))];
- * mapPathWithin(line, ([x, y]) => mm([x, y + x ** 3]), mm(0.01)).length; // → 1
- * mapPathWithin(line, ([x, y]) => mm([x, y * Math.exp(x)]), mm(0.001)).length; // → 3
- * ```
  */
 export function mapPathWithin<From extends Unit, To extends Unit>(
   path: readonly Cubic<From>[],

@@ -6,16 +6,6 @@ import type { Cubic } from "./cubic.js";
  * through from the x axis towards the y axis (counter-clockwise in the face space).
  *
  * From ½∮(x dy − y dx), whose integrals over a cubic's terms are whole twentieths.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { pathArea } from "brow-geometry/geometry";
- * const [from, to] = [mm([0, 0]), mm([1, 1])];
- * const below = [from, mm([1 / 3, 0]), mm([2 / 3, 1 / 3]), to] as const; // y = x²
- * const back = [to, mm([2 / 3, 2 / 3]), mm([1 / 3, 1 / 3]), from] as const;
- * pathArea([below, back]); // → 0.166667
- * ```
  */
 export function pathArea<U extends Unit>(path: readonly Cubic<U>[]): number {
   const origin = path[0]?.[0];

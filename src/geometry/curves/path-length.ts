@@ -5,13 +5,6 @@ import type { Surface } from "./surface.js";
 
 /**
  * Length of a path of cubics, to 1e-12 of it; of the curve over it on a surface, where one is given.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { pathLength } from "brow-geometry/geometry";
- * pathLength([[mm([0, 0]), mm([1 / 3, 0]), mm([2 / 3, 1 / 3]), mm([1, 1])]]); // → 1.4789428575
- * ```
  */
 export function pathLength<U extends Unit>(
   path: readonly Cubic<U>[],

@@ -1,4 +1,5 @@
-import { type Length, requirePositive, type Unit } from "../../units/index.js";
+import { type Length, type Unit } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { type Band, bandOf } from "./band.js";
 import type { Cubic } from "./cubic.js";
 import { flatten } from "./flatten.js";
@@ -13,19 +14,6 @@ import { sharedArea } from "../polylines/shared-area.js";
  * rounding. Else the paths are read as polygons that stray from them by no more than `error`.
  *
  * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { cubicsOf, pathOverlap, pchip, straightCubic } from "brow-geometry/geometry";
- * const [parabola] = cubicsOf<"mm">([ // y = 4 x (1 − x)
- *   { x: 0, y: 0, before: 4, after: 4 }, { x: 1, y: 0, before: -4, after: -4 },
- * ]);
- * const hill = [straightCubic(mm([1, 0]), mm([0, 0])), ...(parabola ? [parabola] : [])];
- * const corners = mm([[0.5, 0], [2, 0], [2, 2], [0.5, 2]]);
- * const square = corners.map((from, index) => straightCubic(from, corners[(index + 1) % 4] ?? from));
- * pathOverlap(hill, square, mm(0.001)); // → 0.333333333333
- * ```
  */
 export function pathOverlap<U extends Unit>(
   one: readonly Cubic<U>[],

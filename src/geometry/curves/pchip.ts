@@ -1,4 +1,5 @@
-import { GeometryError, requireFinite } from "../../units/index.js";
+import { GeometryError } from "../../units/index.js";
+import { requireFinite } from "../../units/internal.js";
 import type { HermiteCurve } from "./hermite.js";
 
 /**
@@ -11,14 +12,6 @@ import type { HermiteCurve } from "./hermite.js";
  *
  * @throws GeometryError `wrong-count` under 2 points, `not-finite`, `out-of-range` where x does not
  * increase strictly
- *
- * @example
- * ```ts
- * import { hermiteAt, pchip } from "brow-geometry/geometry";
- * const curve = pchip([[0, 0], [1, 0], [2, 1], [3, 1]]);
- * hermiteAt(curve, 0.5); // → 0.0000
- * hermiteAt(curve, 2.25); // → 1.0000
- * ```
  */
 export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
   requirePoints(points);

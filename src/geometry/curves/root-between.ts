@@ -4,13 +4,6 @@
  *
  * Regula falsi in the Illinois form (from memory): the chord's zero replaces the end of its own
  * sign, and an end that is kept twice counts half, so that both ends close in.
- *
- * @example
- * ```ts
- * import { rootBetween } from "brow-geometry/geometry";
- * rootBetween(0, 2, (x) => x * x - 2); // → 1.414213562373
- * rootBetween(2, 3, (x) => x * x - 2); // → undefined
- * ```
  */
 export function rootBetween(
   low: number,

@@ -18,14 +18,6 @@ export interface Surface {
 
 /**
  * The point of a surface over a point of the plane; depth of the point itself does not matter.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { liftOnto } from "brow-geometry/geometry";
- * const tilted = { depth: (x: number) => -x / 10, rise: () => -0.1 };
- * liftOnto(mm([30, 40]), tilted); // → [30, 40, -3]
- * ```
  */
 export function liftOnto<U extends Unit>(at: Point<U>, { depth }: Surface): DeepPoint<U> {
   return deepPoint(at[0], at[1], depth(at[0], at[1]));
@@ -34,15 +26,6 @@ export function liftOnto<U extends Unit>(at: Point<U>, { depth }: Surface): Deep
 /**
  * Length of the curve that lies on a surface over a straight stretch of the plane: by tape. Good to
  * 1e-10 where the surface has no kink under the stretch.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { lengthAlongSurface } from "brow-geometry/geometry";
- * const depth = (x: number): number => Math.sqrt(100 ** 2 - x * x);
- * const cylinder = { depth, rise: (x: number, _: number, stepX: number) => (-x * stepX) / depth(x) };
- * lengthAlongSurface(mm([0, 0]), mm([76, 0]), cylinder); // → 86.331312
- * ```
  */
 export function lengthAlongSurface<U extends Unit>(
   from: Point<U>,

@@ -5,9 +5,9 @@ import {
   type Length,
   length,
   type Polyline,
-  requirePolyline,
   type Unit,
 } from "../../units/index.js";
+import { requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import { meanOf } from "./total-least-squares.js";
 import { difference, type Vector } from "../lines/vector.js";
@@ -32,7 +32,8 @@ export interface CircleFit<U extends Unit> {
  *
  * @example
  * ```ts
- * import { fitCircle, px } from "brow-geometry";
+ * import { fitCircle } from "brow-geometry/geometry";
+ * import { px } from "brow-geometry";
  * const rim = fitCircle(px([[10, 0], [0, 10], [-10, 0], [0, -10.4]]));
  * rim.centre; // → [0.0, -0.2]
  * rim.radius; // → 10.1

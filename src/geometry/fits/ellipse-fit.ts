@@ -5,9 +5,9 @@ import {
   type Length,
   length,
   type Polyline,
-  requirePolyline,
   type Unit,
 } from "../../units/index.js";
+import { requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import type { Direction } from "../lines/line.js";
 import { meanOf } from "./total-least-squares.js";
@@ -34,7 +34,8 @@ export interface EllipseFit<U extends Unit> {
  *
  * @example
  * ```ts
- * import { fitEllipse, px } from "brow-geometry";
+ * import { fitEllipse } from "brow-geometry/geometry";
+ * import { px } from "brow-geometry";
  * const rim = fitEllipse(px([[10, 0], [6, 4], [0, 5], [-8, 3], [-6, -4]]));
  * rim.semiMajor; // → 10.00
  * rim.semiMinor; // → 5.00

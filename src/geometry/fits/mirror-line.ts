@@ -4,11 +4,9 @@ import {
   type Length,
   length,
   type Point,
-  requireFinitePoint,
-  requirePositive,
-  toDegrees,
   type Unit,
 } from "../../units/index.js";
+import { requireFinitePoint, requirePositive, toDegrees } from "../../units/internal.js";
 import type { Direction, Line } from "../lines/line.js";
 import {
   bisquareAxis,
@@ -65,7 +63,8 @@ const ROBUST_UNITS = 7;
  *
  * @example
  * ```ts
- * import { bestMirrorLine, mm } from "brow-geometry";
+ * import { bestMirrorLine } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * const spread = mm(1);
  * const { line, robust } = bestMirrorLine([
  *   { one: mm([-16, 0]), other: mm([16, 0]), weight: 1, spread },
@@ -86,21 +85,6 @@ export function bestMirrorLine<U extends Unit>(
 
 /**
  * {@link bestMirrorLine} for units that were checked at the door.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { mirrorLineOf } from "brow-geometry/geometry";
- * const spread = mm(1);
- * const { line } = mirrorLineOf(
- *   [
- *     { one: mm([-16, 0]), other: mm([16, 0]), weight: 1, spread },
- *     { one: mm([0, -60]), weight: 1, spread },
- *   ],
- *   false,
- * );
- * line.direction; // → [0, 1]
- * ```
  */
 export function mirrorLineOf<U extends Unit>(
   units: readonly MirrorPair<U>[],

@@ -4,10 +4,9 @@ import {
   GeometryError,
   type Length,
   length,
-  requireFinitePoint,
-  requirePositive,
   type Unit,
 } from "../../units/index.js";
+import { requireFinitePoint, requirePositive } from "../../units/internal.js";
 import {
   bisquareShares,
   type DeepMirrorPair,
@@ -53,7 +52,8 @@ const ROBUST_UNITS = 7;
  *
  * @example
  * ```ts
- * import { bestMirrorPlane, mm } from "brow-geometry";
+ * import { bestMirrorPlane } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * const spread = mm(1);
  * const { normal } = bestMirrorPlane([
  *   { one: mm([-16, 0, 0]), other: mm([16, 0, 4]), weight: 1, spread },

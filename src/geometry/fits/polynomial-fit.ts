@@ -1,4 +1,5 @@
-import { GeometryError, requireFinite } from "../../units/index.js";
+import { GeometryError } from "../../units/index.js";
+import { requireFinite } from "../../units/internal.js";
 
 /**
  * A least-squares polynomial Σ powersⱼ τʲ of τ = (t − centre) / spread, which runs from −1 to 1 over
@@ -24,13 +25,6 @@ export interface PolynomialFit {
  *
  * @throws GeometryError `wrong-count` where the lists differ in length or have fewer than
  * degree + 1 entries, `not-finite`, `coincident-points` where no more nodes than the degree differ
- *
- * @example
- * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
- * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
- * polynomialAt(parabola, 1.5); // → 3.2500
- * ```
  */
 export function fitPolynomial(
   nodes: readonly number[],
@@ -82,14 +76,6 @@ export type Derivative = 0 | 1 | 2;
 
 /**
  * Value, slope or second derivative of a fitted polynomial.
- *
- * @example
- * ```ts
- * import { fitPolynomial, polynomialAt } from "brow-geometry/geometry";
- * const parabola = fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2);
- * polynomialAt(parabola, 1.5, 1); // → 3.0000
- * polynomialAt(parabola, 1.5, 2); // → 2.0000
- * ```
  */
 export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivative = 0): number {
   return derivativeAt(fit.powers, (at - fit.centre) / fit.spread, derivative, fit.spread);
@@ -99,13 +85,6 @@ export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivat
  * How much each of the fitted values weighs in the curve's value (or derivative) at a place:
  * ∂p(at)/∂valueᵢ. Values with independent errors of standard uncertainty u give the curve there
  * the standard uncertainty u·√(Σ weight²).
- *
- * @example
- * ```ts
- * import { fitPolynomial, polynomialWeights } from "brow-geometry/geometry";
- * const mean = fitPolynomial([0, 1, 2, 3], [7, 9, 8, 8], 0);
- * polynomialWeights(mean, 5); // → [0.25, 0.25, 0.25, 0.25]
- * ```
  */
 export function polynomialWeights(
   fit: PolynomialFit,

@@ -4,13 +4,6 @@ import { rootBetween } from "../curves/root-between.js";
 /**
  * Where a fitted polynomial has its highest peak between two ends: a place with slope 0 and a
  * falling slope. None where the curve only rises, only falls, or sags.
- *
- * @example
- * ```ts
- * import { fitPolynomial, highestPeak } from "brow-geometry/geometry";
- * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 4); // → 3.0000
- * highestPeak(fitPolynomial([0, 1, 2, 3], [0, 5, 8, 9], 2), 0, 2); // → undefined
- * ```
  */
 export function highestPeak(fit: PolynomialFit, from: number, to: number): number | undefined {
   const steps = STEPS_A_TURN * Math.max(1, fit.powers.length - 1);

@@ -1,4 +1,5 @@
-import { GeometryError, requireFinite, requirePositive } from "../../units/index.js";
+import { GeometryError } from "../../units/index.js";
+import { requireFinite, requirePositive } from "../../units/internal.js";
 import { BISQUARE_CUT } from "./bisquare.js";
 import {
   type Basis,

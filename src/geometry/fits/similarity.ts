@@ -6,12 +6,9 @@ import {
   hasDepth,
   type Length,
   type Point,
-  requireFinitePoint,
-  requirePositive,
-  toDegrees,
-  toRadians,
   type Unit,
 } from "../../units/index.js";
+import { requireFinitePoint, requirePositive, toDegrees, toRadians } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 
 /**
@@ -60,7 +57,8 @@ export interface SimilarityOptions {
  *
  * @example
  * ```ts
- * import { fitSimilarity, mm, px } from "brow-geometry";
+ * import { fitSimilarity } from "brow-geometry/geometry";
+ * import { mm, px } from "brow-geometry";
  * const { similarity, squares } = fitSimilarity(
  *   px([[100, 100], [200, 100], [200, 150]]),
  *   mm([[0, 0], [0, 20], [-10, 20]]),
@@ -104,7 +102,8 @@ export function fitSimilarity<From extends Unit, To extends Unit>(
  *
  * @example
  * ```ts
- * import { mm, px, transform } from "brow-geometry";
+ * import { mm, px } from "brow-geometry";
+ * import { transform } from "brow-geometry/geometry";
  * const similarity = { rotation: 90, factor: 0.2, from: px([100, 100]), to: mm([0, 0]) };
  * transform(px([200, 100]), similarity); // → [0.0, 20.0]
  * ```

@@ -24,13 +24,6 @@ const MOST_SWEEPS = 50;
  * Eigenvalues of a symmetric matrix with their directions, smallest first.
  *
  * Jacobi's method: each turn of a plane makes one element beside the diagonal vanish.
- *
- * @example
- * ```ts
- * import { eigenPairs } from "brow-geometry/geometry";
- * const [least] = eigenPairs({ xx: 2, yy: 2, zz: 5, xy: 1, xz: 0, yz: 0 });
- * least.value; // → 1.000
- * ```
  */
 export function eigenPairs(
   matrix: SymmetricMatrix,

@@ -4,9 +4,9 @@ import {
   GeometryError,
   type Length,
   type Polyline,
-  requirePolyline,
   type Unit,
 } from "../../units/index.js";
+import { requirePolyline } from "../../units/internal.js";
 import { distanceFromLine, type Line, lineAlong } from "../lines/line.js";
 import { difference } from "../lines/vector.js";
 
@@ -28,7 +28,8 @@ export interface LineFit<U extends Unit> {
  *
  * @example
  * ```ts
- * import { fitLine, mm } from "brow-geometry";
+ * import { fitLine } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * const fit = fitLine(mm([[0, 0.1], [10, -0.1], [20, -0.1], [30, 0.1]]));
  * fit.line.direction; // → [1.000, 0.000]
  * fit.residuals; // → [0.1, -0.1, -0.1, 0.1]

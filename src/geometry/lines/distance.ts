@@ -6,7 +6,8 @@ import { hasDepth, type Length, length, type Point, type Unit } from "../../unit
  *
  * @example
  * ```ts
- * import { distance, mm } from "brow-geometry";
+ * import { distance } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * distance(mm([0, 0]), mm([3, 4])); // → 5
  * ```
  */
@@ -19,7 +20,8 @@ export function distance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U
  *
  * @example
  * ```ts
- * import { mm, spaceDistance } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { spaceDistance } from "brow-geometry/geometry";
  * spaceDistance(mm([0, 0, 0]), mm([2, 3, 6])); // → 7
  * ```
  */

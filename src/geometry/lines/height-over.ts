@@ -6,15 +6,6 @@ import { type Length, length, type Point, type Polyline, type Unit } from "../..
  *
  * What {@link intersectPolyline} returns for a vertical, for measures that are read very often:
  * points are taken as finite.
- *
- * @example
- * ```ts
- * import { mm } from "brow-geometry";
- * import { heightOver } from "brow-geometry/geometry";
- * const border = mm([[10, 20], [30, 26], [50, 18]]);
- * heightOver(mm(20), border); // → 23
- * heightOver(mm(55), border); // → 16
- * ```
  */
 export function heightOver<U extends Unit>(
   x: Length<U>,

@@ -19,7 +19,8 @@ const ROUNDING = 1e-12;
  *
  * @example
  * ```ts
- * import { intersect, lineThrough, mm } from "brow-geometry";
+ * import { intersect, lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * const level = lineThrough(mm([0, 12]), mm([1, 12]));
  * const tailGuide = lineThrough(mm([15.7, -38]), mm([43.9, 0]));
  * intersect(level, tailGuide); // → { kind: "crossing", at: [52.81, 12.00] }

@@ -25,7 +25,8 @@ export interface Line<U extends Unit> {
  *
  * @example
  * ```ts
- * import { lineThrough, mm } from "brow-geometry";
+ * import { lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * lineThrough(mm([0, 0]), mm([30, 40])).direction; // → [0.6, 0.8]
  * ```
  */
@@ -50,7 +51,8 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
  *
  * @example
  * ```ts
- * import { lineAlong, mm } from "brow-geometry";
+ * import { lineAlong } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * lineAlong(mm([15.7, 0]), [0, 2]).direction; // → [0, 1]
  * ```
  */
@@ -75,7 +77,8 @@ export function lineAlong<U extends Unit>(through: Point<U>, direction: Directio
  *
  * @example
  * ```ts
- * import { lineThrough, mm, pointOnLine } from "brow-geometry";
+ * import { lineThrough, pointOnLine } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * pointOnLine(lineThrough(mm([0, 0]), mm([3, 4])), mm(10)); // → [6, 8]
  * ```
  */
@@ -89,7 +92,8 @@ export function pointOnLine<U extends Unit>(line: Line<U>, at: Length<U>): FlatP
  *
  * @example
  * ```ts
- * import { distanceAlongLine, lineThrough, mm } from "brow-geometry";
+ * import { distanceAlongLine, lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * distanceAlongLine(mm([5, 7]), lineThrough(mm([0, 0]), mm([1, 0]))); // → 5
  * ```
  */
@@ -104,7 +108,8 @@ export function distanceAlongLine<U extends Unit>(point: Point<U>, line: Line<U>
  *
  * @example
  * ```ts
- * import { distanceFromLine, lineThrough, mm } from "brow-geometry";
+ * import { distanceFromLine, lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * distanceFromLine(mm([5, 7]), lineThrough(mm([0, 0]), mm([1, 0]))); // → 7
  * ```
  */

@@ -6,7 +6,8 @@ import { between } from "./vector.js";
  *
  * @example
  * ```ts
- * import { midpoint, mm } from "brow-geometry";
+ * import { midpoint } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * midpoint(mm([-16, 0]), mm([15, 2])); // → [-0.5, 1]
  * ```
  */

@@ -13,7 +13,8 @@ export interface Plane<U extends Unit> {
  *
  * @example
  * ```ts
- * import { distanceFromPlane, mm } from "brow-geometry";
+ * import { distanceFromPlane } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * distanceFromPlane(mm([5, 7, 9]), { through: mm([0, 0, 2]), normal: [0, 0, 1] }); // → 7
  * ```
  */
@@ -26,7 +27,8 @@ export function distanceFromPlane<U extends Unit>(point: DeepPoint<U>, plane: Pl
  *
  * @example
  * ```ts
- * import { footOnPlane, mm } from "brow-geometry";
+ * import { footOnPlane } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * footOnPlane(mm([5, 7, 9]), { through: mm([0, 0, 2]), normal: [0, 0, 1] }); // → [5, 7, 2]
  * ```
  */

@@ -14,7 +14,8 @@ import { distanceFromLine, type Line } from "./line.js";
  *
  * @example
  * ```ts
- * import { lineThrough, mm, reflectAcross } from "brow-geometry";
+ * import { lineThrough, reflectAcross } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * reflectAcross(mm([3, 1]), lineThrough(mm([0, 0]), mm([1, 2]))); // → [-1.000, 3.000]
  * ```
  */

@@ -14,7 +14,8 @@ import { difference } from "../lines/vector.js";
  *
  * @example
  * ```ts
- * import { areaBetween, mm } from "brow-geometry";
+ * import { areaBetween } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * areaBetween(mm([[0, 0], [40, 0]]), mm([[0, 2], [40, 2]])); // → 80
  * areaBetween(mm([[0, 0], [40, 0]]), mm([[0, 2], [40, -2]])); // → 40
  * ```

@@ -3,9 +3,9 @@ import {
   type FlatPoint,
   type Length,
   type Polyline,
-  requirePositive,
   type Unit,
 } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { legsOf } from "./polyline.js";
 import { between } from "../lines/vector.js";
 
@@ -18,7 +18,8 @@ import { between } from "../lines/vector.js";
  *
  * @example
  * ```ts
- * import { densify, mm } from "brow-geometry";
+ * import { densify } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * densify(mm([[0, 0], [10, 0], [10, 3]]), mm(4)); // → [[0, 0], [3.33, 0], [6.67, 0], [10, 0], [10, 3]]
  * ```
  */

@@ -14,7 +14,8 @@ import { difference } from "../lines/vector.js";
  *
  * @example
  * ```ts
- * import { intersectPolyline, lineAlong, mm } from "brow-geometry";
+ * import { intersectPolyline, lineAlong } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * const border = mm([[10, 20], [30, 26], [50, 18]]);
  * intersectPolyline(lineAlong(mm([20, 0]), [0, 1]), border); // → [{ at: [20, 23], extended: false }]
  * intersectPolyline(lineAlong(mm([55, 0]), [0, 1]), border); // → [{ at: [55, 16], extended: true }]

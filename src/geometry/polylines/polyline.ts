@@ -6,9 +6,9 @@ import {
   length,
   type Point,
   type Polyline,
-  requirePolyline,
   type Unit,
 } from "../../units/index.js";
+import { requirePolyline } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { between } from "../lines/vector.js";
 
@@ -17,7 +17,8 @@ import { between } from "../lines/vector.js";
  *
  * @example
  * ```ts
- * import { mm, polylineLength } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { polylineLength } from "brow-geometry/geometry";
  * polylineLength(mm([[0, 0], [3, 4], [3, 4], [3, 10]])); // → 11
  * ```
  */
@@ -46,7 +47,8 @@ export interface PolylinePlace<U extends Unit> {
  *
  * @example
  * ```ts
- * import { mm, pointAlong } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { pointAlong } from "brow-geometry/geometry";
  * pointAlong(mm([[0, 0], [10, 0]]), mm(4)); // → { at: [4, 0], along: 4, extended: false }
  * pointAlong(mm([[0, 0], [10, 0]]), mm(12)); // → { at: [12, 0], along: 12, extended: true }
  * ```

@@ -32,7 +32,8 @@ const PIECES = 200;
  *
  * @example
  * ```ts
- * import { mm, separation } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { separation } from "brow-geometry/geometry";
  * separation(mm([[0, 0], [40, 0]]), mm([[0, 2], [20, 4], [40, 2]])); // → { mean: 3.0, greatest: 4 }
  * ```
  */
@@ -59,7 +60,8 @@ export function separation<U extends Unit>(
  *
  * @example
  * ```ts
- * import { distanceFromPolyline, mm } from "brow-geometry";
+ * import { distanceFromPolyline } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * distanceFromPolyline(mm([5, 4]), mm([[0, 0], [10, 0]])); // → 4
  * distanceFromPolyline(mm([13, 4]), mm([[0, 0], [10, 0]])); // → 5
  * ```

@@ -1,4 +1,4 @@
-import { keysOf } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import type { SideLandmark } from "./landmarks.js";
 
 /**

@@ -15,7 +15,7 @@ export const BY_HAND: Length<"mm"> = mm(0.26);
  *
  * @example
  * ```ts
- * import { landmarkUncertainty } from "brow-geometry";
+ * import { landmarkUncertainty } from "brow-geometry/landmarks";
  * landmarkUncertainty({ right: {}, left: {}, midline: {} }, "endocanthion"); // → 0.26
  * ```
  */

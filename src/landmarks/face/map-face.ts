@@ -13,13 +13,6 @@ export type PointMap<From extends Unit, To extends Unit> = (
 
 /**
  * Maps both borders of a brow, point by point.
- *
- * @example
- * ```ts
- * import { flatPoint, mapBrow, mm } from "brow-geometry";
- * const raised = mapBrow({ upper: mm([[14, 20], [58, 17]]) }, ([x, y]) => flatPoint(x, y + 1));
- * raised.upper; // → [[14, 21], [58, 18]]
- * ```
  */
 export function mapBrow<From extends Unit, To extends Unit>(
   brow: Brow<From>,
@@ -34,7 +27,9 @@ export function mapBrow<From extends Unit, To extends Unit>(
  *
  * @example
  * ```ts
- * import { flatPoint, mapFace, mm } from "brow-geometry";
+ * import { flatPoint } from "brow-geometry/units";
+ * import { mapFace } from "brow-geometry/landmarks";
+ * import { mm } from "brow-geometry";
  * const face = { right: { pupil: mm([-31, 0]) }, left: {}, midline: { sellion: mm([0, 2]) } };
  * mapFace(face, ([x, y]) => flatPoint<"mm">(x + 1, y)).right; // → { pupil: [-30, 0] }
  * ```

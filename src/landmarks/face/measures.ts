@@ -152,13 +152,6 @@ const KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> = MEASURE_KINDS;
 
 /**
  * What is true of a measure as one of its kind.
- *
- * @example
- * ```ts
- * import { kindOf } from "brow-geometry/landmarks";
- * kindOf("archHeight").more; // → "too high"
- * kindOf("area").unit; // → "mm²"
- * ```
  */
 export function kindOf(measure: FaceMeasureName): KindOfMeasure {
   return KINDS[ROWS[measure].kind];

@@ -7,7 +7,8 @@ import { type FaceMeasureName, kindOf } from "./measures.js";
  *
  * @example
  * ```ts
- * import { toleranceFor, WORKING_TOLERANCES } from "brow-geometry";
+ * import { toleranceFor } from "brow-geometry/landmarks";
+ * import { WORKING_TOLERANCES } from "brow-geometry";
  * toleranceFor("archThickness", WORKING_TOLERANCES)?.limits; // → { lower: -0.5, upper: 0.5 }
  * toleranceFor("area", WORKING_TOLERANCES); // → undefined
  * ```

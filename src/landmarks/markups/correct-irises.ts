@@ -6,11 +6,10 @@ import {
   measured,
   type Measured,
   type Note,
-  note,
   type Point,
-  requirePositive,
   type Unit,
 } from "../../units/index.js";
+import { note, requirePositive } from "../../units/internal.js";
 import type { Face, FaceSide } from "../face/face.js";
 import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
 
@@ -27,7 +26,8 @@ import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
  *
  * @example
  * ```ts
- * import { correctIrises, type Face, measured, mm } from "brow-geometry";
+ * import { correctIrises } from "brow-geometry/landmarks";
+ * import { type Face, measured, mm } from "brow-geometry";
  * const face: Face<"mm"> = {
  *   right: {},
  *   left: { limbusMedial: mm([25, 0]), limbusLateral: mm([38, 0]) },

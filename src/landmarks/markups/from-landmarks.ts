@@ -1,4 +1,5 @@
-import { eachSide, GeometryError, requireObject, type Sides } from "../../units/index.js";
+import { eachSide, GeometryError, type Sides } from "../../units/index.js";
+import { requireObject } from "../../units/internal.js";
 import type { Face, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,

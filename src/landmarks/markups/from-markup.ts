@@ -29,7 +29,8 @@ import { requireMarkup } from "./require-markup.js";
  *
  * @example
  * ```ts
- * import { fromMarkup, type MarkupPoints } from "brow-geometry";
+ * import { fromMarkup } from "brow-geometry";
+ * import { type MarkupPoints } from "brow-geometry/landmarks";
  * const mapped = (landmarks: MarkupPoints) =>
  *   fromMarkup("mesh-478", landmarks, {
  *     coordinates: "normalised",

@@ -5,10 +5,9 @@ import {
   GeometryError,
   hasDepth,
   type Point,
-  requireFinitePoint,
-  requireObject,
   type Sides,
 } from "../../units/index.js";
+import { requireFinitePoint, requireObject } from "../../units/internal.js";
 import type { Face, LandmarkSource, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,

@@ -1,4 +1,5 @@
-import { type Note, note, type Unit } from "../../units/index.js";
+import { type Note, type Unit } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
 import type { Place } from "./index-table.js";

@@ -1,10 +1,5 @@
-import {
-  GeometryError,
-  type Measured,
-  requireObject,
-  requirePositive,
-  requireUncertainty,
-} from "../../units/index.js";
+import { GeometryError, type Measured } from "../../units/index.js";
+import { requireObject, requirePositive, requireUncertainty } from "../../units/internal.js";
 import type { LandmarkUncertainty } from "../face/face.js";
 import { LANDMARK_NAMES } from "../face/landmarks.js";
 import type { AlareChoice, MarkupName } from "./markups.js";

@@ -1,11 +1,5 @@
-import {
-  deepPoint,
-  flatPoint,
-  GeometryError,
-  type Point,
-  requireFinite,
-  requireObject,
-} from "../../units/index.js";
+import { deepPoint, flatPoint, GeometryError, type Point } from "../../units/index.js";
+import { requireFinite, requireObject } from "../../units/internal.js";
 import type { IndexTable, Place } from "./index-table.js";
 import {
   imageSize,

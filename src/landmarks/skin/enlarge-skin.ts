@@ -4,13 +4,6 @@ import type { Skin } from "./skin.js";
 /**
  * The skin of a face that is so many times as large in every direction: with it, the uncertainty of
  * a photo's scale is carried into depth as into everything else.
- *
- * @example
- * ```ts
- * import { depthAt, enlargeSkin, mm } from "brow-geometry";
- * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * depthAt(mm([100, 40]), enlargeSkin(skin, 2)) / depthAt(mm([50, 20]), skin); // → 2.00
- * ```
  */
 export function enlargeSkin(skin: Skin, times: number): Skin {
   switch (skin.kind) {

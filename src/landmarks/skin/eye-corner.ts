@@ -14,14 +14,6 @@ const SET_BACK = 0.212;
  * The outer corner of an eye with its depth. It lies in the orbit, behind the skin of the brow, so
  * it is not lifted onto that: it keeps the depth it has where the skin is fitted to the same source,
  * and is set back by 0.212 of its distance from the midline where not. On a flat skin it is flat.
- *
- * @example
- * ```ts
- * import { atEyeCorner, mm, onSkin, spaceDistance } from "brow-geometry";
- * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * const exocanthionToTailEnd = spaceDistance(atEyeCorner(mm([44.5, 0]), skin), onSkin(mm([57.2, 15.9]), skin));
- * exocanthionToTailEnd; // → 20.6
- * ```
  */
 export function atEyeCorner(exocanthion: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
   if (skin.kind === "fitted" && hasDepth(exocanthion)) return exocanthion;

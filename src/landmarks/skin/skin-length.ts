@@ -1,20 +1,7 @@
-import {
-  type Cubic,
-  distance,
-  lengthAlongSurface,
-  pathLength,
-  polylineLength,
-  spaceDistance,
-  type Surface,
-} from "../../geometry/index.js";
-import {
-  flatPoint,
-  type Length,
-  length,
-  type Point,
-  type Polyline,
-  requirePolyline,
-} from "../../units/index.js";
+import { type Cubic, distance, polylineLength, spaceDistance } from "../../geometry/index.js";
+import { lengthAlongSurface, pathLength, type Surface } from "../../geometry/internal.js";
+import { flatPoint, type Length, length, type Point, type Polyline } from "../../units/index.js";
+import { requirePolyline } from "../../units/internal.js";
 import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
 
 /** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
@@ -60,7 +47,8 @@ export function lengthBetween(
  *
  * @example
  * ```ts
- * import { lengthOf, mm } from "brow-geometry";
+ * import { lengthOf } from "brow-geometry/landmarks";
+ * import { mm } from "brow-geometry";
  * const border = mm([[14, 22], [44, 26], [58, 18]]);
  * lengthOf(border, { kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → 54.162
  * lengthOf(border, { kind: "flat" }); // → 46.390
@@ -86,10 +74,12 @@ export function lengthOf(
  *
  * @example
  * ```ts
- * import { lengthOfPath, mm } from "brow-geometry";
- * import { straightCubic } from "brow-geometry/geometry";
+ * import { mm, outline } from "brow-geometry";
+ * import { lengthOfPath } from "brow-geometry/landmarks";
+ * import { completeDots } from "brow-geometry/proportions";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * lengthOfPath([straightCubic(mm([44, 26]), mm([58, 18]))], skin); // → 21.591
+ * const dots = { upperStart: mm([16, 17]), upperArch: mm([44, 26]), tailEnd: mm([58, 18]) };
+ * lengthOfPath(outline(completeDots(dots)).upper, skin); // → 0
  * ```
  */
 export function lengthOfPath(path: readonly Cubic<"mm">[], skin: Skin): Length<"mm"> {

@@ -1,11 +1,6 @@
 import { distance, fitRobustly } from "../../geometry/index.js";
-import {
-  GeometryError,
-  hasDepth,
-  type Length,
-  length,
-  requireFinitePoint,
-} from "../../units/index.js";
+import { GeometryError, hasDepth, type Length, length } from "../../units/index.js";
+import { requireFinitePoint } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
 

@@ -7,7 +7,8 @@ import type { Skin } from "./skin.js";
  *
  * @example
  * ```ts
- * import { mm, skinUncertainty } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { skinUncertainty } from "brow-geometry/landmarks";
  * skinUncertainty({ kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → 0.12
  * skinUncertainty({ kind: "flat" }); // → 0
  * ```
@@ -19,13 +20,6 @@ export function skinUncertainty(skin: Skin): number {
 /**
  * A skin that falls back so many times as far: with it, the uncertainty of depth is carried into any
  * length. A flat skin stays flat.
- *
- * @example
- * ```ts
- * import { deepen, depthAt, mm } from "brow-geometry";
- * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * depthAt(mm([50, 20]), deepen(skin, 1.1)) / depthAt(mm([50, 20]), skin); // → 1.1
- * ```
  */
 export function deepen(skin: Skin, factor: number): Skin {
   switch (skin.kind) {

@@ -40,7 +40,8 @@ export interface FittedSkin {
  *
  * @example
  * ```ts
- * import { depthAt, mm } from "brow-geometry";
+ * import { depthAt } from "brow-geometry/landmarks";
+ * import { mm } from "brow-geometry";
  * depthAt(mm([50, 20]), { kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → -16.215
  * ```
  */
@@ -50,12 +51,6 @@ export function depthAt(at: Point<"mm">, skin: Skin): Length<"mm"> {
 
 /**
  * The point of the skin over a place of the face; a depth that the point itself carries is replaced.
- *
- * @example
- * ```ts
- * import { mm, onSkin } from "brow-geometry";
- * onSkin(mm([50, 20]), { kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → [50, 20, -16.215]
- * ```
  */
 export function onSkin(at: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
   return deepPoint(at[0], at[1], skinDepth(at[0], skin));

@@ -1,6 +1,7 @@
 import { type BrowDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { fill, GeometryError, type Point, shownValue, type Side } from "../../units/index.js";
+import { GeometryError, type Point, type Side } from "../../units/index.js";
+import { fill, shownValue } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 import { ORDER_WORDS } from "./words.js";
 

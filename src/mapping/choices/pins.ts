@@ -1,5 +1,6 @@
-import { DOT_NAMES } from "../../landmarks/index.js";
-import { GeometryError, requireFinitePoint, requireWord } from "../../units/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
+import { GeometryError } from "../../units/index.js";
+import { requireFinitePoint, requireWord } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 
 /**

@@ -1,14 +1,14 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS, TAIL_CONVENTIONS } from "../../landmarks/index.js";
-import { requireShape, STATIONS } from "../../proportions/index.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
+import { requireShape, STATIONS } from "../../proportions/internal.js";
+import { GeometryError } from "../../units/index.js";
 import {
   DECISION_RULES,
-  GeometryError,
   keysOf,
   requireObject,
   requirePositive,
   requireWithin,
   requireWord,
-} from "../../units/index.js";
+} from "../../units/internal.js";
 import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, TAIL_HEIGHTS } from "./choice-tables.js";
 import type { Choices } from "./choices.js";
 import { requireUsablePins } from "./pins.js";

@@ -1,13 +1,7 @@
 import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import { carryBrow, placeOnSide, pointOnSide } from "../../symmetry/index.js";
-import {
-  type Note,
-  note,
-  otherSide,
-  type Point,
-  type Side,
-  type Sides,
-} from "../../units/index.js";
+import { type Note, otherSide, type Point, type Side, type Sides } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
 

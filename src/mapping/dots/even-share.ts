@@ -1,7 +1,8 @@
-import { rootBetween } from "../../geometry/index.js";
+import { rootBetween } from "../../geometry/internal.js";
 import { lengthBetween, type Skin } from "../../landmarks/index.js";
 import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
-import { eachSide, GeometryError, shownValue, type Sides } from "../../units/index.js";
+import { eachSide, GeometryError, type Sides } from "../../units/index.js";
+import { shownValue } from "../../units/internal.js";
 import { ledBy } from "../choices/lead.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";

@@ -1,5 +1,6 @@
 import { type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
-import { eachSide, type Note, note, type Sides } from "../../units/index.js";
+import { eachSide, type Note, type Sides } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
 

@@ -11,10 +11,10 @@ import {
   eachSide,
   type Limits,
   type Note,
-  note,
   type Sides,
   type ToleranceSet,
 } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
 

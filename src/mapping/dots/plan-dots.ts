@@ -1,13 +1,7 @@
 import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
-import {
-  eachSide,
-  type Note,
-  note,
-  refusingAs,
-  type Side,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import { note, refusingAs } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder } from "../choices/dots-in-order.js";

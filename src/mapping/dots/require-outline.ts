@@ -1,4 +1,5 @@
-import { type CompleteDots, DOT_NAMES } from "../../landmarks/index.js";
+import { type CompleteDots } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import { outline } from "../../proportions/index.js";
 import { GeometryError, type Side } from "../../units/index.js";
 import { withPins } from "../choices/dots-in-order.js";

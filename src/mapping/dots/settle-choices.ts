@@ -1,19 +1,17 @@
 import {
   type ArchConvention,
-  conventionWords,
   type Dot,
   DOTS,
   type Skin,
   type StandIn,
   type StartConvention,
 } from "../../landmarks/index.js";
-import {
-  ARCH_EYE_WIDTH_SHARE,
-  type NaturalArch,
-  type NaturalDots,
-} from "../../proportions/index.js";
+import { conventionWords } from "../../landmarks/internal.js";
+import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
+import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
-import { eachSide, fill, type Note, note, type Side, type Sides } from "../../units/index.js";
+import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
+import { fill, note } from "../../units/internal.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { CARRIES, type Carry, type Lead, type Levels } from "../choices/choice-tables.js";
 import type { Choices } from "../choices/choices.js";

@@ -1,14 +1,14 @@
-import { heightOver } from "../../geometry/index.js";
+import { heightOver } from "../../geometry/internal.js";
 import type { Brow, Skin } from "../../landmarks/index.js";
 import {
   archAtShare,
   type NaturalDots,
   type Station,
-  STATION_THICKNESS,
-  STATIONS,
   type StationThickness,
 } from "../../proportions/index.js";
-import { keysOf, type Length, length, note, type Sides } from "../../units/index.js";
+import { STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
+import { type Length, length, type Sides } from "../../units/index.js";
+import { keysOf, note } from "../../units/internal.js";
 import type { Lead } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "../choices/lead.js";

@@ -1,13 +1,14 @@
-import { heightOver, intersect, lineAlong } from "../../geometry/index.js";
+import { intersect, lineAlong } from "../../geometry/index.js";
+import { heightOver } from "../../geometry/internal.js";
 import {
   type BrowArch,
   type CompleteDots,
   type Dot,
   type GuideConvention,
-  isGuide,
   type Mark,
   type Skin,
 } from "../../landmarks/index.js";
+import { isGuide } from "../../landmarks/internal.js";
 import {
   archAtShare,
   type Guide,
@@ -15,8 +16,8 @@ import {
   meetGuide,
   type NaturalArch,
   type NaturalDots,
-  requireGuideLandmarks,
 } from "../../proportions/index.js";
+import { requireGuideLandmarks } from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
   eachSide,

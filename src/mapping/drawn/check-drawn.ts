@@ -1,12 +1,5 @@
-import {
-  BY_HAND,
-  DOT_NAMES,
-  type FaceMeasures,
-  MEASURE_KINDS,
-  MEASURE_NAMES,
-  type MeasureName,
-  type SideMeasures,
-} from "../../landmarks/index.js";
+import { type FaceMeasures, type MeasureName, type SideMeasures } from "../../landmarks/index.js";
+import { BY_HAND, DOT_NAMES, MEASURE_KINDS, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { compareSides, placeOnSide } from "../../symmetry/index.js";
 import {
   GeometryError,
@@ -14,10 +7,8 @@ import {
   type Measured,
   measured,
   type Outcome,
-  requireFinite,
-  requireFinitePoint,
-  requireUncertainty,
 } from "../../units/index.js";
+import { requireFinite, requireFinitePoint, requireUncertainty } from "../../units/internal.js";
 import { checkReadings, judge } from "./check-readings.js";
 import { dotCorrection } from "./correction.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";

@@ -1,17 +1,7 @@
-import {
-  type FaceMeasureName,
-  type FaceMeasures,
-  type KindOfMeasure,
-  kindOf,
-  MEASURE_NAMES,
-} from "../../landmarks/index.js";
-import {
-  decideUnder,
-  type Measured,
-  measured,
-  type Side,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+import { type FaceMeasureName, type FaceMeasures } from "../../landmarks/index.js";
+import { type KindOfMeasure, kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
+import { type Measured, measured, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import { decideUnder } from "../../units/internal.js";
 import { measureCorrection } from "./correction.js";
 import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
 

@@ -1,12 +1,5 @@
-import {
-  amountOf,
-  type Dot,
-  DOTS,
-  type KindOfMeasure,
-  kindOf,
-  MEASURE_KINDS,
-  MEASURES,
-} from "../../landmarks/index.js";
+import { type Dot, DOTS, MEASURES } from "../../landmarks/index.js";
+import { amountOf, type KindOfMeasure, kindOf, MEASURE_KINDS } from "../../landmarks/internal.js";
 import type { Side } from "../../units/index.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
 import { inHalves } from "../choices/half-millimetres.js";

@@ -1,12 +1,10 @@
 import {
   type BrowDots,
   type Dot,
-  DOT_NAMES,
   type FaceMeasures,
-  MEASURES_ON_BORDERS,
-  PLACED_DOTS,
   type SideMeasures,
 } from "../../landmarks/index.js";
+import { DOT_NAMES, MEASURES_ON_BORDERS, PLACED_DOTS } from "../../landmarks/internal.js";
 import { measureFace, type OutlineDots } from "../../proportions/index.js";
 import {
   eachSide,

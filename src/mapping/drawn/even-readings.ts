@@ -1,15 +1,7 @@
 import { type FaceMeasures, type MeasureName, MEASURES } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
-import {
-  fill,
-  keysOf,
-  type Measured,
-  measured,
-  otherSide,
-  type Outcome,
-  type Side,
-  requireWord,
-} from "../../units/index.js";
+import { type Measured, measured, otherSide, type Outcome, type Side } from "../../units/index.js";
+import { fill, keysOf, requireWord } from "../../units/internal.js";
 import { type Lead, LEADS } from "../choices/choice-tables.js";
 import { measureCorrection } from "./correction.js";
 import { EVENNESS } from "./words.js";

@@ -9,7 +9,8 @@ import {
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
-import { type Note, note, type Scale } from "../../units/index.js";
+import { type Note, type Scale } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { type CautionCode, CAUTIONS, type ComparisonFindingCode } from "./words.js";
 

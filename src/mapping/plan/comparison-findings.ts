@@ -1,6 +1,7 @@
-import { DOT_NAMES } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import type { CaptureComparison } from "../../symmetry/index.js";
-import { type Note, note, type Side } from "../../units/index.js";
+import { type Note, type Side } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
 
 /**

@@ -2,12 +2,12 @@ import type { FaceMeasures } from "../../landmarks/index.js";
 import {
   type Decision,
   type DecisionOptions,
-  decideUnder,
   eachSide,
   type Measured,
   type Sides,
   type ToleranceSet,
 } from "../../units/index.js";
+import { decideUnder } from "../../units/internal.js";
 
 /**
  * Whether each planned front takes the share of front and tail that was asked for; undefined where the

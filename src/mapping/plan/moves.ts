@@ -1,12 +1,8 @@
-import {
-  type BrowDots,
-  type CompleteDots,
-  type Dot,
-  DOTS,
-  PLACED_DOTS,
-} from "../../landmarks/index.js";
+import { type BrowDots, type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
+import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { fill, type Length, length, type Side, type Sides } from "../../units/index.js";
+import { type Length, length, type Side, type Sides } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import { MOVES, WAYS } from "./words.js";
 

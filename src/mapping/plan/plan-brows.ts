@@ -5,7 +5,8 @@ import {
   type SideComparison,
   toFace,
 } from "../../symmetry/index.js";
-import { eachSide, type Measured, refusingAs, WORKING_TOLERANCES } from "../../units/index.js";
+import { eachSide, type Measured, WORKING_TOLERANCES } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";

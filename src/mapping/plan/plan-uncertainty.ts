@@ -1,23 +1,15 @@
 import type { Direction } from "../../geometry/index.js";
+import { depthAt, mapFace, type Skin, skinUncertainty } from "../../landmarks/index.js";
+import { deepen, enlargeSkin } from "../../landmarks/internal.js";
 import {
-  deepen,
-  depthAt,
-  enlargeSkin,
-  mapFace,
-  type Skin,
-  skinUncertainty,
-} from "../../landmarks/index.js";
-import {
-  BROW_PROMINENCE,
   type Camera,
   faceFrame,
   type FaceFrame,
   fitMidline,
   toFace,
   type Turning,
-  type TurningOffset,
-  turningShift,
 } from "../../symmetry/index.js";
+import { BROW_PROMINENCE, type TurningOffset, turningShift } from "../../symmetry/internal.js";
 import {
   flatPoint,
   hasDepth,
@@ -27,8 +19,8 @@ import {
   type Point,
   propagate,
   type Scale,
-  toRadians,
 } from "../../units/index.js";
+import { toRadians } from "../../units/internal.js";
 import { faceInputs, READ_ON_FACE, READ_ON_PHOTO } from "./face-inputs.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { readPlan, type ReadingsRow, rowOf } from "./plan-readings.js";

@@ -1,5 +1,6 @@
 import type { FaceFrame } from "../../symmetry/index.js";
-import { GeometryError, refusingAs } from "../../units/index.js";
+import { GeometryError } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import type { BrowPlan } from "../plan/plan.js";

@@ -1,15 +1,7 @@
 import { type Dot, DOTS, type MeasureName } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import {
-  fill,
-  type Length,
-  length,
-  type Measured,
-  mm,
-  otherSide,
-  requireFinite,
-  type Side,
-} from "../../units/index.js";
+import { type Length, length, type Measured, mm, otherSide, type Side } from "../../units/index.js";
+import { fill, requireFinite } from "../../units/internal.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import {
   ARCH_REASONS,

@@ -1,6 +1,7 @@
-import { DOT_NAMES, DOTS } from "../../landmarks/index.js";
-import { STATIONS } from "../../proportions/index.js";
-import { fill, keysOf } from "../../units/index.js";
+import { DOTS } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
+import { STATIONS } from "../../proportions/internal.js";
+import { fill, keysOf } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { FIELD_WORDS, PIN_WORDS, SHAPE_WORDS, THICKNESS_WORDS } from "../choices/words.js";
 

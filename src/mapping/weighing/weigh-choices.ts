@@ -1,12 +1,6 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
-import {
-  GeometryError,
-  type Length,
-  type Note,
-  note,
-  requireFinite,
-  shownValue,
-} from "../../units/index.js";
+import { GeometryError, type Length, type Note } from "../../units/index.js";
+import { note, requireFinite, shownValue } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";

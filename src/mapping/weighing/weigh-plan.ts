@@ -6,10 +6,10 @@ import {
   type Length,
   length,
   type Note,
-  note,
   type Side,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "../plan/decide-shares.js";
 import { movesBetween } from "../plan/moves.js";

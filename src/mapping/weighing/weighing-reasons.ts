@@ -1,5 +1,6 @@
 import { DOTS, MEASURES } from "../../landmarks/index.js";
-import { type Note, note } from "../../units/index.js";
+import { type Note } from "../../units/index.js";
+import { note } from "../../units/internal.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { WEIGHING, type WeighingCode } from "./words.js";
 

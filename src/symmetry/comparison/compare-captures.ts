@@ -2,11 +2,11 @@ import { transform } from "../../geometry/index.js";
 import {
   type BrowDots,
   type Dot,
-  DOT_NAMES,
   type Face,
   landmarkUncertainty,
   type PointLandmark,
 } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import {
   decide,
   type Decision,

@@ -1,18 +1,14 @@
-import {
-  type FaceMeasures,
-  kindOf,
-  MEASURE_NAMES,
-  type MeasureName,
-} from "../../landmarks/index.js";
+import { type FaceMeasures, type MeasureName } from "../../landmarks/index.js";
+import { kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import {
   type Decision,
   type DecisionOptions,
-  decideUnder,
   type Measured,
   measured,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
+import { decideUnder } from "../../units/internal.js";
 
 /** One measure of both sides, and how they differ. */
 export interface SideDifference {

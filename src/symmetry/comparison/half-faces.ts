@@ -6,10 +6,9 @@ import {
   type Measured,
   measured,
   type Note,
-  note,
   type Point,
-  toDegrees,
 } from "../../units/index.js";
+import { note, toDegrees } from "../../units/internal.js";
 import { HALF_FACES_NOTES, type HalfFacesNoteCode } from "./words.js";
 
 /** How wide the two halves of a face look, and what a difference may mean. */

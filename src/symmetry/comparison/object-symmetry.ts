@@ -8,12 +8,11 @@ import {
 import {
   type Face,
   type FaceSide,
-  MIDLINE_LANDMARKS,
   type PointLandmark,
-  SIDE_LANDMARKS,
   type SideLandmark,
   type MidlineLandmarks,
 } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { fitMidline } from "../midline/fit-midline.js";
 import { mirror } from "../mirroring/mirror.js";
@@ -43,7 +42,8 @@ export interface ObjectSymmetry<U extends Unit> {
  *
  * @example
  * ```ts
- * import { FACE_MIDLINE, mm, objectSymmetry } from "brow-geometry";
+ * import { FACE_MIDLINE, mm } from "brow-geometry";
+ * import { objectSymmetry } from "brow-geometry/symmetry";
  * const { symmetric, asymmetric, squares } = objectSymmetry(
  *   {
  *     right: { endocanthion: mm([-16, 0]) },

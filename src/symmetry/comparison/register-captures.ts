@@ -1,17 +1,13 @@
 import { distance, fitSimilarity, type Similarity } from "../../geometry/index.js";
 import type { PointLandmark } from "../../landmarks/index.js";
+import { type Length, length, type Note, type Point, type Side } from "../../units/index.js";
 import {
-  type Length,
-  length,
   chiSquareQuantile,
-  type Note,
   note,
-  type Point,
   requireUncertainty,
-  type Side,
   toDegrees,
   toRadians,
-} from "../../units/index.js";
+} from "../../units/internal.js";
 import type { StablePair } from "./stable-landmarks.js";
 import { REGISTRATION_NOTES, type RegistrationNoteCode } from "./words.js";
 

@@ -1,10 +1,10 @@
 import {
   type Face,
   landmarkUncertainty,
-  MIDLINE_LANDMARKS,
   type MidlineLandmark,
   type PointLandmark,
 } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { GeometryError, type Point, type Side } from "../../units/index.js";
 
 /** Landmarks by which two captures of a face are laid over each other where nothing else is said. */

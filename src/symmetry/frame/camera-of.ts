@@ -7,9 +7,9 @@ import {
   type Length,
   mm,
   type Point,
-  requirePositive,
   type Scale,
 } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
 import type { FaceFrame } from "./frame.js";
 import { toFace } from "./to-face.js";

@@ -1,13 +1,7 @@
 import { midpoint } from "../../geometry/index.js";
 import type { Face } from "../../landmarks/index.js";
-import {
-  deepPoint,
-  GeometryError,
-  hasDepth,
-  type Point,
-  requirePositive,
-  type Scale,
-} from "../../units/index.js";
+import { deepPoint, GeometryError, hasDepth, type Point, type Scale } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";

@@ -12,9 +12,9 @@ import {
   hasDepth,
   type Length,
   length,
-  toDegrees,
   type Unit,
 } from "../../units/index.js";
+import { toDegrees } from "../../units/internal.js";
 import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-units.js";
 import { senseOf, tiltOf } from "../midline/sense-of-face.js";
 
@@ -58,7 +58,8 @@ const LEAST_POINTS = 30;
  *
  * @example
  * ```ts
- * import { type Face, fitMidsagittalPlane, mm } from "brow-geometry";
+ * import { type Face, mm } from "brow-geometry";
+ * import { fitMidsagittalPlane } from "brow-geometry/symmetry";
  * const turned = (x: number, y: number, z: number) =>
  *   mm([0.995 * x + 0.1 * z, y, 0.995 * z - 0.1 * x]); // by 5.7° to the left
  * const rows = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14];

@@ -1,6 +1,7 @@
 import { midpoint } from "../../geometry/index.js";
 import type { Face } from "../../landmarks/index.js";
-import { hasDepth, toDegrees } from "../../units/index.js";
+import { hasDepth } from "../../units/index.js";
+import { toDegrees } from "../../units/internal.js";
 
 /**
  * Degrees by which the line from the outer eye corners down to the mouth corners leans forward on a

@@ -1,4 +1,4 @@
-import { rootBetween } from "../../geometry/index.js";
+import { rootBetween } from "../../geometry/internal.js";
 import { depthAt, type LandmarkName } from "../../landmarks/index.js";
 import {
   type DeepPoint,

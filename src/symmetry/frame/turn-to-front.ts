@@ -9,11 +9,10 @@ import {
   length,
   mm,
   type Point,
-  requirePositive,
   type Scale,
-  toRadians,
   type Unit,
 } from "../../units/index.js";
+import { requirePositive, toRadians } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { requireUnmirrored } from "./face-frame.js";
 import type { FaceFrame } from "./frame.js";

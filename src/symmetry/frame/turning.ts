@@ -6,8 +6,8 @@ import {
   type Length,
   length,
   type Point,
-  toRadians,
 } from "../../units/index.js";
+import { toRadians } from "../../units/internal.js";
 import { prominenceOf } from "./camera.js";
 
 /** A head's yaw that is corrected: the head is seen from its own front. */
@@ -54,7 +54,8 @@ export function turnAside([x, y, depth]: DeepPoint<"mm">, turning: Turning): Dee
  *
  * @example
  * ```ts
- * import { mm, turningUncertainty } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { turningUncertainty } from "brow-geometry/symmetry";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
  * turningUncertainty(mm([55, 18, -21.6]), turning); // → 0.17
@@ -81,15 +82,6 @@ export interface TurningOffset {
 /**
  * How far towards the client's left a point of the turned face truly lies, where the turning has small
  * errors: to first order, 0 at the depth of the pivot for an error of the yaw.
- *
- * @example
- * ```ts
- * import { mm, turningShift } from "brow-geometry";
- * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
- * const turning = { yaw: 4, yawU: 0.4, depthU: 0.1, yawPerDepth: 2, pivot: mm(-10), skin };
- * turningShift(mm([55, 18, -30]), turning, { yaw: 1, depth: 0 }); // → 0.35
- * turningShift(mm([0, -30, -10]), turning, { yaw: 1, depth: 0 }); // → 0
- * ```
  */
 export function turningShift(
   at: Point<"mm">,

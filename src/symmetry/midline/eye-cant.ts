@@ -9,9 +9,9 @@ import {
   NOTICED_BY_OTHERS,
   type Point,
   type Sides,
-  toDegrees,
   type Unit,
 } from "../../units/index.js";
+import { toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-units.js";
 import type { DeviationOptions } from "./nose-deviation.js";

@@ -1,20 +1,15 @@
 import { midpoint } from "../../geometry/index.js";
-import {
-  type Face,
-  MIDLINE_LANDMARKS,
-  type PointLandmark,
-  SIDE_LANDMARKS,
-} from "../../landmarks/index.js";
+import { type Face, type PointLandmark } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import {
   GeometryError,
   hasDepth,
   type Length,
   length,
   type Point,
-  requireFinitePoint,
-  toRadians,
   type Unit,
 } from "../../units/index.js";
+import { requireFinitePoint, toRadians } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";

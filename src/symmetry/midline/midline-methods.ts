@@ -1,17 +1,17 @@
-import { distance, type Line, lineThrough, midpoint, mirrorLineOf } from "../../geometry/index.js";
-import { BY_HAND, type Face, type PointLandmark } from "../../landmarks/index.js";
+import { distance, type Line, lineThrough, midpoint } from "../../geometry/index.js";
+import { mirrorLineOf } from "../../geometry/internal.js";
+import { type Face, type PointLandmark } from "../../landmarks/index.js";
+import { BY_HAND } from "../../landmarks/internal.js";
 import {
   flatPoint,
   GeometryError,
   type Length,
   length,
   type Point,
-  requireFinitePoint,
-  requireUncertainty,
   type Sides,
-  toDegrees,
   type Unit,
 } from "../../units/index.js";
+import { requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,

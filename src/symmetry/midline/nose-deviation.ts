@@ -9,9 +9,9 @@ import {
   type Measured,
   measured,
   NOTICED_BY_OTHERS,
-  toDegrees,
   type Unit,
 } from "../../units/index.js";
+import { toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-units.js";

@@ -5,12 +5,8 @@ import {
   midpoint,
   pointOnLine,
 } from "../../geometry/index.js";
-import {
-  type Face,
-  MIDLINE_LANDMARKS,
-  type PointLandmark,
-  SIDE_LANDMARKS,
-} from "../../landmarks/index.js";
+import { type Face, type PointLandmark } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
 import type { Midline, MidlineMethod, OtherMidline } from "./midline.js";
 import { type FittedLine, lineByMethod } from "./midline-methods.js";

@@ -1,5 +1,7 @@
-import { type Face, LANDMARKS, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/index.js";
-import { type Point, toDegrees, type Unit } from "../../units/index.js";
+import { type Face, LANDMARKS } from "../../landmarks/index.js";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
+import { type Point, type Unit } from "../../units/index.js";
+import { toDegrees } from "../../units/internal.js";
 
 type Vector = readonly [x: number, y: number];
 

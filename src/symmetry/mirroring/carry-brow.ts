@@ -1,13 +1,12 @@
-import { rootBetween } from "../../geometry/index.js";
+import { rootBetween } from "../../geometry/internal.js";
 import {
   type Brow,
   type CompleteDots,
   type Dot,
-  DOT_NAMES,
   lengthBetween,
-  mapBrow,
   type Skin,
 } from "../../landmarks/index.js";
+import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
 import {
   GeometryError,
   type Length,

@@ -19,7 +19,8 @@ export const FACE_MIDLINE: Line<"mm"> = { through: mm([0, 0]), direction: [0, 1]
  *
  * @example
  * ```ts
- * import { FACE_MIDLINE, lineThrough, mirror, mm } from "brow-geometry";
+ * import { FACE_MIDLINE, mirror, mm } from "brow-geometry";
+ * import { lineThrough } from "brow-geometry/geometry";
  * mirror(mm([3, 1]), lineThrough(mm([0, 0]), mm([1, 2]))); // → [-1.000, 3.000]
  * mirror({ upper: mm([[14, 20], [38, 26], [58, 17]]) }, FACE_MIDLINE).upper[0]; // → [-14, 20]
  * ```

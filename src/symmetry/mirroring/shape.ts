@@ -3,12 +3,11 @@ import {
   type BrowDots,
   type CompleteDots,
   type Dot,
-  DOT_NAMES,
   type Face,
-  mapBrow,
   mapFace,
   type PointMap,
 } from "../../landmarks/index.js";
+import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
 import type { Point, Polyline, Unit } from "../../units/index.js";
 
 /** What is carried from one space to the other, or mirrored, as a whole. */

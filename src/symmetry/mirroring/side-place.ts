@@ -13,7 +13,8 @@ export interface SidePlace {
  *
  * @example
  * ```ts
- * import { mm, placeOnSide } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { placeOnSide } from "brow-geometry/symmetry";
  * placeOnSide(mm([-42, 26]), "right"); // → { distance: 42, height: 26 }
  * ```
  */
@@ -27,7 +28,7 @@ export function placeOnSide(point: Point<"mm">, side: Side): SidePlace {
  *
  * @example
  * ```ts
- * import { pointOnSide } from "brow-geometry";
+ * import { pointOnSide } from "brow-geometry/symmetry";
  * pointOnSide({ distance: 42, height: 26 }, "right"); // → [-42, 26]
  * ```
  */

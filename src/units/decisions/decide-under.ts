@@ -7,14 +7,6 @@ import type { ToleranceName, ToleranceSet } from "./tolerances.js";
  * of it. The limits are those of a difference from `aim`, 0 where the value is a difference itself.
  *
  * @throws GeometryError as {@link decide}
- *
- * @example
- * ```ts
- * import { decideUnder, measured, NOTICED_BY_CLIENTS } from "brow-geometry/units";
- * const apart = measured(2.6, 0.2);
- * decideUnder(NOTICED_BY_CLIENTS, "position", apart).decision?.outcome; // → "outside"
- * decideUnder(NOTICED_BY_CLIENTS, "thickness", apart); // → {}
- * ```
  */
 export function decideUnder(
   { tolerances }: ToleranceSet,

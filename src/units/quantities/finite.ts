@@ -5,12 +5,6 @@ import type { Point, Polyline, Unit } from "./quantity.js";
  * Refuses a number that is NaN or infinite, naming the function and the field.
  *
  * @throws GeometryError `not-finite`
- *
- * @example
- * ```ts
- * import { requireFinite } from "brow-geometry/units";
- * requireFinite("scaleFromReference", "length", Number.NaN); // throws GeometryError: length is NaN
- * ```
  */
 export function requireFinite(where: string, field: string, value: number): void {
   if (!Number.isFinite(value)) {
@@ -22,12 +16,6 @@ export function requireFinite(where: string, field: string, value: number): void
  * Refuses a number that is not finite and greater than zero.
  *
  * @throws GeometryError `not-finite`, `out-of-range`
- *
- * @example
- * ```ts
- * import { requirePositive } from "brow-geometry/units";
- * requirePositive("scaleFromReference", "length", -3); // throws GeometryError: length is -3
- * ```
  */
 export function requirePositive(where: string, field: string, value: number): void {
   requireFinite(where, field, value);
@@ -40,12 +28,6 @@ export function requirePositive(where: string, field: string, value: number): vo
  * Refuses a number that is not finite, or less than the least or more than the most that is allowed.
  *
  * @throws GeometryError `not-finite`, `out-of-range`
- *
- * @example
- * ```ts
- * import { requireWithin } from "brow-geometry/units";
- * requireWithin("planBrows", "frontShare", 66, 0.4, 0.9); // throws GeometryError: frontShare is 66; needs a number from 0.4 to 0.9
- * ```
  */
 export function requireWithin(
   where: string,
@@ -65,12 +47,6 @@ export function requireWithin(
  * Refuses a point with a coordinate that is missing, NaN or infinite.
  *
  * @throws GeometryError `not-finite`
- *
- * @example
- * ```ts
- * import { mm, requireFinitePoint } from "brow-geometry/units";
- * requireFinitePoint("intersect", "through", mm([1, Number.NaN])); // throws GeometryError: through is [1, NaN]
- * ```
  */
 export function requireFinitePoint<U extends Unit>(
   where: string,
@@ -91,12 +67,6 @@ export function requireFinitePoint<U extends Unit>(
  * Refuses a line with fewer points than `atLeast`, or with a point that is not finite.
  *
  * @throws GeometryError `wrong-count`, `not-finite`
- *
- * @example
- * ```ts
- * import { requirePolyline } from "brow-geometry/units";
- * requirePolyline("naturalDots", "brow.upper", [], 2); // throws GeometryError: brow.upper is []; needs at least 2 points
- * ```
  */
 export function requirePolyline<U extends Unit>(
   where: string,

@@ -32,7 +32,8 @@ export interface GeometryErrorDetail {
  *
  * @example
  * ```ts
- * import { lineThrough, mm } from "brow-geometry";
+ * import { lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
  * lineThrough(mm([1, 2]), mm([1, 2])); // throws GeometryError: lineThrough
  * ```
  */

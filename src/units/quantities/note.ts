@@ -42,13 +42,6 @@ type Filling<Sentence extends string> = [Places<Sentence>] extends [never]
  * place in the sentence.
  *
  * @throws GeometryError `out-of-range` where the sentence names a value that is not given
- *
- * @example
- * ```ts
- * import { note } from "brow-geometry/units";
- * const words = { tilt: "The head is tilted by {angle:1}°." } as const;
- * note(words, "tilt", { angle: 3.14 }).text; // → "The head is tilted by 3.1°."
- * ```
  */
 export function note<Table extends Sentences, Code extends keyof Table & string>(
   sentences: Table,
@@ -62,12 +55,6 @@ export function note<Table extends Sentences, Code extends keyof Table & string>
  * A sentence with its values filled in, for words that are no note.
  *
  * @throws GeometryError `out-of-range` where the sentence names a value that is not given
- *
- * @example
- * ```ts
- * import { fill } from "brow-geometry/units";
- * fill("{side} arch: up {by} mm", { side: "left", by: 1.5 }); // → "left arch: up 1.5 mm"
- * ```
  */
 export function fill<Sentence extends string>(
   sentence: Sentence,

@@ -78,7 +78,8 @@ export function px(value: unknown): unknown {
  *
  * @example
  * ```ts
- * import { length, type Length, type Unit } from "brow-geometry";
+ * import { length } from "brow-geometry/units";
+ * import { type Length, type Unit } from "brow-geometry";
  * const twice = <U extends Unit>(one: Length<U>): Length<U> => length(2 * one);
  * ```
  */
@@ -91,7 +92,8 @@ export function length<U extends Unit>(value: number): Length<U> {
  *
  * @example
  * ```ts
- * import { flatPoint, type FlatPoint } from "brow-geometry";
+ * import { flatPoint } from "brow-geometry/units";
+ * import { type FlatPoint } from "brow-geometry";
  * const corner: FlatPoint<"mm"> = flatPoint(15.9, 0); // → [15.9, 0]
  * ```
  */
@@ -104,7 +106,7 @@ export function flatPoint<U extends Unit>(x: number, y: number): FlatPoint<U> {
  *
  * @example
  * ```ts
- * import { deepPoint, type DeepPoint } from "brow-geometry";
+ * import { deepPoint, type DeepPoint } from "brow-geometry/units";
  * const start: DeepPoint<"mm"> = deepPoint(14, 22, 4.5); // → [14, 22, 4.5]
  * ```
  */
@@ -117,7 +119,8 @@ export function deepPoint<U extends Unit>(x: number, y: number, depth: number): 
  *
  * @example
  * ```ts
- * import { hasDepth, mm } from "brow-geometry";
+ * import { hasDepth } from "brow-geometry/units";
+ * import { mm } from "brow-geometry";
  * hasDepth(mm([14, 22, 4.5])); // → true
  * hasDepth(mm([14, 22])); // → false
  * ```

@@ -5,13 +5,6 @@ import { GeometryError } from "./geometry-error.js";
  * function's name: the one that the user called.
  *
  * @throws GeometryError as `run`, with another `where`
- *
- * @example
- * ```ts
- * import { refusingAs, requirePositive } from "brow-geometry/units";
- * refusingAs("planBrows", () => requirePositive("outline", "thickness", 0));
- * // throws GeometryError: planBrows: thickness is 0
- * ```
  */
 export function refusingAs<Result>(where: string, run: () => Result): Result {
   try {

@@ -4,12 +4,6 @@ import { GeometryError } from "./geometry-error.js";
  * Refuses what is no object, naming the function, the field and what is needed.
  *
  * @throws GeometryError `not-parsed`
- *
- * @example
- * ```ts
- * import { requireObject } from "brow-geometry/units";
- * requireObject("checkCapture", "face", null, "a face"); // throws GeometryError: checkCapture: face is null; needs a face
- * ```
  */
 export function requireObject(where: string, field: string, value: unknown, need: string): void {
   if (typeof value === "object" && value !== null) return;

@@ -5,12 +5,6 @@ import { GeometryError } from "./geometry-error.js";
  * anything. What was left out passes.
  *
  * @throws GeometryError `out-of-range`
- *
- * @example
- * ```ts
- * import { requireWord } from "brow-geometry/units";
- * requireWord("planBrows", "lead", "top", ["right", "left"]); // throws GeometryError: planBrows: lead is "top"; needs one of right, left
- * ```
  */
 export function requireWord(
   where: string,

@@ -5,12 +5,6 @@ import { normalQuantile } from "./normal-distribution.js";
  * probability 1 − `probability`; good to 3 % from the upper quartile up.
  *
  * Source: Wilson and Hilferty's cube-root approximation (from memory).
- *
- * @example
- * ```ts
- * import { chiSquareQuantile } from "brow-geometry/units";
- * chiSquareQuantile(0.95, 4); // → 9.46
- * ```
  */
 export function chiSquareQuantile(probability: number, freedom: number): number {
   const spread = 2 / (9 * freedom);

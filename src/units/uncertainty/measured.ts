@@ -52,7 +52,8 @@ export interface MeasuredPoint<U extends Unit, Value extends Point<U> = Point<U>
  *
  * @example
  * ```ts
- * import { measuredPoint, mm } from "brow-geometry";
+ * import { measuredPoint } from "brow-geometry/units";
+ * import { mm } from "brow-geometry";
  * measuredPoint(mm([14, 22, 4]), [mm(0.3), mm(0.3), mm(2)]).u; // → [0.3, 0.3, 2]
  * ```
  */
@@ -83,12 +84,6 @@ export function measuredPoint<U extends Unit>(
  * Refuses a standard uncertainty that is missing, not finite or negative.
  *
  * @throws GeometryError `not-finite`, `out-of-range`
- *
- * @example
- * ```ts
- * import { requireUncertainty } from "brow-geometry/units";
- * requireUncertainty("propagate", "arch.x: u", -1); // throws GeometryError: arch.x: u is -1; needs 0 or more
- * ```
  */
 export function requireUncertainty(
   where: string,

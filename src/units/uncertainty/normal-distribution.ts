@@ -9,12 +9,6 @@ import { riseToRoot } from "./rise-to-root.js";
  * By the series of its middle and the continued fraction of its tails (both from memory).
  *
  * @throws GeometryError `not-finite` where `z` is NaN
- *
- * @example
- * ```ts
- * import { normalDistribution } from "brow-geometry";
- * normalDistribution(1.4); // → 0.919243
- * ```
  */
 export function normalDistribution(z: number): number {
   if (Number.isNaN(z)) requireFinite("normalDistribution", "z", z);
@@ -27,12 +21,6 @@ export function normalDistribution(z: number): number {
  * The `z` below which a standard normal variable lies with `probability`: inverse of Φ.
  *
  * @throws GeometryError `out-of-range` where `probability` is not strictly between 0 and 1
- *
- * @example
- * ```ts
- * import { normalQuantile } from "brow-geometry";
- * normalQuantile(0.95); // → 1.6448536
- * ```
  */
 export function normalQuantile(probability: number): number {
   if (!(probability > 0 && probability < 1)) {

@@ -71,7 +71,8 @@ export interface MonteCarloOptions<Inputs extends MeasuredInputs> {
  *
  * @example
  * ```ts
- * import { measured, mm, propagateByMonteCarlo } from "brow-geometry";
+ * import { measured, mm } from "brow-geometry";
+ * import { propagateByMonteCarlo } from "brow-geometry/units";
  * const share = propagateByMonteCarlo(
  *   ({ front, tail }) => front / (front + tail),
  *   { front: measured(mm(33), mm(0.4)), tail: measured(mm(16.5), mm(0.4)) },

@@ -54,7 +54,9 @@ export interface PropagationOptions<Name extends string = string> {
  *
  * @example
  * ```ts
- * import { distance, measuredPoint, mm, propagate } from "brow-geometry";
+ * import { distance } from "brow-geometry/geometry";
+ * import { measuredPoint, propagate } from "brow-geometry/units";
+ * import { mm } from "brow-geometry";
  * const front = propagate(({ start, arch }) => distance(start, arch), {
  *   start: measuredPoint(mm([14, 20]), mm(0.26)),
  *   arch: measuredPoint(mm([38, 27]), mm(0.26)),

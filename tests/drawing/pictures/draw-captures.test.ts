@@ -1,5 +1,6 @@
 import { test } from "@fast-check/vitest";
-import { drawCaptures, GeometryError, mapFace, mm, type NamedCapture } from "brow-geometry";
+import { drawCaptures, GeometryError, mm, type NamedCapture } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type SyntheticFace, syntheticFace } from "../../support/synthetic-face.js";

@@ -6,7 +6,6 @@ import {
   type FaceFrame,
   type FlatPoint,
   GeometryError,
-  mapFace,
   mm,
   type PlanDrawing,
   planBrows,
@@ -18,6 +17,7 @@ import {
   type Theme,
   toPhoto,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { clippedTo, isWithin, type Spot } from "../../../src/drawing/canvas/box.js";

@@ -2,13 +2,13 @@ import { test } from "@fast-check/vitest";
 import {
   drawSheet,
   GeometryError,
-  mapFace,
   mm,
   type Paper,
   planBrows,
   type PlannableFace,
   workSteps,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Spot } from "../../../src/drawing/canvas/box.js";

@@ -1,18 +1,16 @@
 import { fc, test } from "@fast-check/vitest";
 import { Bezier } from "bezier-js";
 import { type FlatPoint, mm, px } from "brow-geometry";
+import { type Cubic, pathData, polygonArea } from "brow-geometry/geometry";
 import {
-  type Cubic,
   flatten,
   mapPath,
   pathArea,
-  pathData,
   pathLength,
   pointOnCubic,
-  polygonArea,
   reversePath,
   straightCubic,
-} from "brow-geometry/geometry";
+} from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -9,7 +9,7 @@ import {
   pointOnCubic,
   reversePath,
   straightCubic,
-} from "brow-geometry/geometry";
+} from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyNumber } from "../../support/arbitraries.js";

@@ -1,5 +1,10 @@
 import { test } from "@fast-check/vitest";
-import { hermiteAt, type HermiteCurve, hermiteZeros, pchip } from "brow-geometry/geometry";
+import {
+  hermiteAt,
+  type HermiteCurve,
+  hermiteZeros,
+  pchip,
+} from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyNumber } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -6,7 +6,7 @@ import {
   hermiteDifference,
   pchip,
   pointOnCubic,
-} from "brow-geometry/geometry";
+} from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,4 +1,4 @@
-import { integrate } from "brow-geometry/geometry";
+import { integrate } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 

@@ -1,13 +1,13 @@
 import { test } from "@fast-check/vitest";
 import { type FlatPoint, mm } from "brow-geometry";
+import { type Cubic } from "brow-geometry/geometry";
 import {
-  type Cubic,
   mapPath,
   mapPathWithin,
   pathLength,
   pointOnCubic,
   straightCubic,
-} from "brow-geometry/geometry";
+} from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

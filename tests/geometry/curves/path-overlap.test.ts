@@ -1,23 +1,16 @@
 import { test } from "@fast-check/vitest";
+import { completeDots, outlinePath } from "brow-geometry/proportions";
+import { type FlatPoint, mm, outline, type Polyline } from "brow-geometry";
+import { type Cubic, sharedArea } from "brow-geometry/geometry";
 import {
-  completeDots,
-  type FlatPoint,
-  mm,
-  outline,
-  outlinePath,
-  type Polyline,
-} from "brow-geometry";
-import {
-  type Cubic,
   cubicsOf,
   flatten,
   mapPath,
   pathArea,
   pathOverlap,
   reversePath,
-  sharedArea,
   straightCubic,
-} from "brow-geometry/geometry";
+} from "../../../src/geometry/internal.js";
 import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyDrawnBrow, anyOutlineShape } from "../../support/arbitraries.js";

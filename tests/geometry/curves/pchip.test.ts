@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import { hermiteAt, pchip } from "brow-geometry/geometry";
+import { hermiteAt, pchip } from "../../../src/geometry/internal.js";
 import { curveMonotoneX } from "d3-shape";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";

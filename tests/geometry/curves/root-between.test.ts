@@ -1,4 +1,4 @@
-import { rootBetween } from "brow-geometry/geometry";
+import { rootBetween } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 

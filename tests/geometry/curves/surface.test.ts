@@ -1,5 +1,7 @@
-import { distance, flatPoint, mm, spaceDistance } from "brow-geometry";
-import { lengthAlongSurface, liftOnto, type Surface } from "brow-geometry/geometry";
+import { distance, spaceDistance } from "brow-geometry/geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mm } from "brow-geometry";
+import { lengthAlongSurface, liftOnto, type Surface } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../../support/arbitraries.js";

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { distance, fitCircle, mm, type Polyline } from "brow-geometry";
+import { distance, fitCircle } from "brow-geometry/geometry";
+import { mm, type Polyline } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

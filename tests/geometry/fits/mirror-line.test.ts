@@ -3,16 +3,15 @@ import {
   bestMirrorLine,
   distance,
   distanceFromLine,
-  flatPoint,
-  length,
   type Line,
   lineAlong,
   type MirrorPair,
-  px,
   reflectAcross,
   type Similarity,
   transform,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { flatPoint, length } from "brow-geometry/units";
+import { px } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyAngle, anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

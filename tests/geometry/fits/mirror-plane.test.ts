@@ -1,12 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  bestMirrorPlane,
-  type DeepMirrorPair,
-  type DeepPoint,
-  deepPoint,
-  type MirrorPlane,
-  mm,
-} from "brow-geometry";
+import { bestMirrorPlane, type DeepMirrorPair, type MirrorPlane } from "brow-geometry/geometry";
+import { type DeepPoint, deepPoint } from "brow-geometry/units";
+import { mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyDeepPoint, anyNumber } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

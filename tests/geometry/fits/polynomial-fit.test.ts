@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import { fitPolynomial, polynomialAt, polynomialWeights } from "brow-geometry/geometry";
+import { fitPolynomial, polynomialAt, polynomialWeights } from "../../../src/geometry/internal.js";
 import { Matrix, pseudoInverse } from "ml-matrix";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";

@@ -1,5 +1,5 @@
 import { test } from "@fast-check/vitest";
-import { fitPolynomial, highestPeak, polynomialAt } from "brow-geometry/geometry";
+import { fitPolynomial, highestPeak, polynomialAt } from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,13 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  fitSimilarity,
-  flatPoint,
-  type FlatPoint,
-  mm,
-  px,
-  type Similarity,
-  transform,
-} from "brow-geometry";
+import { fitSimilarity, type Similarity, transform } from "brow-geometry/geometry";
+import { flatPoint } from "brow-geometry/units";
+import { type FlatPoint, mm, px } from "brow-geometry";
 import { Matrix, SVD } from "ml-matrix";
 import { describe, expect, it } from "vitest";
 import { anyAngle, anyFlatPoint } from "../../support/arbitraries.js";

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { eigenPairs, type SymmetricMatrix } from "brow-geometry/geometry";
+import { eigenPairs } from "../../../src/geometry/internal.js";
+import { type SymmetricMatrix } from "brow-geometry/geometry";
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
 import { describe, expect } from "vitest";
 import { anyNumber } from "../../support/arbitraries.js";

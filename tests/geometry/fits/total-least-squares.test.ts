@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Direction, distanceFromLine, fitLine, lineAlong, mm } from "brow-geometry";
+import { type Direction, distanceFromLine, fitLine, lineAlong } from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyLine, anyPolyline } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

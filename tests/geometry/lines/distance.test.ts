@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { distance, mm, spaceDistance } from "brow-geometry";
+import { distance, spaceDistance } from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
 import { describe, it } from "vitest";
 import { anyDeepPoint, anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,6 +1,7 @@
 import { test } from "@fast-check/vitest";
-import { intersectPolyline, lineAlong, mm } from "brow-geometry";
-import { heightOver } from "brow-geometry/geometry";
+import { intersectPolyline, lineAlong } from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
+import { heightOver } from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyNumber, anyPolyline } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

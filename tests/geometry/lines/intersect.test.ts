@@ -5,9 +5,9 @@ import {
   type Line,
   lineAlong,
   lineThrough,
-  mm,
   pointOnLine,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import Intersection from "jsts/org/locationtech/jts/algorithm/Intersection.js";
 import { describe, expect, it } from "vitest";

@@ -5,9 +5,9 @@ import {
   distanceFromLine,
   lineAlong,
   lineThrough,
-  mm,
   pointOnLine,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint, anyLine } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,5 +1,6 @@
 import { test } from "@fast-check/vitest";
-import { distance, midpoint, mm } from "brow-geometry";
+import { distance, midpoint } from "brow-geometry/geometry";
+import { mm } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { deepPoint, distanceFromPlane, footOnPlane, type Plane } from "brow-geometry";
+import { deepPoint } from "brow-geometry/units";
+import { distanceFromPlane, footOnPlane, type Plane } from "brow-geometry/geometry";
 import { describe } from "vitest";
 import { anyAngle, anyDeepPoint, anyNumber } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

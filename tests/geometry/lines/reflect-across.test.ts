@@ -3,11 +3,10 @@ import {
   distance,
   distanceFromLine,
   lineThrough,
-  mm,
   pointOnLine,
-  px,
   reflectAcross,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { mm, px } from "brow-geometry";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import AffineTransformation from "jsts/org/locationtech/jts/geom/util/AffineTransformation.js";
 import { describe, it } from "vitest";

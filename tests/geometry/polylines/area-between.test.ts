@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { areaBetween, mm, type Polyline } from "brow-geometry";
+import { areaBetween } from "brow-geometry/geometry";
+import { mm, type Polyline } from "brow-geometry";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";

@@ -2,14 +2,12 @@ import { test } from "@fast-check/vitest";
 import {
   distance,
   distanceFromLine,
-  type FlatPoint,
   intersectPolyline,
   lineAlong,
   lineThrough,
-  mm,
   pointAlong,
-  type Polyline,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { type FlatPoint, mm, type Polyline } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyLine, anyPolyline } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { distance, mm, pointAlong, type Polyline, polylineLength } from "brow-geometry";
+import { distance, pointAlong, polylineLength } from "brow-geometry/geometry";
+import { mm, type Polyline } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { anyPolyline } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

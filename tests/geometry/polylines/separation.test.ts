@@ -2,13 +2,11 @@ import { fc, test } from "@fast-check/vitest";
 import {
   distance,
   distanceFromPolyline,
-  mm,
-  type Polyline,
-  px,
   separation,
   type Similarity,
   transform,
-} from "brow-geometry";
+} from "brow-geometry/geometry";
+import { mm, type Polyline, px } from "brow-geometry";
 import DiscreteHausdorffDistance from "jsts/org/locationtech/jts/algorithm/distance/DiscreteHausdorffDistance.js";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";

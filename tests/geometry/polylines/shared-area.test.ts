@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { type FlatPoint, flatPoint, mm, type Polyline } from "brow-geometry";
+import { type FlatPoint, mm, type Polyline } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import { polygonArea, sharedArea } from "brow-geometry/geometry";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";

@@ -1,4 +1,5 @@
-import { type Face, landmarkUncertainty, mm } from "brow-geometry";
+import { type Face, mm } from "brow-geometry";
+import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import {
   faceOfMesh,

@@ -1,4 +1,5 @@
-import { LANDMARKS, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "brow-geometry/landmarks";
+import { LANDMARKS } from "brow-geometry/landmarks";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../../src/landmarks/internal.js";
 import { describe, expect, it } from "vitest";
 
 describe("the table of landmarks", () => {

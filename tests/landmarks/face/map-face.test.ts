@@ -1,14 +1,7 @@
-import {
-  type DeepPoint,
-  deepPoint,
-  type Face,
-  flatPoint,
-  type LandmarkName,
-  mapBrow,
-  mapFace,
-  mm,
-  type Point,
-} from "brow-geometry";
+import { type DeepPoint, deepPoint, flatPoint } from "brow-geometry/units";
+import { type Face, type LandmarkName, mm, type Point } from "brow-geometry";
+import { mapBrow } from "../../../src/landmarks/internal.js";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { faceOfMesh, frontalMesh } from "../../support/sample-faces.js";
 import { syntheticFace } from "../../support/synthetic-face.js";

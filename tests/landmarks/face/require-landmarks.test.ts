@@ -1,4 +1,5 @@
-import { DOT_NAMES, DOTS, type FaceSide, mm, requireLandmarks } from "brow-geometry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
+import { DOTS, type FaceSide, mm, requireLandmarks } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

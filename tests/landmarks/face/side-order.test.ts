@@ -1,4 +1,5 @@
-import { type Face, mapFace, mm, px } from "brow-geometry";
+import { type Face, mm, px } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { requireSideOrder } from "../../../src/landmarks/face/side-order.js";

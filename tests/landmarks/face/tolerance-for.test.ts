@@ -1,12 +1,6 @@
-import {
-  type FaceMeasureName,
-  MEASURE_KINDS,
-  MEASURE_NAMES,
-  MEASURES,
-  NOTICED_BY_CLIENTS,
-  toleranceFor,
-  WORKING_TOLERANCES,
-} from "brow-geometry";
+import { type FaceMeasureName, toleranceFor } from "brow-geometry/landmarks";
+import { MEASURE_KINDS, MEASURE_NAMES } from "../../../src/landmarks/internal.js";
+import { MEASURES, NOTICED_BY_CLIENTS, WORKING_TOLERANCES } from "brow-geometry";
 import { expect, it } from "vitest";
 
 const { position, thickness, frontShare } = WORKING_TOLERANCES.tolerances;

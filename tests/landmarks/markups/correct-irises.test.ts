@@ -1,5 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import { correctIrises, distance, type Face, measured, mm, px, scaleFromIris } from "brow-geometry";
+import { correctIrises } from "brow-geometry/landmarks";
+import { distance } from "brow-geometry/geometry";
+import { type Face, measured, mm, px, scaleFromIris } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

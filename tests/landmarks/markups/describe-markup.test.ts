@@ -4,11 +4,11 @@ import {
   describeMarkup,
   type Face,
   fromMarkup,
-  MARKUP_NAMES,
   measured,
   mm,
   type Scale,
 } from "brow-geometry";
+import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import { LANDMARKS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { points98OfMesh } from "../../support/points98-of-mesh.js";

@@ -1,13 +1,6 @@
-import {
-  type Face,
-  fromMarkup,
-  hasDepth,
-  type MarkupPoint,
-  type MarkupPoints,
-  mm,
-  naturalDots,
-  type Point,
-} from "brow-geometry";
+import { type Face, fromMarkup, mm, naturalDots, type Point } from "brow-geometry";
+import { hasDepth } from "brow-geometry/units";
+import { type MarkupPoint, type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

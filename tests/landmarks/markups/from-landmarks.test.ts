@@ -1,4 +1,5 @@
-import { fromLandmarks, landmarkUncertainty } from "brow-geometry";
+import { fromLandmarks } from "brow-geometry";
+import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

@@ -1,18 +1,16 @@
+import { distance } from "brow-geometry/geometry";
 import {
-  distance,
   type Face,
   fromMarkup,
   fromLandmarks,
-  hasDepth,
-  type LandmarkNames,
-  landmarkUncertainty,
-  mapFace,
-  MARKUP_NAMES,
   mm,
   naturalDots,
   px,
   requireLandmarks,
 } from "brow-geometry";
+import { hasDepth } from "brow-geometry/units";
+import { type LandmarkNames, landmarkUncertainty, mapFace } from "brow-geometry/landmarks";
+import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import { MARKUPS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";

@@ -1,4 +1,5 @@
-import { type AxisDirection, faceFromMillimetres, mapFace, type PlainFace } from "brow-geometry";
+import { type AxisDirection, mapFace } from "brow-geometry/landmarks";
+import { faceFromMillimetres, type PlainFace } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";

@@ -1,4 +1,5 @@
-import { fromMarkup, type MarkupPoints } from "brow-geometry";
+import { fromMarkup } from "brow-geometry";
+import { type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

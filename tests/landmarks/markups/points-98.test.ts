@@ -1,16 +1,16 @@
+import { distance } from "brow-geometry/geometry";
 import {
-  distance,
   type Face,
   faceFrame,
   fitMidline,
   fromMarkup,
-  mapFace,
   naturalDots,
   px,
   requireLandmarks,
   type Scale,
   toFace,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { points98OfMesh } from "../../support/points98-of-mesh.js";

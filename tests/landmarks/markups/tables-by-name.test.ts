@@ -1,4 +1,5 @@
-import { MARKUP_NAMES, MARKUPS } from "brow-geometry/landmarks";
+import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
+import { MARKUPS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import type { IndexTable } from "../../../src/landmarks/markups/index-table.js";
 import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";

@@ -1,4 +1,6 @@
-import { atEyeCorner, mm, onSkin, skinOf, spaceDistance } from "brow-geometry";
+import { atEyeCorner, onSkin } from "../../../src/landmarks/internal.js";
+import { mm, skinOf } from "brow-geometry";
+import { spaceDistance } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import {
   CANONICAL_EXOCANTHION,

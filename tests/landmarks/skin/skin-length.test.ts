@@ -1,5 +1,8 @@
-import { lengthBetween, lengthOf, mm, onSkin, type Skin, spaceDistance } from "brow-geometry";
-import { integrate } from "brow-geometry/geometry";
+import { lengthBetween, mm, type Skin } from "brow-geometry";
+import { lengthOf } from "brow-geometry/landmarks";
+import { onSkin } from "../../../src/landmarks/internal.js";
+import { spaceDistance } from "brow-geometry/geometry";
+import { integrate } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../../support/arbitraries.js";

@@ -1,21 +1,18 @@
+import { deepPoint, flatPoint } from "brow-geometry/units";
+import { depthAt, lengthOf, mapFace } from "brow-geometry/landmarks";
 import {
-  deepPoint,
-  depthAt,
   type Face,
-  flatPoint,
   lengthBetween,
-  lengthOf,
-  mapFace,
   mm,
   type Point,
   type Polyline,
   type Scale,
   skinOf,
-  spaceDistance,
   toFace,
   faceFrame,
 } from "brow-geometry";
-import { liftOnto, type Surface } from "brow-geometry/geometry";
+import { spaceDistance } from "brow-geometry/geometry";
+import { liftOnto, type Surface } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";

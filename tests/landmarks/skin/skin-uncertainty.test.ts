@@ -1,12 +1,6 @@
-import {
-  deepen,
-  depthAt,
-  lengthBetween,
-  mm,
-  type Skin,
-  skinOf,
-  skinUncertainty,
-} from "brow-geometry";
+import { deepen } from "../../../src/landmarks/internal.js";
+import { depthAt, skinUncertainty } from "brow-geometry/landmarks";
+import { lengthBetween, mm, type Skin, skinOf } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canonicalFace, withoutDepth } from "../../support/brow-depth.js";

@@ -1,4 +1,6 @@
-import { depthAt, mm, onSkin, type Skin } from "brow-geometry";
+import { depthAt } from "brow-geometry/landmarks";
+import { mm, type Skin } from "brow-geometry";
+import { onSkin } from "../../../src/landmarks/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { skinDepth, skinSlope } from "../../../src/landmarks/skin/skin.js";

@@ -2,13 +2,13 @@ import {
   type Choices,
   DEPENDENT_DOTS,
   type Dot,
-  DOT_NAMES,
-  flatPoint,
   otherSide,
   type Pin,
   planDots,
   type Side,
 } from "brow-geometry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
+import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 

@@ -1,6 +1,7 @@
-import { ARCH_CONVENTIONS, everyChoice, mm, START_CONVENTIONS } from "brow-geometry";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../../src/landmarks/internal.js";
+import { everyChoice, mm } from "brow-geometry";
 import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
-import { keysOf } from "brow-geometry/units";
+import { keysOf } from "../../../src/units/internal.js";
 import { expect, it } from "vitest";
 
 it("everyChoice combines every lead, start, arch and tail height, each once", () => {

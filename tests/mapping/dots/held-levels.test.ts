@@ -4,7 +4,6 @@ import {
   DOTS,
   eachSide,
   FACE_MIDLINE,
-  mapBrow,
   mirror,
   mm,
   type PlannableFace,
@@ -13,6 +12,7 @@ import {
   replay,
   type Sides,
 } from "brow-geometry";
+import { mapBrow } from "../../../src/landmarks/internal.js";
 import { LEVELS, type Levels } from "brow-geometry/mapping";
 import { parseRecord } from "brow-geometry/schema";
 import fc from "fast-check";

@@ -1,13 +1,13 @@
 import {
   type Choices,
   type Dot,
-  flatPoint,
   NOTICED_BY_OTHERS,
   type Pin,
   planDots,
   type Side,
   WORKING_TOLERANCES,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 

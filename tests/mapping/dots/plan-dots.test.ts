@@ -1,13 +1,9 @@
 import {
   type Choices,
   type CompleteDots,
-  distance,
-  DOT_NAMES,
   eachSide,
   FACE_MIDLINE,
-  flatPoint,
   GeometryError,
-  heightOver,
   lengthBetween,
   type PlannedDots,
   mirror,
@@ -16,20 +12,22 @@ import {
   outline,
   type Outline,
   outlineBorders,
-  outlinePath,
   type Pin,
   type PlannableFace,
   planBrows,
   planDots,
-  reflectAcross,
   requirePlannable,
   type Side,
-  thickness,
 } from "brow-geometry";
+import { distance, reflectAcross } from "brow-geometry/geometry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
+import { flatPoint } from "brow-geometry/units";
+import { heightOver } from "../../../src/geometry/internal.js";
+import { outlinePath, thickness } from "brow-geometry/proportions";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { flatten, pathArea } from "brow-geometry/geometry";
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "brow-geometry/landmarks";
+import { flatten, pathArea } from "../../../src/geometry/internal.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../../src/landmarks/internal.js";
 import { anyBetween, anyFace, anyNumber, anyOutlineShape } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { isSimplePolygon } from "../../support/polygons.js";

@@ -9,13 +9,13 @@ import {
   type PlannableFace,
   planOnPhoto,
   px,
-  reflectAcross,
   FACE_MIDLINE,
   requirePlannable,
   scaleFromReference,
   type Side,
   type Choices,
 } from "brow-geometry";
+import { reflectAcross } from "brow-geometry/geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";

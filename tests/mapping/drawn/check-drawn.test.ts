@@ -1,12 +1,10 @@
 import {
   type BrowDots,
   checkDrawn,
-  DOT_NAMES,
   type DrawnMap,
   type Dot,
   eachSide,
   faceFrame,
-  flatPoint,
   type Length,
   type Measured,
   measured,
@@ -23,6 +21,8 @@ import {
   type Sides,
   toFace,
 } from "brow-geometry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
+import { flatPoint } from "brow-geometry/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyNumber } from "../../support/arbitraries.js";

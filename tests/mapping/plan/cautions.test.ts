@@ -2,8 +2,6 @@ import {
   checkCapture,
   type Face,
   faceFrame,
-  flatPoint,
-  mapFace,
   planOnPhoto,
   recordOf,
   replay,
@@ -13,6 +11,8 @@ import {
   px,
   turnToFront,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { photograph } from "../../support/photograph.js";
 import { syntheticFace } from "../../support/synthetic-face.js";

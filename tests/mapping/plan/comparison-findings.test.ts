@@ -5,8 +5,6 @@ import {
   compareCaptures,
   eachSide,
   type Face,
-  flatPoint,
-  mapFace,
   mm,
   naturalDots,
   planBrows,
@@ -16,6 +14,8 @@ import {
   scaleFromReference,
   px,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { parseRecord } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { photograph } from "../../support/photograph.js";

@@ -6,10 +6,10 @@ import {
   NOTICED_BY_CLIENTS,
   planBrows,
   type SideComparison,
-  type ToleranceName,
   type ToleranceSet,
   weighChoices,
 } from "brow-geometry";
+import { type ToleranceName } from "brow-geometry/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyFace } from "../../support/arbitraries.js";

@@ -1,15 +1,12 @@
+import { BROW_PROMINENCE } from "../../../src/symmetry/internal.js";
 import {
-  BROW_PROMINENCE,
   type BrowPlan,
   type Choices,
-  depthAt,
   eachSide,
   type Face,
   type FaceFrame,
   faceFrame,
-  flatPoint,
   type Length,
-  mapFace,
   type Measured,
   measured,
   type MeasureName,
@@ -27,6 +24,8 @@ import {
   skinOf,
   toPhoto,
 } from "brow-geometry";
+import { depthAt, mapFace } from "brow-geometry/landmarks";
+import { flatPoint } from "brow-geometry/units";
 import { parsePlan } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,4 +1,5 @@
-import { mm, naturalOutline, outline, outlineArea, planDots, planOverlap } from "brow-geometry";
+import { mm, outline, planDots, planOverlap } from "brow-geometry";
+import { naturalOutline, outlineArea } from "brow-geometry/proportions";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { syntheticFace } from "../../support/synthetic-face.js";

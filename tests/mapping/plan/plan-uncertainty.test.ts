@@ -1,10 +1,8 @@
+import { deepPoint, hasDepth } from "brow-geometry/units";
 import {
-  deepPoint,
   type Face,
   faceFrame,
-  hasDepth,
   type Length,
-  mapFace,
   type Measured,
   measured,
   mm,
@@ -13,9 +11,10 @@ import {
   px,
   requirePlannable,
   type Scale,
-  type Turning,
   turnToFront,
 } from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
+import { type Turning } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { photograph } from "../../support/photograph.js";

@@ -5,7 +5,6 @@ import {
   type Face,
   faceFrame,
   fitMidline,
-  type MapInput,
   type MapRecord,
   mm,
   px,
@@ -14,6 +13,7 @@ import {
   requirePlannable,
   scaleFromReference,
 } from "brow-geometry";
+import { type MapInput } from "brow-geometry/mapping";
 import { parseRecord } from "brow-geometry/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,18 +1,17 @@
 import {
   type BrowPlan,
   type Choices,
-  flatPoint,
   type MeasureName,
   mm,
   type Pin,
   planBrows,
   type PlannableFace,
   type Side,
-  type WorkDirection,
-  type WorkStage,
   type WorkStep,
   workSteps,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { type WorkDirection, type WorkStage } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";

@@ -1,20 +1,18 @@
 import {
   type Choices,
   everyChoice,
-  flatPoint,
   mm,
   outline,
-  outlineArea,
-  naturalOutline,
   type Pin,
   planBrows,
   type PlannableFace,
-  type PlannedChoice,
   planDots,
-  type WeighedChoice,
   weighChoices,
   type WeighOptions,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { outlineArea, naturalOutline } from "brow-geometry/proportions";
+import { type PlannedChoice, type WeighedChoice } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";

@@ -1,19 +1,17 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   compareCaptures,
-  type Displacement,
   type Dot,
-  DOT_NAMES,
   type Face,
-  mapFace,
-  type DottedFace,
   mm,
   NOTICED_BY_CLIENTS,
   type Point,
   type Side,
-  type Similarity,
-  transform,
 } from "brow-geometry";
+import { type Displacement, type DottedFace } from "brow-geometry/symmetry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
+import { mapFace } from "brow-geometry/landmarks";
+import { type Similarity, transform } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

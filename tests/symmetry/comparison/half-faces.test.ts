@@ -2,14 +2,14 @@ import { fc, test } from "@fast-check/vitest";
 import {
   type Face,
   FACE_MIDLINE,
-  flatPoint,
   halfFaces,
-  mapFace,
   mirror,
   mm,
   type Point,
   requireLandmarks,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

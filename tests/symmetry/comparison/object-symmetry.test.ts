@@ -1,12 +1,7 @@
 import { test } from "@fast-check/vitest";
-import {
-  FACE_MIDLINE,
-  flatPoint,
-  mirror,
-  objectSymmetry,
-  type Point,
-  type Unit,
-} from "brow-geometry";
+import { FACE_MIDLINE, mirror, type Point, type Unit } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { objectSymmetry } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyLine, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

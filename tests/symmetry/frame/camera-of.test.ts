@@ -1,12 +1,10 @@
 import { fc, test } from "@fast-check/vitest";
+import { BROW_PROMINENCE } from "../../../src/symmetry/internal.js";
+import { depthAt, mapFace } from "brow-geometry/landmarks";
 import {
-  BROW_PROMINENCE,
-  depthAt,
   type Face,
   faceFrame,
   fitMidline,
-  flatPoint,
-  mapFace,
   type Measured,
   type Length,
   measured,
@@ -20,6 +18,7 @@ import {
   toPhoto,
   turnToFront,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

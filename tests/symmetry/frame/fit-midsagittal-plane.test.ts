@@ -1,12 +1,7 @@
-import {
-  deepPoint,
-  type Face,
-  fitMidsagittalPlane,
-  hasDepth,
-  mapFace,
-  mm,
-  type Point,
-} from "brow-geometry";
+import { deepPoint, hasDepth } from "brow-geometry/units";
+import { type Face, mm, type Point } from "brow-geometry";
+import { fitMidsagittalPlane } from "brow-geometry/symmetry";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import {

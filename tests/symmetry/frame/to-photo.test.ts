@@ -1,5 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import { faceFrame, flatPoint, mapFace, px, type Scale, toFace, toPhoto } from "brow-geometry";
+import { faceFrame, px, type Scale, toFace, toPhoto } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import {
   anyDeepPoint,

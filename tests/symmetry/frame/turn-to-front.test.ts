@@ -1,27 +1,23 @@
 import { fc, test } from "@fast-check/vitest";
+import { type DeepPoint, deepPoint, flatPoint, hasDepth } from "brow-geometry/units";
 import {
-  type DeepPoint,
-  deepPoint,
   type Face,
-  fitMidsagittalPlane,
-  flatPoint,
   halfFaces,
-  hasDepth,
   lengthBetween,
-  mapFace,
   mm,
-  onSkin,
   type Point,
   type Polyline,
-  polylineLength,
   requireLandmarks,
   type Scale,
   skinOf,
   toFace,
   toPhoto,
-  turningUncertainty,
   turnToFront,
 } from "brow-geometry";
+import { fitMidsagittalPlane, turningUncertainty } from "brow-geometry/symmetry";
+import { mapFace } from "brow-geometry/landmarks";
+import { onSkin } from "../../../src/landmarks/internal.js";
+import { polylineLength } from "brow-geometry/geometry";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint, anyPose } from "../../support/arbitraries.js";
 import { CANONICAL_UPPER } from "../../support/brow-depth.js";

@@ -1,4 +1,5 @@
-import { type FaceFrame, mm, px, toPhoto, type Turning } from "brow-geometry";
+import { type FaceFrame, mm, px, toPhoto } from "brow-geometry";
+import { type Turning } from "brow-geometry/symmetry";
 import { describe, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 

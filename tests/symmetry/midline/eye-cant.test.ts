@@ -1,5 +1,7 @@
 import { test } from "@fast-check/vitest";
-import { eyeCant, FACE_MIDLINE, flatPoint, mapFace, mirror, mm } from "brow-geometry";
+import { eyeCant, FACE_MIDLINE, mirror, mm } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -5,12 +5,12 @@ import {
   type FaceSide,
   fitMidline,
   type FlatPoint,
-  flatPoint,
-  mapFace,
   mirror,
   mm,
   type Point,
 } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
+import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

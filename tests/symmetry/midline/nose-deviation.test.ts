@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import { FACE_MIDLINE, flatPoint, mirror, mm, noseDeviation } from "brow-geometry";
+import { FACE_MIDLINE, mirror, mm, noseDeviation } from "brow-geometry";
+import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

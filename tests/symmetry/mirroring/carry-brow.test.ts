@@ -3,7 +3,6 @@ import {
   type Brow,
   carryBrow,
   type CompleteDots,
-  DOT_NAMES,
   FACE_MIDLINE,
   lengthBetween,
   mirror,
@@ -12,6 +11,7 @@ import {
   type Side,
   type Skin,
 } from "brow-geometry";
+import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

@@ -1,14 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  distance,
-  FACE_MIDLINE,
-  lineThrough,
-  mirror,
-  mm,
-  px,
-  type Line,
-  type Point,
-} from "brow-geometry";
+import { distance, lineThrough, type Line } from "brow-geometry/geometry";
+import { FACE_MIDLINE, mirror, mm, px, type Point } from "brow-geometry";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import AffineTransformation from "jsts/org/locationtech/jts/geom/util/AffineTransformation.js";
 import { describe, expect, it } from "vitest";

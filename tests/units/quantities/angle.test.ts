@@ -1,5 +1,5 @@
 import { test } from "@fast-check/vitest";
-import { toDegrees, toRadians } from "brow-geometry/units";
+import { toDegrees, toRadians } from "../../../src/units/internal.js";
 import { describe, it } from "vitest";
 import { anyAngle } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

@@ -6,7 +6,7 @@ import {
   requirePolyline,
   requirePositive,
   requireWithin,
-} from "brow-geometry/units";
+} from "../../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

@@ -1,4 +1,4 @@
-import { note } from "brow-geometry/units";
+import { note } from "../../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

@@ -1,19 +1,20 @@
+import { type DeepPoint, hasDepth } from "brow-geometry/units";
 import {
-  type DeepPoint,
   distance,
-  type FlatPoint,
-  hasDepth,
-  type Length,
   lineThrough,
   midpoint,
+  pointOnLine,
+  reflectAcross,
+  spaceDistance,
+} from "brow-geometry/geometry";
+import {
+  type FlatPoint,
+  type Length,
   mm,
   type Point,
   type Polyline,
-  pointOnLine,
   px,
-  reflectAcross,
   scaleFromReference,
-  spaceDistance,
   toMillimetres,
   toPixels,
 } from "brow-geometry";

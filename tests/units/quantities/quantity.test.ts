@@ -1,4 +1,5 @@
-import { deepPoint, flatPoint, hasDepth, length, mm, px } from "brow-geometry";
+import { deepPoint, flatPoint, hasDepth, length } from "brow-geometry/units";
+import { mm, px } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 
 describe("mm and px", () => {

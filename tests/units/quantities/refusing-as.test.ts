@@ -1,4 +1,5 @@
-import { GeometryError, refusingAs, requirePositive } from "brow-geometry/units";
+import { GeometryError } from "brow-geometry/units";
+import { refusingAs, requirePositive } from "../../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

@@ -1,4 +1,5 @@
-import { measured, measuredPoint, mm } from "brow-geometry";
+import { measured, mm } from "brow-geometry";
+import { measuredPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
 

@@ -1,7 +1,8 @@
 import { fc, test } from "@fast-check/vitest";
 import stdlibDistribution from "@stdlib/stats-base-dists-normal-cdf";
 import stdlibQuantile from "@stdlib/stats-base-dists-normal-quantile";
-import { GeometryError, normalDistribution, normalQuantile } from "brow-geometry";
+import { GeometryError } from "brow-geometry";
+import { normalDistribution, normalQuantile } from "../../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 

@@ -1,13 +1,11 @@
+import { averageOf, measured, mm } from "brow-geometry";
+import { distance } from "brow-geometry/geometry";
 import {
-  averageOf,
-  distance,
   type MonteCarloResult,
-  measured,
   measuredPoint,
-  mm,
   propagate,
   propagateByMonteCarlo,
-} from "brow-geometry";
+} from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";

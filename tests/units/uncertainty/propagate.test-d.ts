@@ -1,16 +1,6 @@
-import {
-  type DeepPoint,
-  distance,
-  type FlatPoint,
-  type Length,
-  measured,
-  type Measured,
-  measuredPoint,
-  type MeasuredPoint,
-  mm,
-  propagate,
-  px,
-} from "brow-geometry";
+import { type DeepPoint, measuredPoint, type MeasuredPoint, propagate } from "brow-geometry/units";
+import { distance } from "brow-geometry/geometry";
+import { type FlatPoint, type Length, measured, type Measured, mm, px } from "brow-geometry";
 import { describe, expectTypeOf, it } from "vitest";
 
 const start = measuredPoint(mm([14, 20]), mm(0.26));

@@ -1,16 +1,8 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  distance,
-  type Length,
-  measured,
-  measuredPoint,
-  mm,
-  propagate,
-  px,
-  scaleFromReference,
-  toMillimetres,
-} from "brow-geometry";
-import { toDegrees } from "brow-geometry/units";
+import { distance } from "brow-geometry/geometry";
+import { type Length, measured, mm, px, scaleFromReference, toMillimetres } from "brow-geometry";
+import { measuredPoint, propagate } from "brow-geometry/units";
+import { toDegrees } from "../../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
 import { anyFlatPoint } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";

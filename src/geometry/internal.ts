@@ -1,0 +1,30 @@
+export { cubicsOf, mapPath, pointOnCubic, reversePath, straightCubic } from "./curves/cubic.js";
+export { flatten } from "./curves/flatten.js";
+export { graphOf } from "./curves/graph-of.js";
+export { heightOver } from "./lines/height-over.js";
+export {
+  hermiteAt,
+  type HermiteCurve,
+  hermiteDifference,
+  type HermiteKnot,
+  hermiteKnotAt,
+} from "./curves/hermite.js";
+export { hermiteZeros } from "./curves/hermite-zeros.js";
+export { integrate } from "./curves/integrate.js";
+export { mapPathWithin } from "./curves/map-path-within.js";
+export { mirrorLineOf } from "./fits/mirror-line.js";
+export { pathArea } from "./curves/path-area.js";
+export { pathLength } from "./curves/path-length.js";
+export { pathOverlap } from "./curves/path-overlap.js";
+export { pchip } from "./curves/pchip.js";
+export {
+  type Derivative,
+  fitPolynomial,
+  polynomialAt,
+  type PolynomialFit,
+  polynomialWeights,
+} from "./fits/polynomial-fit.js";
+export { highestPeak } from "./fits/polynomial-peak.js";
+export { rootBetween } from "./curves/root-between.js";
+export { lengthAlongSurface, liftOnto, type Surface } from "./curves/surface.js";
+export { type EigenPair, eigenPairs } from "./fits/symmetric-matrix.js";

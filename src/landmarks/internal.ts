@@ -1,0 +1,30 @@
+export { DOT_NAMES, PLACED_DOTS } from "./face/brow-dots.js";
+export { enlargeSkin } from "./skin/enlarge-skin.js";
+export { atEyeCorner } from "./skin/eye-corner.js";
+export {
+  ARCH_CONVENTIONS,
+  BROW_ARCHES,
+  conventionWords,
+  type GuideRule,
+  isConvention,
+  isGuide,
+  START_CONVENTIONS,
+  TAIL_CONVENTIONS,
+} from "./face/conventions.js";
+export { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";
+export { BY_HAND } from "./face/landmark-uncertainty.js";
+export { mapBrow } from "./face/map-face.js";
+export { MARKUP_NAMES } from "./markups/markups.js";
+export { amountOf } from "./face/amount-of.js";
+export {
+  FACE_MEASURE_NAMES,
+  kindOf,
+  type KindOfMeasure,
+  MEASURE_KINDS,
+  MEASURE_NAMES,
+  type MeasureKind,
+  MEASURES_ON_BORDERS,
+  READABLE_MEASURES,
+} from "./face/measures.js";
+export { deepen } from "./skin/skin-uncertainty.js";
+export { onSkin } from "./skin/skin.js";

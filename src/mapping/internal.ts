@@ -1,0 +1,10 @@
+export type { ComparisonFindingCode } from "./plan/words.js";
+export { CHOSEN_SHARES } from "./choices/choice-tables.js";
+export {
+  CARRY_WORDS,
+  LEAD_WORDS,
+  LEVELS_WORDS,
+  SHAPE_WORDS,
+  SHARE_WORDS,
+  TAIL_HEIGHT_WORDS,
+} from "./choices/words.js";

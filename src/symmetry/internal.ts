@@ -1,0 +1,4 @@
+export { BROW_PROMINENCE } from "./frame/camera.js";
+export { STABLE_LANDMARKS } from "./comparison/stable-landmarks.js";
+export { PROFILE_LEAN } from "./frame/pitch.js";
+export { type TurningOffset, turningShift } from "./frame/turning.js";

@@ -1,0 +1,21 @@
+export { toDegrees, toRadians } from "./quantities/angle.js";
+export { chiSquareQuantile } from "./uncertainty/chi-square.js";
+export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
+export {
+  requireFinite,
+  requireFinitePoint,
+  requirePolyline,
+  requirePositive,
+  requireWithin,
+} from "./quantities/finite.js";
+export { shownValue } from "./quantities/geometry-error.js";
+export { requireUncertainty } from "./uncertainty/measured.js";
+export { keysOf } from "./quantities/keys-of.js";
+export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
+export { fill, note, type Sentences, type ValuesFor } from "./quantities/note.js";
+export { refusingAs } from "./quantities/refusing-as.js";
+export { requireObject } from "./quantities/require-object.js";
+export { requireWord } from "./quantities/require-word.js";
+export { decideUnder } from "./decisions/decide-under.js";
+export { TOLERANCE_UNITS } from "./decisions/tolerances.js";
+export { SCALE_NOTES } from "./uncertainty/words.js";
