@@ -72,6 +72,7 @@ export {
 export {
   type FaceMeasureName,
   type FaceMeasures,
+  MEASURE_KINDS,
   type MeasureName,
   MEASURES,
   type ReadableMeasure,

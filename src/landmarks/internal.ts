@@ -20,7 +20,6 @@ export {
   FACE_MEASURE_NAMES,
   kindOf,
   type KindOfMeasure,
-  MEASURE_KINDS,
   MEASURE_NAMES,
   type MeasureKind,
   MEASURES_ON_BORDERS,

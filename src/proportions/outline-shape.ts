@@ -39,13 +39,6 @@ export const SHAPES: { readonly [Name in keyof OutlineOptions]-?: number } = {
  * Refuses a shape out of its range, by the name under which it was given.
  *
  * @throws GeometryError `not-finite`, `out-of-range`
- *
- * @example
- * ```ts
- * import { requireShape } from "brow-geometry/proportions";
- * requireShape("outline", "options", { angularity: 2 });
- * // throws GeometryError: outline: options.angularity is 2; needs a number from 0 to 1
- * ```
  */
 export function requireShape(where: string, given: string, shape: OutlineOptions): void {
   for (const name of keysOf(SHAPES)) {

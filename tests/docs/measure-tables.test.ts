@@ -1,6 +1,7 @@
+import { MEASURE_KINDS } from "brow-geometry/landmarks";
 import { readFileSync } from "node:fs";
 import { type FaceMeasureName } from "brow-geometry/landmarks";
-import { MEASURE_KINDS, MEASURE_NAMES } from "../../src/landmarks/internal.js";
+import { MEASURE_NAMES } from "../../src/landmarks/internal.js";
 import { MEASURES, measuresFromReadings, mm } from "brow-geometry";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";

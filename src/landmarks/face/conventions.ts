@@ -129,13 +129,6 @@ export const TAIL_CONVENTIONS: readonly TailConvention[] = /* @__PURE__ */ guide
 
 /**
  * Whether a rule is a line on the face.
- *
- * @example
- * ```ts
- * import { isGuide } from "brow-geometry/landmarks";
- * isGuide("exocanthion-vertical"); // → true
- * isGuide("natural"); // → false
- * ```
  */
 export function isGuide<Rule extends GuideConvention | ArchConvention>(
   rule: Rule,
@@ -145,13 +138,6 @@ export function isGuide<Rule extends GuideConvention | ArchConvention>(
 
 /**
  * Whether a word is a rule that there is, a line or not.
- *
- * @example
- * ```ts
- * import { isConvention } from "brow-geometry/landmarks";
- * isConvention("natural"); // → true
- * isConvention("golden"); // → false
- * ```
  */
 export function isConvention(rule: string): rule is GuideConvention | ArchConvention {
   return Object.hasOwn(GUIDES, rule) || Object.hasOwn(BROW_ARCHES, rule);
@@ -159,12 +145,6 @@ export function isConvention(rule: string): rule is GuideConvention | ArchConven
 
 /**
  * A rule in words, as the end of a phrase such as "arch …".
- *
- * @example
- * ```ts
- * import { conventionWords } from "brow-geometry/landmarks";
- * conventionWords("natural"); // → "where it grows"
- * ```
  */
 export function conventionWords(rule: GuideConvention | ArchConvention): string {
   return isGuide(rule) ? GUIDES[rule].words : BROW_ARCHES[rule];

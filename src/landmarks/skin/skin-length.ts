@@ -79,7 +79,7 @@ export function lengthOf(
  * import { completeDots } from "brow-geometry/proportions";
  * const skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 } as const;
  * const dots = { upperStart: mm([16, 17]), upperArch: mm([44, 26]), tailEnd: mm([58, 18]) };
- * lengthOfPath(outline(completeDots(dots)).upper, skin); // → 0
+ * lengthOfPath(outline(completeDots(dots)).upper, skin); // → 53.595
  * ```
  */
 export function lengthOfPath(path: readonly Cubic<"mm">[], skin: Skin): Length<"mm"> {

@@ -1,5 +1,10 @@
-import { type FaceMeasures, type MeasureName, type SideMeasures } from "../../landmarks/index.js";
-import { BY_HAND, DOT_NAMES, MEASURE_KINDS, MEASURE_NAMES } from "../../landmarks/internal.js";
+import {
+  type FaceMeasures,
+  MEASURE_KINDS,
+  type MeasureName,
+  type SideMeasures,
+} from "../../landmarks/index.js";
+import { BY_HAND, DOT_NAMES, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { compareSides, placeOnSide } from "../../symmetry/index.js";
 import {
   GeometryError,

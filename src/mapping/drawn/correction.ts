@@ -1,5 +1,5 @@
-import { type Dot, DOTS, MEASURES } from "../../landmarks/index.js";
-import { amountOf, type KindOfMeasure, kindOf, MEASURE_KINDS } from "../../landmarks/internal.js";
+import { type Dot, DOTS, MEASURE_KINDS, MEASURES } from "../../landmarks/index.js";
+import { amountOf, type KindOfMeasure, kindOf } from "../../landmarks/internal.js";
 import type { Side } from "../../units/index.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
 import { inHalves } from "../choices/half-millimetres.js";

@@ -63,12 +63,6 @@ function sentences(detail: GeometryErrorDetail): string {
 
 /**
  * A value in text of at most 80 characters, its numbers to so many decimals where that is said.
- *
- * @example
- * ```ts
- * import { shownValue } from "brow-geometry/units";
- * shownValue([-57.094854279, 17], 4); // → "[-57.0949, 17]"
- * ```
  */
 export function shownValue(value: unknown, decimals?: number): string {
   const text = asText(value, 0, decimals);

@@ -1,5 +1,6 @@
+import { MEASURE_KINDS } from "brow-geometry/landmarks";
 import { type FaceMeasureName, toleranceFor } from "brow-geometry/landmarks";
-import { MEASURE_KINDS, MEASURE_NAMES } from "../../../src/landmarks/internal.js";
+import { MEASURE_NAMES } from "../../../src/landmarks/internal.js";
 import { MEASURES, NOTICED_BY_CLIENTS, WORKING_TOLERANCES } from "brow-geometry";
 import { expect, it } from "vitest";
 
