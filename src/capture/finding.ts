@@ -13,12 +13,14 @@ import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } f
 /** What is checked: against a limit, for a contradiction, or whether there is enough to check. */
 export type CaptureCheck = LimitedCheck | "sides" | "landmarks" | "upright" | "relaxed";
 
+const SEVERITIES = ["retake", "caution", "unchecked", "declared"] as const;
+
 /**
  * What a finding means, the most serious first: `"retake"`, take another picture; `"caution"`, use
  * this one with care; `"unchecked"`, nothing could be said; `"declared"`, somebody's word stands
  * for it.
  */
-export type FindingSeverity = "retake" | "caution" | "unchecked" | "declared";
+export type FindingSeverity = (typeof SEVERITIES)[number];
 
 /**
  * What speaks against a capture, or what could not be checked. `text` says both what was found and
@@ -36,8 +38,6 @@ export interface Finding extends Note<FindingCode> {
   readonly limit?: CaptureLimit;
   readonly outcome?: Outcome;
 }
-
-const SEVERITIES: readonly FindingSeverity[] = ["retake", "caution", "unchecked", "declared"];
 
 /** The most serious first; findings of equal severity keep their order. */
 export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {

@@ -11,11 +11,10 @@ import { compareSides, type SideDifference } from "../symmetry/index.js";
 import {
   GeometryError,
   type Measured,
-  type Side,
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../units/index.js";
-import { requireObject } from "../units/internal.js";
+import { requireObject, SIDES } from "../units/internal.js";
 import type { GradingReference } from "./grade.js";
 
 /** A map as far as it can be read: against its reference, and one side against the other. */
@@ -93,14 +92,14 @@ function requireReference(where: string, reference: GradingReference): void {
       return;
     case "none":
       return;
-    default:
-      throw new GeometryError("out-of-range", {
-        where,
-        field: "reference.kind",
-        value: kind,
-        need: '"plan", "readings" or "none"',
-      });
   }
+  // A kind that the type does not know: a program in JavaScript can pass anything.
+  throw new GeometryError("out-of-range", {
+    where,
+    field: "reference.kind",
+    value: kind,
+    need: '"plan", "readings" or "none"',
+  });
 }
 
 /** Readings as `measuresFromReadings` answers them. */
@@ -120,8 +119,6 @@ function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured
   }
   if (sheet.startToStart !== undefined) requireReading("startToStart", sheet.startToStart);
 }
-
-const SIDES: readonly Side[] = ["right", "left"];
 
 function hasDots({ dots }: DrawnMap): boolean {
   return SIDES.some((side) => DOT_NAMES.some((dot) => dots?.[side][dot] !== undefined));

@@ -15,6 +15,7 @@ export { normalDistribution, normalQuantile } from "./uncertainty/normal-distrib
 export { fill, note, type Sentences, type ValuesFor } from "./quantities/note.js";
 export { refusingAs } from "./quantities/refusing-as.js";
 export { requireObject } from "./quantities/require-object.js";
+export { SIDES } from "./quantities/side.js";
 export { requireWord } from "./quantities/require-word.js";
 export { decideUnder } from "./decisions/decide-under.js";
 export { TOLERANCE_UNITS } from "./decisions/tolerances.js";

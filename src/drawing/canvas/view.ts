@@ -1,14 +1,5 @@
-import {
-  type FlatPoint,
-  flatPoint,
-  type Point,
-  type Polyline,
-  type Side,
-} from "../../units/index.js";
+import { type FlatPoint, flatPoint, type Point, type Polyline } from "../../units/index.js";
 import type { Spot } from "./box.js";
-
-/** Both sides as a picture shows them from left to right. */
-export const SIDES: readonly Side[] = ["right", "left"];
 
 /** How the face space lies in a picture. */
 export interface View {

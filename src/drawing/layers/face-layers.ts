@@ -2,6 +2,7 @@ import { distance } from "../../geometry/index.js";
 import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {
   boxOfDot,
@@ -16,7 +17,7 @@ import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { LANDMARK_WORDS } from "./words.js";
-import { placed, seenDirection, SIDES } from "../canvas/view.js";
+import { placed, seenDirection } from "../canvas/view.js";
 
 /** Half of a landmark's cross, in steps. */
 const CROSS_RADIUS = 1.1;

@@ -1,3 +1,4 @@
+import { SIDES } from "../../units/internal.js";
 import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
 import { type Box, boxAround } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
@@ -10,7 +11,6 @@ import type { Layer } from "../canvas/layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
 import { overlapLayer } from "./overlap-layer.js";
 import { pinsLayer } from "./pins-layer.js";
-import { SIDES } from "../canvas/view.js";
 
 /** What a picture of a plan may show besides the plan. */
 export interface AlsoShown {

@@ -3,6 +3,7 @@ import { type BrowDots, type FaceWith, mapFace } from "../../landmarks/index.js"
 import { naturalDots } from "../../proportions/index.js";
 import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
@@ -12,7 +13,7 @@ import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { placed, SIDES, uprightView } from "../canvas/view.js";
+import { placed, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
 import { LEGEND } from "./words.js";
 

@@ -1,6 +1,6 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
-import { fill } from "../../units/internal.js";
+import { fill, SIDES } from "../../units/internal.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -15,7 +15,7 @@ import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, svgSource } from "../canvas/svg.js";
 import { FONT_FAMILY } from "../canvas/text-size.js";
 import { uprightSize } from "../canvas/plan-view.js";
-import { placed, SIDES, uprightView } from "../canvas/view.js";
+import { placed, uprightView } from "../canvas/view.js";
 import { PANELS, TITLES } from "./words.js";
 
 /** What one panel of the strip shows. */

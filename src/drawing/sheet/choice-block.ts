@@ -1,5 +1,6 @@
 import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import type { Block } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -13,7 +14,7 @@ import type { Layer } from "../canvas/layer.js";
 import { PALETTES } from "../canvas/palette.js";
 import type { SvgElement } from "../canvas/svg.js";
 import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
-import { SIDES, type View } from "../canvas/view.js";
+import type { View } from "../canvas/view.js";
 
 /** How the room of a row is divided: two pictures, then the figures. */
 const SHARES = { picture: 0.29, gap: 0.02 };

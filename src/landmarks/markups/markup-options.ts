@@ -10,6 +10,8 @@ export interface ImageSize {
   readonly height: number;
 }
 
+const MIRRORINGS = ["no", "frame", "coordinates"] as const;
+
 /**
  * Whether the picture was flipped sideways before its landmarks were used.
  *
@@ -18,7 +20,7 @@ export interface ImageSize {
  * `"coordinates"`: the picture as taken went in, and only its coordinates were flipped for a mirror
  * view; they are flipped back.
  */
-export type Mirroring = "no" | "frame" | "coordinates";
+export type Mirroring = (typeof MIRRORINGS)[number];
 
 /** How points are to be read; markups differ in what may stand for alare. */
 export type MarkupOptions<Name extends MarkupName = MarkupName> = SourceOptions & {
@@ -53,7 +55,7 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
   const refuse = (field: string, value: unknown, need: string): never => {
     throw new GeometryError("out-of-range", { where, field, value, need });
   };
-  if (!MIRRORINGS.includes(mirrored)) {
+  if (!MIRRORINGS.some((known) => known === mirrored)) {
     refuse("mirrored", mirrored, MIRRORINGS.map((known) => `"${known}"`).join(" or "));
   }
   const isPoint = (index: number): boolean =>
@@ -73,8 +75,6 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
     requireUncertainty(where, `uncertainty.landmarks.${name}`, u);
   }
 }
-
-const MIRRORINGS: readonly Mirroring[] = ["no", "frame", "coordinates"];
 
 /** The size of the image, where the options give one that makes sense. */
 export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {

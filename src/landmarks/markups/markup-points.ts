@@ -95,7 +95,8 @@ function pixelsPerUnit(
   const values = raw.flatMap((point) => (point === undefined ? [] : [point.x, point.y]));
   const low = Math.min(...values);
   const high = Math.max(...values);
-  switch (options.coordinates) {
+  const { coordinates } = options;
+  switch (coordinates) {
     case "normalised": {
       if (high > FARTHEST_SHARE || low < -FARTHEST_SHARE) {
         throw contradiction(where, "normalised", `"pixels" for values from ${low} to ${high}`);
@@ -109,13 +110,9 @@ function pixelsPerUnit(
         throw contradiction(where, "pixels", `"normalised" for values from ${low} to ${high}`);
       }
       return [1, 1];
-    default:
-      throw contradiction(
-        where,
-        (options as { coordinates: unknown }).coordinates,
-        '"pixels" or "normalised"',
-      );
   }
+  // What the type does not know: a program in JavaScript can pass anything, or leave it out.
+  throw contradiction(where, coordinates, '"pixels" or "normalised"');
 }
 
 function contradiction(where: string, value: unknown, need: string): GeometryError {

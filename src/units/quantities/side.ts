@@ -1,5 +1,8 @@
+/** Both sides of the face, always the client's own, as a frontal picture shows them from left to right. */
+export const SIDES = ["right", "left"] as const;
+
 /** A side of the face, always the client's own. */
-export type Side = "right" | "left";
+export type Side = (typeof SIDES)[number];
 
 /** One value for each side of the face. */
 export interface Sides<Value> {
