@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Entry, entries } from "../package/entries.js";
@@ -49,6 +50,14 @@ describe("the packed library", () => {
     expect(names).toHaveLength(entries.length);
     expect(names.filter((list) => list.length === 0)).toEqual([]);
     expect(JSON.parse(byRequire)).toEqual(names);
+  });
+
+  it("gives Node its root in a few files, and bundlers one for each module", () => {
+    const resolved = runProgram("root.mjs", 'console.log(import.meta.resolve("brow-geometry"));');
+    const forNode = fileURLToPath(resolved.trim());
+    const forBundlers = join(folder, "node_modules/brow-geometry/dist/index.js");
+    expect(filesFrom([forNode]).size).toBeLessThan(30);
+    expect(filesFrom([forBundlers]).size).toBeGreaterThan(200);
   });
 
   it.each(["import", "require"] as const)("has one GeometryError by %s", (way) => {
@@ -121,15 +130,27 @@ function runProgram(file: string, text: string): string {
 
 /** The packages that the installed types of an entry point import, by whatever way. */
 function packagesInTypes({ types }: Entry): readonly string[] {
-  const files = new Set(types.map((path) => join(folder, "node_modules/brow-geometry", path)));
-  const packages = new Set<string>();
+  const files = types.map((path) => join(folder, "node_modules/brow-geometry", path));
+  return [...filesFrom(files)].flatMap(importsOf).filter((name) => !name.startsWith("."));
+}
+
+/** Files of the library that are reached from these, themselves among them. */
+function filesFrom(roots: readonly string[]): ReadonlySet<string> {
+  const files = new Set(roots);
   for (const file of files) {
-    for (const { fileName } of ts.preProcessFile(readFileSync(file, "utf8")).importedFiles) {
-      if (!fileName.startsWith(".")) packages.add(fileName);
-      else files.add(join(dirname(file), fileName.replace(/\.(c?)js$/, ".d.$1ts")));
+    for (const name of importsOf(file)) {
+      if (!name.startsWith(".")) continue;
+      const target = join(dirname(file), name);
+      files.add(/\.d\.c?ts$/.test(file) ? target.replace(/\.(c?)js$/, ".d.$1ts") : target);
     }
   }
-  return [...packages];
+  return files;
+}
+
+function importsOf(file: string): readonly string[] {
+  return ts
+    .preProcessFile(readFileSync(file, "utf8"))
+    .importedFiles.map(({ fileName }) => fileName);
 }
 
 function tarballOf(report: string): { filename: string; files: readonly { path: string }[] } {
