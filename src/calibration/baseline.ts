@@ -1,4 +1,5 @@
-import { GeometryError, type Measured } from "../units/index.js";
+import { type Measured } from "../units/index.js";
+import { refuse } from "../units/internal.js";
 
 /** A stretch shorter than this many of its own standard uncertainties fixes no length or direction. */
 const LEAST_UNCERTAINTIES = 5;
@@ -11,10 +12,6 @@ export function requireBaseline(
   stretch: Measured,
 ): void {
   if (stretch.value > 0 && stretch.value >= LEAST_UNCERTAINTIES * stretch.u) return;
-  throw new GeometryError("ill-conditioned", {
-    where,
-    field,
-    value,
-    need: `a stretch that is more than ${LEAST_UNCERTAINTIES} times as long as its uncertainty`,
-  });
+  const need = `a stretch that is more than ${LEAST_UNCERTAINTIES} times as long as its uncertainty`;
+  refuse("ill-conditioned", where, field, value, need);
 }

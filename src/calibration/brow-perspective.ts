@@ -40,10 +40,7 @@ export function browPerspective(
   if (cameraDistance !== undefined) {
     const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
     requirePositive(where, "cameraDistance", distance);
-    return {
-      u: 0,
-      note: note(SCALE_NOTES, "perspective-corrected", { distance }),
-    };
+    return { u: 0, note: note(SCALE_NOTES, "perspective-corrected", { distance }) };
   }
   return {
     u: DEPTH_SPREAD / USUAL_CAMERA,

@@ -8,7 +8,13 @@ import {
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { chiSquareQuantile, note, requirePositive, SCALE_NOTES } from "../units/internal.js";
+import {
+  chiSquareQuantile,
+  note,
+  refuse,
+  requirePositive,
+  SCALE_NOTES,
+} from "../units/internal.js";
 
 /**
  * One scale from several of the same photo: their mean, each weighted by 1/u².
@@ -33,14 +39,7 @@ import { chiSquareQuantile, note, requirePositive, SCALE_NOTES } from "../units/
 export function combineScales(scales: readonly Scale[]): Scale {
   const where = "combineScales";
   const [only] = scales;
-  if (only === undefined) {
-    throw new GeometryError("wrong-count", {
-      where,
-      field: "scales",
-      value: scales,
-      need: "at least one scale",
-    });
-  }
+  if (only === undefined) refuse("wrong-count", where, "scales", scales, "at least one scale");
   const factors = scales.map(({ factor, u }, index) => {
     requirePositive(where, `scales[${index}].factor`, factor);
     return measured(factor, u);
@@ -109,10 +108,12 @@ function requireIndependent(where: string, scales: readonly Scale[]): void {
 }
 
 function refuseContradiction(where: string, scales: readonly Scale[]): never {
-  throw new GeometryError("inconsistent", {
+  const need = "scales without uncertainty that are equal";
+  refuse(
+    "inconsistent",
     where,
-    field: "scales",
-    value: scales.map(({ factor }) => factor),
-    need: "scales without uncertainty that are equal",
-  });
+    "scales",
+    scales.map(({ factor }) => factor),
+    need,
+  );
 }

@@ -3,7 +3,6 @@ import { polynomialAt, polynomialWeights } from "../geometry/internal.js";
 import { BY_HAND } from "../landmarks/internal.js";
 import {
   type FlatPoint,
-  GeometryError,
   type Length,
   length,
   measured,
@@ -14,6 +13,7 @@ import {
 } from "../units/index.js";
 import {
   note,
+  refuse,
   requireFinite,
   requireFinitePoint,
   requirePositive,
@@ -175,24 +175,15 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
 
 function requireDots(where: string, marks: readonly RulerMark[]): void {
   if (marks.length < 2) {
-    throw new GeometryError("wrong-count", {
-      where,
-      field: "marks",
-      value: marks,
-      need: "at least two marks with their readings",
-    });
+    refuse("wrong-count", where, "marks", marks, "at least two marks with their readings");
   }
   const seen = new Set<number>();
   marks.forEach(({ at, reading }, index) => {
     requireFinitePoint(where, `marks[${index}].at`, at);
     requireFinite(where, `marks[${index}].reading`, reading);
     if (seen.has(reading)) {
-      throw new GeometryError("inconsistent", {
-        where,
-        field: `marks[${index}].reading`,
-        value: reading,
-        need: "a reading that no other mark has",
-      });
+      const need = "a reading that no other mark has";
+      refuse("inconsistent", where, `marks[${index}].reading`, reading, need);
     }
     seen.add(reading);
   });

@@ -17,7 +17,7 @@ import {
   readRuler,
   type Side,
 } from "../units/index.js";
-import { requireObject, requireWord } from "../units/internal.js";
+import { refuse, requireObject, requireWord } from "../units/internal.js";
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
@@ -81,8 +81,7 @@ function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
   requireObject(where, "sheet", sheet, "an object with readings, or {}");
   for (const [name, part] of Object.entries(sheet)) {
     if (!PLACES.some((place) => place === name)) {
-      const need = `another name: one of ${PLACES.join(", ")}`;
-      throw new GeometryError("out-of-range", { where, field: name, value: part, need });
+      refuse("out-of-range", where, name, part, `another name: one of ${PLACES.join(", ")}`);
     }
   }
   for (const side of ["right", "left"] as const) {
@@ -152,12 +151,8 @@ function requireReadable(
 ): asserts name is ReadableMeasure {
   // A form sends null for a field that nobody filled in.
   if (isReadable(name) && reading !== undefined && reading !== null) return;
-  throw new GeometryError("out-of-range", {
-    where: "measuresFromReadings",
-    field: `${side}.${name}`,
-    value: reading,
-    need: `a reading of ${READABLE_MEASURES.join(", ")}, or to be left out`,
-  });
+  const need = `a reading of ${READABLE_MEASURES.join(", ")}, or to be left out`;
+  refuse("out-of-range", "measuresFromReadings", `${side}.${name}`, reading, need);
 }
 
 function isReadable(name: string): name is ReadableMeasure {

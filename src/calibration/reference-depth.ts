@@ -1,5 +1,4 @@
 import {
-  GeometryError,
   type Length,
   measured,
   type Measured,
@@ -7,7 +6,7 @@ import {
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { note, requirePositive, SCALE_NOTES } from "../units/internal.js";
+import { note, refuse, requirePositive, SCALE_NOTES } from "../units/internal.js";
 
 /**
  * How far a reference lies from the plane that is to be measured, and how far the camera does. For
@@ -32,12 +31,8 @@ export function perspectiveShrink(where: string, depth: ReferenceDepth | undefin
   requirePositive(where, "depth.cameraDistance", away.value);
   const ratio = nearer.value / away.value;
   if (ratio >= 1) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "depth.nearer",
-      value: nearer.value,
-      need: `less than the camera's distance, ${away.value}`,
-    });
+    const need = `less than the camera's distance, ${away.value}`;
+    refuse("out-of-range", where, "depth.nearer", nearer.value, need);
   }
   return measured(1 - ratio, Math.hypot(nearer.u, ratio * away.u) / away.value);
 }

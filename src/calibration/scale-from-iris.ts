@@ -1,7 +1,6 @@
 import { distance } from "../geometry/index.js";
 import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
 import {
-  GeometryError,
   type Length,
   measured,
   type Measured,
@@ -11,7 +10,13 @@ import {
   type ScaleNoteCode,
   type Side,
 } from "../units/index.js";
-import { note, requireFinitePoint, requirePositive, SCALE_NOTES } from "../units/internal.js";
+import {
+  note,
+  refuse,
+  requireFinitePoint,
+  requirePositive,
+  SCALE_NOTES,
+} from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
 
@@ -104,12 +109,8 @@ function seenWidth(
   const left = irisWidth(where, "left", face.left);
   const one = right ?? left;
   if (one === undefined) {
-    throw new GeometryError("missing-landmark", {
-      where,
-      field: "limbusMedial, limbusLateral",
-      value: undefined,
-      need: "both edges of the iris on at least one side",
-    });
+    const need = "both edges of the iris on at least one side";
+    refuse("missing-landmark", where, "limbusMedial, limbusLateral", undefined, need);
   }
   const mean = right === undefined || left === undefined ? one : (right + left) / 2;
   const u = placement(mean);

@@ -1,4 +1,5 @@
 import { GeometryError } from "../units/index.js";
+import { refuse } from "../units/internal.js";
 import type { ReadLimits } from "./point-set.js";
 
 /** A place in a text, both counted from 1. */
@@ -29,12 +30,8 @@ export function textWithin(
 ): string {
   requireText(where, text);
   if (text.length > mostCharacters) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "text.length",
-      value: text.length,
-      need: `at most ${mostCharacters} characters; read it in parts, or set mostCharacters`,
-    });
+    const need = `at most ${mostCharacters} characters; read it in parts, or set mostCharacters`;
+    refuse("out-of-range", where, "text.length", text.length, need);
   }
   return text.startsWith("\uFEFF") ? text.slice(1) : text;
 }
@@ -43,12 +40,8 @@ export function textWithin(
 function requireText(where: string, text: unknown): void {
   if (typeof text === "string") return;
   const value = text === null || text === undefined ? text : typeof text;
-  throw new GeometryError("not-parsed", {
-    where,
-    field: "text",
-    value,
-    need: 'the text of a file; decode bytes first, as readFileSync(path, "utf8") does',
-  });
+  const need = 'the text of a file; decode bytes first, as readFileSync(path, "utf8") does';
+  refuse("not-parsed", where, "text", value, need);
 }
 
 /** The place of a character, counted from 0 over the whole text. */

@@ -157,12 +157,7 @@ function readHeader(cells: readonly string[], row: number, idColumn: string, fau
       throw fault(row, beside, cells[beside], `a column ${axis}_${first + rank} as well`);
     }),
   );
-  return {
-    id: named.get(idColumn),
-    image: named.get("image"),
-    scale: named.get("scale"),
-    places,
-  };
+  return { id: named.get(idColumn), image: named.get("image"), scale: named.get("scale"), places };
 }
 
 function readRecord(

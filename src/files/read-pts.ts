@@ -1,4 +1,5 @@
-import { GeometryError } from "../units/index.js";
+import type { GeometryError } from "../units/index.js";
+import { refuse } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
 import { strictNumber } from "./strict-number.js";
@@ -32,13 +33,7 @@ export interface PtsOptions extends ReadLimits {
 export function readPts(text: string, options: PtsOptions = {}): PointSet {
   const { id = "", firstPixel = 0 } = options;
   if (firstPixel !== 0 && firstPixel !== (1 as number)) {
-    const need = "0 or 1";
-    throw new GeometryError("out-of-range", {
-      where: "readPts",
-      field: "firstPixel",
-      value: firstPixel,
-      need,
-    });
+    refuse("out-of-range", "readPts", "firstPixel", firstPixel, "0 or 1");
   }
   const lines = textLines(textWithin("readPts", text, options));
   const end = { line: (lines[lines.length - 1]?.line ?? 0) + 1, text: "" };

@@ -1,5 +1,4 @@
-import { GeometryError } from "../units/index.js";
-import { requireFinite } from "../units/internal.js";
+import { refuse, requireFinite } from "../units/internal.js";
 import type { PointSet } from "./point-set.js";
 
 /**
@@ -19,7 +18,7 @@ export function requireFinitePoints(
     size ??= length === 3 ? 3 : 2;
     if (length !== size) {
       const need = "two numbers in every point of a set, or three in every one";
-      throw new GeometryError("out-of-range", { where, field: place, value: point, need });
+      refuse("out-of-range", where, place, point, need);
     }
     point.forEach((coordinate, axis) => {
       requireFinite(where, `${place}[${axis}]`, coordinate);

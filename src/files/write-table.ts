@@ -1,6 +1,5 @@
 import papa from "papaparse";
-import { GeometryError } from "../units/index.js";
-import { requireFinite } from "../units/internal.js";
+import { refuse, requireFinite } from "../units/internal.js";
 import { guarded } from "./formula-guard.js";
 
 /** What a cell of a table may hold; left empty where there is nothing. */
@@ -24,12 +23,8 @@ export type Cell = string | number | undefined;
 export function writeTable(columns: readonly string[], rows: readonly (readonly Cell[])[]): string {
   const cells = rows.map((row, index) => {
     if (row.length !== columns.length) {
-      throw new GeometryError("wrong-count", {
-        where: "writeTable",
-        field: `rows[${index}].length`,
-        value: row.length,
-        need: `${columns.length} cells, one for each column`,
-      });
+      const need = `${columns.length} cells, one for each column`;
+      refuse("wrong-count", "writeTable", `rows[${index}].length`, row.length, need);
     }
     return row.map((cell, column) => {
       if (typeof cell === "number") requireFinite("writeTable", `rows[${index}][${column}]`, cell);

@@ -1,5 +1,4 @@
-import { GeometryError } from "../units/index.js";
-import { requirePositive } from "../units/internal.js";
+import { refuse, requirePositive } from "../units/internal.js";
 import type { FilePoint, PointSet } from "./point-set.js";
 import type { TpsOptions } from "./read-tps.js";
 import { requireFinitePoints } from "./require-points.js";
@@ -48,12 +47,8 @@ function writePoint(
 ): string {
   const upwards = imageHeight === undefined ? y : imageHeight - y;
   if (x < 0 || upwards < 0) {
-    throw new GeometryError("out-of-range", {
-      where: "writeTps",
-      field,
-      value: [x, upwards],
-      need: "coordinates of 0 or more, since TPS takes negative ones for missing points",
-    });
+    const need = "coordinates of 0 or more, since TPS takes negative ones for missing points";
+    refuse("out-of-range", "writeTps", field, [x, upwards], need);
   }
   return [x, upwards, ...z].join(" ");
 }
@@ -61,7 +56,7 @@ function writePoint(
 function requireName(name: string, field: string): string {
   if (name === name.trim() && !/[\r\n]/.test(name)) return name;
   const need = "a name without line breaks and without blanks at its ends";
-  throw new GeometryError("out-of-range", { where: "writeTps", field, value: name, need });
+  refuse("out-of-range", "writeTps", field, name, need);
 }
 
 function requireScale(scale: number, field: string): number {

@@ -1,8 +1,8 @@
 import { distance, type PolylinePlace } from "../geometry/index.js";
 import { rootBetween } from "../geometry/internal.js";
 import { lengthBetween, type Skin } from "../landmarks/index.js";
-import { flatPoint, GeometryError, length, type Point, type Polyline } from "../units/index.js";
-import { requireFinite, requirePolyline, shownValue } from "../units/internal.js";
+import { flatPoint, length, type Point, type Polyline } from "../units/index.js";
+import { refuse, requireFinite, requirePolyline, shownValue } from "../units/internal.js";
 import { frontShare } from "./front-share.js";
 
 /**
@@ -54,12 +54,7 @@ export function archAtShare(
     [from, excess] = [to, excessAtEnd];
   }
   const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
-  throw new GeometryError("no-solution", {
-    where: "archAtShare",
-    field: "border",
-    value: border,
-    need,
-  });
+  refuse("no-solution", "archAtShare", "border", border, need);
 }
 
 function requireQuestion(border: Polyline<"mm">, share: number): void {
@@ -67,7 +62,6 @@ function requireQuestion(border: Polyline<"mm">, share: number): void {
   requirePolyline(where, "border", border, 2);
   requireFinite(where, "share", share);
   if (share <= 0 || share >= 1) {
-    const need = "a share between 0 and 1";
-    throw new GeometryError("out-of-range", { where, field: "share", value: share, need });
+    refuse("out-of-range", where, "share", share, "a share between 0 and 1");
   }
 }

@@ -1,5 +1,5 @@
-import { GeometryError, type Length, type Unit } from "../units/index.js";
-import { requireFinite } from "../units/internal.js";
+import { type Length, type Unit } from "../units/index.js";
+import { refuse, requireFinite } from "../units/internal.js";
 
 /**
  * The front's share of a brow: front / (front + tail), 0…1. Artists lay out the front on two thirds
@@ -20,8 +20,7 @@ export function frontShare<U extends Unit>(front: Length<U>, tail: Length<U>): n
   requireFinite(where, "tail", tail);
   if (front < 0 || tail < 0 || front + tail === 0) {
     const [field, value] = front < 0 ? ["front", front] : ["tail", tail];
-    const need = "two lengths of 0 or more that are not both 0";
-    throw new GeometryError("out-of-range", { where, field, value, need });
+    refuse("out-of-range", where, field, value, "two lengths of 0 or more that are not both 0");
   }
   return front / (front + tail);
 }

@@ -36,11 +36,7 @@ export function meetGuide(guide: Guide, brow: Brow<"mm">): PolylinePlace<"mm"> |
   const lower = meetBorder(guide, brow.lower);
   if (upper === undefined || lower === undefined) return upper ?? lower;
   const [x, y] = midpoint(upper.at, lower.at);
-  return {
-    at: flatPoint(x, y),
-    along: upper.along,
-    extended: upper.extended || lower.extended,
-  };
+  return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
 }
 
 function meetBorder(guide: Guide, border: Polyline<"mm">): PolylinePlace<"mm"> | undefined {

@@ -1,14 +1,8 @@
 import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../geometry/index.js";
 import { type Brow, type BrowDots, type Dot } from "../landmarks/index.js";
 import { BY_HAND, DOT_NAMES } from "../landmarks/internal.js";
-import {
-  flatPoint,
-  GeometryError,
-  type Length,
-  type Point,
-  type Polyline,
-} from "../units/index.js";
-import { requireFinite, requirePolyline } from "../units/internal.js";
+import { flatPoint, type Length, type Point, type Polyline } from "../units/index.js";
+import { refuse, requireFinite, requirePolyline } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 
@@ -116,21 +110,10 @@ function requireBrow({ upper, lower }: Brow<"mm">, u: Length<"mm">): void {
   requirePolyline(where, "brow.upper", upper, 2);
   if (lower !== undefined) requirePolyline(where, "brow.lower", lower, 2);
   requireFinite(where, "options.u", u);
-  if (u < 0) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "options.u",
-      value: u,
-      need: "0 or more",
-    });
-  }
+  if (u < 0) refuse("out-of-range", where, "options.u", u, "0 or more");
   const [first, last] = [upper[0] as Point<"mm">, upper[upper.length - 1] as Point<"mm">];
   if (first[0] === last[0] && first[1] === last[1]) {
-    throw new GeometryError("coincident-points", {
-      where,
-      field: "brow.upper",
-      value: upper,
-      need: "a last point that differs from the first",
-    });
+    const need = "a last point that differs from the first";
+    refuse("coincident-points", where, "brow.upper", upper, need);
   }
 }

@@ -1,8 +1,8 @@
 import { type Cubic } from "../geometry/index.js";
 import { straightCubic } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
-import { GeometryError, type Point, type Polyline, type Unit } from "../units/index.js";
-import { requirePolyline } from "../units/internal.js";
+import { type Point, type Polyline, type Unit } from "../units/index.js";
+import { refuse, requirePolyline } from "../units/internal.js";
 import type { Outline } from "./outline.js";
 
 /**
@@ -24,24 +24,14 @@ export function naturalOutline<U extends Unit>(brow: Required<Brow<U>>): Outline
   const lower = straightPath("brow.lower", brow.lower);
   const [upperStart, upperEnd] = endsOf(upper);
   const [lowerStart, lowerEnd] = endsOf(lower);
-  return {
-    upper,
-    tail: joined(upperEnd, lowerEnd),
-    lower,
-    front: joined(lowerStart, upperStart),
-  };
+  return { upper, tail: joined(upperEnd, lowerEnd), lower, front: joined(lowerStart, upperStart) };
 }
 
 function straightPath<U extends Unit>(field: string, border: Polyline<U>): readonly Cubic<U>[] {
   requirePolyline("naturalOutline", field, border, 2);
   const path = border.slice(1).flatMap((to, index) => joined(border[index] as Point<U>, to));
   if (path.length === 0) {
-    throw new GeometryError("coincident-points", {
-      where: "naturalOutline",
-      field,
-      value: border,
-      need: "two points that differ",
-    });
+    refuse("coincident-points", "naturalOutline", field, border, "two points that differ");
   }
   return path;
 }

@@ -10,8 +10,8 @@ import {
   straightCubic,
 } from "../geometry/internal.js";
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, GeometryError, type Unit } from "../units/index.js";
-import { shownValue } from "../units/internal.js";
+import { type FlatPoint, flatPoint, type Unit } from "../units/index.js";
+import { refuse, shownValue } from "../units/internal.js";
 import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
 import { type OutlineOptions, requireShape } from "./outline-shape.js";
 import { outwardsOf, requireOutwards } from "./upper-border.js";
@@ -63,7 +63,7 @@ export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outlin
   const upper = borderThroughBody("outline", dots, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, dots));
   if (!frontIsClear(upper, lower)) {
-    refuse(dots, "lowerStart", "a front edge that does not cross a border");
+    refuseDot(dots, "lowerStart", "a front edge that does not cross a border");
   }
   const outwards = outwardsOf(dots);
   return {
@@ -83,7 +83,11 @@ function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
     const [x, y] = dots[dot];
     const height = hermiteAt(upper, outwards * x);
     if (height <= y)
-      refuse(dots, dot, `a y under ${shownValue(height, 4)}, the height of the upper border there`);
+      refuseDot(
+        dots,
+        dot,
+        `a y under ${shownValue(height, 4)}, the height of the upper border there`,
+      );
     return [outwards * x, height - y];
   });
   return pchip([...stations, [outwards * dots.tailEnd[0], 0]]);
@@ -125,7 +129,6 @@ function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
     .every(([, y]) => side * y > -SAME_HEIGHT);
 }
 
-function refuse(dots: OutlineDots, dot: keyof OutlineDots, need: string): never {
-  const field = `dots.${dot}`;
-  throw new GeometryError("inconsistent", { where: "outline", field, value: dots[dot], need });
+function refuseDot(dots: OutlineDots, dot: keyof OutlineDots, need: string): never {
+  refuse("inconsistent", "outline", `dots.${dot}`, dots[dot], need);
 }

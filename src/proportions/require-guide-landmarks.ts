@@ -1,6 +1,6 @@
 import { type Face, type GuideConvention, GUIDES } from "../landmarks/index.js";
-import { GeometryError, type Side } from "../units/index.js";
-import { keysOf, requireWord } from "../units/internal.js";
+import { type Side } from "../units/index.js";
+import { keysOf, refuse, requireWord } from "../units/internal.js";
 import type { FaceForGuide } from "./guide.js";
 
 /**
@@ -30,11 +30,7 @@ export function requireLandmarksOn(
       .map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    throw new GeometryError("missing-landmark", {
-      where,
-      field: missing.join(", "),
-      value: undefined,
-      need: `a point, for the ${GUIDES[convention].mark} ${GUIDES[convention].words}`,
-    });
+    const need = `a point, for the ${GUIDES[convention].mark} ${GUIDES[convention].words}`;
+    refuse("missing-landmark", where, missing.join(", "), undefined, need);
   }
 }

@@ -1,7 +1,6 @@
 import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/internal.js";
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
-import { GeometryError } from "../units/index.js";
-import { requireFinitePoint } from "../units/internal.js";
+import { refuse, requireFinitePoint } from "../units/internal.js";
 import { requireShape, type UpperBorderShape } from "./outline-shape.js";
 
 /** The dots that the upper border runs through. */
@@ -53,12 +52,8 @@ export function requireOutwards<Name extends Dot>(
   order.forEach((dot, index) => {
     const before = order[index - 1];
     if (before !== undefined && outwards * dots[dot][0] <= outwards * dots[before][0]) {
-      throw new GeometryError("inconsistent", {
-        where,
-        field: `dots.${dot}`,
-        value: dots[dot],
-        need: `an x farther outwards than that of ${before}, ${dots[before][0]}`,
-      });
+      const need = `an x farther outwards than that of ${before}, ${dots[before][0]}`;
+      refuse("inconsistent", where, `dots.${dot}`, dots[dot], need);
     }
   });
 }

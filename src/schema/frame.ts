@@ -101,14 +101,7 @@ export const scale: Schema<Scale> = record<Scale>(
 );
 
 const turning = record<Turning>(
-  {
-    yaw: angle,
-    yawU: spread,
-    depthU: spread,
-    yawPerDepth: finite,
-    pivot: length<"mm">(),
-    skin,
-  },
+  { yaw: angle, yawU: spread, depthU: spread, yawPerDepth: finite, pivot: length<"mm">(), skin },
   { pitch: angle },
 );
 

@@ -28,20 +28,12 @@ export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<
 );
 
 const difference = record<SideDifference>(
-  {
-    measure: measureName,
-    right: measured,
-    left: measured,
-    difference: measured,
-  },
+  { measure: measureName, right: measured, left: measured, difference: measured },
   { decision },
 );
 
 /** How two sides differ. */
 export const sideComparison: Schema<SideComparison> = record<SideComparison>(
-  {
-    differences: list(difference, MEASURE_NAMES.length),
-    tolerances: toleranceSet,
-  },
+  { differences: list(difference, MEASURE_NAMES.length), tolerances: toleranceSet },
   {},
 );

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { refuse } from "../units/internal.js";
 import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import type {
   Deviation,
@@ -10,7 +11,6 @@ import type {
   PlannableFace,
   RecordNote,
 } from "../mapping/index.js";
-import { GeometryError } from "../units/index.js";
 import { choicesSchema, dot, side } from "./choices.js";
 import { decision, outcome } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
@@ -58,12 +58,7 @@ const dotDeviation = record<DotDeviation>(
 );
 
 const measureDeviation = record<MeasureDeviation>(
-  {
-    measure: faceMeasureName,
-    planned: finite,
-    drawn: measured,
-    difference: measured,
-  },
+  { measure: faceMeasureName, planned: finite, drawn: measured, difference: measured },
   { side, decision, correction: words },
 );
 
@@ -113,12 +108,8 @@ function requireKnownVersion(json: unknown): void {
   if (typeof json !== "object" || json === null || !("version" in json)) return;
   const result = version.safeParse(json.version);
   if (result.success) return;
-  throw new GeometryError("not-parsed", {
-    where: "parseRecord",
-    field: "version",
-    value: json.version,
-    need: result.error.issues[0]?.message ?? "",
-  });
+  const need = result.error.issues[0]?.message ?? "";
+  refuse("not-parsed", "parseRecord", "version", json.version, need);
 }
 
 /**

@@ -10,19 +10,11 @@ const MOST_ITEMS = FACE_MEASURE_NAMES.length + MEASURE_NAMES.length;
 
 const item = kinds<RubricItem>({
   reference: record<Extract<RubricItem, { kind: "reference" }>>(
-    {
-      kind: word({ reference: true }),
-      measure: faceMeasureName,
-      points: positive,
-    },
+    { kind: word({ reference: true }), measure: faceMeasureName, points: positive },
     {},
   ),
   evenness: record<Extract<RubricItem, { kind: "evenness" }>>(
-    {
-      kind: word({ evenness: true }),
-      measure: measureName,
-      points: positive,
-    },
+    { kind: word({ evenness: true }), measure: measureName, points: positive },
     {},
   ),
 });

@@ -8,7 +8,7 @@ export {
   requirePositive,
   requireWithin,
 } from "./quantities/finite.js";
-export { shownValue } from "./quantities/geometry-error.js";
+export { refuse, shownValue } from "./quantities/geometry-error.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";

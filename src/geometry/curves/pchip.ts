@@ -1,5 +1,4 @@
-import { GeometryError } from "../../units/index.js";
-import { requireFinite } from "../../units/internal.js";
+import { refuse, requireFinite } from "../../units/internal.js";
 import type { HermiteCurve } from "./hermite.js";
 
 /**
@@ -60,22 +59,14 @@ function endSlope(near: Leg, far: Leg | undefined): number {
 
 function requirePoints(points: readonly (readonly [x: number, y: number])[]): void {
   const where = "pchip";
-  if (points.length < 2) {
-    const need = "at least 2 points";
-    throw new GeometryError("wrong-count", { where, field: "points", value: points, need });
-  }
+  if (points.length < 2) refuse("wrong-count", where, "points", points, "at least 2 points");
   let before = Number.NEGATIVE_INFINITY;
   points.forEach(([x, y], index) => {
     requireFinite(where, `points[${index}][0]`, x);
     requireFinite(where, `points[${index}][1]`, y);
     if (x <= before) {
       const need = `more than ${before}, the x before it`;
-      throw new GeometryError("out-of-range", {
-        where,
-        field: `points[${index}][0]`,
-        value: x,
-        need,
-      });
+      refuse("out-of-range", where, `points[${index}][0]`, x, need);
     }
     before = x;
   });

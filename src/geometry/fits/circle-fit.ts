@@ -1,13 +1,12 @@
 import {
   type FlatPoint,
   flatPoint,
-  GeometryError,
   type Length,
   length,
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { requirePolyline } from "../../units/internal.js";
+import { refuse, requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import { meanOf } from "./total-least-squares.js";
 import { difference, type Vector } from "../lines/vector.js";
@@ -46,12 +45,7 @@ export function fitCircle<U extends Unit>(points: Polyline<U>): CircleFit<U> {
   const places = points.map((point) => difference(point, mean));
   const rim = geometricFit(places);
   if (rim === undefined) {
-    throw new GeometryError("ill-conditioned", {
-      where: "fitCircle",
-      field: "points",
-      value: points,
-      need: "points that bend round a centre",
-    });
+    refuse("ill-conditioned", "fitCircle", "points", points, "points that bend round a centre");
   }
   return {
     centre: flatPoint(mean[0] + rim.x, mean[1] + rim.y),

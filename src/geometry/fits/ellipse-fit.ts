@@ -1,13 +1,12 @@
 import {
   type FlatPoint,
   flatPoint,
-  GeometryError,
   type Length,
   length,
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { requirePolyline } from "../../units/internal.js";
+import { refuse, requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import type { Direction } from "../lines/line.js";
 import { meanOf } from "./total-least-squares.js";
@@ -51,12 +50,7 @@ export function fitEllipse<U extends Unit>(points: Polyline<U>): EllipseFit<U> {
   const conic = conicThrough(places);
   const shape = conic === undefined ? undefined : shapeOf(conic);
   if (conic === undefined || shape === undefined) {
-    throw new GeometryError("ill-conditioned", {
-      where: "fitEllipse",
-      field: "points",
-      value: points,
-      need: "points that lie along an ellipse",
-    });
+    refuse("ill-conditioned", "fitEllipse", "points", points, "points that lie along an ellipse");
   }
   const { x, y, semiMajor, semiMinor, major } = shape;
   return {

@@ -1,5 +1,4 @@
-import { GeometryError } from "../../units/index.js";
-import { requireFinite } from "../../units/internal.js";
+import { refuse, requireFinite } from "../../units/internal.js";
 
 /**
  * A least-squares polynomial Σ powersⱼ τʲ of τ = (t − centre) / spread, which runs from −1 to 1 over
@@ -146,21 +145,19 @@ function zeros(count: number): number[] {
 function requireValues(nodes: readonly number[], values: readonly number[], degree: number): void {
   const where = "fitPolynomial";
   if (!Number.isInteger(degree) || degree < 0) {
-    const need = "a whole number, 0 or more";
-    throw new GeometryError("out-of-range", { where, field: "degree", value: degree, need });
+    refuse("out-of-range", where, "degree", degree, "a whole number, 0 or more");
   }
   if (values.length !== nodes.length) {
-    const need = `${nodes.length} numbers, one for each node`;
-    throw new GeometryError("wrong-count", { where, field: "values", value: values, need });
+    refuse("wrong-count", where, "values", values, `${nodes.length} numbers, one for each node`);
   }
   if (nodes.length <= degree) {
     const need = `at least ${degree + 1} numbers for degree ${degree}`;
-    throw new GeometryError("wrong-count", { where, field: "nodes", value: nodes, need });
+    refuse("wrong-count", where, "nodes", nodes, need);
   }
   for (const node of nodes) requireFinite(where, "nodes", node);
   for (const value of values) requireFinite(where, "values", value);
   if (new Set(nodes).size <= degree) {
     const need = `at least ${degree + 1} different numbers for degree ${degree}`;
-    throw new GeometryError("coincident-points", { where, field: "nodes", value: nodes, need });
+    refuse("coincident-points", where, "nodes", nodes, need);
   }
 }

@@ -1,5 +1,5 @@
 import { GeometryError } from "../../units/index.js";
-import { requireFinite, requirePositive } from "../../units/internal.js";
+import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { BISQUARE_CUT } from "./bisquare.js";
 import {
   type Basis,
@@ -168,11 +168,10 @@ function requireRows(
   const where = "fitRobustly";
   if (values.length < size || size === 0) {
     const need = `at least as many numbers as terms, ${Math.max(size, 1)}`;
-    throw new GeometryError("wrong-count", { where, field: "values", value: values, need });
+    refuse("wrong-count", where, "values", values, need);
   }
   if (terms.length !== values.length || terms.some((row) => row.length !== size)) {
-    const need = `${values.length} rows of ${size} numbers`;
-    throw new GeometryError("wrong-count", { where, field: "terms", value: terms, need });
+    refuse("wrong-count", where, "terms", terms, `${values.length} rows of ${size} numbers`);
   }
   values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
   terms.forEach((row, index) => {

@@ -2,13 +2,18 @@ import {
   deepPoint,
   type FlatPoint,
   flatPoint,
-  GeometryError,
   hasDepth,
   type Length,
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { requireFinitePoint, requirePositive, toDegrees, toRadians } from "../../units/internal.js";
+import {
+  refuse,
+  requireFinitePoint,
+  requirePositive,
+  toDegrees,
+  toRadians,
+} from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 
 /**
@@ -165,14 +170,14 @@ function requireFigures<From extends Unit, To extends Unit>(
   for (const [field, list] of Object.entries({ partners, weights })) {
     if (points.length >= 2 && list.length === points.length) continue;
     const need = `one for each of at least 2 points, here ${points.length}`;
-    throw new GeometryError("wrong-count", { where, field, value: list, need });
+    refuse("wrong-count", where, field, list, need);
   }
   points.forEach((point, index) => requireFinitePoint(where, `points[${index}]`, point));
   partners.forEach((partner, index) => requireFinitePoint(where, `partners[${index}]`, partner));
   weights.forEach((weight, index) => {
     if (weight >= 0 && Number.isFinite(weight)) return;
     const field = `weights[${index}]`;
-    throw new GeometryError("out-of-range", { where, field, value: weight, need: "0 or more" });
+    refuse("out-of-range", where, field, weight, "0 or more");
   });
 }
 
@@ -184,11 +189,10 @@ function requireTurn<From extends Unit, To extends Unit>(
 ): void {
   const where = "fitSimilarity";
   if (!(size > 0)) {
-    const need = "two points that differ and count";
-    throw new GeometryError("coincident-points", { where, field: "points", value: points, need });
+    refuse("coincident-points", where, "points", points, "two points that differ and count");
   }
   if (!(pull > 0)) {
     const need = "points that suit their partners better in one turn than in others";
-    throw new GeometryError("ill-conditioned", { where, field: "partners", value: partners, need });
+    refuse("ill-conditioned", where, "partners", partners, need);
   }
 }

@@ -1,12 +1,11 @@
 import {
   type FlatPoint,
   flatPoint,
-  GeometryError,
   type Length,
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { requirePolyline } from "../../units/internal.js";
+import { refuse, requirePolyline } from "../../units/internal.js";
 import { distanceFromLine, type Line, lineAlong } from "../lines/line.js";
 import { difference } from "../lines/vector.js";
 
@@ -83,10 +82,6 @@ function requireSpread<U extends Unit>(
   contrast: number,
 ): void {
   if (scatter > 0 && contrast > ROUND * scatter) return;
-  throw new GeometryError(scatter > 0 ? "ill-conditioned" : "coincident-points", {
-    where: "fitLine",
-    field: "points",
-    value: points,
-    need: "points that spread along one direction",
-  });
+  const need = "points that spread along one direction";
+  refuse(scatter > 0 ? "ill-conditioned" : "coincident-points", "fitLine", "points", points, need);
 }

@@ -1,12 +1,12 @@
 import {
   type FlatPoint,
   flatPoint,
-  GeometryError,
   type Length,
   length,
   type Point,
   type Unit,
 } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { advance, difference, type Vector } from "./vector.js";
 
 /** A direction in the plane: a pair of length 1, without a unit. */
@@ -34,12 +34,7 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
   const [x, y] = difference(to, from);
   const size = Math.hypot(x, y);
   if (size === 0) {
-    throw new GeometryError("coincident-points", {
-      where: "lineThrough",
-      field: "to",
-      value: to,
-      need: "a point that differs from `from`",
-    });
+    refuse("coincident-points", "lineThrough", "to", to, "a point that differs from `from`");
   }
   return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
 }
@@ -59,12 +54,8 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
 export function lineAlong<U extends Unit>(through: Point<U>, direction: Direction): Line<U> {
   const size = Math.hypot(direction[0], direction[1]);
   if (!(size > 0 && Number.isFinite(size))) {
-    throw new GeometryError("out-of-range", {
-      where: "lineAlong",
-      field: "direction",
-      value: direction,
-      need: "two finite numbers that are not both 0",
-    });
+    const need = "two finite numbers that are not both 0";
+    refuse("out-of-range", "lineAlong", "direction", direction, need);
   }
   return {
     through: flatPoint(through[0], through[1]),

@@ -1,14 +1,13 @@
 import {
   type FlatPoint,
   flatPoint,
-  GeometryError,
   type Length,
   length,
   type Point,
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { requirePolyline } from "../../units/internal.js";
+import { refuse, requirePolyline } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { between } from "../lines/vector.js";
 
@@ -85,12 +84,7 @@ export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): re
     before += size;
   }
   if (legs.length === 0) {
-    throw new GeometryError("coincident-points", {
-      where,
-      field: "polyline",
-      value: polyline,
-      need: "two points that differ",
-    });
+    refuse("coincident-points", where, "polyline", polyline, "two points that differ");
   }
   return legs;
 }

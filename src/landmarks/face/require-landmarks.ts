@@ -1,5 +1,5 @@
-import { GeometryError } from "../../units/index.js";
 import type { FaceSide, MidlineLandmarks } from "./face.js";
+import { refuse } from "../../units/internal.js";
 
 /**
  * Narrows one side (or the midline) of a face to one that has the named landmarks. It does not know
@@ -21,12 +21,7 @@ export function requireLandmarks<
 >(part: Part, ...names: readonly Name[]): Part & Required<Pick<Part, Name>> {
   const missing = names.filter((name) => part[name] === undefined);
   if (missing.length > 0) {
-    throw new GeometryError("missing-landmark", {
-      where: "requireLandmarks",
-      field: missing.join(", "),
-      value: undefined,
-      need: "a point",
-    });
+    refuse("missing-landmark", "requireLandmarks", missing.join(", "), undefined, "a point");
   }
   return part as Part & Required<Pick<Part, Name>>;
 }

@@ -2,7 +2,6 @@ import {
   deepPoint,
   eachSide,
   flatPoint,
-  GeometryError,
   hasDepth,
   type Note,
   otherSide,
@@ -11,6 +10,7 @@ import {
   type Side,
   type Sides,
 } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { correctIrises } from "./correct-irises.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
@@ -190,12 +190,8 @@ function alareOf(
   if (name === "none" || name === undefined) return undefined;
   const alare = table.alare[name];
   if (alare !== undefined && Object.hasOwn(table.alare, name)) return alare;
-  throw new GeometryError("out-of-range", {
-    where,
-    field: "alare",
-    value: name,
-    need: [...Object.keys(table.alare), "none"].map((known) => `"${known}"`).join(" or "),
-  });
+  const need = [...Object.keys(table.alare), "none"].map((known) => `"${known}"`).join(" or ");
+  refuse("out-of-range", where, "alare", name, need);
 }
 
 function sourceOf(

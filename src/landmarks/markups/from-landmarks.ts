@@ -1,5 +1,5 @@
-import { eachSide, GeometryError, type Sides } from "../../units/index.js";
-import { requireObject } from "../../units/internal.js";
+import { eachSide, type Sides } from "../../units/index.js";
+import { refuse, requireObject } from "../../units/internal.js";
 import type { Face, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
@@ -79,7 +79,7 @@ export function fromLandmarks(
     if (known >= 0) return known;
     if (!Object.hasOwn(points, label)) {
       const need = "the name of a point; where a point is missing, give null for it";
-      throw new GeometryError("out-of-range", { where: HERE, field, value: name, need });
+      refuse("out-of-range", HERE, field, name, need);
     }
     return labels.push(label) - 1;
   };
@@ -130,12 +130,7 @@ function placesOf(
     const path = `${field}.${landmark}`;
     if (!known.includes(landmark)) {
       const need = `to be left out, or one of ${known.join(", ")} instead`;
-      throw new GeometryError("out-of-range", {
-        where: HERE,
-        field: path,
-        value: name,
-        need,
-      });
+      refuse("out-of-range", HERE, path, name, need);
     }
     if (name === undefined) continue;
     places[landmark] =

@@ -1,5 +1,5 @@
-import { GeometryError } from "../../units/index.js";
 import type { Face } from "../face/face.js";
+import { refuse } from "../../units/internal.js";
 import { faceFromPoints } from "./face-from-points.js";
 import { INDEX_TABLES } from "./tables-by-name.js";
 import { pointsOfKeypoints } from "./keypoints.js";
@@ -73,10 +73,6 @@ function pointsInOrder(name: MarkupName, landmarks: MarkupPoints): MarkupPoints 
     (other) => MARKUPS[other].form === "points" && MARKUPS[other].size === count,
   );
   const hint = others.length === 0 ? "" : `, or the name ${others.join(" or ")}`;
-  throw new GeometryError("wrong-count", {
-    where: HERE,
-    field: count === undefined ? "landmarks" : "landmarks.length",
-    value: count,
-    need: `${size} points${hint}`,
-  });
+  const need = `${size} points${hint}`;
+  refuse("wrong-count", HERE, count === undefined ? "landmarks" : "landmarks.length", count, need);
 }

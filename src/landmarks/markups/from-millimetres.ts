@@ -7,7 +7,7 @@ import {
   type Point,
   type Sides,
 } from "../../units/index.js";
-import { requireFinitePoint, requireObject } from "../../units/internal.js";
+import { refuse, requireFinitePoint, requireObject } from "../../units/internal.js";
 import type { Face, LandmarkSource, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
@@ -125,8 +125,7 @@ function requirePart(part: keyof Face<"mm">, landmarks: object, known: readonly 
   for (const [name, value] of Object.entries<unknown>({ ...landmarks })) {
     const field = `${part}.${name}`;
     if (!known.includes(name)) {
-      const need = `another name: one of ${known.join(", ")}`;
-      throw new GeometryError("out-of-range", { where: HERE, field, value, need });
+      refuse("out-of-range", HERE, field, value, `another name: one of ${known.join(", ")}`);
     }
     if (value === undefined) continue;
     if (name !== "brow") {
@@ -153,12 +152,8 @@ function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
   const declared = [left, up, ...(viewer === undefined ? [] : [viewer])];
   const known = declared.every((direction) => Object.hasOwn(AXIS, direction));
   if (!known || new Set(declared.map((direction) => AXIS[direction])).size < declared.length) {
-    throw new GeometryError("out-of-range", {
-      where: HERE,
-      field: "axes",
-      value: declared,
-      need: 'different axes, each "x", "y" or "z", or one of these with a minus before it',
-    });
+    const need = 'different axes, each "x", "y" or "z", or one of these with a minus before it';
+    refuse("out-of-range", HERE, "axes", declared, need);
   }
   return (point, landmark) => {
     requireFinitePoint(HERE, landmark ?? "face", point);
@@ -166,12 +161,7 @@ function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
       const value = (point as readonly number[])[AXIS[direction]];
       if (value === undefined) {
         const need = `an axis that every point has, not ${direction} where a point is flat`;
-        throw new GeometryError("out-of-range", {
-          where: HERE,
-          field: `axes.${field}`,
-          value: point,
-          need,
-        });
+        refuse("out-of-range", HERE, `axes.${field}`, point, need);
       }
       return direction.startsWith("-") ? -value : value;
     };

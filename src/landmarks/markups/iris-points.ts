@@ -24,10 +24,7 @@ export function irisesOf(
   const exchanged = { right: irises.left, left: irises.right };
   const swapped = misfit(points, exchanged, corners) < misfit(points, irises, corners);
   const ordered = swapped ? exchanged : irises;
-  return {
-    irises: eachSide((side) => irisOf(points, ordered[side], corners[side])),
-    swapped,
-  };
+  return { irises: eachSide((side) => irisOf(points, ordered[side], corners[side])), swapped };
 }
 
 /** How far the centres lie from the middles of the eyes, in eye widths, both together. */

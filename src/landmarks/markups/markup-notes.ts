@@ -35,21 +35,13 @@ export function landmarkMissing(
     .map((index) => labels?.[index] ?? index)
     .join(", ");
   return missing === ""
-    ? note(FACE_NOTES, "point-misplaced", {
-        landmark: name,
-      })
-    : note(FACE_NOTES, "point-missing", {
-        landmark: name,
-        points: missing,
-      });
+    ? note(FACE_NOTES, "point-misplaced", { landmark: name })
+    : note(FACE_NOTES, "point-missing", { landmark: name, points: missing });
 }
 
 /** Neighbours at the same place were joined. */
 export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> {
-  return note(FACE_NOTES, "repeated-points", {
-    landmark: name,
-    count,
-  });
+  return note(FACE_NOTES, "repeated-points", { landmark: name, count });
 }
 
 /** The detector had put each iris behind the other eye's number. */

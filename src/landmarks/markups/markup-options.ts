@@ -1,5 +1,10 @@
-import { GeometryError, type Measured } from "../../units/index.js";
-import { requireObject, requirePositive, requireUncertainty } from "../../units/internal.js";
+import type { Measured } from "../../units/index.js";
+import {
+  refuse,
+  requireObject,
+  requirePositive,
+  requireUncertainty,
+} from "../../units/internal.js";
 import type { LandmarkUncertainty } from "../face/face.js";
 import { LANDMARK_NAMES } from "../face/landmarks.js";
 import type { AlareChoice, MarkupName } from "./markups.js";
@@ -52,16 +57,15 @@ export type MarkupPicture =
 export function requireOptions(where: string, options: MarkupOptions, points: number): void {
   requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
   const { mirrored = "no", missing = [], uncertainty = {} } = options;
-  const refuse = (field: string, value: unknown, need: string): never => {
-    throw new GeometryError("out-of-range", { where, field, value, need });
-  };
   if (!MIRRORINGS.some((known) => known === mirrored)) {
-    refuse("mirrored", mirrored, MIRRORINGS.map((known) => `"${known}"`).join(" or "));
+    const need = MIRRORINGS.map((known) => `"${known}"`).join(" or ");
+    refuse("out-of-range", where, "mirrored", mirrored, need);
   }
   const isPoint = (index: number): boolean =>
     Number.isInteger(index) && index >= 0 && index < points;
   if (!Array.isArray(missing) || !missing.every(isPoint)) {
-    refuse("missing", missing, `a list of numbers of points, from 0 to ${points - 1}`);
+    const need = `a list of numbers of points, from 0 to ${points - 1}`;
+    refuse("out-of-range", where, "missing", missing, need);
   }
   requireObject(where, "uncertainty", uncertainty, "an object with default, landmarks, or both");
   if (uncertainty.default !== undefined) {
@@ -69,10 +73,11 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
   }
   const landmarks: readonly string[] = LANDMARK_NAMES;
   for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
+    const field = `uncertainty.landmarks.${name}`;
     if (!landmarks.includes(name)) {
-      refuse(`uncertainty.landmarks.${name}`, u, `another name: one of ${landmarks.join(", ")}`);
+      refuse("out-of-range", where, field, u, `another name: one of ${landmarks.join(", ")}`);
     }
-    requireUncertainty(where, `uncertainty.landmarks.${name}`, u);
+    requireUncertainty(where, field, u);
   }
 }
 
@@ -93,10 +98,6 @@ export function requireImageSize(
   why: string,
 ): ImageSize {
   if (image !== undefined) return image;
-  throw new GeometryError("image-size-needed", {
-    where,
-    field: "image",
-    value: undefined,
-    need: `the width and height of the picture: ${why}`,
-  });
+  const need = `the width and height of the picture: ${why}`;
+  refuse("image-size-needed", where, "image", undefined, need);
 }

@@ -1,5 +1,5 @@
 import { deepPoint, flatPoint, GeometryError, type Point } from "../../units/index.js";
-import { requireFinite, requireObject } from "../../units/internal.js";
+import { refuse, requireFinite, requireObject } from "../../units/internal.js";
 import type { IndexTable, Place } from "./index-table.js";
 import {
   imageSize,
@@ -149,10 +149,6 @@ function requireDepthUnit(where: string, raw: RawPoints, { right, left }: IndexT
   const other = meanOf(raw, left.points.exocanthion);
   if (one === undefined || other === undefined) return;
   if (depth >= LEAST_DEPTH * Math.hypot(one.x - other.x, one.y - other.y)) return;
-  throw new GeometryError("inconsistent", {
-    where,
-    field: "landmarks[…].z",
-    value: depth,
-    need: "depths that count pixels as x does, or none at all",
-  });
+  const need = "depths that count pixels as x does, or none at all";
+  refuse("inconsistent", where, "landmarks[…].z", depth, need);
 }

@@ -1,6 +1,6 @@
 import { distance, fitRobustly } from "../../geometry/index.js";
 import { GeometryError, hasDepth, type Length, length } from "../../units/index.js";
-import { requireFinitePoint } from "../../units/internal.js";
+import { refuse, requireFinitePoint } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
@@ -85,12 +85,8 @@ function modelledSkin(face: Face<"mm">): Skin {
 function fittedSkin(face: Face<"mm">): FittedSkin {
   const shallow = shallowSide(face);
   if (shallow !== undefined) {
-    throw new GeometryError("missing-landmark", {
-      where: "skinOf",
-      field: `${shallow}.brow.upper`,
-      value: face[shallow].brow?.upper,
-      need: `three points with depth or more, over ${LEAST_REACH} mm of x`,
-    });
+    const need = `three points with depth or more, over ${LEAST_REACH} mm of x`;
+    refuse("missing-landmark", "skinOf", `${shallow}.brow.upper`, face[shallow].brow?.upper, need);
   }
   const places = deepPlaces(face);
   const sloped = places.length >= ENOUGH_FOR_SLOPE;

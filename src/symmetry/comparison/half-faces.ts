@@ -90,9 +90,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
     difference,
     yaw,
     ...(Math.abs(difference.value) > 2 * difference.u
-      ? {
-          note: note(HALF_FACES_NOTES, "half-faces-differ", about),
-        }
+      ? { note: note(HALF_FACES_NOTES, "half-faces-differ", about) }
       : {}),
   };
 }

@@ -37,11 +37,7 @@ export function cameraOf(
   if (cameraDistance === undefined) return undefined;
   requirePositive("faceFrame", "scale.cameraDistance", cameraDistance.value);
   const [x, y] = upright(options.cameraAxis ?? eyes, frame);
-  const camera = {
-    distance: cameraDistance.value,
-    axis: flatPoint<"mm">(x, y),
-    prominence: mm(0),
-  };
+  const camera = { distance: cameraDistance.value, axis: flatPoint<"mm">(x, y), prominence: mm(0) };
   const skin =
     frame.turning?.skin ??
     // By their own depth, so that the skin is the face's and not its picture's.

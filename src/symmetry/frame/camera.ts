@@ -1,12 +1,6 @@
 import type { Skin } from "../../landmarks/index.js";
-import {
-  type FlatPoint,
-  GeometryError,
-  type Length,
-  measured,
-  type Measured,
-  mm,
-} from "../../units/index.js";
+import { type FlatPoint, type Length, measured, type Measured, mm } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 
 /** A pinhole camera whose perspective is corrected in what is read. */
 export interface Camera {
@@ -45,10 +39,6 @@ export function enlargement(
 ): number {
   const share = 1 - nearer / distance;
   if (share > 0) return 1 / share;
-  throw new GeometryError("out-of-range", {
-    where,
-    field: "scale.cameraDistance",
-    value: distance,
-    need: `more than the depth of every point, ${nearer}`,
-  });
+  const need = `more than the depth of every point, ${nearer}`;
+  refuse("out-of-range", where, "scale.cameraDistance", distance, need);
 }

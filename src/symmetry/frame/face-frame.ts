@@ -1,7 +1,7 @@
 import { midpoint } from "../../geometry/index.js";
 import type { Face } from "../../landmarks/index.js";
-import { deepPoint, GeometryError, hasDepth, type Point, type Scale } from "../../units/index.js";
-import { requirePositive } from "../../units/internal.js";
+import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
+import { refuse, requirePositive } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
@@ -81,10 +81,6 @@ export function requireUnmirrored(
   { line: { direction } }: Midline<"px">,
 ): void {
   if (leftIsPositive(direction, senseOf(face))) return;
-  throw new GeometryError("sides-swapped", {
-    where,
-    field: "face",
-    value: [face.right.endocanthion, face.left.endocanthion],
-    need: "an unmirrored photo, y down, with the client's own right and left",
-  });
+  const need = "an unmirrored photo, y down, with the client's own right and left";
+  refuse("sides-swapped", where, "face", [face.right.endocanthion, face.left.endocanthion], need);
 }

@@ -1,13 +1,7 @@
 import { rootBetween } from "../../geometry/internal.js";
 import { depthAt, type LandmarkName } from "../../landmarks/index.js";
-import {
-  type DeepPoint,
-  deepPoint,
-  flatPoint,
-  GeometryError,
-  hasDepth,
-  type Point,
-} from "../../units/index.js";
+import { type DeepPoint, deepPoint, flatPoint, hasDepth, type Point } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
 import { turnAside, turnForward, type Turning } from "./turning.js";
 
@@ -76,12 +70,8 @@ function xOnSkin([seenX, seenY]: Point<"mm">, sight: Sight): number {
     (front) => pictured(onSkinOf(sight, front, 0), sight)[0] - seenX,
   );
   if (x !== undefined) return x;
-  throw new GeometryError("no-solution", {
-    where: "toFace",
-    field: "point",
-    value: [seenX, seenY],
-    need: "a place on the skin of the face, or depth of its own",
-  });
+  const need = "a place on the skin of the face, or depth of its own";
+  refuse("no-solution", "toFace", "point", [seenX, seenY], need);
 }
 
 function pictured(front: DeepPoint<"mm">, { turning, camera }: Sight): DeepPoint<"mm"> {

@@ -4,7 +4,6 @@ import {
   type DeepPoint,
   deepPoint,
   flatPoint,
-  GeometryError,
   hasDepth,
   length,
   mm,
@@ -12,7 +11,7 @@ import {
   type Scale,
   type Unit,
 } from "../../units/index.js";
-import { requirePositive, toRadians } from "../../units/internal.js";
+import { refuse, requirePositive, toRadians } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { requireUnmirrored } from "./face-frame.js";
 import type { FaceFrame } from "./frame.js";
@@ -133,12 +132,8 @@ function planeWithinReach<U extends Unit>(
   requirePositive("turnToFront", "mostYaw", mostYaw);
   const plane = fitMidsagittalPlane(face);
   if (Math.abs(plane.yaw) <= mostYaw) return plane;
-  throw new GeometryError("out-of-range", {
-    where: "turnToFront",
-    field: "yaw",
-    value: plane.yaw,
-    need: `at most ${mostYaw}° to either side; have the client look into the camera`,
-  });
+  const need = `at most ${mostYaw}° to either side; have the client look into the camera`;
+  refuse("out-of-range", "turnToFront", "yaw", plane.yaw, need);
 }
 
 /** The middle between the inner eye corners: moved onto the plane, the origin of the face space. */
@@ -147,12 +142,8 @@ function middleOfEyes<U extends Unit>({ right, left }: Face<U>): DeepPoint<U> {
   const { endocanthion: other } = left;
   const middle = one === undefined || other === undefined ? undefined : midpoint(one, other);
   if (middle !== undefined && hasDepth(middle)) return middle;
-  throw new GeometryError("missing-landmark", {
-    where: "turnToFront",
-    field: "endocanthion",
-    value: [one, other],
-    need: "both inner eye corners, with depth",
-  });
+  const need = "both inner eye corners, with depth";
+  refuse("missing-landmark", "turnToFront", "endocanthion", [one, other], need);
 }
 
 function leftwardsOf<U extends Unit>({

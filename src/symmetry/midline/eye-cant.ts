@@ -3,7 +3,6 @@ import type { FaceWith } from "../../landmarks/index.js";
 import {
   decide,
   type Decision,
-  GeometryError,
   type Measured,
   measured,
   NOTICED_BY_OTHERS,
@@ -11,7 +10,7 @@ import {
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { toDegrees } from "../../units/internal.js";
+import { refuse, toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-units.js";
 import type { DeviationOptions } from "./nose-deviation.js";
@@ -60,12 +59,8 @@ export function eyeCant<U extends Unit>(
   const { between, right, left } = eyesOf(face);
   const apart = distance(right, left);
   if (apart === 0) {
-    throw new GeometryError("coincident-points", {
-      where: "eyeCant",
-      field: `left.${between}`,
-      value: left,
-      need: `a point that differs from right.${between}`,
-    });
+    const need = `a point that differs from right.${between}`;
+    refuse("coincident-points", "eyeCant", `left.${between}`, left, need);
   }
   const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
   const across = distanceFromLine(left, line) - distanceFromLine(right, line);

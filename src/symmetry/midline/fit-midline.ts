@@ -1,15 +1,8 @@
 import { midpoint } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
-import {
-  GeometryError,
-  hasDepth,
-  type Length,
-  length,
-  type Point,
-  type Unit,
-} from "../../units/index.js";
-import { requireFinitePoint, toRadians } from "../../units/internal.js";
+import { hasDepth, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { refuse, requireFinitePoint, toRadians } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
@@ -93,12 +86,8 @@ function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midli
 
 function requireUpwards<U extends Unit>({ midline }: Face<U>, { upwards }: FaceSense): void {
   if (upwards !== undefined) return;
-  throw new GeometryError("missing-landmark", {
-    where: "fitMidline",
-    field: "midline",
-    value: midline,
-    need: "a landmark above or below the eyes, to tell the forehead from the chin",
-  });
+  const need = "a landmark above or below the eyes, to tell the forehead from the chin";
+  refuse("missing-landmark", "fitMidline", "midline", midline, need);
 }
 
 function eyeLevel<U extends Unit>({ right, left }: Face<U>): Point<U> | undefined {
@@ -117,20 +106,12 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
     const x = left[0] - right[0];
     const y = left[1] - right[1];
     if (x === 0 && y === 0) {
-      throw new GeometryError("coincident-points", {
-        where: "fitMidline",
-        field: `left.${name}`,
-        value: left,
-        need: `a point that differs from right.${name}`,
-      });
+      const need = `a point that differs from right.${name}`;
+      refuse("coincident-points", "fitMidline", `left.${name}`, left, need);
     }
     if (leftwards !== undefined && x * leftwards[0] + y * leftwards[1] < 0) {
-      throw new GeometryError("sides-swapped", {
-        where: "fitMidline",
-        field: `right.${name}`,
-        value: right,
-        need: "a point on the client's own right, as the other pairs have it",
-      });
+      const need = "a point on the client's own right, as the other pairs have it";
+      refuse("sides-swapped", "fitMidline", `right.${name}`, right, need);
     }
   }
   for (const name of MIDLINE_LANDMARKS) {
@@ -156,10 +137,5 @@ function requireFiniteLandmark<U extends Unit>(
 function requireUse<U extends Unit>(method: MidlineMethod, { given }: MidlineOptions<U>): void {
   if (given === undefined || method === "given") return;
   const need = '"given", or to be left out: points are given';
-  throw new GeometryError("inconsistent", {
-    where: "fitMidline",
-    field: "method",
-    value: method,
-    need,
-  });
+  refuse("inconsistent", "fitMidline", "method", method, need);
 }

@@ -4,14 +4,13 @@ import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND } from "../../landmarks/internal.js";
 import {
   flatPoint,
-  GeometryError,
   type Length,
   length,
   type Point,
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
+import { refuse, requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,
@@ -69,12 +68,7 @@ function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Poi
   if (right.endocanthion !== undefined && left.endocanthion !== undefined) {
     return { right: right.endocanthion, left: left.endocanthion };
   }
-  throw new GeometryError("missing-landmark", {
-    where: "fitMidline",
-    field: missing.join(", "),
-    value: undefined,
-    need: "a point",
-  });
+  refuse("missing-landmark", "fitMidline", missing.join(", "), undefined, "a point");
 }
 
 function mirrorLine<U extends Unit>(
@@ -118,24 +112,15 @@ function throughGiven<U extends Unit>(
   { given, givenU }: MarkedMidline<U>,
 ): FittedLine<U> {
   if (given === undefined) {
-    throw new GeometryError("wrong-count", {
-      where: "fitMidline",
-      field: "given",
-      value: given,
-      need: 'two points for the method "given"',
-    });
+    refuse("wrong-count", "fitMidline", "given", given, 'two points for the method "given"');
   }
   const [upper, lower] = given;
   requireFinitePoint("fitMidline", "given[0]", upper);
   requireFinitePoint("fitMidline", "given[1]", lower);
   const apart = distance(lower, upper);
   if (apart === 0) {
-    throw new GeometryError("coincident-points", {
-      where: "fitMidline",
-      field: "given[1]",
-      value: lower,
-      need: "a point that differs from `given[0]`",
-    });
+    const need = "a point that differs from `given[0]`";
+    refuse("coincident-points", "fitMidline", "given[1]", lower, need);
   }
   const middle = midpoint(upper, lower);
   if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);

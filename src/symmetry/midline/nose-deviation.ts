@@ -4,14 +4,13 @@ import {
   decide,
   type Decision,
   type DecisionOptions,
-  GeometryError,
   type Length,
   type Measured,
   measured,
   NOTICED_BY_OTHERS,
   type Unit,
 } from "../../units/index.js";
-import { toDegrees } from "../../units/internal.js";
+import { refuse, toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-units.js";
@@ -64,12 +63,8 @@ export function noseDeviation<U extends Unit>(
   const { sellion, subnasale } = face.midline;
   const size = distance(sellion, subnasale);
   if (size === 0) {
-    throw new GeometryError("coincident-points", {
-      where: "noseDeviation",
-      field: "midline.subnasale",
-      value: subnasale,
-      need: "a point that differs from midline.sellion",
-    });
+    const need = "a point that differs from midline.sellion";
+    refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, need);
   }
   const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
   const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);

@@ -7,14 +7,8 @@ import {
   type Skin,
 } from "../../landmarks/index.js";
 import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
-import {
-  GeometryError,
-  type Length,
-  length,
-  otherSide,
-  type Point,
-  type Side,
-} from "../../units/index.js";
+import { type Length, length, otherSide, type Point, type Side } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { FACE_MIDLINE, mirror } from "./mirror.js";
 import { mapDots } from "./shape.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
@@ -136,12 +130,8 @@ function placeByRuler(
   // twice as far out is too far on any skin.
   const distance = rootBetween(from.distance, from.distance + 2 * size, excess);
   if (distance !== undefined) return { distance, height };
-  throw new GeometryError("no-solution", {
-    where: "carryBrow",
-    field: `${stretch} by ruler`,
-    value: size,
-    need: `at least the ${Math.abs(height - from.height).toFixed(1)} mm by which its ends differ in height`,
-  });
+  const need = `at least the ${Math.abs(height - from.height).toFixed(1)} mm by which its ends differ in height`;
+  refuse("no-solution", "carryBrow", `${stretch} by ruler`, size, need);
 }
 
 /** How far dots lie from where others have them, away from the midline and up. */

@@ -1,4 +1,5 @@
-import { GeometryError, type Point, type Side } from "../../units/index.js";
+import { type Point, type Side } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
 
 /** Where one dot of a brow goes, on its own side or on the other. */
@@ -56,11 +57,7 @@ function requireOrder(where: string, knots: readonly Knot[]): void {
     if (distances.every((one, index) => index === 0 || one > (distances[index - 1] as number))) {
       continue;
     }
-    throw new GeometryError("out-of-range", {
-      where,
-      field: end === "from" ? "dots" : "result",
-      value: distances,
-      need: "start, arch and tail end in order from the midline outwards",
-    });
+    const need = "start, arch and tail end in order from the midline outwards";
+    refuse("out-of-range", where, end === "from" ? "dots" : "result", distances, need);
   }
 }

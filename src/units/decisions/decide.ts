@@ -1,5 +1,5 @@
 import { requireFinite } from "../quantities/finite.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import { guardBandOf } from "./guard-band.js";
 import { type Measured, measured as requireMeasured } from "../uncertainty/measured.js";
 import {
@@ -185,32 +185,17 @@ function decisiveUncertainty({ nearer, farther }: Room, confidence: number): num
 function requireLimits(limits: Limits): void {
   const { lower, upper } = limits;
   if (lower === undefined && upper === undefined) {
-    throw new GeometryError("out-of-range", {
-      where: "decide",
-      field: "limits",
-      value: limits,
-      need: "a lower limit, an upper limit, or both",
-    });
+    refuse("out-of-range", "decide", "limits", limits, "a lower limit, an upper limit, or both");
   }
   if (lower !== undefined) requireFinite("decide", "limits.lower", lower);
   if (upper !== undefined) requireFinite("decide", "limits.upper", upper);
   if (lower !== undefined && upper !== undefined && lower > upper) {
-    throw new GeometryError("out-of-range", {
-      where: "decide",
-      field: "limits.lower",
-      value: lower,
-      need: `at most the upper limit, ${upper}`,
-    });
+    refuse("out-of-range", "decide", "limits.lower", lower, `at most the upper limit, ${upper}`);
   }
 }
 
 function requireConfidence(confidence: number): void {
   if (!(confidence > 0.5 && confidence < 1)) {
-    throw new GeometryError("out-of-range", {
-      where: "decide",
-      field: "confidence",
-      value: confidence,
-      need: "more than 0.5 and less than 1",
-    });
+    refuse("out-of-range", "decide", "confidence", confidence, "more than 0.5 and less than 1");
   }
 }

@@ -1,5 +1,5 @@
-import { GeometryError } from "./geometry-error.js";
 import type { Point, Polyline, Unit } from "./quantity.js";
+import { refuse } from "./geometry-error.js";
 
 /**
  * Refuses a number that is NaN or infinite, naming the function and the field.
@@ -7,9 +7,7 @@ import type { Point, Polyline, Unit } from "./quantity.js";
  * @throws GeometryError `not-finite`
  */
 export function requireFinite(where: string, field: string, value: number): void {
-  if (!Number.isFinite(value)) {
-    throw new GeometryError("not-finite", { where, field, value, need: "a finite number" });
-  }
+  if (!Number.isFinite(value)) refuse("not-finite", where, field, value, "a finite number");
 }
 
 /**
@@ -19,9 +17,7 @@ export function requireFinite(where: string, field: string, value: number): void
  */
 export function requirePositive(where: string, field: string, value: number): void {
   requireFinite(where, field, value);
-  if (value <= 0) {
-    throw new GeometryError("out-of-range", { where, field, value, need: "more than 0" });
-  }
+  if (value <= 0) refuse("out-of-range", where, field, value, "more than 0");
 }
 
 /**
@@ -38,8 +34,7 @@ export function requireWithin(
 ): void {
   requireFinite(where, field, value);
   if (value < least || value > most) {
-    const need = `a number from ${least} to ${most}`;
-    throw new GeometryError("out-of-range", { where, field, value, need });
+    refuse("out-of-range", where, field, value, `a number from ${least} to ${most}`);
   }
 }
 
@@ -54,12 +49,7 @@ export function requireFinitePoint<U extends Unit>(
   point: Point<U>,
 ): void {
   if (!isFinitePoint(point)) {
-    throw new GeometryError("not-finite", {
-      where,
-      field,
-      value: point,
-      need: "two or three finite numbers",
-    });
+    refuse("not-finite", where, field, point, "two or three finite numbers");
   }
 }
 
@@ -75,12 +65,7 @@ export function requirePolyline<U extends Unit>(
   atLeast: number,
 ): void {
   if (!Array.isArray(polyline) || polyline.length < atLeast) {
-    throw new GeometryError("wrong-count", {
-      where,
-      field,
-      value: polyline,
-      need: `at least ${atLeast} points`,
-    });
+    refuse("wrong-count", where, field, polyline, `at least ${atLeast} points`);
   }
   // Looked for first: naming every point of every line would cost more than the geometry itself.
   const index = polyline.findIndex((point) => !isFinitePoint(point));

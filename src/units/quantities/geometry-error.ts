@@ -49,6 +49,21 @@ export class GeometryError extends RangeError {
   }
 }
 
+/**
+ * Throws the {@link GeometryError} of a function, by its name, and a field.
+ *
+ * @throws GeometryError with the code
+ */
+export function refuse(
+  code: GeometryErrorCode,
+  where: string,
+  field: string,
+  value: unknown,
+  need: string,
+): never {
+  throw new GeometryError(code, { where, field, value, need });
+}
+
 const LONGEST_SHOWN = 80;
 const MOST_SENTENCES = 3;
 

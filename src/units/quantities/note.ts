@@ -1,4 +1,4 @@
-import { GeometryError } from "./geometry-error.js";
+import { refuse } from "./geometry-error.js";
 
 /**
  * Something that a reader of a result must know: a default that was used, or what was changed on
@@ -69,12 +69,8 @@ function filled(where: string, sentence: string, values: NoteValues): string {
     (place: string, name: string, decimals: string | undefined) => {
       const value = values[name];
       if (value === undefined) {
-        throw new GeometryError("out-of-range", {
-          where,
-          field: `values.${name}`,
-          value,
-          need: `the value for ${place} in "${sentence}"`,
-        });
+        const need = `the value for ${place} in "${sentence}"`;
+        refuse("out-of-range", where, `values.${name}`, value, need);
       }
       return typeof value === "number" && decimals !== undefined
         ? withoutMinusZero(value.toFixed(Number(decimals)))

@@ -1,5 +1,5 @@
-import { GeometryError } from "./geometry-error.js";
 import { type Length, length } from "./quantity.js";
+import { refuse } from "./geometry-error.js";
 
 /**
  * A length as people write it, in millimetres: `0.75 cm`, `7.5 mm`, `32,5 mm`, `1 3/16 in`, `7/8"`.
@@ -25,12 +25,8 @@ export function parseLength(text: string): Length<"mm"> {
       ? Number(whole ?? 0) + Number(over) / Number(under)
       : Number(decimal.replace(",", "."));
   if (millimetres === undefined || !Number.isFinite(number)) {
-    throw new GeometryError("not-parsed", {
-      where: "parseLength",
-      field: "text",
-      value: text,
-      need: 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"',
-    });
+    const need = 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"';
+    refuse("not-parsed", "parseLength", "text", text, need);
   }
   return length(number * millimetres);
 }

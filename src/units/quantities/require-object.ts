@@ -1,4 +1,4 @@
-import { GeometryError } from "./geometry-error.js";
+import { refuse } from "./geometry-error.js";
 
 /**
  * Refuses what is no object, naming the function, the field and what is needed.
@@ -7,5 +7,5 @@ import { GeometryError } from "./geometry-error.js";
  */
 export function requireObject(where: string, field: string, value: unknown, need: string): void {
   if (typeof value === "object" && value !== null) return;
-  throw new GeometryError("not-parsed", { where, field, value, need });
+  refuse("not-parsed", where, field, value, need);
 }

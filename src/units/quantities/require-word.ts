@@ -1,4 +1,4 @@
-import { GeometryError } from "./geometry-error.js";
+import { refuse } from "./geometry-error.js";
 
 /**
  * Refuses a word that is not in the list, and names those that are: programs in JavaScript can pass
@@ -13,6 +13,5 @@ export function requireWord(
   words: readonly string[],
 ): void {
   if (value === undefined || words.includes(value)) return;
-  const need = `one of ${words.join(", ")}`;
-  throw new GeometryError("out-of-range", { where, field, value, need });
+  refuse("out-of-range", where, field, value, `one of ${words.join(", ")}`);
 }

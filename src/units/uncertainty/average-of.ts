@@ -1,5 +1,5 @@
-import { GeometryError } from "../quantities/geometry-error.js";
 import { type Measured, measured } from "./measured.js";
+import { refuse } from "../quantities/geometry-error.js";
 
 /**
  * The mean of repeated, independent measurements of one thing, each weighted by 1/u²; n equally
@@ -23,12 +23,7 @@ export function averageOf<Value extends number>(
 ): Measured<Value> {
   const checked = measurements.map(({ value, u }) => measured(value, u));
   if (checked.length === 0) {
-    throw new GeometryError("wrong-count", {
-      where: "averageOf",
-      field: "measurements",
-      value: measurements,
-      need: "at least one measurement",
-    });
+    refuse("wrong-count", "averageOf", "measurements", measurements, "at least one measurement");
   }
   const least = Math.min(...checked.map(({ u }) => u));
   // Relative to the best of them, so that no square under- or overflows.

@@ -1,4 +1,4 @@
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import type { Coordinate } from "./measured-inputs.js";
 
 /** How two of the inputs' numbers vary together: a coefficient of −1…1. */
@@ -25,12 +25,8 @@ export function correlationFactor(
       indexOf(where, coordinates, `correlations[${index}].between`, name),
     ) as [number, number];
     if (row === column || !(Math.abs(coefficient) <= 1)) {
-      throw new GeometryError("out-of-range", {
-        where,
-        field: `correlations[${index}]`,
-        value: { between, coefficient },
-        need: "two different inputs and a coefficient of −1 to 1",
-      });
+      const need = "two different inputs and a coefficient of −1 to 1";
+      refuse("out-of-range", where, `correlations[${index}]`, { between, coefficient }, need);
     }
     (matrix[row] as number[])[column] = coefficient;
     (matrix[column] as number[])[row] = coefficient;
@@ -46,12 +42,8 @@ function indexOf(
 ): number {
   const index = coordinates.findIndex((coordinate) => coordinate.name === name);
   if (index === -1) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field,
-      value: name,
-      need: `one of ${coordinates.map((coordinate) => coordinate.name).join(", ")}`,
-    });
+    const need = `one of ${coordinates.map((coordinate) => coordinate.name).join(", ")}`;
+    refuse("out-of-range", where, field, name, need);
   }
   return index;
 }
@@ -70,11 +62,11 @@ function choleskyFactor(
       const other = factor[column] as number[];
       const rest = (entries[column] as number) - product(own, other, column);
       const pivot = other[column] as number;
-      if (pivot === 0 && Math.abs(rest) > ROUNDING) refuse(where);
+      if (pivot === 0 && Math.abs(rest) > ROUNDING) refuseContradiction(where);
       own.push(pivot === 0 ? 0 : rest / pivot);
     }
     const rest = (entries[row] as number) - product(own, own, row);
-    if (rest < -ROUNDING) refuse(where);
+    if (rest < -ROUNDING) refuseContradiction(where);
     own.push(rest < ROUNDING ? 0 : Math.sqrt(rest));
     factor.push(own);
   }
@@ -89,11 +81,7 @@ function product(one: readonly number[], other: readonly number[], count: number
   return sum;
 }
 
-function refuse(where: string): never {
-  throw new GeometryError("inconsistent", {
-    where,
-    field: "correlations",
-    value: "a contradiction",
-    need: "coefficients that can occur together",
-  });
+function refuseContradiction(where: string): never {
+  const need = "coefficients that can occur together";
+  refuse("inconsistent", where, "correlations", "a contradiction", need);
 }

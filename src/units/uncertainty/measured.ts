@@ -1,5 +1,5 @@
 import { requireFinite, requireFinitePoint } from "../quantities/finite.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import type { DeepPoint, FlatPoint, UnitTag, Length, Point, Unit } from "../quantities/quantity.js";
 
 /**
@@ -91,11 +91,6 @@ export function requireUncertainty(
   u: number | undefined,
 ): asserts u is number {
   if (!(u !== undefined && u >= 0 && Number.isFinite(u))) {
-    throw new GeometryError(Number.isFinite(u) ? "out-of-range" : "not-finite", {
-      where,
-      field,
-      value: u,
-      need: "0 or more",
-    });
+    refuse(Number.isFinite(u) ? "out-of-range" : "not-finite", where, field, u, "0 or more");
   }
 }

@@ -1,5 +1,5 @@
 import { requireFinite } from "../quantities/finite.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import { riseToRoot } from "./rise-to-root.js";
 
 /**
@@ -24,12 +24,8 @@ export function normalDistribution(z: number): number {
  */
 export function normalQuantile(probability: number): number {
   if (!(probability > 0 && probability < 1)) {
-    throw new GeometryError("out-of-range", {
-      where: "normalQuantile",
-      field: "probability",
-      value: probability,
-      need: "more than 0 and less than 1",
-    });
+    const need = "more than 0 and less than 1";
+    refuse("out-of-range", "normalQuantile", "probability", probability, need);
   }
   if (probability > 0.5) return -lowerQuantile(1 - probability);
   return lowerQuantile(probability);

@@ -1,5 +1,5 @@
 import { type Correlation, correlationFactor } from "./correlation.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import {
   coordinatesOf,
   type InputComponent,
@@ -142,41 +142,22 @@ const LEAST_DRAWS = 100;
 
 function requireDraws(where: string, draws: number, coverage: number): void {
   if (!Number.isInteger(draws) || draws < LEAST_DRAWS) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "draws",
-      value: draws,
-      need: `a whole number of at least ${LEAST_DRAWS}`,
-    });
+    refuse("out-of-range", where, "draws", draws, `a whole number of at least ${LEAST_DRAWS}`);
   }
   if (!(coverage > 0 && coverage < 1)) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "coverage",
-      value: coverage,
-      need: "more than 0 and less than 1",
-    });
+    refuse("out-of-range", where, "coverage", coverage, "more than 0 and less than 1");
   }
 }
 
 function requireNormal(where: string, kinds: readonly ("normal" | "rectangular")[]): void {
   if (kinds.every((kind) => kind === "normal")) return;
-  throw new GeometryError("out-of-range", {
-    where,
-    field: "distributions",
-    value: "rectangular",
-    need: "normal inputs wherever correlations are given",
-  });
+  const need = "normal inputs wherever correlations are given";
+  refuse("out-of-range", where, "distributions", "rectangular", need);
 }
 
 function requireAnswers(where: string, field: string, column: Float64Array): void {
   if (column.length >= 2) return;
-  throw new GeometryError("no-solution", {
-    where,
-    field,
-    value: undefined,
-    need: "a result in at least two of the draws",
-  });
+  refuse("no-solution", where, field, undefined, "a result in at least two of the draws");
 }
 
 function meanOf(column: Float64Array): number {

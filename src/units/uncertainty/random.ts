@@ -1,6 +1,6 @@
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { refuse } from "../quantities/geometry-error.js";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
-import { GeometryError } from "../quantities/geometry-error.js";
 
 /** Draws independent deviations of mean 0 and standard deviation 1. */
 export interface Deviations {
@@ -11,12 +11,7 @@ export interface Deviations {
 /** Deviations that the same seed repeats, on every machine. */
 export function deviationsFrom(where: string, seed: number): Deviations {
   if (!Number.isInteger(seed) || Math.abs(seed) > LARGEST_SEED) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "seed",
-      value: seed,
-      need: "a whole number of at most 2³¹ − 1",
-    });
+    refuse("out-of-range", where, "seed", seed, "a whole number of at most 2³¹ − 1");
   }
   const generator = xoroshiro128plus(seed);
   const uniform = (): number => uniformFloat64(generator);

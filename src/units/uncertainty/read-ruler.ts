@@ -1,5 +1,5 @@
 import { requireFinite, requirePositive } from "../quantities/finite.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import { type Measured, measured } from "./measured.js";
 import { type Length, length, mm } from "../quantities/quantity.js";
 
@@ -74,20 +74,10 @@ function read(
   requirePositive(where, "graduation", graduation);
   const value = reading - (zero ?? 0);
   if (value < 0) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "reading",
-      value: reading,
-      need: `at least the zero, ${zero ?? 0}`,
-    });
+    refuse("out-of-range", where, "reading", reading, `at least the zero, ${zero ?? 0}`);
   }
   if (!(pencil >= 0 && Number.isFinite(pencil))) {
-    throw new GeometryError("out-of-range", {
-      where,
-      field: "pencil",
-      value: pencil,
-      need: "0 or more",
-    });
+    refuse("out-of-range", where, "pencil", pencil, "0 or more");
   }
   const readings = zero === undefined ? 1 : 2;
   const ends = 2;

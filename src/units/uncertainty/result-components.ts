@@ -1,5 +1,5 @@
-import { GeometryError } from "../quantities/geometry-error.js";
 import { AXES } from "./measured-inputs.js";
+import { refuse } from "../quantities/geometry-error.js";
 import type { DeepPoint, FlatPoint, Length, Point } from "../quantities/quantity.js";
 
 /** A number or a point. */
@@ -62,12 +62,7 @@ export function componentAt(
   const value = axis === undefined ? part : (part as readonly number[] | undefined)?.[axis];
   if (value === undefined) return undefined;
   if (!Number.isFinite(value)) {
-    throw new GeometryError("not-finite", {
-      where,
-      field: `measure(…): ${name}`,
-      value,
-      need: "a finite number",
-    });
+    refuse("not-finite", where, `measure(…): ${name}`, value, "a finite number");
   }
   return value as number;
 }

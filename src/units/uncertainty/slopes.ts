@@ -1,5 +1,5 @@
-import { GeometryError } from "../quantities/geometry-error.js";
 import type { Coordinate } from "./measured-inputs.js";
+import { refuse } from "../quantities/geometry-error.js";
 import type { Component } from "./result-components.js";
 
 /** The numbers of a result, component by component; undefined where there is none. */
@@ -31,12 +31,8 @@ export function slopesAlong(
     if (up !== undefined && down !== undefined) return (up - down) / (high - low);
     if (up !== undefined) return (up - (centre[index] as number)) / (high - value);
     if (down !== undefined) return ((centre[index] as number) - down) / (value - low);
-    throw new GeometryError("no-solution", {
-      where,
-      field: component.name,
-      value: undefined,
-      need: `a result when ${name} changes by ${step}`,
-    });
+    const need = `a result when ${name} changes by ${step}`;
+    refuse("no-solution", where, component.name, undefined, need);
   });
 }
 
