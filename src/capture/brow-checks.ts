@@ -1,5 +1,6 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { hasDepth, measured, type Point, type Polyline, type Side } from "../units/index.js";
+import { SIDES } from "../units/internal.js";
 import type { Capture } from "./capture.js";
 import {
   axesInPicture,
@@ -10,25 +11,17 @@ import {
   wayFrom,
 } from "./facial-axes.js";
 import { USUAL_WIDTH } from "./face-size.js";
-import { type Finding, judged, unchecked } from "./finding.js";
+import type { Reading } from "./finding.js";
 
 /** Whether the brows stand where they stood in the baseline. */
-export function browFindings({ face, baseline, limits }: Capture): readonly Finding[] {
+export function browReadings({ face, baseline }: Capture): readonly Reading[] {
   if (baseline === undefined) {
-    return [unchecked("browHeight", "baseline")];
+    return [{ check: "browHeight", measured: undefined, need: "baseline" }];
   }
-  return (["right", "left"] as const).flatMap((side) => {
+  const u = Math.hypot(heightU(face), heightU(baseline));
+  return SIDES.map((side) => {
     const rise = riseOver(baseline, face, side);
-    if (rise === undefined) {
-      return [unchecked("browHeight", "browHeight", side)];
-    }
-    const u = Math.hypot(heightU(face), heightU(baseline));
-    const measuredRise = measured(rise, u);
-    return judged(
-      "browHeight",
-      { measured: measuredRise, tooLow: "brow-lowered", tooHigh: "brow-raised", side },
-      limits,
-    );
+    return { check: "browHeight", measured: rise === undefined ? rise : measured(rise, u), side };
   });
 }
 

@@ -10,11 +10,11 @@ import {
   requireWord,
 } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
-import { browFindings } from "./brow-checks.js";
+import { browReadings } from "./brow-checks.js";
 import type { Capture, CaptureOptions } from "./capture.js";
 import { declaredFindings } from "./declared-checks.js";
 import { eyeFindings } from "./eye-checks.js";
-import { type Finding, finding, gravestFirst, unchecked } from "./finding.js";
+import { type Finding, finding, gravestFirst, judged, type Reading, unchecked } from "./finding.js";
 import {
   CAPTURE_LIMITS,
   type CaptureLimit,
@@ -22,10 +22,10 @@ import {
   type CapturePurpose,
 } from "./limits.js";
 import { landmarkFindings } from "./landmark-checks.js";
-import { mouthFindings } from "./mouth-checks.js";
+import { mouthReading } from "./mouth-checks.js";
 import { pictureFindings } from "./picture-checks.js";
 import { plausibilityFindings } from "./plausibility-checks.js";
-import { poseFindings } from "./pose-checks.js";
+import { poseReadings } from "./pose-checks.js";
 
 /**
  * What speaks against using a capture for a purpose, and what it could not check, the most serious
@@ -62,12 +62,13 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
   if (sides.some(({ code }) => code === "sides-swapped")) {
     return gravestFirst([...sides, ...declaredFindings(capture, [])]);
   }
-  const brows = browFindings(capture);
+  const judge = (reading: Reading): readonly Finding[] => judged(reading, capture.limits);
+  const brows = browReadings(capture).flatMap(judge);
   const findings = [
     ...sides,
-    ...poseFindings(capture),
+    ...poseReadings(face).flatMap(judge),
     ...eyeFindings(capture),
-    ...mouthFindings(capture),
+    ...judge(mouthReading(face)),
     ...brows,
     ...pictureFindings(capture),
     ...plausibilityFindings(capture),

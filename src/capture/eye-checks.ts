@@ -1,7 +1,6 @@
 import { heightOver } from "../geometry/internal.js";
 import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
 import {
-  eachSide,
   flatPoint,
   length,
   measured,
@@ -9,14 +8,15 @@ import {
   type Polyline,
   type Side,
 } from "../units/index.js";
+import { SIDES } from "../units/internal.js";
 import type { Capture } from "./capture.js";
-import { type Finding, judged, unchecked } from "./finding.js";
+import { type Finding, judged, type Reading } from "./finding.js";
 
 /** Whether the eyes are open and look into the camera. */
-export function eyeFindings(capture: Capture): readonly Finding[] {
-  const { right, left } = eachSide((side) => openingFindings(capture, side));
-  const closed = [...right, ...left].some(({ outcome }) => outcome === "outside");
-  return [...right, ...left, ...(closed ? gazeUnchecked("openEyes") : gazeFindings(capture))];
+export function eyeFindings({ face, limits }: Capture): readonly Finding[] {
+  const opening = SIDES.flatMap((side) => judged(openingReading(face, side), limits));
+  const closed = opening.some(({ outcome }) => outcome === "outside");
+  return [...opening, ...gazeReadings(face, closed).flatMap((one) => judged(one, limits))];
 }
 
 /**
@@ -44,19 +44,13 @@ function eyeOf({ endocanthion, exocanthion }: FaceSide<"px">, side: Side): Place
   };
 }
 
-function openingFindings({ face, limits }: Capture, side: Side): readonly Finding[] {
+function openingReading(face: Face<"px">, side: Side): Reading {
   const { upperLid, lowerLid } = face[side];
   const placeInEye = eyeOf(face[side], side);
-  if (placeInEye === undefined || upperLid === undefined || lowerLid === undefined) {
-    return [unchecked("eyeOpening", "eyeOpening", side)];
-  }
-  const gap = greatestGap(upperLid.map(placeInEye), lowerLid.map(placeInEye));
   const u = (Math.SQRT2 * landmarkUncertainty(face, "upperLid")) / USUAL_EYE_WIDTH;
-  return judged(
-    "eyeOpening",
-    { measured: measured(gap, u), tooLow: "eye-closed", tooHigh: "eye-closed", side },
-    limits,
-  );
+  const known = placeInEye !== undefined && upperLid !== undefined && lowerLid !== undefined;
+  const gap = known && greatestGap(upperLid.map(placeInEye), lowerLid.map(placeInEye));
+  return { check: "eyeOpening", measured: gap === false ? undefined : measured(gap, u), side };
 }
 
 function greatestGap(upper: Polyline<"px">, lower: Polyline<"px">): number {
@@ -67,11 +61,14 @@ function greatestGap(upper: Polyline<"px">, lower: Polyline<"px">): number {
   return Math.max(0, ...gaps);
 }
 
-function gazeFindings({ face, limits }: Capture): readonly Finding[] {
-  const right = pupilIn(face, "right");
-  const left = pupilIn(face, "left");
-  if (right === undefined || left === undefined) {
-    return gazeUnchecked("pupils");
+function gazeReadings(face: Face<"px">, closed: boolean): readonly Reading[] {
+  const [right, left] = SIDES.map((side) => pupilIn(face, side));
+  if (closed || right === undefined || left === undefined) {
+    const unread = closed ? ({ need: "openEyes" } as const) : {};
+    return [
+      { check: "gazeAcross", measured: undefined, ...unread },
+      { check: "gazeUp", measured: undefined, ...unread },
+    ];
   }
   // Pupils rest a little lateral of the middle of each eye: taken together that cancels out.
   const across = (left[0] - right[0]) / 2;
@@ -80,26 +77,9 @@ function gazeFindings({ face, limits }: Capture): readonly Finding[] {
   const u = Math.hypot(landmarkUncertainty(face, "pupil"), cornerU) / Math.SQRT2 / USUAL_EYE_WIDTH;
   const towards = across > 0 ? "left" : "right";
   return [
-    ...judged(
-      "gazeAcross",
-      {
-        measured: measured(across, u),
-        tooLow: "looking-aside",
-        tooHigh: "looking-aside",
-        values: { towards },
-      },
-      limits,
-    ),
-    ...judged(
-      "gazeUp",
-      { measured: measured(up, u), tooLow: "looking-down", tooHigh: "looking-up" },
-      limits,
-    ),
+    { check: "gazeAcross", measured: measured(across, u), values: { towards } },
+    { check: "gazeUp", measured: measured(up, u) },
   ];
-}
-
-function gazeUnchecked(need: "openEyes" | "pupils"): readonly Finding[] {
-  return [unchecked("gazeAcross", need), unchecked("gazeUp", need)];
 }
 
 function pupilIn(face: Face<"px">, side: Side): Point<"px"> | undefined {

@@ -75,51 +75,61 @@ export function unchecked(
   return finding(check, "not-checked", "unchecked", { what, need: NEEDS[need] });
 }
 
-/** A value read from a capture, and what to say where it does not keep its limit. */
+/** A value read from a capture, or that it cannot be read. */
 export interface Reading {
-  readonly measured: Measured;
-  /** Said of a value too low or too high. */
-  readonly tooLow: FindingCode;
-  readonly tooHigh: FindingCode;
+  readonly check: LimitedCheck;
+  readonly measured: Measured | undefined;
+  /** What it takes to read it; default what the check takes. */
+  readonly need?: keyof typeof NEEDS;
+  readonly side?: Side;
   /** What the sentences need besides `value`, `u`, and the sizes of the value and of the limit. */
   readonly values?: NoteValues;
-  readonly side?: Side;
-  /** Where the picture alone cannot tell whether the client or something else is to blame. */
-  readonly ambiguous?: boolean;
+  /** What is said where the picture cannot tell whether the client or something else is to blame. */
+  readonly ambiguous?: FindingCode;
 }
 
+/** What is said of a value too low, and of one too high. */
+const SAID: {
+  readonly [Check in LimitedCheck]: readonly [tooLow: FindingCode, tooHigh: FindingCode];
+} = {
+  roll: ["head-tilted", "head-tilted"],
+  yaw: ["head-turned", "head-turned"],
+  pitch: ["chin-lowered", "chin-raised"],
+  eyeOpening: ["eye-closed", "eye-closed"],
+  gazeAcross: ["looking-aside", "looking-aside"],
+  gazeUp: ["looking-down", "looking-up"],
+  mouthOpening: ["lips-apart", "lips-apart"],
+  browHeight: ["brow-lowered", "brow-raised"],
+  resolution: ["too-few-pixels", "too-few-pixels"],
+  cameraDistance: ["camera-too-near", "camera-too-near"],
+  irisesAcross: ["eyes-narrow-for-irises", "eyes-wide-for-irises"],
+  irisDifference: ["irises-differ", "irises-differ"],
+  pupilDistance: ["pupil-distance-implausible", "pupil-distance-implausible"],
+  irisWidth: ["iris-width-implausible", "iris-width-implausible"],
+  canthalIndex: ["canthal-index-implausible", "canthal-index-implausible"],
+};
+
 /** Nothing where the value keeps its limit. */
-export function judged(
-  check: LimitedCheck,
-  reading: Reading,
-  limits: CaptureLimits,
-): readonly Finding[] {
+export function judged(reading: Reading, limits: CaptureLimits): readonly Finding[] {
+  const { check, measured, need = check, side, values, ambiguous } = reading;
+  if (measured === undefined) return [unchecked(check, need, side)];
   const limit = limits[check];
-  const { measured, values, side, ambiguous = false } = reading;
   const { outcome } = decide(measured, limit.limits, { rule: limit.rule });
   if (outcome === "within") return [];
   const high = liesHigh(measured.value, limit);
-  const code = high ? reading.tooHigh : reading.tooLow;
-  const severity = outcome === "outside" && !ambiguous ? limit.severity : "caution";
+  const onSide = side === undefined ? {} : { side };
   const shown = {
     value: measured.value,
     size: Math.abs(measured.value),
     u: measured.u,
     limit: Math.abs((high ? limit.limits.upper : limit.limits.lower) ?? 0),
-    ...(side === undefined ? {} : { side }),
+    ...onSide,
     ...values,
   };
-  return [
-    {
-      ...said(code, outcome === "undecided" ? UNDECIDED : "", shown),
-      check,
-      severity,
-      ...(side === undefined ? {} : { side }),
-      measured,
-      limit,
-      outcome,
-    },
-  ];
+  const code = ambiguous ?? SAID[check][high ? 1 : 0];
+  const severity = outcome === "outside" && ambiguous === undefined ? limit.severity : "caution";
+  const doubt = outcome === "undecided" ? UNDECIDED : "";
+  return [{ ...said(code, doubt, shown), check, severity, ...onSide, measured, limit, outcome }];
 }
 
 /** Whether the upper limit is the nearer one. */

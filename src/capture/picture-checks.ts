@@ -13,41 +13,35 @@ import { DEPTH_KNOWN, NEEDS } from "./words.js";
 
 /** Whether the picture is sharp enough and was taken from far enough. */
 export function pictureFindings(capture: Capture): readonly Finding[] {
-  return [...resolutionFindings(capture), ...distanceFindings(capture)];
-}
-
-function resolutionFindings({ scale, tolerance, limits }: Capture): readonly Finding[] {
-  if (scale === undefined) {
-    return [unchecked("resolution", "resolution")];
-  }
-  const pixels = tolerance / scale.factor;
-  return judged(
-    "resolution",
-    {
-      measured: measured(pixels, (pixels * scale.u) / scale.factor),
-      tooLow: "too-few-pixels",
-      tooHigh: "too-few-pixels",
-      values: { pixel: scale.factor, tolerance },
-    },
-    limits,
-  );
-}
-
-function distanceFindings(capture: Capture): readonly Finding[] {
+  const { face, scale, tolerance, limits } = capture;
   const away = cameraDistance(capture);
-  const known = browDepth(capture.face, capture.scale);
+  const known = browDepth(face, scale);
   const depth = known ?? USUAL_BROW_DEPTH;
-  if (away === undefined) return [distanceUnknown(capture, depth, known !== undefined)];
-  return judged(
-    "cameraDistance",
-    {
-      measured: away,
-      tooLow: "camera-too-near",
-      tooHigh: "camera-too-near",
-      values: { percent: (100 * depth) / away.value },
-    },
-    capture.limits,
-  );
+  return [
+    ...judged(
+      {
+        check: "resolution",
+        measured: scale && pixelsOf(tolerance, scale),
+        values: { pixel: scale?.factor ?? 0, tolerance },
+      },
+      limits,
+    ),
+    ...(away === undefined
+      ? [distanceUnknown(capture, depth, known !== undefined)]
+      : judged(
+          {
+            check: "cameraDistance",
+            measured: away,
+            values: { percent: (100 * depth) / away.value },
+          },
+          limits,
+        )),
+  ];
+}
+
+function pixelsOf(tolerance: number, { factor, u }: Scale): Measured {
+  const pixels = tolerance / factor;
+  return measured(pixels, (pixels * u) / factor);
 }
 
 /**

@@ -6,66 +6,71 @@ import {
   landmarkUncertainty,
   type SideLandmark,
 } from "../landmarks/index.js";
-import { type Limits, measured, type Measured, type NoteValues } from "../units/index.js";
+import {
+  type Limits,
+  measured,
+  type Measured,
+  type NoteValues,
+  type Scale,
+} from "../units/index.js";
 import type { Capture } from "./capture.js";
 import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
-import { type Finding, judged, type Reading, unchecked } from "./finding.js";
-import type { CaptureLimits, LimitedCheck } from "./limits.js";
-import { type FindingCode, UNLIMITED } from "./words.js";
+import { type Finding, judged, type Reading } from "./finding.js";
+import { UNLIMITED } from "./words.js";
 
-/** Whether eyes and irises have the proportions that people have: if not, something went wrong. */
-export function plausibilityFindings(capture: Capture): readonly Finding[] {
-  return [
-    ...irisDifferenceFindings(capture),
-    ...irisesAcrossFindings(capture),
-    ...irisWidthFindings(capture),
-    ...pupilDistanceFindings(capture),
-    ...canthalIndexFindings(capture),
+/**
+ * Whether eyes and irises have the proportions that people have: if not, something went wrong. Only what
+ * lies beyond what people have is worth a word, and where its own uncertainty could account for that the
+ * word says so. What lies within needs no proof.
+ */
+export function plausibilityFindings({ face, scale, limits }: Capture): readonly Finding[] {
+  const irises = irisWidths(face);
+  const eyes = biocularWidth(face);
+  const ownScale = scale?.source === "iris" ? undefined : scale;
+  const readings: readonly Reading[] = [
+    irisDifference(face, irises),
+    irisesAcross(face, eyes, irises, limits.irisesAcross.limits),
+    { check: "irisWidth", measured: widthOn(ownScale, irises?.mean, irises?.relativeU) },
+    { check: "pupilDistance", measured: pupilDistance(face, scale) },
+    { check: "canthalIndex", measured: canthalIndex(face, eyes) },
   ];
+  return readings.flatMap((reading) => {
+    const { lower, upper } = limits[reading.check].limits;
+    const value = reading.measured?.value ?? NaN;
+    if (value >= (lower ?? -Infinity) && value <= (upper ?? Infinity)) return [];
+    const values = { lower: lower ?? 0, upper: upper ?? UNLIMITED, ...reading.values };
+    return judged({ ...reading, values }, limits);
+  });
 }
 
-function irisDifferenceFindings({ face, limits }: Capture): readonly Finding[] {
-  const irises = irisWidths(face);
-  if (irises === undefined) {
-    return [unchecked("irisDifference", "irisDifference")];
-  }
-  const { right, left, mean } = irises;
-  const difference = (left - right) / mean;
+function irisDifference(face: Face<"px">, irises: IrisWidths | undefined): Reading {
+  if (irises === undefined) return { check: "irisDifference", measured: undefined };
+  const difference = (irises.left - irises.right) / irises.mean;
   const u = (Math.SQRT2 * pairU(face, "limbusLateral")) / IRIS_WIDTH.value;
-  const values = {
-    percent: Math.abs(100 * difference),
-    wide: difference > 0 ? "left" : "right",
+  const wide = difference > 0 ? "left" : "right";
+  return {
+    check: "irisDifference",
+    measured: measured(difference, u),
+    values: { percent: Math.abs(100 * difference), wide },
   };
-  return doubted(
-    "irisDifference",
-    {
-      measured: measured(difference, u),
-      tooLow: "irises-differ",
-      tooHigh: "irises-differ",
-      values,
-    },
-    limits,
-  );
 }
 
-function irisesAcrossFindings({ face, limits }: Capture): readonly Finding[] {
-  const irises = irisWidths(face);
-  const width = biocularWidth(face);
-  if (irises === undefined || width === undefined) {
-    return [unchecked("irisesAcross", "irisesAcross")];
+function irisesAcross(
+  face: Face<"px">,
+  eyes: number | undefined,
+  irises: IrisWidths | undefined,
+  limits: Limits,
+): Reading {
+  if (irises === undefined || eyes === undefined) {
+    return { check: "irisesAcross", measured: undefined };
   }
-  const across = width / irises.mean;
+  const across = eyes / irises.mean;
   const u = across * Math.hypot(irises.relativeU, pairU(face, "exocanthion") / USUAL_WIDTH);
-  return doubted(
-    "irisesAcross",
-    {
-      measured: measured(across, u),
-      tooLow: "eyes-narrow-for-irises",
-      tooHigh: "eyes-wide-for-irises",
-      values: nearEnough(across, limits.irisesAcross.limits),
-    },
-    limits,
-  );
+  return {
+    check: "irisesAcross",
+    measured: measured(across, u),
+    values: nearEnough(across, limits),
+  };
 }
 
 /** How far the outer eye corners lie behind the irises, in millimetres; ours. */
@@ -77,60 +82,29 @@ function nearEnough(across: number, { lower, upper = lower }: Limits): NoteValue
   return { away: EYE_DEPTH / (1 - (2 * across) / (lower + upper)) };
 }
 
-function irisWidthFindings(capture: Capture): readonly Finding[] {
-  const { face, scale } = capture;
-  const irises = irisWidths(face);
-  if (irises === undefined || scale === undefined || scale.source === "iris") {
-    return [unchecked("irisWidth", "irisWidth")];
-  }
-  const width = irises.mean * scale.factor;
-  const u = width * Math.hypot(irises.relativeU, scale.u / scale.factor);
-  return implausible(capture, "irisWidth", "iris-width-implausible", measured(width, u));
-}
-
-function pupilDistanceFindings(capture: Capture): readonly Finding[] {
-  const { face, scale } = capture;
+function pupilDistance(face: Face<"px">, scale: Scale | undefined): Measured | undefined {
   const apart = pairDistance(face, "pupil");
-  if (apart === undefined || scale === undefined) {
-    return [unchecked("pupilDistance", "pupilDistance")];
-  }
-  const width = apart * scale.factor;
-  const u = Math.hypot((width * scale.u) / scale.factor, pairU(face, "pupil"));
-  return implausible(capture, "pupilDistance", "pupil-distance-implausible", measured(width, u));
+  const relativeU = scale && apart && pairU(face, "pupil") / (apart * scale.factor);
+  return widthOn(scale, apart, relativeU);
 }
 
-function canthalIndexFindings(capture: Capture): readonly Finding[] {
-  const { face } = capture;
-  const [inner, outer] = [pairDistance(face, "endocanthion"), biocularWidth(face)];
-  if (inner === undefined || outer === undefined) {
-    return [unchecked("canthalIndex", "canthalIndex")];
-  }
-  const index = inner / outer;
-  const u =
-    Math.hypot(pairU(face, "endocanthion"), index * pairU(face, "exocanthion")) / USUAL_WIDTH;
-  return implausible(capture, "canthalIndex", "canthal-index-implausible", measured(index, u));
+function canthalIndex(face: Face<"px">, eyes: number | undefined): Measured | undefined {
+  const inner = pairDistance(face, "endocanthion");
+  if (inner === undefined || eyes === undefined) return undefined;
+  const index = inner / eyes;
+  const u = Math.hypot(pairU(face, "endocanthion"), index * pairU(face, "exocanthion"));
+  return measured(index, u / USUAL_WIDTH);
 }
 
-/** A value that lies where people's do not. */
-function implausible(
-  { limits }: Capture,
-  check: LimitedCheck,
-  code: FindingCode,
-  value: Measured,
-): readonly Finding[] {
-  const { lower = 0, upper = UNLIMITED } = limits[check].limits;
-  const values: NoteValues = { lower, upper };
-  return doubted(check, { measured: value, tooLow: code, tooHigh: code, values }, limits);
-}
-
-/**
- * Only what lies beyond what people have is worth a word, and where its own uncertainty could account
- * for that the word says so. What lies within needs no proof.
- */
-function doubted(check: LimitedCheck, reading: Reading, limits: CaptureLimits): readonly Finding[] {
-  const { value } = reading.measured;
-  const { lower = -Infinity, upper = Infinity } = limits[check].limits;
-  return value >= lower && value <= upper ? [] : judged(check, reading, limits);
+/** Pixels with their relative uncertainty as millimetres, where there is a scale. */
+function widthOn(
+  scale: Scale | undefined,
+  pixels: number | undefined,
+  relativeU: number | undefined,
+): Measured | undefined {
+  if (scale === undefined || pixels === undefined || relativeU === undefined) return undefined;
+  const width = pixels * scale.factor;
+  return measured(width, width * Math.hypot(relativeU, scale.u / scale.factor));
 }
 
 /** Widths of the irises in pixels, corrected where their source draws them too wide. */

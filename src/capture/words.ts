@@ -128,7 +128,8 @@ export const NEEDS = {
   pitch: "depth at the outer eye corners and the corners of the mouth",
   eyeOpening: "both corners of the eye and the margins of both lids",
   openEyes: "open eyes",
-  pupils: "the pupils themselves, no stand-ins, and all corners of the eyes",
+  gazeAcross: "the pupils themselves, no stand-ins, and all corners of the eyes",
+  gazeUp: "the pupils themselves, no stand-ins, and all corners of the eyes",
   mouthOpening:
     "the margins of both lips (stomion superius and inferius) and both corners of the mouth",
   baseline: "another capture of the same client, upright and relaxed, as baseline",

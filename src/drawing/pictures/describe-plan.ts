@@ -1,6 +1,6 @@
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import { type Point, type Side } from "../../units/index.js";
-import { fill } from "../../units/internal.js";
+import { fill, SIDES } from "../../units/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
@@ -28,7 +28,7 @@ export function describePlan(
 
 function describeOverlap(plan: BrowPlan): readonly string[] {
   const areas = planOverlap(plan);
-  return (["right", "left"] as const).flatMap((side) => {
+  return SIDES.flatMap((side) => {
     const overlap = areas[side];
     if (overlap === undefined) return [];
     const { hairOutside, skinInside } = overlap;

@@ -1,5 +1,5 @@
 import { conventionWords, isGuide } from "../../landmarks/internal.js";
-import { fill } from "../../units/internal.js";
+import { fill, SIDES } from "../../units/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isUndecided } from "../layers/check-layer.js";
@@ -44,14 +44,12 @@ function archWords({ arch, pins }: BrowPlan["choices"]): string {
 function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
   const areas = planOverlap(plan);
   const said = (of: (overlap: OutlineOverlap) => number): string =>
-    (["right", "left"] as const)
-      .map((side) => {
-        const overlap = areas[side];
-        return overlap === undefined
-          ? fill(LEGEND["no-overlap"], { side })
-          : `${side} ${decimal(of(overlap), 0)}`;
-      })
-      .join(", ");
+    SIDES.map((side) => {
+      const overlap = areas[side];
+      return overlap === undefined
+        ? fill(LEGEND["no-overlap"], { side })
+        : `${side} ${decimal(of(overlap), 0)}`;
+    }).join(", ");
   return [
     {
       text: fill(LEGEND.hair, { areas: said((one) => one.hairOutside) }),

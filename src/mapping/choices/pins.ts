@@ -1,6 +1,6 @@
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { GeometryError } from "../../units/index.js";
-import { requireFinitePoint, requireWord } from "../../units/internal.js";
+import { requireFinitePoint, requireWord, SIDES } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 
 /**
@@ -13,7 +13,7 @@ export function requireUsablePins(where: string, pins: readonly Pin[]): void {
   }
   pins.forEach((pin, index) => {
     const field = `pins[${index}]`;
-    requireWord(where, `${field}.side`, pin.side, ["right", "left"]);
+    requireWord(where, `${field}.side`, pin.side, SIDES);
     requireWord(where, `${field}.dot`, pin.dot, DOT_NAMES);
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);

@@ -14,7 +14,7 @@ import {
   type Sides,
   type ToleranceSet,
 } from "../../units/index.js";
-import { note } from "../../units/internal.js";
+import { note, SIDES } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
 
@@ -103,7 +103,7 @@ function brokenShares(
   asked: number,
   limits: Limits | undefined,
 ): readonly Note<ReasonCode>[] {
-  return (["right", "left"] as const).flatMap((side) => {
+  return SIDES.flatMap((side) => {
     const { upperStart, upperArch, tailEnd } = dots[side];
     const share = frontShare(
       lengthBetween(upperStart, upperArch, skin),

@@ -1,5 +1,6 @@
 import type { Face, FaceWith } from "../../landmarks/index.js";
 import { GeometryError, type Unit } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 
 /** A face whose landmarks suffice for a plan; some conventions ask for more. */
 export type PlannableFace<U extends Unit = "mm"> = FaceWith<
@@ -35,5 +36,4 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
   return face as PlannableFace<U>;
 }
 
-const SIDES = ["right", "left"] as const;
 const NEEDED = ["endocanthion", "exocanthion", "alare", "brow"] as const;

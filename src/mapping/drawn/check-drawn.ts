@@ -13,7 +13,12 @@ import {
   measured,
   type Outcome,
 } from "../../units/index.js";
-import { requireFinite, requireFinitePoint, requireUncertainty } from "../../units/internal.js";
+import {
+  requireFinite,
+  requireFinitePoint,
+  requireUncertainty,
+  SIDES,
+} from "../../units/internal.js";
 import { checkReadings, judge } from "./check-readings.js";
 import { dotCorrection } from "./correction.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
@@ -91,8 +96,6 @@ function dotDeviations(
     }),
   );
 }
-
-const SIDES = ["right", "left"] as const;
 
 /** Differences of which neither side was read by hand: only those share the dots' errors. */
 function without(

@@ -1,7 +1,7 @@
 import { type FaceMeasureName, type FaceMeasures } from "../../landmarks/index.js";
 import { type KindOfMeasure, kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { type Measured, measured, type Side, WORKING_TOLERANCES } from "../../units/index.js";
-import { decideUnder } from "../../units/internal.js";
+import { decideUnder, SIDES } from "../../units/internal.js";
 import { measureCorrection } from "./correction.js";
 import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
 
@@ -37,8 +37,6 @@ export function checkReadings(
     ...deviation({ measure: "startToStart" }, asked.startToStart, read.startToStart, options),
   ];
 }
-
-const SIDES = ["right", "left"] as const;
 
 function deviation(
   which: { readonly side?: Side; readonly measure: FaceMeasureName },

@@ -17,6 +17,7 @@ import {
   type Side,
   type Sides,
 } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import { outlineIfAny } from "../plan/outline-if-any.js";
 import type { BrowPlan } from "../plan/plan.js";
 import {
@@ -51,7 +52,7 @@ export function readDrawn(
     });
   };
   const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
-  for (const side of ["right", "left"] as const) {
+  for (const side of SIDES) {
     for (const dot of DOT_NAMES) {
       const at = dots[side][dot];
       if (at !== undefined) inputs[`${side} ${dot}`] = { value: flatPoint(at[0], at[1]), u };

@@ -1,7 +1,7 @@
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import type { CaptureComparison } from "../../symmetry/index.js";
 import { type Note, type Side } from "../../units/index.js";
-import { note } from "../../units/internal.js";
+import { note, SIDES } from "../../units/internal.js";
 import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
 
 /**
@@ -28,7 +28,7 @@ import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
 export function comparisonFindings(comparison: CaptureComparison): readonly Note[] {
   const { note: disagreement } = comparison.registration;
   return [
-    ...(["right", "left"] as const).flatMap((side) => raisedOrLowered(comparison, side)),
+    ...SIDES.flatMap((side) => raisedOrLowered(comparison, side)),
     ...(disagreement === undefined ? [] : [disagreement]),
   ];
 }

@@ -2,7 +2,7 @@ import { type BrowDots, type CompleteDots, type Dot, DOTS } from "../../landmark
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
-import { fill } from "../../units/internal.js";
+import { fill, SIDES } from "../../units/internal.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import { MOVES, WAYS } from "./words.js";
 
@@ -40,7 +40,7 @@ export function movesBetween(
   planned: Sides<CompleteDots<"mm">>,
 ): readonly Move[] {
   return PLACED_DOTS.flatMap((dot) =>
-    (["right", "left"] as const).map((side) => moveOf(dot, side, natural[side], planned[side])),
+    SIDES.map((side) => moveOf(dot, side, natural[side], planned[side])),
   );
 }
 

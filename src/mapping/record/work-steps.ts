@@ -1,7 +1,8 @@
-import { type Dot, DOTS, type MeasureName } from "../../landmarks/index.js";
+import { type Dot, DOTS, type FaceMeasureName } from "../../landmarks/index.js";
+import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { type Length, length, type Measured, mm, otherSide, type Side } from "../../units/index.js";
-import { fill, requireFinite } from "../../units/internal.js";
+import { type Length, length, mm, otherSide, type Side } from "../../units/index.js";
+import { fill, keysOf, requireFinite, SIDES } from "../../units/internal.js";
 import { inHalves } from "../choices/half-millimetres.js";
 import {
   ARCH_REASONS,
@@ -49,222 +50,145 @@ export interface WorkOptions {
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
   const zero = options.rulerZero ?? mm(0);
   requireFinite("workSteps", "rulerZero", zero);
-  const steps = STAGES.flatMap((stepsOn) => SIDES.flatMap((side) => stepsOn(plan, side)));
-  return steps.map(({ check, ...step }) =>
-    check === undefined
-      ? step
-      : { ...step, check: { ...check, reading: length(check.reading + zero) } },
+  return STAGES.flatMap((tasks) =>
+    SIDES.flatMap((side) => tasks.flatMap((task) => stepsOf(task, plan, side, zero))),
   );
 }
 
-const SIDES = ["right", "left"] as const;
+/** What a ruler reads, and from where to where it is laid. */
+type Laid = readonly [measure: FaceMeasureName, from: keyof typeof RULED, to: keyof typeof RULED];
 
-/** Distances that are read once more at the end, by the names of what they lie between. */
-const FINAL_READINGS = [
-  ["front", RULED.start, RULED.arch],
-  ["tail", RULED.arch, RULED["tail-end"]],
-  ["exocanthionToTailEnd", RULED["outer-eye-corner"], RULED["tail-end"]],
-] as const;
+/** Something to do on one side: a dot to place, a border to join, a distance to read again. */
+type Task =
+  | {
+      readonly stage: keyof typeof REASONS_OF;
+      readonly does: keyof typeof AXES | "thickness";
+      readonly dot: Dot;
+      readonly laid: Laid;
+    }
+  | {
+      readonly stage: WorkStage;
+      readonly does: "upper-border" | "lower-border" | "again";
+      readonly laid: Laid;
+    };
 
-type StageSteps = (plan: BrowPlan, side: Side) => readonly WorkStep[];
+const FRONT: Laid = ["front", "start", "arch"];
+const TAIL: Laid = ["tail", "arch", "tail-end"];
+const FROM_EYE: Laid = ["exocanthionToTailEnd", "outer-eye-corner", "tail-end"];
+const BETWEEN_STARTS: Laid = ["startToStart", "other-start", "start"];
+const ALONG_FRONT: Laid = ["frontAlong", "start-by-tape", "arch"];
+const OVER_LID: Laid = ["lidToBrow", "lid", "lower-border"];
 
-const STAGES: readonly StageSteps[] = [
-  (plan, side) => [
-    upDown(
-      "levels",
-      plan,
-      side,
-      "upperStart",
-      check(plan, side, "startHeight", RULED.level, RULED.start),
-    ),
-    upDown(
-      "levels",
-      plan,
-      side,
-      "upperArch",
-      check(plan, side, "archHeight", RULED.level, RULED.arch),
-    ),
+/** The tasks of each stage, done on the right and then on the left. */
+const STAGES: readonly (readonly Task[])[] = [
+  [
+    { stage: "levels", does: "up", dot: "upperStart", laid: ["startHeight", "level", "start"] },
+    { stage: "levels", does: "up", dot: "upperArch", laid: ["archHeight", "level", "arch"] },
   ],
-  (plan, side) => [across("starts", plan, side, "upperStart", betweenStarts(plan, side))],
-  (plan, side) => [
-    across("arches", plan, side, "upperArch", check(plan, side, "front", RULED.start, RULED.arch)),
+  [{ stage: "starts", does: "outward", dot: "upperStart", laid: BETWEEN_STARTS }],
+  [{ stage: "arches", does: "outward", dot: "upperArch", laid: FRONT }],
+  [
+    { stage: "tail-ends", does: "up", dot: "tailEnd", laid: FROM_EYE },
+    { stage: "tail-ends", does: "outward", dot: "tailEnd", laid: TAIL },
   ],
-  (plan, side) => [
-    upDown(
-      "tail-ends",
-      plan,
-      side,
-      "tailEnd",
-      check(plan, side, "exocanthionToTailEnd", RULED["outer-eye-corner"], RULED["tail-end"]),
-    ),
-    across(
-      "tail-ends",
-      plan,
-      side,
-      "tailEnd",
-      check(plan, side, "tail", RULED.arch, RULED["tail-end"]),
-    ),
-  ],
-  (plan, side) => [
-    still(
-      "upper-borders",
-      side,
-      fill(STEPS["upper-border"], { side }),
-      WHY.joined,
-      check(plan, side, "frontAlong", RULED["start-by-tape"], RULED.arch),
-    ),
-  ],
-  (plan, side) => [
-    thick(plan, side, "startThickness", "lowerStart", "start"),
-    thick(plan, side, "bodyThickness", "lowerBody", "body"),
-    thick(plan, side, "archThickness", "lowerArch", "arch"),
-  ],
-  (plan, side) => [
-    still(
-      "lower-borders",
-      side,
-      fill(STEPS["lower-border"], { side }),
-      WHY.joined,
-      check(plan, side, "lidToBrow", RULED.lid, RULED["lower-border"]),
-    ),
-  ],
-  (plan, side) =>
-    FINAL_READINGS.flatMap(([measure, from, to]) => {
-      const read = check(plan, side, measure, from, to);
-      if (read === undefined) return [];
-      const text = fill(STEPS.again, { side, from, to });
-      return [still("check-upright", side, text, WHY.checked, read)];
-    }),
+  [{ stage: "upper-borders", does: "upper-border", laid: ALONG_FRONT }],
+  keysOf(STATIONS).map((station) => ({
+    stage: "thickness",
+    does: "thickness",
+    dot: STATIONS[station].lower,
+    laid: [`${station}Thickness`, "upper", "lower"],
+  })),
+  [{ stage: "lower-borders", does: "lower-border", laid: OVER_LID }],
+  [FRONT, TAIL, FROM_EYE].map((laid) => ({ stage: "check-upright", does: "again", laid })),
 ];
 
-type PlacingStage = keyof typeof REASONS_OF;
-
-/** The step that moves a dot up or down. */
-function upDown(
-  stage: PlacingStage,
-  plan: BrowPlan,
-  side: Side,
-  dot: Dot,
-  read: RulerCheck | undefined,
-): WorkStep {
-  return moved(stage, plan, side, dot, read, "up");
+/** The step of a task; none where there is nothing to read again. */
+function stepsOf(task: Task, plan: BrowPlan, side: Side, zero: Length<"mm">): readonly WorkStep[] {
+  const check = checkOf(task, plan, side);
+  if (task.does === "again" && check === undefined) return [];
+  const step = { stage: task.stage, side, ...doneBy(task, plan, side, check) };
+  if (check === undefined) return [step];
+  return [{ ...step, check: { ...check, reading: length(check.reading + zero) } }];
 }
 
-/** The step that moves a dot away from the midline or towards it. */
-function across(
-  stage: PlacingStage,
-  plan: BrowPlan,
-  side: Side,
-  dot: Dot,
-  read: RulerCheck | undefined,
-): WorkStep {
-  return moved(stage, plan, side, dot, read, "outward");
+function checkOf(task: Task, plan: BrowPlan, side: Side): RulerCheck | undefined {
+  const [measure, from, to] = task.laid;
+  const { startToStart, ...measures } = plan.measures;
+  const planned = measure === "startToStart" ? startToStart : measures[side][measure];
+  const station = "dot" in task ? DOTS[task.dot].station : "";
+  const values = { side: otherSide(side), station };
+  return (
+    planned && {
+      from: fill<string>(RULED[from], values),
+      to: fill<string>(RULED[to], values),
+      reading: length(planned.value),
+      u: length(planned.u),
+    }
+  );
 }
 
-/** Both ways along an axis, and what is said of a dot that stays or is placed there. */
+type Done = Pick<WorkStep, "amount" | "direction" | "text" | "why">;
+
+function doneBy(task: Task, plan: BrowPlan, side: Side, check: RulerCheck | undefined): Done {
+  switch (task.does) {
+    case "up":
+    case "outward":
+      return moved(task.does, plan, side, task.dot, whyOf(plan, side, task.dot, task.stage));
+    case "thickness": {
+      const where = { side, station: DOTS[task.dot].station };
+      const text =
+        check === undefined
+          ? fill(STEPS["thickness-unknown"], where)
+          : fill(STEPS.thickness, { ...where, thickness: inHalves(check.reading) });
+      return still(text, whyOf(plan, side, task.dot, task.stage));
+    }
+    case "again": {
+      const { from = "", to = "" } = check ?? {};
+      return still(fill(STEPS.again, { side, from, to }), WHY.checked);
+    }
+    case "upper-border":
+    case "lower-border":
+      return still(fill(STEPS[task.does], { side }), WHY.joined);
+  }
+}
+
+function still(text: string, why: string): Done {
+  return { amount: mm(0), direction: "none", text, why };
+}
+
+/** Both ways along an axis, and what is said of a dot that is placed there. */
 const AXES = {
   up: { ways: ["up", "down"], place: "place-up" },
   outward: { ways: ["outward", "inward"], place: "place-across" },
 } as const;
 
-function moved(
-  stage: PlacingStage,
-  plan: BrowPlan,
-  side: Side,
-  dot: Dot,
-  read: RulerCheck | undefined,
-  axis: keyof typeof AXES,
-): WorkStep {
-  const {
-    ways: [positive, negative],
-    place,
-  } = AXES[axis];
+function moved(axis: keyof typeof AXES, plan: BrowPlan, side: Side, dot: Dot, why: string): Done {
+  const { ways, place } = AXES[axis];
   const move = plan.moves.find((one) => one.side === side && one.dot === dot);
-  const why = whyOf(plan, side, dot, stage);
   const name = { side, dot: DOTS[dot].words };
   if (move?.kind !== "move" && move?.kind !== "stay") {
     const { distance, height } = placeOnSide(plan.dots[side][dot], side);
     const at = { distance: inHalves(distance), height: inHalves(height) };
-    return still(stage, side, fill(STEPS[place], { ...name, ...at }), why, read);
+    return still(fill(STEPS[place], { ...name, ...at }), why);
   }
   const by = move[axis];
   const amount = inHalves(Math.abs(by));
-  if (amount === 0) {
-    const stays = fill(STEPS.stay, { ...name, one: positive, other: negative });
-    return still(stage, side, stays, why, read);
-  }
-  const direction = by > 0 ? positive : negative;
+  if (amount === 0) return still(fill(STEPS.stay, { ...name, one: ways[0], other: ways[1] }), why);
+  const direction = ways[by > 0 ? 0 : 1];
   const text = fill(STEPS.move, { ...name, way: fill(WAYS[direction], { by: amount }) });
-  return withCheck({ stage, side, amount: mm(amount), direction, text, why }, read);
-}
-
-function thick(
-  plan: BrowPlan,
-  side: Side,
-  measure: MeasureName,
-  lower: Dot,
-  station: string,
-): WorkStep {
-  const from = fill(RULED.upper, { station });
-  const read = check(plan, side, measure, from, fill(RULED.lower, { station }));
-  const text =
-    read === undefined
-      ? fill(STEPS["thickness-unknown"], { side, station })
-      : fill(STEPS.thickness, { side, station, thickness: inHalves(read.reading) });
-  return still("thickness", side, text, whyOf(plan, side, lower, "thickness"), read);
-}
-
-function still(
-  stage: WorkStage,
-  side: Side,
-  text: string,
-  why: string,
-  read: RulerCheck | undefined,
-): WorkStep {
-  return withCheck({ stage, side, amount: mm(0), direction: "none", text, why }, read);
-}
-
-function withCheck(step: Omit<WorkStep, "check">, read: RulerCheck | undefined): WorkStep {
-  return read === undefined ? step : { ...step, check: read };
-}
-
-function check(
-  plan: BrowPlan,
-  side: Side,
-  measure: MeasureName,
-  from: string,
-  to: string,
-): RulerCheck | undefined {
-  return readingBetween(from, to, plan.measures[side][measure]);
-}
-
-function betweenStarts(plan: BrowPlan, side: Side): RulerCheck | undefined {
-  const from = fill(RULED["other-start"], { side: otherSide(side) });
-  return readingBetween(from, RULED.start, plan.measures.startToStart);
-}
-
-function readingBetween(
-  from: string,
-  to: string,
-  planned: Measured | undefined,
-): RulerCheck | undefined {
-  return planned && { from, to, reading: length(planned.value), u: length(planned.u) };
+  return { amount: mm(amount), direction, text, why };
 }
 
 /** Why a dot is where it is: its pin, or the one that it follows, else the plan's reasons for the stage. */
-function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: PlacingStage): string {
+function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: keyof typeof REASONS_OF): string {
   const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
-  const pins = [side, follows].map((of) =>
-    plan.reasons.find(
+  const [pinned] = [side, follows].flatMap((of) =>
+    plan.reasons.filter(
       ({ code, values }) => code === "pinned" && values.side === of && values.dot === dot,
     ),
   );
-  const [pinned] = pins.filter((pin) => pin !== undefined);
-  if (pinned !== undefined) return pinned.text;
-  return plan.reasons
-    .filter(({ code }) => Object.hasOwn(REASONS_OF[stage], code))
-    .map(({ text }) => text)
-    .join(" ");
+  const reasons = plan.reasons.filter(({ code }) => Object.hasOwn(REASONS_OF[stage], code));
+  return pinned?.text ?? reasons.map(({ text }) => text).join(" ");
 }
 
 /** The reasons that speak of a stage. */

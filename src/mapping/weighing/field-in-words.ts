@@ -1,7 +1,7 @@
 import { DOTS } from "../../landmarks/index.js";
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { STATIONS } from "../../proportions/internal.js";
-import { fill, keysOf } from "../../units/internal.js";
+import { fill, keysOf, SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { FIELD_WORDS, PIN_WORDS, SHAPE_WORDS, THICKNESS_WORDS } from "../choices/words.js";
 
@@ -21,10 +21,7 @@ function choiceFields(): readonly Field[] {
       fill(THICKNESS_WORDS, { station }),
     ]),
     ...DOT_NAMES.flatMap((dot) =>
-      (["right", "left"] as const).map((side): Field => [
-        `${side} ${dot}`,
-        `${side} ${DOTS[dot].words}`,
-      ]),
+      SIDES.map((side): Field => [`${side} ${dot}`, `${side} ${DOTS[dot].words}`]),
     ),
   ];
 }

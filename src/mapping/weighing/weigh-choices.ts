@@ -1,6 +1,6 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
 import { GeometryError, type Length, type Note } from "../../units/index.js";
-import { note, requireFinite, shownValue } from "../../units/internal.js";
+import { note, requireFinite, shownValue, SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -97,7 +97,7 @@ function compareRanks(one: readonly number[], other: readonly number[]): number 
 
 function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): void {
   requireFinite("weighChoices", "options.lidRoom.most", most);
-  for (const side of ["right", "left"] as const) {
+  for (const side of SIDES) {
     if (measures[side].lidToBrow !== undefined) continue;
     throw new GeometryError("missing-landmark", {
       where: "weighChoices",

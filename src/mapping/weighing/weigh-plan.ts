@@ -9,7 +9,7 @@ import {
   type Side,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { note } from "../../units/internal.js";
+import { note, SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "../plan/decide-shares.js";
 import { movesBetween } from "../plan/moves.js";
@@ -99,7 +99,7 @@ function openingOf(
   planned: FaceMeasures<number>,
 ): PlannedChoice["lidRoom"] {
   const opening: { [Name in Side]?: Length<"mm"> } = {};
-  for (const side of ["right", "left"] as const) {
+  for (const side of SIDES) {
     const [before, after] = [grown[side].lidToBrow, planned[side].lidToBrow];
     if (before !== undefined && after !== undefined) opening[side] = length(after - before);
   }
@@ -110,7 +110,7 @@ function closings(
   opening: PlannedChoice["lidRoom"],
   most: Length<"mm">,
 ): readonly Note<WeighingCode>[] {
-  return (["right", "left"] as const).flatMap((side) => {
+  return SIDES.flatMap((side) => {
     const by = -(opening[side] ?? 0);
     return by > most ? [note(WEIGHING, "lid-room-closes", { side, by, most })] : [];
   });
