@@ -89,7 +89,7 @@ export interface RulerFit {
  */
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
   const where = "fitRuler";
-  requireDots(where, marks);
+  requireMarks(where, marks);
   const edge = fitLine(marks.map(({ at }) => at));
   const places = marks.map(({ at, reading }) => ({
     reading,
@@ -173,7 +173,7 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   return notes;
 }
 
-function requireDots(where: string, marks: readonly RulerMark[]): void {
+function requireMarks(where: string, marks: readonly RulerMark[]): void {
   if (marks.length < 2) {
     refuse("wrong-count", where, "marks", marks, "at least two marks with their readings");
   }

@@ -156,7 +156,7 @@ export const CAPTURE_LIMITS: { readonly [Purpose in CapturePurpose]: CaptureLimi
   map: {
     ...plausible,
     ...gaze,
-    // The midline takes a tilt out; what is left is the question whether the client sat upright.
+    // The midline corrects a tilt; what remains is whether the client sat upright.
     roll: { limits: around(10), ...LENIENT, ...OURS },
     yaw: { ...turned, ...STRICT },
     pitch: { limits: around(10), ...LENIENT, ...OURS },

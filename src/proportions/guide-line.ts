@@ -17,7 +17,7 @@ export const ARCH_EYE_WIDTH_SHARE = 0.953;
 
 /** What {@link guideLine} leaves to the caller. */
 export interface GuideOptions {
-  /** Place of `"eye-width-share"` in eye widths; default {@link ARCH_EYE_WIDTH_SHARE}. */
+  /** Place of `"eye-width-share"` in eye widths; default 0.953. */
   readonly share?: number;
 }
 

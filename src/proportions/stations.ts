@@ -5,5 +5,5 @@ export const STATIONS = {
   arch: { upper: "upperArch", lower: "lowerArch" },
 } as const;
 
-/** One of {@link STATIONS}. */
+/** A place where the thickness of a brow is told: start, body or arch. */
 export type Station = keyof typeof STATIONS;

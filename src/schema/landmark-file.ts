@@ -19,7 +19,7 @@ import { parse } from "./parse.js";
 import { point, positiveLength } from "./quantity.js";
 import { finite, list, positive, record, type Schema, word } from "./schema.js";
 
-/** Two points of the photo that lie a known length apart, such as two dots of a ruler. */
+/** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
 export interface LengthReference {
   readonly from: Point<"px">;
   readonly to: Point<"px">;

@@ -2,7 +2,7 @@ import { type CompleteDots, mm, type Side } from "brow-geometry";
 import fc from "fast-check";
 
 /** Invented dots of one brow of an adult, in millimetres; the same place on either side. */
-export function syntheticMarks(side: Side): CompleteDots<"mm"> {
+export function syntheticDots(side: Side): CompleteDots<"mm"> {
   const at = (distance: number, height: number): CompleteDots<"mm">["tailEnd"] =>
     mm([side === "left" ? distance : -distance, height]);
   return {
@@ -17,9 +17,9 @@ export function syntheticMarks(side: Side): CompleteDots<"mm"> {
 }
 
 /** Dots of one brow, each up to 3 mm from the synthetic one's. */
-export function anyMarks(side: Side): fc.Arbitrary<CompleteDots<"mm">> {
+export function anyDots(side: Side): fc.Arbitrary<CompleteDots<"mm">> {
   const shift = fc.double({ min: -3, max: 3, noNaN: true });
-  const dots = syntheticMarks(side);
+  const dots = syntheticDots(side);
   const near = ([x, y]: CompleteDots<"mm">["tailEnd"]): fc.Arbitrary<
     CompleteDots<"mm">["tailEnd"]
   > => fc.tuple(shift, shift).map(([byX, byY]) => mm([x + byX, y + byY]));

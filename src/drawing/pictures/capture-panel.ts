@@ -147,7 +147,7 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
   };
 }
 
-/** Marks whose heights are compared. */
+/** Dots whose heights are compared. */
 export const COMPARED = ["upperStart", "upperArch", "tailEnd"] as const;
 
 /** Heights of the first capture's dots, and how those of a later one differ. */

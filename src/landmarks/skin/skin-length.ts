@@ -15,7 +15,7 @@ export interface LengthOptions {
 /**
  * Distance between two places on the skin, by ruler where nothing else is said.
  *
- * Both ends are lifted onto the skin, whatever depth they carry, so that a planned mark and a
+ * Both ends are lifted onto the skin, whatever depth they carry, so that a planned dot and a
  * detected point are measured alike. By tape it is good to 1e-10.
  *
  * @example

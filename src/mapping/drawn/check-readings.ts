@@ -11,7 +11,7 @@ import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
  *
  * Both sheets are uncertain, so that a difference is as uncertain as both together.
  *
- * @throws GeometryError as {@link measured} and {@link decide}
+ * @throws GeometryError as {@link measured} and `decide`
  *
  * @example
  * ```ts

@@ -15,7 +15,7 @@ export const CAUTIONS = {
     "Millimetres are taken from the average width of the iris, not measured on this client: shares and angles do not care, lengths do.",
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
-    "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no mark was moved for it.",
+    "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no dot was moved for it.",
   "head-was-turned":
     "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side}, which was corrected by depth: the brow that was farther away is seen less well. Check its lengths by ruler.",
   "eyes-slant":

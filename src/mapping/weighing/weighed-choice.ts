@@ -13,7 +13,7 @@ export interface WeighOptions {
   readonly lidRoom?: { readonly most: Length<"mm"> };
 }
 
-/** Choices weighed, in their order, and what was weighed by. */
+/** Choices weighed, in their order, and what holds for all of them. */
 export interface WeighedChoices {
   readonly rows: readonly WeighedChoice[];
   readonly notes: readonly Note<WeighingCode>[];

@@ -33,7 +33,7 @@ export interface DottedFace {
 
 /** How {@link compareCaptures} works. */
 export interface CaptureComparisonOptions extends DecisionOptions {
-  /** Default {@link STABLE_LANDMARKS}: inner and outer eye corners, subnasale and sellion. */
+  /** Default: inner and outer eye corners, subnasale and sellion. */
   readonly stable?: readonly PointLandmark[];
   /** `"free"` (default): the captures may differ in scale; `"fixed"`: both scales are trusted. */
   readonly scale?: "free" | "fixed";

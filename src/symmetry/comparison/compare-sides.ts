@@ -44,7 +44,7 @@ export interface ComparisonOptions extends DecisionOptions {
  * Compares the two sides measure by measure: natural brows, plans, drawn maps and readings taken by
  * hand alike. Differences are left minus right.
  *
- * @throws GeometryError as {@link measured} and {@link decide}
+ * @throws GeometryError as {@link measured} and `decide`
  *
  * @example
  * ```ts

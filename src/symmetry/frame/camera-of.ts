@@ -21,7 +21,7 @@ export interface CameraOptions {
   readonly cameraAxis?: Point<"px">;
   /**
    * How much nearer to the camera than the inner eye corners the skin between the brows lies, for brows
-   * without depth; default {@link BROW_PROMINENCE}.
+   * without depth; default 15 mm.
    */
   readonly prominence?: Length<"mm">;
 }

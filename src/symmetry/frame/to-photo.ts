@@ -14,7 +14,7 @@ import { intoPicture } from "./sight.js";
 
 /**
  * A point, a polyline, a brow, its dots or a whole face of the face space on the photo of a frame:
- * the way back from `toFace`. In the frame of a turned head a mark without depth is lifted onto the
+ * the way back from `toFace`. In the frame of a turned head a point without depth is lifted onto the
  * skin first.
  *
  * @example

@@ -50,8 +50,8 @@ const MOST_YAW = 10;
  *
  * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
  * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in
- * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin, {@link
- * BROW_PROMINENCE} in front of the inner eye corners in the middle. Pitch is reported but not
+ * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin, 15 mm in
+ * front of the inner eye corners in the middle. Pitch is reported but not
  * corrected. {@link turningUncertainty} gives what an uncertain yaw and scale of depth leave
  * behind.
  *

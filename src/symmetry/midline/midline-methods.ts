@@ -33,7 +33,7 @@ export interface FittedLine<U extends Unit> {
   readonly robust: boolean;
 }
 
-/** What an artist who dots two points is asked for, the upper one first. */
+/** What an artist who marks two points is asked for, the upper one first. */
 export type GivenPoints<U extends Unit> = readonly [upper: Point<U>, lower: Point<U>];
 
 /** The points that an artist marked, and how well, where that is known. */
@@ -140,7 +140,7 @@ function throughGiven<U extends Unit>(
 
 /**
  * One placement by hand. Nothing is said of how even the face is: the line is where it was marked. A
- * practice head without eyes still has a size: the dots' own distance stands for its width.
+ * practice head without eyes still has a size: the points' own distance stands for its width.
  */
 function placedByHand<U extends Unit>(face: Face<U>, apart: Length<U>): Length<U> {
   return length((BY_HAND / TYPICAL_WIDTH) * (biocularWidth(face) ?? apart));

@@ -82,7 +82,7 @@ export function leftwardsFrom<U extends Unit>(
 
 const UNAIDED_METHODS: readonly MidlineMethod[] = ["mirror", "endocanthia", "midpoints"];
 
-/** What the methods that need no dots say, where they have an answer for this face. */
+/** What the methods that need no points by hand say, where they have an answer for this face. */
 export function othersThan<U extends Unit>(
   method: Midline<U>["method"],
   chosen: PlacedLine<U>,

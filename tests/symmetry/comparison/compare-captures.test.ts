@@ -18,11 +18,11 @@ import { expectClose } from "../../support/close.js";
 import { normalNumbers } from "../../support/random.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { syntheticMarks } from "../../support/synthetic-dots.js";
+import { syntheticDots } from "../../support/synthetic-dots.js";
 
 const BEFORE: DottedFace = {
   face: syntheticFace(),
-  dots: { right: syntheticMarks("right"), left: syntheticMarks("left") },
+  dots: { right: syntheticDots("right"), left: syntheticDots("left") },
 };
 
 /** A capture in which every dot of a side went outward and up by so much. */
@@ -241,7 +241,7 @@ describe("compareCaptures", () => {
   });
 
   it("compares the dots that both captures have", () => {
-    const { tailEnd: _, ...fewer } = syntheticMarks("left");
+    const { tailEnd: _, ...fewer } = syntheticDots("left");
     const after = { ...BEFORE, dots: { ...BEFORE.dots, left: fewer } };
     const { left, right } = compareCaptures(BEFORE, after).displacements;
     expect(left.tailEnd).toBeUndefined();

@@ -108,7 +108,7 @@ describe("turnToFront", () => {
     },
   );
 
-  it("lifts a mark without depth onto the skin before it goes back to the photo", () => {
+  it("lifts a point without depth onto the skin before it goes back to the photo", () => {
     const photo = photograph(turnedHead(syntheticHead(), 8), POSE);
     const frame = turnToFront(photo, scaleOf(POSE));
     const skin = frame.turning?.skin ?? { kind: "flat" };

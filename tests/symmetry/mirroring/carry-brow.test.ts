@@ -16,7 +16,7 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { anyMarks, syntheticMarks } from "../../support/synthetic-dots.js";
+import { anyDots, syntheticDots } from "../../support/synthetic-dots.js";
 
 const skin: Skin = { kind: "modelled", width: mm(86.7), relativeU: 0.12 };
 
@@ -29,7 +29,7 @@ const anySkin: fc.Arbitrary<Skin> = fc.oneof(
 
 const anyLeading: fc.Arbitrary<{ side: Side; dots: CompleteDots<"mm"> }> = fc
   .constantFrom<Side>("right", "left")
-  .chain((side) => anyMarks(side).map((dots) => ({ side, dots })));
+  .chain((side) => anyDots(side).map((dots) => ({ side, dots })));
 
 /** A start on the other side, up to 3 mm from the mirror image of the leading one. */
 function startNear(
@@ -93,7 +93,7 @@ describe("carryBrow", () => {
 
   it("takes whole borders along, and keeps vertical thickness", () => {
     const { brow } = syntheticFace().left;
-    const leading = { side: "left", dots: syntheticMarks("left"), brow } as const;
+    const leading = { side: "left", dots: syntheticDots("left"), brow } as const;
     const carried = carryBrow(leading, { method: "measure", start: mm([-17, 21]), skin });
     const thickness = ({ upper, lower = [] }: Brow<"mm">): readonly number[] =>
       upper.map(([, y], index) => y - (lower[index]?.[1] ?? Number.NaN));
@@ -106,7 +106,7 @@ describe("carryBrow", () => {
   });
 
   it("goes less far out where the skin falls away: one side starts 3 mm farther out", () => {
-    const leading = { side: "left", dots: syntheticMarks("left") } as const;
+    const leading = { side: "left", dots: syntheticDots("left") } as const;
     const ruled = carryBrow(leading, { method: "measure", start: mm([-18, 20]), skin });
     const { outward } = ruled.fromMirror.tailEnd;
     expect(outward).toBeGreaterThan(1);
@@ -121,7 +121,7 @@ describe("carryBrow", () => {
 
   it("goes straight out on flat skin where all is level, however sums round", () => {
     const level = (x: number): CompleteDots<"mm">["tailEnd"] => mm([x, 20]);
-    const dots = { ...syntheticMarks("left"), upperArch: level(39.1), tailEnd: level(57.3) };
+    const dots = { ...syntheticDots("left"), upperArch: level(39.1), tailEnd: level(57.3) };
     for (let tenth = 0; tenth < 100; tenth += 1) {
       const leading = {
         side: "left",
@@ -135,7 +135,7 @@ describe("carryBrow", () => {
   });
 
   it("has no answer where the heights alone are farther apart than the ruler reads", () => {
-    const leading = { side: "left", dots: syntheticMarks("left") } as const;
+    const leading = { side: "left", dots: syntheticDots("left") } as const;
     const start = mm([-15, -20]);
     const { code, message } = refusal(() => carryBrow(leading, { method: "measure", start, skin }));
     expect(code).toBe("no-solution");
@@ -143,7 +143,7 @@ describe("carryBrow", () => {
   });
 
   it("refuses dots out of order", () => {
-    const dots = { ...syntheticMarks("left"), tailEnd: mm([30, 17]) };
+    const dots = { ...syntheticDots("left"), tailEnd: mm([30, 17]) };
     const leading = { side: "left", dots } as const;
     const start = mm([-15, 20]);
     expect(refusal(() => carryBrow(leading, { method: "measure", start, skin })).code).toBe(

@@ -197,7 +197,7 @@ describe("decide", () => {
       fc.double({ min: 0.1, max: 4, noNaN: true }),
       fc.double({ min: 0.01, max: 0.15, noNaN: true }),
       anyConfidence(),
-    ])("the guard band dots where acceptance ends", (lower, width, share, confidence) => {
+    ])("the guard band marks where acceptance ends", (lower, width, share, confidence) => {
       const limits = { lower, upper: lower + width };
       const at = (value: number): Decision =>
         decide(measured(value, share * width), limits, { confidence });
