@@ -5,7 +5,7 @@ import {
   type Note,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { note, requirePositive, SCALE_NOTES } from "../units/internal.js";
+import { note, requirePositive, IRIS_NOTES } from "../units/internal.js";
 
 /**
  * How far from the plane of the irises a brow lies: its start about 15 mm nearer to the camera, its
@@ -40,11 +40,11 @@ export function browPerspective(
   if (cameraDistance !== undefined) {
     const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
     requirePositive(where, "cameraDistance", distance);
-    return { u: 0, note: note(SCALE_NOTES, "perspective-corrected", { distance }) };
+    return { u: 0, note: note(IRIS_NOTES, "perspective-corrected", { distance }) };
   }
   return {
     u: DEPTH_SPREAD / USUAL_CAMERA,
-    note: note(SCALE_NOTES, "perspective-unknown", {
+    note: note(IRIS_NOTES, "perspective-unknown", {
       distance: NEAREST_CAMERA,
       start: 100 * (1 / (1 - NEARER_AT_START / NEAREST_CAMERA) - 1),
       tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / NEAREST_CAMERA)),

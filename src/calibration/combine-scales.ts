@@ -13,7 +13,7 @@ import {
   note,
   refuse,
   requirePositive,
-  SCALE_NOTES,
+  SOURCES_NOTES,
 } from "../units/internal.js";
 
 /**
@@ -87,7 +87,7 @@ function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance">
 
 function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
   const said = scales.map(({ source, factor, u }) => `${source} ${shown(factor)} ± ${shown(u)}`);
-  return note(SCALE_NOTES, "sources-disagree", { scales: said.join(", ") });
+  return note(SOURCES_NOTES, "sources-disagree", { scales: said.join(", ") });
 }
 
 function shown(factor: number): string {

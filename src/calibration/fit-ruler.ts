@@ -17,7 +17,7 @@ import {
   requireFinite,
   requireFinitePoint,
   requirePositive,
-  SCALE_NOTES,
+  RULER_NOTES,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
@@ -155,7 +155,7 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   const rejected = model.rejected === undefined ? undefined : places[model.rejected];
   if (rejected !== undefined) {
     notes.push(
-      note(SCALE_NOTES, "reading-rejected", {
+      note(RULER_NOTES, "reading-rejected", {
         reading: rejected.reading,
         expected: rejected.reading - readingExcess(rejected, model.curve),
       }),
@@ -164,11 +164,11 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   if (model.curve.powers.length > 2) {
     const [first, last] = endSlopes(model);
     notes.push(
-      note(SCALE_NOTES, "ruler-recedes", { first: Math.abs(first), last: Math.abs(last) }),
+      note(RULER_NOTES, "ruler-recedes", { first: Math.abs(first), last: Math.abs(last) }),
     );
   }
   if (model.widening > 1) {
-    notes.push(note(SCALE_NOTES, "readings-scatter", { times: model.widening }));
+    notes.push(note(RULER_NOTES, "readings-scatter", { times: model.widening }));
   }
   return notes;
 }

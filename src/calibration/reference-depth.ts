@@ -6,7 +6,7 @@ import {
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { note, refuse, requirePositive, SCALE_NOTES } from "../units/internal.js";
+import { note, refuse, requirePositive, DEPTH_NOTES } from "../units/internal.js";
 
 /**
  * How far a reference lies from the plane that is to be measured, and how far the camera does. For
@@ -40,7 +40,7 @@ export function perspectiveShrink(where: string, depth: ReferenceDepth | undefin
 export function depthNotes(depth: ReferenceDepth | undefined): readonly Note<ScaleNoteCode>[] {
   if (depth === undefined) return [];
   return [
-    note(SCALE_NOTES, "reference-off-plane", {
+    note(DEPTH_NOTES, "reference-off-plane", {
       nearer: depth.nearer.value,
       distance: depth.cameraDistance.value,
     }),

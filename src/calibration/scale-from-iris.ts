@@ -15,7 +15,7 @@ import {
   refuse,
   requireFinitePoint,
   requirePositive,
-  SCALE_NOTES,
+  IRIS_NOTES,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
@@ -160,7 +160,7 @@ function widthNotes(
 ): readonly Note<ScaleNoteCode>[] {
   if (!average) return [];
   return [
-    note(SCALE_NOTES, "population-average", {
+    note(IRIS_NOTES, "population-average", {
       width: width.value,
       u: width.u,
       percent: (100 * width.u) / width.value,
@@ -170,13 +170,13 @@ function widthNotes(
 
 function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
   if (ringFactor.value === 1) return [];
-  return [note(SCALE_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
+  return [note(IRIS_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
 }
 
 function oneIrisNote(side: Side): Note<ScaleNoteCode> {
-  return note(SCALE_NOTES, "one-iris", { side });
+  return note(IRIS_NOTES, "one-iris", { side });
 }
 
 function differNote(right: number, left: number): Note<ScaleNoteCode> {
-  return note(SCALE_NOTES, "irises-differ", { right, left });
+  return note(IRIS_NOTES, "irises-differ", { right, left });
 }

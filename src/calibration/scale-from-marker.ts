@@ -19,7 +19,7 @@ import {
   note,
   requirePolyline,
   requirePositive,
-  SCALE_NOTES,
+  MARKER_NOTES,
   toDegrees,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
@@ -190,9 +190,9 @@ function overRim<Result extends { readonly [Name in keyof Result]: number }>(
 }
 
 function tiltNote(tilt: number): Note<ScaleNoteCode> {
-  return note(SCALE_NOTES, "marker-tilted", { tilt });
+  return note(MARKER_NOTES, "marker-tilted", { tilt });
 }
 
 function scatterNote(times: number): Note<ScaleNoteCode> {
-  return note(SCALE_NOTES, "rim-scatters", { times });
+  return note(MARKER_NOTES, "rim-scatters", { times });
 }

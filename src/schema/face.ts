@@ -8,7 +8,6 @@ import {
   LANDMARKS,
   type LandmarkSource,
   type LandmarkUncertainty,
-  mapFace,
   type MidlineLandmarks,
   type SymmetricPoints,
   type StandIn,
@@ -133,12 +132,17 @@ export function faceSchema<U extends Unit>(unit: U): Schema<Face<U>> {
 
 /** Shares of a picture lie in 0…1; a detector may place a point somewhat outside of it. */
 function looksNormalised(face: Face<"px">): boolean {
-  const coordinates: number[] = [];
-  mapFace(face, (point) => {
-    coordinates.push(point[0], point[1]);
-    return point;
-  });
+  const { right, left, midline, symmetricPoints = {} } = face;
+  const coordinates = coordinatesIn([right, left, midline, symmetricPoints]);
   return coordinates.length > 0 && coordinates.every((value) => value > -0.5 && value < 1.5);
+}
+
+/** What stands for x and y wherever there is a point. */
+function coordinatesIn(part: object): readonly number[] {
+  const parts: readonly unknown[] = Object.values(part);
+  return typeof parts[0] === "number"
+    ? (parts.slice(0, 2) as number[])
+    : parts.flatMap((one) => coordinatesIn(one as object));
 }
 
 /**

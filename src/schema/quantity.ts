@@ -30,18 +30,16 @@ const MOST_CHARACTERS = 2000;
 export const MOST_NOTES = 500;
 const MOST_VALUES_OF_A_NOTE = 50;
 
-const flatPair = z
-  .array(finite, { error: "two finite numbers" })
-  .check(z.length(2, { error: "two finite numbers" }));
+const flatPair = numbers(2, "two finite numbers");
+const pairOrTriple = numbers(3, "two or three finite numbers");
 
-const pairOrTriple = z
-  .array(finite, { error: "two or three finite numbers" })
-  .check(
-    z.maxLength(3, { error: "two or three finite numbers" }),
-    z.minLength(2, { error: "two or three finite numbers" }),
-  );
+function numbers(most: number, error: string): Schema<unknown> {
+  return z
+    .array(finite, { error })
+    .check(z.maxLength(most, { error }), z.minLength(2, { error }));
+}
 
-const border = list(pairOrTriple as unknown as Schema<unknown>, MOST_POINTS_OF_A_LINE, 2);
+const border = list(pairOrTriple, MOST_POINTS_OF_A_LINE, 2);
 
 /** A number from 0 on, such as a standard uncertainty. */
 export const spread: Schema<number> = within(0, Number.POSITIVE_INFINITY);

@@ -19,4 +19,10 @@ export { SIDES } from "./quantities/side.js";
 export { requireWord } from "./quantities/require-word.js";
 export { decideUnder } from "./decisions/decide-under.js";
 export { TOLERANCE_UNITS } from "./decisions/tolerances.js";
-export { SCALE_NOTES } from "./uncertainty/words.js";
+export {
+  DEPTH_NOTES,
+  IRIS_NOTES,
+  MARKER_NOTES,
+  RULER_NOTES,
+  SOURCES_NOTES,
+} from "./uncertainty/words.js";

@@ -20,20 +20,24 @@ export interface MirrorAxis {
   readonly size: number;
 }
 
-/** A point with its partner, or a point of the axis as its own partner, and its share of the sums. */
-export interface MirrorTerm {
-  readonly oneX: number;
-  readonly oneY: number;
-  readonly otherX: number;
-  readonly otherY: number;
-  /** Turns a squared mismatch into the square of its share of the largest one that counts. */
-  readonly perLimit: number;
+/** The six sums from which an axis follows, or the share of one term in them. */
+interface MirrorSums {
   readonly weight: number;
   readonly sumX: number;
   readonly sumY: number;
   readonly productReal: number;
   readonly productImaginary: number;
   readonly squares: number;
+}
+
+/** A point with its partner, or a point of the axis as its own partner, and its share of the sums. */
+export interface MirrorTerm extends MirrorSums {
+  readonly oneX: number;
+  readonly oneY: number;
+  readonly otherX: number;
+  readonly otherY: number;
+  /** Turns a squared mismatch into the square of its share of the largest one that counts. */
+  readonly perLimit: number;
 }
 
 /** Steps nearer than this share of the figure's size, and of a turn, no longer count. */
@@ -78,20 +82,10 @@ export function leastSquaresAxis(terms: readonly MirrorTerm[]): MirrorAxis {
 
 /** The axis that leaves the least squares over all ways of setting two terms aside. */
 export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
-  let weight = 0;
-  let sumX = 0;
-  let sumY = 0;
-  let real = 0;
-  let imaginary = 0;
-  let squares = 0;
-  for (const term of terms) {
-    weight += term.weight;
-    sumX += term.sumX;
-    sumY += term.sumY;
-    real += term.productReal;
-    imaginary += term.productImaginary;
-    squares += term.squares;
-  }
+  const { weight, sumX, sumY, productReal, productImaginary, squares } = sumsOf(
+    terms,
+    everyTermCounts,
+  );
   let least = Number.POSITIVE_INFINITY;
   let first = 0;
   let second = 1;
@@ -102,9 +96,9 @@ export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
       const kept = weight - one.weight - other.weight;
       const x = sumX - one.sumX - other.sumX;
       const y = sumY - one.sumY - other.sumY;
-      const pullReal = real - one.productReal - other.productReal - (x * x - y * y) / kept;
+      const pullReal = productReal - one.productReal - other.productReal - (x * x - y * y) / kept;
       const pullImaginary =
-        imaginary - one.productImaginary - other.productImaginary - (2 * x * y) / kept;
+        productImaginary - one.productImaginary - other.productImaginary - (2 * x * y) / kept;
       const size = squares - one.squares - other.squares - (x * x + y * y) / kept;
       const left = size - Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
       if (left < least) {
@@ -162,33 +156,32 @@ function squaredMismatch(term: MirrorTerm, axis: MirrorAxis): number {
   return x * x + y * y;
 }
 
-function weightedAxis(
-  terms: readonly MirrorTerm[],
-  weightOf: (term: MirrorTerm, index: number) => number,
-): MirrorAxis {
-  let weight = 0;
-  let sumX = 0;
-  let sumY = 0;
-  let real = 0;
-  let imaginary = 0;
-  let squares = 0;
-  for (let index = 0; index < terms.length; index++) {
-    const term = terms[index] as MirrorTerm;
-    const share = weightOf(term, index);
-    weight += share * term.weight;
-    sumX += share * term.sumX;
-    sumY += share * term.sumY;
-    real += share * term.productReal;
-    imaginary += share * term.productImaginary;
-    squares += share * term.squares;
-  }
+type ShareOf = (term: MirrorTerm, index: number) => number;
+
+function weightedAxis(terms: readonly MirrorTerm[], shareOf: ShareOf): MirrorAxis {
+  const { weight, sumX, sumY, productReal, productImaginary, squares } = sumsOf(terms, shareOf);
   const x = sumX / weight;
   const y = sumY / weight;
-  const pullReal = real - weight * (x * x - y * y);
-  const pullImaginary = imaginary - weight * 2 * x * y;
+  const pullReal = productReal - weight * (x * x - y * y);
+  const pullImaginary = productImaginary - weight * 2 * x * y;
   const pull = Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
   const size = squares - weight * (x * x + y * y);
   return { x, y, cosine: pullReal / pull, sine: pullImaginary / pull, weight, pull, size };
+}
+
+function sumsOf(terms: readonly MirrorTerm[], shareOf: ShareOf): MirrorSums {
+  const sums = { weight: 0, sumX: 0, sumY: 0, productReal: 0, productImaginary: 0, squares: 0 };
+  for (let index = 0; index < terms.length; index++) {
+    const term = terms[index] as MirrorTerm;
+    const share = shareOf(term, index);
+    sums.weight += share * term.weight;
+    sums.sumX += share * term.sumX;
+    sums.sumY += share * term.sumY;
+    sums.productReal += share * term.productReal;
+    sums.productImaginary += share * term.productImaginary;
+    sums.squares += share * term.squares;
+  }
+  return sums;
 }
 
 function everyTermCounts(): number {

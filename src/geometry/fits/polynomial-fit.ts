@@ -1,4 +1,5 @@
 import { refuse, requireFinite } from "../../units/internal.js";
+import { dot } from "./orthonormal-basis.js";
 
 /**
  * A least-squares polynomial Σ powersⱼ τʲ of τ = (t − centre) / spread, which runs from −1 to 1 over
@@ -73,9 +74,7 @@ export function fitPolynomial(
 /** Which derivative is asked for: the value, the slope, the second derivative. */
 export type Derivative = 0 | 1 | 2;
 
-/**
- * Value, slope or second derivative of a fitted polynomial.
- */
+/** Value, slope or second derivative of a fitted polynomial. */
 export function polynomialAt(fit: PolynomialFit, at: number, derivative: Derivative = 0): number {
   return derivativeAt(fit.powers, (at - fit.centre) / fit.spread, derivative, fit.spread);
 }
@@ -122,14 +121,6 @@ function reachOf(nodes: readonly number[]): { readonly centre: number; readonly 
     if (node > high) high = node;
   }
   return { centre: (low + high) / 2, spread: high > low ? (high - low) / 2 : 1 };
-}
-
-function dot(one: readonly number[], other: readonly number[]): number {
-  let sum = 0;
-  for (let index = 0; index < one.length; index += 1) {
-    sum += (one[index] as number) * (other[index] as number);
-  }
-  return sum;
 }
 
 function addTo(sum: number[], other: readonly number[], factor: number): void {

@@ -77,64 +77,30 @@ interface WeightedFit {
   readonly residuals: readonly number[];
 }
 
-/** Least squares by the normal equations, which are sound in an orthonormal basis. */
+/** Least squares in which each value counts by its weight. */
 function fitWeighted(
   { columns }: Basis,
   values: readonly number[],
   weights: readonly number[],
 ): WeightedFit {
-  const weighted = columns.map((column) => column.map((entry, row) => entry * at(weights, row)));
-  const triangle = squareRoot(weighted, columns);
-  const half = solveTransposed(
-    triangle,
-    weighted.map((column) => dot(column, values)),
+  const scales = weights.map(Math.sqrt);
+  const rows = scales.map((scale, row) => columns.map((column) => scale * at(column, row)));
+  const basis = orthonormalBasis(rows, columns.length);
+  // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
+  if (basis?.triangle.every((row, term) => at(row, term) ** 2 > DEPENDENT) !== true)
+    throw illConditioned();
+  const scaled = values.map((value, row) => at(scales, row) * value);
+  const factors = solveTriangle(
+    basis.triangle,
+    basis.columns.map((column) => dot(column, scaled)),
   );
-  const factors = solveTriangle(triangle, half);
-  const residuals = values.map((value, row) => {
-    let rest = value;
-    for (let term = 0; term < factors.length; term += 1) {
-      rest -= at(factors, term) * at(columns[term] as readonly number[], row);
-    }
-    return rest;
-  });
+  const residuals = values.map((value, row) =>
+    factors.reduce(
+      (rest, factor, term) => rest - factor * at(columns[term] as readonly number[], row),
+      value,
+    ),
+  );
   return { factors, residuals };
-}
-
-/** The upper triangle R with Rᵀ·R = weightedᵀ·columns (Cholesky). */
-function squareRoot(
-  weighted: readonly (readonly number[])[],
-  columns: readonly (readonly number[])[],
-): readonly (readonly number[])[] {
-  const size = columns.length;
-  const upper = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  for (let row = 0; row < size; row += 1) {
-    const entries = upper[row] as number[];
-    for (let column = row; column < size; column += 1) {
-      let rest = dot(weighted[row] as readonly number[], columns[column] as readonly number[]);
-      for (let k = 0; k < row; k += 1) {
-        rest -= at(upper[k] as number[], row) * at(upper[k] as number[], column);
-      }
-      if (column > row) entries[column] = rest / at(entries, row);
-      else if (rest > DEPENDENT) entries[row] = Math.sqrt(rest);
-      else throw illConditioned();
-    }
-  }
-  return upper;
-}
-
-/** Solves upperᵀ · x = targets, from the first row down. */
-function solveTransposed(
-  upper: readonly (readonly number[])[],
-  targets: readonly number[],
-): readonly number[] {
-  const solution: number[] = [];
-  for (let row = 0; row < upper.length; row += 1) {
-    let rest = at(targets, row);
-    for (let k = 0; k < row; k += 1)
-      rest -= at(upper[k] as readonly number[], row) * at(solution, k);
-    solution.push(rest / at(upper[row] as readonly number[], row));
-  }
-  return solution;
 }
 
 /** The value without which the sum of squares falls furthest, by residual² / (1 − leverage). */

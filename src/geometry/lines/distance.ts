@@ -1,5 +1,6 @@
 import { vec2 } from "gl-matrix";
 import { hasDepth, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { spaceDifference } from "./space-vector.js";
 
 /**
  * Distance of two points in the plane; depth is ignored.
@@ -27,7 +28,6 @@ export function distance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U
  */
 export function spaceDistance<U extends Unit>(from: Point<U>, to: Point<U>): Length<U> {
   if (!hasDepth(from) || !hasDepth(to)) return distance(from, to);
-  // Not by gl-matrix: its space vectors would be in the bundle of every plan for this one sum.
-  const [x, y, z] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+  const [x, y, z] = spaceDifference(to, from);
   return length(Math.sqrt(x * x + y * y + z * z));
 }

@@ -1,29 +1,16 @@
-import { vec3 } from "gl-matrix";
-
-/** Three plain numbers without a unit. */
+/** Three plain numbers without a unit: a vector, or a point with depth. */
 export type SpaceVector = readonly [x: number, y: number, z: number];
 
-/** A vector, or a point with depth. */
-type SpaceCoordinates = readonly [x: number, y: number, z: number];
+// Not by gl-matrix: its space vectors would weigh more than all that reads them here.
 
-// As for pairs: results are written into a fresh triple of plain numbers.
-
-export function spaceDifference(of: SpaceCoordinates, from: SpaceCoordinates): SpaceVector {
-  const out: [number, number, number] = [0, 0, 0];
-  vec3.subtract(out, of, from);
-  return out;
+export function spaceDifference(of: SpaceVector, from: SpaceVector): SpaceVector {
+  return [of[0] - from[0], of[1] - from[1], of[2] - from[2]];
 }
 
-export function spaceAdvance(
-  from: SpaceCoordinates,
-  direction: SpaceVector,
-  by: number,
-): SpaceVector {
-  const out: [number, number, number] = [0, 0, 0];
-  vec3.scaleAndAdd(out, from, direction, by);
-  return out;
+export function spaceAdvance(from: SpaceVector, along: SpaceVector, by: number): SpaceVector {
+  return [from[0] + along[0] * by, from[1] + along[1] * by, from[2] + along[2] * by];
 }
 
 export function dotProduct(one: SpaceVector, other: SpaceVector): number {
-  return vec3.dot(one, other);
+  return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
 }

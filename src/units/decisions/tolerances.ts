@@ -43,9 +43,9 @@ export type ToleranceSetWith<Name extends ToleranceName> = ToleranceSet & {
 export const WORKING_TOLERANCES: ToleranceSetWith<"position" | "thickness" | "frontShare"> = {
   name: "working",
   tolerances: {
-    position: ours(1),
-    thickness: ours(0.5),
-    frontShare: ours(0.03),
+    position: /* @__PURE__ */ ours(1),
+    thickness: /* @__PURE__ */ ours(0.5),
+    frontShare: /* @__PURE__ */ ours(0.03),
   },
 };
 
@@ -53,7 +53,7 @@ export const WORKING_TOLERANCES: ToleranceSetWith<"position" | "thickness" | "fr
 export const NOTICED_BY_CLIENTS: ToleranceSetWith<"position"> = {
   name: "noticed by clients",
   tolerances: {
-    position: published(2, "Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517"),
+    position: /* @__PURE__ */ published(2, "Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517"),
   },
 };
 
@@ -61,9 +61,15 @@ export const NOTICED_BY_CLIENTS: ToleranceSetWith<"position"> = {
 export const NOTICED_BY_OTHERS: ToleranceSetWith<"position" | "eyeCant" | "noseDeviation"> = {
   name: "noticed by others",
   tolerances: {
-    position: published(3.5, "systematic review, Aesthet Surg J 2017;37:375–385"),
-    eyeCant: published(2.31, "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614"),
-    noseDeviation: published(2.92, "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614"),
+    position: /* @__PURE__ */ published(3.5, "systematic review, Aesthet Surg J 2017;37:375–385"),
+    eyeCant: /* @__PURE__ */ published(
+      2.31,
+      "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614",
+    ),
+    noseDeviation: /* @__PURE__ */ published(
+      2.92,
+      "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614",
+    ),
   },
 };
 

@@ -60,12 +60,12 @@ function choleskyFactor(
     const own: number[] = [];
     for (let column = 0; column < row; column += 1) {
       const other = factor[column] as number[];
-      const rest = (entries[column] as number) - product(own, other, column);
+      const rest = (entries[column] as number) - product(own, other);
       const pivot = other[column] as number;
       if (pivot === 0 && Math.abs(rest) > ROUNDING) refuseContradiction(where);
       own.push(pivot === 0 ? 0 : rest / pivot);
     }
-    const rest = (entries[row] as number) - product(own, own, row);
+    const rest = (entries[row] as number) - product(own, own);
     if (rest < -ROUNDING) refuseContradiction(where);
     own.push(rest < ROUNDING ? 0 : Math.sqrt(rest));
     factor.push(own);
@@ -73,9 +73,10 @@ function choleskyFactor(
   return factor;
 }
 
-function product(one: readonly number[], other: readonly number[], count: number): number {
+/** Sum of the products of two lists, as far as the shorter of them goes. */
+export function product(one: readonly number[], other: readonly number[]): number {
   let sum = 0;
-  for (let index = 0; index < count; index += 1) {
+  for (let index = 0; index < Math.min(one.length, other.length); index += 1) {
     sum += (one[index] as number) * (other[index] as number);
   }
   return sum;

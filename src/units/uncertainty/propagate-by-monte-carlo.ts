@@ -1,4 +1,4 @@
-import { type Correlation, correlationFactor } from "./correlation.js";
+import { type Correlation, correlationFactor, product } from "./correlation.js";
 import { refuse } from "../quantities/geometry-error.js";
 import {
   coordinatesOf,
@@ -175,8 +175,4 @@ function covarianceOf(one: Float64Array, other: Float64Array): number {
     count += 1;
   }
   return count < 2 ? 0 : sum / (count - 1);
-}
-
-function product(one: readonly number[], other: readonly number[]): number {
-  return one.reduce((sum, value, index) => sum + value * (other[index] as number), 0);
 }

@@ -1,4 +1,4 @@
-import { type Correlation, correlationFactor } from "./correlation.js";
+import { type Correlation, correlationFactor, product } from "./correlation.js";
 import { GeometryError } from "../quantities/geometry-error.js";
 import {
   coordinatesOf,
@@ -154,14 +154,6 @@ function requireStraight(
     value: `± ${u} to first order, ± ${swing} one uncertainty away`,
     need: "inputs so certain that first order holds, or propagateByMonteCarlo",
   });
-}
-
-function product(one: readonly number[], other: readonly number[]): number {
-  let sum = 0;
-  for (let index = 0; index < one.length; index += 1) {
-    sum += (one[index] as number) * (other[index] as number);
-  }
-  return sum;
 }
 
 function timesFactor(
