@@ -20,7 +20,7 @@ describe("the page of conventions", () => {
     "says in the same words what %s is",
     (rule) => {
       const words = conventionWords(rule);
-      expect(passageOf(rule)?.toLowerCase()).toContain(words);
+      expect(passageOf(rule)?.toLowerCase() ?? "").toContain(words);
     },
   );
 

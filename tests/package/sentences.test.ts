@@ -6,9 +6,6 @@ import { sentencesIn } from "./sentences.js";
 const tables: ReadonlyMap<string, string> = new Map([
   ["src/landmarks/markups/markups.ts", "titles of markups"],
   ["src/landmarks/markups/describe-markup.ts", "what a markup lacks"],
-  ["src/landmarks/markups/mesh-468.ts", "a markup's points"],
-  ["src/landmarks/markups/points-68.ts", "a markup's points"],
-  ["src/landmarks/markups/points-98.ts", "a markup's points"],
   ["src/landmarks/face/conventions.ts", "guides"],
   ["src/landmarks/face/measures.ts", "measures"],
   ["src/drawing/sheet/choice-words.ts", "choices"],
@@ -52,6 +49,7 @@ describe("sentencesIn", () => {
     ["what an error needs", 'throw new GeometryError("a", { need: "a length of 0 or more" });'],
     ["a check's need", 'requireObject("f", "a", a, "an object with a purpose");'],
     ["where a figure is from", 'const a = { source: "default of this library" };'],
+    ["what stands in for a landmark of a markup", 'const a = { instead: "side of the nose" };'],
     ["a type", 'type A = "one of its own kind";'],
   ])("passes over %s", (_, text) => {
     expect(sentencesIn("a.ts", text)).toEqual([]);

@@ -3,8 +3,18 @@ import ts from "typescript";
 /** Words in a row make a sentence, or a part of one. */
 const sentence = /\p{L}{2,} \p{L}+ \p{L}+/u;
 
-/** Properties whose words are no sentence of a result: what an error needs, where a figure is from. */
-const otherProperties: ReadonlySet<string> = new Set(["need", "error", "source", "status", "name"]);
+/**
+ * Properties whose words are no sentence of a result: what an error needs, where a figure is from, what
+ * stands in for a landmark of a markup.
+ */
+const otherProperties: ReadonlySet<string> = new Set([
+  "need",
+  "error",
+  "source",
+  "status",
+  "name",
+  "instead",
+]);
 
 /** Functions that refuse: their words end as the need of an error. */
 const refuses = /^(?:require|refuse|need)/;

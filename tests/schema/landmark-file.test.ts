@@ -3,6 +3,7 @@ import { fromMarkup, px } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
+import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { refusal } from "../support/refusal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -78,10 +79,7 @@ describe("parseLandmarkFile", () => {
   });
 
   it.each([
-    [
-      { landmarks: [] },
-      "markup is missing; needs one of mesh-478, mesh-468, points-68, points-98, coco-wholebody-face, by-hand",
-    ],
+    [{ landmarks: [] }, `markup is missing; needs one of ${MARKUP_NAMES.join(", ")}, by-hand`],
     [{ ...detected, markup: "points-99" }, 'markup is "points-99"; needs one of mesh-478'],
     [{ ...detected, coordinates: "percent" }, 'coordinates is "percent"; needs one of pixels'],
     [{ ...detected, landmarks: [[1]] }, "landmarks[0] is [1]; needs [x, y], [x, y, z], an object"],

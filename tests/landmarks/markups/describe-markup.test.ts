@@ -4,6 +4,7 @@ import {
   describeMarkup,
   type Face,
   fromMarkup,
+  type MarkupName,
   measured,
   mm,
   type Scale,
@@ -20,38 +21,30 @@ import {
   frontalPoints68,
 } from "../../support/sample-faces.js";
 
-const faces = [
-  ["mesh-478", faceOfMesh(frontalMesh)],
-  [
-    "mesh-468",
-    fromMarkup("mesh-468", frontalMesh.landmarks.slice(0, 468), {
-      coordinates: "normalised",
-      image: frontalMesh.image,
-    }),
-  ],
-  ["points-68", faceOfPoints68(frontalPoints68)],
-  [
+const faces: Readonly<Record<MarkupName, Face<"px">>> = {
+  "mesh-478": faceOfMesh(frontalMesh),
+  "mesh-468": fromMarkup("mesh-468", frontalMesh.landmarks.slice(0, 468), {
+    coordinates: "normalised",
+    image: frontalMesh.image,
+  }),
+  "points-68": faceOfPoints68(frontalPoints68),
+  "points-98": fromMarkup("points-98", points98OfMesh(frontalMesh), { coordinates: "pixels" }),
+  "coco-wholebody-face": fromMarkup(
     "coco-wholebody-face",
-    fromMarkup(
-      "coco-wholebody-face",
-      frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
-      { coordinates: "pixels" },
-    ),
-  ],
-  ["points-98", fromMarkup("points-98", points98OfMesh(frontalMesh), { coordinates: "pixels" })],
-] as const;
+    frontalPoints68.landmarks.flatMap(([x = 0, y = 0]) => [x, y, 2]),
+    { coordinates: "pixels" },
+  ),
+};
 
 describe("the description of a markup", () => {
-  it.each(faces)(
-    "lists exactly what a face read from %s holds",
-    (name, { right, midline, ...face }) => {
-      const { landmarks, standIns, uncertainty } = describeMarkup(name);
-      const held = new Set<string>([...Object.keys(right), ...Object.keys(midline)]);
-      expect(new Set<string>(landmarks)).toEqual(held);
-      expect(standIns).toEqual(face.standIns);
-      expect(face.source?.uncertainty).toMatchObject(uncertainty);
-    },
-  );
+  it.each(MARKUP_NAMES)("lists exactly what a face read from %s holds", (name) => {
+    const { right, midline, ...face } = faces[name];
+    const { landmarks, standIns, uncertainty } = describeMarkup(name);
+    const held = new Set<string>([...Object.keys(right), ...Object.keys(midline)]);
+    expect(new Set<string>(landmarks)).toEqual(held);
+    expect(standIns).toEqual(face.standIns);
+    expect(face.source?.uncertainty).toMatchObject(uncertainty);
+  });
 
   it("counts every landmark as given or as missing", () => {
     for (const name of MARKUP_NAMES) {
@@ -95,31 +88,29 @@ describe("the description of a markup", () => {
     pitch: "whether the chin is raised or lowered",
   };
 
-  it.each(faces)(
-    "says of %s what a check of its faces cannot look at",
-    (name, face: Face<"px">) => {
-      const scale: Scale = {
-        from: "px",
-        to: "mm",
-        factor: 0.6,
-        u: 0.01,
-        source: "given",
-        notes: [],
-      };
-      const unchecked = checkCapture(face, {
-        purpose: "map",
-        scale,
-        baseline: face,
-        cameraDistance: measured(mm(2000), mm(50)),
-        declared: { upright: true, relaxed: true },
-      })
-        .filter(({ severity }) => severity === "unchecked")
-        .map(({ check }) => said[check] ?? `nothing of ${check}`);
-      const possible = new Set(Object.values(said));
-      const beyond = describeMarkup(name).beyond.filter(({ what }) => possible.has(what));
-      expect(new Set(beyond.map(({ what }) => what))).toEqual(new Set(unchecked));
-    },
-  );
+  it.each(MARKUP_NAMES)("says of %s what a check of its faces cannot look at", (name) => {
+    const face = faces[name];
+    const scale: Scale = {
+      from: "px",
+      to: "mm",
+      factor: 0.6,
+      u: 0.01,
+      source: "given",
+      notes: [],
+    };
+    const unchecked = checkCapture(face, {
+      purpose: "map",
+      scale,
+      baseline: face,
+      cameraDistance: measured(mm(2000), mm(50)),
+      declared: { upright: true, relaxed: true },
+    })
+      .filter(({ severity }) => severity === "unchecked")
+      .map(({ check }) => said[check] ?? `nothing of ${check}`);
+    const possible = new Set(Object.values(said));
+    const beyond = describeMarkup(name).beyond.filter(({ what }) => possible.has(what));
+    expect(new Set(beyond.map(({ what }) => what))).toEqual(new Set(unchecked));
+  });
 
   it("is refused for an unknown name", () => {
     expect(refusal(() => describeMarkup("points-5" as never)).message).toContain(

@@ -59,20 +59,32 @@ const unseen = (points: Points, missing: number) =>
 const triples = (points: Points, missing = -1) =>
   points.flatMap(([x = 0, y = 0], index) => (index === missing ? [0, 0, 0] : [x, y, 2]));
 
+const pixelsOfMesh: Points = frontalMesh.landmarks.map(([x = 0, y = 0, z = 0]) => [
+  x * image.width,
+  y * image.height,
+  z * image.width,
+]);
+
 const cases: readonly Case[] = [
   {
     name: "mesh-478",
-    points: frontalMesh.landmarks.map(([x = 0, y = 0, z = 0]) => [
-      x * image.width,
-      y * image.height,
-      z * image.width,
-    ]),
+    points: pixelsOfMesh,
     brow: [63, 105],
     cheilion: 61,
     pairs: [...INDEX_TABLES["mesh-478"].pairs, ...irisPairs()],
     read: (points, options) => fromMarkup("mesh-478", points, { ...pixels, ...options }),
     readMissing: (points, at, options) =>
       fromMarkup("mesh-478", unseen(points, at), { ...pixels, ...options }),
+  },
+  {
+    name: "mesh-468",
+    points: pixelsOfMesh.slice(0, 468),
+    brow: [63, 105],
+    cheilion: 61,
+    pairs: INDEX_TABLES["mesh-468"].pairs,
+    read: (points, options) => fromMarkup("mesh-468", points, { ...pixels, ...options }),
+    readMissing: (points, at, options) =>
+      fromMarkup("mesh-468", unseen(points, at), { ...pixels, ...options }),
   },
   {
     name: "points-68",
@@ -116,6 +128,10 @@ const cases: readonly Case[] = [
       fromLandmarks(unseen(points, at), names, { ...pixels, ...options }),
   },
 ];
+
+it.each(MARKUP_NAMES)("%s has its case", (markup) => {
+  expect(cases.map(({ name }) => name)).toContain(markup);
+});
 
 describe.each(cases)("$name", ({ points, brow, cheilion, pairs, read, readMissing }) => {
   const face = read(points, {});

@@ -129,7 +129,6 @@ describe("weighChoices", () => {
     const { rows, notes } = weighChoices(face, everyChoice());
 
     it("keeps every choice once", () => {
-      expect(rows).toHaveLength(126);
       const asked = everyChoice().map((one) => JSON.stringify(one));
       expect(rows.map(({ choices }) => JSON.stringify(choices)).sort()).toEqual(asked.sort());
     });
