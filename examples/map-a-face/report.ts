@@ -1,6 +1,7 @@
 /** A plan as text for a terminal of 80 columns. */
 import {
   type BrowPlan,
+  type Dot,
   DOTS,
   type FaceFrame,
   type Finding,
@@ -9,7 +10,6 @@ import {
   type Note,
   type Point,
 } from "brow-geometry";
-import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import { type ToleranceName } from "brow-geometry/units";
 import { type Turning } from "brow-geometry/symmetry";
 
@@ -54,7 +54,9 @@ function dots({ dots: { right, left } }: BrowPlan): readonly string[] {
   return [
     row("", ["right brow", "", "left brow", ""]),
     row("", ["out", "up", "out", "up"]),
-    ...DOT_NAMES.map((dot) => row(DOTS[dot].words, [...place(right[dot]), ...place(left[dot])])),
+    ...Object.entries(DOTS).map(([dot, { words }]) =>
+      row(words, [...place(right[dot as Dot]), ...place(left[dot as Dot])]),
+    ),
     "out: from the midline; up: above the inner eye corners",
   ];
 }
