@@ -34,9 +34,7 @@ const flatPair = numbers(2, "two finite numbers");
 const pairOrTriple = numbers(3, "two or three finite numbers");
 
 function numbers(most: number, error: string): Schema<unknown> {
-  return z
-    .array(finite, { error })
-    .check(z.maxLength(most, { error }), z.minLength(2, { error }));
+  return z.array(finite, { error }).check(z.maxLength(most, { error }), z.minLength(2, { error }));
 }
 
 const border = list(pairOrTriple, MOST_POINTS_OF_A_LINE, 2);
