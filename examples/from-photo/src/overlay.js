@@ -118,7 +118,7 @@ function scaleOf(face, covered) {
 /**
  * From pixels of the photo to those of the cut-out, which are squares too: depth goes along.
  * @param {CutOut} picture
- * @returns {import("brow-geometry").PointMap<"px", "px">}
+ * @returns {import("brow-geometry/landmarks").PointMap<"px", "px">}
  */
 function toCutOut({ window, side }) {
   const scale = side / window.size;
