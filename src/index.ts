@@ -34,6 +34,8 @@ export {
   WORKING_TOLERANCES,
 } from "./units/index.js";
 export {
+  ARCH_CONVENTIONS,
+  type ArchConvention,
   type Brow,
   type BrowDots,
   type CompleteDots,
@@ -62,6 +64,8 @@ export {
   type SideMeasures,
   type Skin,
   skinOf,
+  START_CONVENTIONS,
+  type StartConvention,
 } from "./landmarks/index.js";
 export {
   type Guide,
@@ -72,7 +76,6 @@ export {
   type NaturalDots,
   outline,
   type Outline,
-  outlineBorders,
   type OutlineOptions,
   type StationThickness,
 } from "./proportions/index.js";
@@ -94,6 +97,8 @@ export {
   type Midline,
   mirror,
   noseDeviation,
+  placeOnSide,
+  pointOnSide,
   type SideComparison,
   type SideDifference,
   toFace,
@@ -121,6 +126,7 @@ export {
 export {
   type BrowPlan,
   CARRIES,
+  type Carry,
   type Caution,
   checkDrawn,
   checkReadings,
@@ -135,6 +141,7 @@ export {
   type Lead,
   LEADS,
   LEVELS,
+  type Levels,
   type MapRecord,
   type Move,
   type Pin,
@@ -151,6 +158,7 @@ export {
   replay,
   requirePlannable,
   TAIL_HEIGHTS,
+  type TailHeight,
   weighChoices,
   type WeighedChoices,
   type WeighOptions,

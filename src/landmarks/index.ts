@@ -19,11 +19,13 @@ export type {
   SymmetricPoints,
 } from "./face/face.js";
 export {
+  ARCH_CONVENTIONS,
   type ArchConvention,
   type BrowArch,
   type GuideConvention,
   GUIDES,
   type Mark,
+  START_CONVENTIONS,
   type StartConvention,
   type TailConvention,
 } from "./face/conventions.js";

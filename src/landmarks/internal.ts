@@ -2,13 +2,11 @@ export { DOT_NAMES, PLACED_DOTS } from "./face/brow-dots.js";
 export { enlargeSkin } from "./skin/enlarge-skin.js";
 export { atEyeCorner } from "./skin/eye-corner.js";
 export {
-  ARCH_CONVENTIONS,
   BROW_ARCHES,
   conventionWords,
   type GuideRule,
   isConvention,
   isGuide,
-  START_CONVENTIONS,
   TAIL_CONVENTIONS,
 } from "./face/conventions.js";
 export { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";

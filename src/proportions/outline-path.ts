@@ -56,7 +56,8 @@ export function outlineArea<U extends Unit>(outline: Outline<U>): number {
  * @example
  * ```ts
  * import { completeDots, thickness } from "brow-geometry/proportions";
- * import { mm, outline, outlineBorders } from "brow-geometry";
+ * import { mm, outline } from "brow-geometry";
+ * import { outlineBorders } from "brow-geometry/proportions";
  * const upper = { upperStart: mm([15, 20]), upperArch: mm([45, 26]), tailEnd: mm([60, 18]) };
  * const brow = outlineBorders(outline(completeDots(upper)), mm(0.001));
  * thickness(mm([45, 26]), brow)?.value; // → 6.000

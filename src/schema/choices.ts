@@ -1,19 +1,16 @@
 import {
+  ARCH_CONVENTIONS,
   type ArchConvention,
   type Declared,
   type Dot,
   DOTS,
   type GuideConvention,
   GUIDES,
+  START_CONVENTIONS,
   type StartConvention,
   type TailConvention,
 } from "../landmarks/index.js";
-import {
-  ARCH_CONVENTIONS,
-  DOT_NAMES,
-  START_CONVENTIONS,
-  TAIL_CONVENTIONS,
-} from "../landmarks/internal.js";
+import { DOT_NAMES, TAIL_CONVENTIONS } from "../landmarks/internal.js";
 import {
   CARRIES,
   type Carry,

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { ARCH_CONVENTIONS } from "../../src/landmarks/internal.js";
+import { ARCH_CONVENTIONS } from "brow-geometry";
 import { BROW_ARCHES, conventionWords } from "../../src/landmarks/internal.js";
 import { GUIDES } from "brow-geometry/landmarks";
 import { keysOf } from "../../src/units/internal.js";

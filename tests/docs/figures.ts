@@ -1,6 +1,14 @@
-import { type Choices, drawPlan, mm, planBrows, type PlannableFace } from "brow-geometry";
+import {
+  ARCH_CONVENTIONS,
+  type Choices,
+  drawPlan,
+  mm,
+  planBrows,
+  type PlannableFace,
+  START_CONVENTIONS,
+} from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
-import { mapBrow, START_CONVENTIONS, ARCH_CONVENTIONS } from "../../src/landmarks/internal.js";
+import { mapBrow } from "../../src/landmarks/internal.js";
 import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
 import { keysOf } from "../../src/units/internal.js";
 import { syntheticFace } from "../support/synthetic-face.js";

@@ -54,5 +54,5 @@ function firstSentence(checker: ts.TypeChecker, symbol: ts.Symbol): string {
   const text = ts.displayPartsToString(symbol.getDocumentationComment(checker));
   const [paragraph = ""] = text.split("\n\n");
   const [sentence = ""] = paragraph.replace(/\s+/g, " ").split(/(?<=[.:])\s(?=[A-Z])/);
-  return sentence.replaceAll(/\{@link (\w+)\}/g, "`$1`");
+  return sentence.replaceAll(/\{@link (\w+) ?\}/g, "`$1`").replace(/:$/, ".");
 }

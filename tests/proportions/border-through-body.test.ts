@@ -6,7 +6,8 @@ import {
   outlinePath,
   thickness,
 } from "brow-geometry/proportions";
-import { type CompleteDots, mm, outline, outlineBorders, type OutlineOptions } from "brow-geometry";
+import { type CompleteDots, mm, outline, type OutlineOptions } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { distance } from "brow-geometry/geometry";
 import { heightOver } from "../../src/geometry/internal.js";
 import { lengthOf } from "brow-geometry/landmarks";

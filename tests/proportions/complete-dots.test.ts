@@ -1,6 +1,7 @@
 import { test } from "@fast-check/vitest";
 import { completeDots } from "brow-geometry/proportions";
-import { FACE_MIDLINE, mirror, mm, naturalDots, outline, outlineBorders } from "brow-geometry";
+import { FACE_MIDLINE, mirror, mm, naturalDots, outline } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { heightOver } from "../../src/geometry/internal.js";
 import { STATION_THICKNESS } from "../../src/proportions/internal.js";
 import { describe, expect, it } from "vitest";

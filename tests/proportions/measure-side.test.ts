@@ -1,13 +1,6 @@
 import { test } from "@fast-check/vitest";
-import {
-  type Brow,
-  type Face,
-  mm,
-  naturalDots,
-  outline,
-  outlineBorders,
-  type Skin,
-} from "brow-geometry";
+import { type Brow, type Face, mm, naturalDots, outline, type Skin } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import {
   type BrowBorders,
   completeDots,

@@ -4,12 +4,12 @@ import {
   faceFrame,
   mm,
   outline,
-  outlineBorders,
   scaleFromReference,
   px,
   toPhoto,
   turnToFront,
 } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { flatPoint } from "brow-geometry/units";
 import { mapOutline } from "../../src/proportions/internal.js";
 import { pathData } from "brow-geometry/geometry";

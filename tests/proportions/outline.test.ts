@@ -8,15 +8,8 @@ import {
   thickness,
 } from "brow-geometry/proportions";
 import { distance } from "brow-geometry/geometry";
-import {
-  FACE_MIDLINE,
-  mirror,
-  mm,
-  outline,
-  outlineBorders,
-  type OutlineOptions,
-  type Point,
-} from "brow-geometry";
+import { FACE_MIDLINE, mirror, mm, outline, type OutlineOptions, type Point } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { heightOver } from "../../src/geometry/internal.js";
 import { lengthOf } from "brow-geometry/landmarks";
 import { flatten, pathArea, pathLength } from "../../src/geometry/internal.js";

@@ -1,4 +1,4 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/internal.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
 import { keysOf } from "../../units/internal.js";
 import { LEADS, TAIL_HEIGHTS } from "./choice-tables.js";
 import type { Choices } from "./choices.js";

@@ -1,4 +1,5 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
+import { TAIL_CONVENTIONS } from "../../landmarks/internal.js";
+import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
 import { requireShape, STATIONS } from "../../proportions/internal.js";
 import { GeometryError } from "../../units/index.js";
 import {

@@ -1,5 +1,4 @@
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../../src/landmarks/internal.js";
-import { everyChoice, mm } from "brow-geometry";
+import { ARCH_CONVENTIONS, everyChoice, mm, START_CONVENTIONS } from "brow-geometry";
 import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
 import { keysOf } from "../../../src/units/internal.js";
 import { expect, it } from "vitest";

@@ -1,24 +1,26 @@
 import {
+  ARCH_CONVENTIONS,
   type Choices,
   type CompleteDots,
   eachSide,
   FACE_MIDLINE,
   GeometryError,
   lengthBetween,
-  type PlannedDots,
   mirror,
   mm,
   otherSide,
   outline,
   type Outline,
-  outlineBorders,
   type Pin,
-  type PlannableFace,
   planBrows,
   planDots,
+  type PlannableFace,
+  type PlannedDots,
   requirePlannable,
   type Side,
+  START_CONVENTIONS,
 } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { distance, reflectAcross } from "brow-geometry/geometry";
 import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { flatPoint } from "brow-geometry/units";
@@ -27,7 +29,6 @@ import { outlinePath, thickness } from "brow-geometry/proportions";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { flatten, pathArea } from "../../../src/geometry/internal.js";
-import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../../src/landmarks/internal.js";
 import { anyBetween, anyFace, anyNumber, anyOutlineShape } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { isSimplePolygon } from "../../support/polygons.js";

@@ -12,7 +12,6 @@ import {
   naturalDots,
   NOTICED_BY_OTHERS,
   outline,
-  outlineBorders,
   planBrows,
   px,
   requirePlannable,
@@ -21,6 +20,7 @@ import {
   type Sides,
   toFace,
 } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
 import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { flatPoint } from "brow-geometry/units";
 import fc from "fast-check";
