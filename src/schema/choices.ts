@@ -56,7 +56,6 @@ export const tailHeight: Schema<TailHeight> = word(TAIL_HEIGHTS);
 
 export const thickness: Schema<StationThickness> = record<StationThickness>(
   each(STATIONS, positiveLength<"mm">()),
-  {},
 );
 
 export const shape: Schema<OutlineOptions> = record<OutlineOptions>(

@@ -52,18 +52,15 @@ const uncertainty = record<LandmarkUncertainty>(
   },
 );
 
-const source = record<LandmarkSource>(
-  {
-    markup: words,
-    uncertainty,
-    ringFactor: measured,
-    depth: word<LandmarkSource["depth"]>({ none: true, estimated: true, measured: true }),
-  },
-  {},
-);
+const source = record<LandmarkSource>({
+  markup: words,
+  uncertainty,
+  ringFactor: measured,
+  depth: word<LandmarkSource["depth"]>({ none: true, estimated: true, measured: true }),
+});
 
 export const standIns: Schema<readonly StandIn[]> = list(
-  record<StandIn>({ landmark, instead: words }, {}),
+  record<StandIn>({ landmark, instead: words }),
   MOST_STAND_INS,
 );
 
@@ -93,10 +90,10 @@ function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
     {
       source,
       standIns,
-      symmetricPoints: record<SymmetricPoints<"mm">>(
-        { pairs: list(sides(place), MOST_PAIRS), middle: list(place, MOST_PAIRS) },
-        {},
-      ),
+      symmetricPoints: record<SymmetricPoints<"mm">>({
+        pairs: list(sides(place), MOST_PAIRS),
+        middle: list(place, MOST_PAIRS),
+      }),
       notes: notes(noteCodes),
     },
   );

@@ -44,27 +44,25 @@ const methods: Words<MidlineMethod> = {
 
 const angle = within(-180, 180);
 
-const midline = record<Midline<"px">>(
-  {
-    line: line<"px">(),
-    tilt: angle,
-    tiltU: spread,
-    throughU: size<"px">(),
-    method: word<Midline<"px">["method"]>({ ...methods, plane: true }),
-    offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
-    weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
-    trimmed: list(word<PointLandmark>(names), Object.keys(names).length),
-    robust: flag,
-    others: list(
-      record<OtherMidline<"px">>(
-        { method: word<MidlineMethod>(methods), tilt: angle, offset: length<"px">() },
-        {},
-      ),
-      10,
-    ),
-  },
-  {},
-);
+const midline = record<Midline<"px">>({
+  line: line<"px">(),
+  tilt: angle,
+  tiltU: spread,
+  throughU: size<"px">(),
+  method: word<Midline<"px">["method"]>({ ...methods, plane: true }),
+  offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
+  weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
+  trimmed: list(word<PointLandmark>(names), Object.keys(names).length),
+  robust: flag,
+  others: list(
+    record<OtherMidline<"px">>({
+      method: word<MidlineMethod>(methods),
+      tilt: angle,
+      offset: length<"px">(),
+    }),
+    10,
+  ),
+});
 
 /** The conversion between the pixels of a photo and millimetres. */
 export const scale: Schema<Scale> = record<Scale>(
@@ -105,10 +103,12 @@ const turning = record<Turning>(
   { pitch: angle },
 );
 
-const camera = record<Camera>(
-  { distance: positiveLength<"mm">(), axis: flatPoint<"mm">(), skin, prominence: length<"mm">() },
-  {},
-);
+const camera = record<Camera>({
+  distance: positiveLength<"mm">(),
+  axis: flatPoint<"mm">(),
+  skin,
+  prominence: length<"mm">(),
+});
 
 /** The conversion between a photo and the face on it. */
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(

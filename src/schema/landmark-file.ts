@@ -16,7 +16,7 @@ import type { Length, Point } from "../units/index.js";
 import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
-import { point, positiveLength } from "./quantity.js";
+import { numbers, point, positiveLength } from "./quantity.js";
 import { finite, list, positive, record, type Schema, word } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
@@ -57,13 +57,14 @@ export type LandmarkFile =
 /** More than any markup in use has. */
 const MOST_LANDMARKS = 2000;
 
-const imageSize = record<ImageSize>({ width: positive, height: positive }, {});
+const imageSize = record<ImageSize>({ width: positive, height: positive });
 
 const context = {
-  reference: record<LengthReference>(
-    { from: point<"px">(), to: point<"px">(), length: positiveLength<"mm">() },
-    {},
-  ),
+  reference: record<LengthReference>({
+    from: point<"px">(),
+    to: point<"px">(),
+    length: positiveLength<"mm">(),
+  }),
   choices: choicesSchema,
   provenance: z.unknown() as Schema<unknown>,
 };
@@ -111,20 +112,19 @@ export const landmarkFileSchema: Schema<LandmarkFile> = z.discriminatedUnion(
 
 /** `[x, y]`, `[x, y, z]`, or an object with these names and whatever else the detector adds. */
 function markupPoint(): Schema<MarkupPoints[number]> {
-  const need = "[x, y], [x, y, z], an object with x and y, or null";
-  const coordinate = z.number({ error: "a finite number" });
+  const error = "[x, y], [x, y, z], an object with x and y, or null";
   return z.nullable(
     z.union(
       [
-        z.array(coordinate).check(z.minLength(2, { error: need }), z.maxLength(3, { error: need })),
+        numbers(3, error),
         z.object({
-          x: coordinate,
-          y: coordinate,
-          z: z.exactOptional(coordinate),
-          visibility: z.exactOptional(coordinate),
+          x: finite,
+          y: finite,
+          z: z.exactOptional(finite),
+          visibility: z.exactOptional(finite),
         }),
       ],
-      { error: need },
+      { error },
     ),
   );
 }

@@ -33,7 +33,7 @@ const difference = record<SideDifference>(
 );
 
 /** How two sides differ. */
-export const sideComparison: Schema<SideComparison> = record<SideComparison>(
-  { differences: list(difference, MEASURE_NAMES.length), tolerances: toleranceSet },
-  {},
-);
+export const sideComparison: Schema<SideComparison> = record<SideComparison>({
+  differences: list(difference, MEASURE_NAMES.length),
+  tolerances: toleranceSet,
+});

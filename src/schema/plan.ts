@@ -70,17 +70,14 @@ const settledChoices = record<SettledChoices>(
   { levelLimit: positiveLength<"mm">() },
 );
 
-const guide = record<Guide>(
-  {
-    mark: word<Guide["mark"]>({ start: true, arch: true, tail: true }),
-    convention: guideConvention,
-    side,
-    line: line<"mm">(),
-    from: list(word<SideLandmark>(LANDMARKS.side), SIDE_LANDMARKS.length),
-    standIns,
-  },
-  {},
-);
+const guide = record<Guide>({
+  mark: word<Guide["mark"]>({ start: true, arch: true, tail: true }),
+  convention: guideConvention,
+  side,
+  line: line<"mm">(),
+  from: list(word<SideLandmark>(LANDMARKS.side), SIDE_LANDMARKS.length),
+  standIns,
+});
 
 const origin = record<DotOrigin>(
   {
@@ -95,32 +92,26 @@ const origin = record<DotOrigin>(
   { pin },
 );
 
-const dotMove = record<DotMove>(
-  {
-    kind: word<DotMove["kind"]>({ move: true, stay: true }),
-    side,
-    dot,
-    text: words,
-    up: length<"mm">(),
-    outward: length<"mm">(),
-  },
-  {},
-);
+const dotMove = record<DotMove>({
+  kind: word<DotMove["kind"]>({ move: true, stay: true }),
+  side,
+  dot,
+  text: words,
+  up: length<"mm">(),
+  outward: length<"mm">(),
+});
 
 const move = kinds<Move>({
   move: dotMove,
   stay: dotMove,
-  place: record<DotPlacing>(
-    {
-      kind: word({ place: true }),
-      side,
-      dot,
-      text: words,
-      distance: length<"mm">(),
-      height: length<"mm">(),
-    },
-    {},
-  ),
+  place: record<DotPlacing>({
+    kind: word({ place: true }),
+    side,
+    dot,
+    text: words,
+    distance: length<"mm">(),
+    height: length<"mm">(),
+  }),
 });
 
 const reasons = notes<ReasonCode>({
@@ -189,8 +180,8 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     reasons,
     natural: sides(naturalDots),
     guides: sides(list(guide, MOST_GUIDES)),
-    dots: sides(record<CompleteDots<"mm">>(each(DOTS, point<"mm">()), {})),
-    origins: sides(record<BrowPlan["origins"]["right"]>(each(DOTS, origin), {})),
+    dots: sides(record<CompleteDots<"mm">>(each(DOTS, point<"mm">()))),
+    origins: sides(record<BrowPlan["origins"]["right"]>(each(DOTS, origin))),
     measures: faceMeasures,
     comparison: sideComparison,
     naturalMeasures: faceMeasures,

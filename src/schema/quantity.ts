@@ -19,7 +19,6 @@ import {
   type RequiredShape,
   type Schema,
   text,
-  within,
   word,
   type Words,
 } from "./schema.js";
@@ -33,14 +32,17 @@ const MOST_VALUES_OF_A_NOTE = 50;
 const flatPair = numbers(2, "two finite numbers");
 const pairOrTriple = numbers(3, "two or three finite numbers");
 
-function numbers(most: number, error: string): Schema<unknown> {
+/** A list of two numbers, or of as many as `most`. */
+export function numbers(most: number, error: string): Schema<readonly number[]> {
   return z.array(finite, { error }).check(z.maxLength(most, { error }), z.minLength(2, { error }));
 }
 
 const border = list(pairOrTriple, MOST_POINTS_OF_A_LINE, 2);
 
 /** A number from 0 on, such as a standard uncertainty. */
-export const spread: Schema<number> = within(0, Number.POSITIVE_INFINITY);
+export const spread: Schema<number> = z
+  .number({ error: "a finite number of at least 0" })
+  .check(z.gte(0, { error: "a finite number of at least 0" }));
 
 /** A point, with depth or without. The unit is what the reader claims: numbers do not show it. */
 export function point<U extends Unit>(): Schema<Point<U>> {
@@ -76,11 +78,11 @@ const directionSchema = flatPair as unknown as Schema<Direction>;
 
 /** An endless line with its direction. */
 export function line<U extends Unit>(): Schema<Line<U>> {
-  return record<Line<U>>({ through: flatPoint<U>(), direction: directionSchema }, {});
+  return record<Line<U>>({ through: flatPoint<U>(), direction: directionSchema });
 }
 
 /** A value with its standard uncertainty. */
-export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread }, {});
+export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread });
 
 /** A length with its standard uncertainty. */
 export function measuredLength<U extends Unit>(): Schema<Measured<Length<U>>> {
@@ -93,32 +95,27 @@ export const words: Schema<string> = text(MOST_CHARACTERS);
 /** What one side has, for both. */
 export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
   const shape = { right: value, left: value } as RequiredShape<Sides<Value>>;
-  return record<Sides<Value>>(shape, {});
+  return record<Sides<Value>>(shape);
 }
 
-const noteValuesNeed = `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`;
+const noteValuesError = {
+  error: `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`,
+};
 
 /** What a note's sentence is made of. */
 export const noteValues: Schema<NoteValues> = z
-  .record(words, z.union([words, finite], { error: "text or a finite number" }), {
-    error: noteValuesNeed,
-  })
+  .record(words, z.union([words, finite], { error: "text or a finite number" }), noteValuesError)
   .check(
-    z.refine((values) => Object.keys(values).length <= MOST_VALUES_OF_A_NOTE, {
-      error: noteValuesNeed,
-    }),
+    z.refine((values) => Object.keys(values).length <= MOST_VALUES_OF_A_NOTE, noteValuesError),
   );
 
 /** A note of anybody's, with a code of their own. */
-export const anyNote: Schema<Note> = record<Note>(
-  { code: words, text: words, values: noteValues },
-  {},
-);
+export const anyNote: Schema<Note> = record<Note>({ code: words, text: words, values: noteValues });
 
 /** A note with one of the given codes. */
 export function note<Code extends string>(codes: Words<Code>): Schema<Note<Code>> {
   const shape = { code: word<Code>(codes), text: words, values: noteValues };
-  return record<Note<Code>>(shape, {});
+  return record<Note<Code>>(shape);
 }
 
 /** Notes with the given codes. */

@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import type { Reading, ReadingSheet, SideReadingSheet } from "../calibration/index.js";
 import { READABLE_MEASURES } from "../landmarks/internal.js";
-import { GeometryError, parseLength } from "../units/index.js";
+import { writtenLength } from "../units/internal.js";
 import { parse } from "./parse.js";
 import { measured, spread, words } from "./quantity.js";
 import { each, record, type Schema, wordsOf } from "./schema.js";
@@ -9,7 +9,9 @@ import { each, record, type Schema, wordsOf } from "./schema.js";
 const READING =
   'a length with its unit, such as "29.5 mm", a number of millimetres from 0 on, or one with its uncertainty as value and u';
 
-const written = words.check(z.refine(isLength, { error: READING }));
+const written = words.check(
+  z.refine((text) => writtenLength(text) !== undefined, { error: READING }),
+);
 
 const reading = z.union([spread, written, measured], {
   error: READING,
@@ -22,16 +24,6 @@ export const readingSheetSchema: Schema<ReadingSheet> = record<ReadingSheet>(
   {},
   { right: side, left: side, startToStart: reading },
 );
-
-function isLength(text: string): boolean {
-  try {
-    parseLength(text);
-    return true;
-  } catch (error) {
-    if (error instanceof GeometryError) return false;
-    throw error;
-  }
-}
 
 /**
  * Reads a sheet of readings from outside, such as a form that was sent as JSON; `measuresFromReadings` makes

@@ -30,24 +30,23 @@ const MOST_MEASURES = MEASURE_NAMES.length + FACE_MEASURE_NAMES.length;
 /** The type holds it to the version that the library writes. */
 const RECORD_VERSION: MapRecord["version"] = 1;
 
+const KNOWN_VERSION = `${RECORD_VERSION}, the version of records that this library knows`;
+
 const version = z.literal(RECORD_VERSION, {
-  error: `${RECORD_VERSION}, the version of records that this library knows`,
+  error: KNOWN_VERSION,
 }) as unknown as Schema<typeof RECORD_VERSION>;
 
 const input = kinds<MapInput>({
-  face: record<Extract<MapInput, { kind: "face" }>>(
-    { kind: word({ face: true }), face: plannableFace },
-    {},
-  ),
-  photo: record<Extract<MapInput, { kind: "photo" }>>(
-    {
-      kind: word({ photo: true }),
-      // The two spaces differ in their types only: numbers do not show their unit.
-      photo: plannableFace as unknown as Schema<PlannableFace<"px">>,
-      frame: faceFrame,
-    },
-    {},
-  ),
+  face: record<Extract<MapInput, { kind: "face" }>>({
+    kind: word({ face: true }),
+    face: plannableFace,
+  }),
+  photo: record<Extract<MapInput, { kind: "photo" }>>({
+    kind: word({ photo: true }),
+    // The two spaces differ in their types only: numbers do not show their unit.
+    photo: plannableFace as unknown as Schema<PlannableFace<"px">>,
+    frame: faceFrame,
+  }),
 });
 
 const deviation = record<Deviation>({ difference: measured }, { decision });
@@ -62,16 +61,13 @@ const measureDeviation = record<MeasureDeviation>(
   { side, decision, correction: words },
 );
 
-const check = record<DrawnCheck>(
-  {
-    outcome,
-    dots: list(dotDeviation, MOST_DOTS),
-    measures: list(measureDeviation, MOST_MEASURES),
-    comparison: sideComparison,
-    tolerances: toleranceSet,
-  },
-  {},
-);
+const check = record<DrawnCheck>({
+  outcome,
+  dots: list(dotDeviation, MOST_DOTS),
+  measures: list(measureDeviation, MOST_MEASURES),
+  comparison: sideComparison,
+  tolerances: toleranceSet,
+});
 
 /** A map with everything that led to it, as `recordOf` answers it. */
 export const recordSchema: Schema<MapRecord> = record<MapRecord>(
@@ -106,10 +102,8 @@ export function parseRecord(json: unknown): MapRecord {
 /** A record of another version is wrong in so many places that none of them tells why. */
 function requireKnownVersion(json: unknown): void {
   if (typeof json !== "object" || json === null || !("version" in json)) return;
-  const result = version.safeParse(json.version);
-  if (result.success) return;
-  const need = result.error.issues[0]?.message ?? "";
-  refuse("not-parsed", "parseRecord", "version", json.version, need);
+  if (json.version === RECORD_VERSION) return;
+  refuse("not-parsed", "parseRecord", "version", json.version, KNOWN_VERSION);
 }
 
 /**

@@ -9,21 +9,24 @@ import { kinds, list, positive, record, type Schema, word } from "./schema.js";
 const MOST_ITEMS = FACE_MEASURE_NAMES.length + MEASURE_NAMES.length;
 
 const item = kinds<RubricItem>({
-  reference: record<Extract<RubricItem, { kind: "reference" }>>(
-    { kind: word({ reference: true }), measure: faceMeasureName, points: positive },
-    {},
-  ),
-  evenness: record<Extract<RubricItem, { kind: "evenness" }>>(
-    { kind: word({ evenness: true }), measure: measureName, points: positive },
-    {},
-  ),
+  reference: record<Extract<RubricItem, { kind: "reference" }>>({
+    kind: word({ reference: true }),
+    measure: faceMeasureName,
+    points: positive,
+  }),
+  evenness: record<Extract<RubricItem, { kind: "evenness" }>>({
+    kind: word({ evenness: true }),
+    measure: measureName,
+    points: positive,
+  }),
 });
 
 /** What a course looks at, and how much each of it weighs. */
-export const rubricSchema: Schema<Rubric> = record<Rubric>(
-  { name: words, source: words, items: list(item, MOST_ITEMS, 1) },
-  {},
-);
+export const rubricSchema: Schema<Rubric> = record<Rubric>({
+  name: words,
+  source: words,
+  items: list(item, MOST_ITEMS, 1),
+});
 
 /**
  * Reads a rubric from outside, such as parsed JSON.

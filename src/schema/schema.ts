@@ -30,10 +30,10 @@ export type OptionalShape<Type> = {
  */
 export function record<Type extends object>(
   required: RequiredShape<Type>,
-  optional: OptionalShape<Type>,
+  ...[optional]: OptionalKey<Type> extends never ? [] : [optional: OptionalShape<Type>]
 ): Schema<Type> {
   const shape: Record<string, z.ZodMiniType> = { ...(required as Record<string, z.ZodMiniType>) };
-  for (const [key, schema] of Object.entries(optional as Record<string, z.ZodMiniType>)) {
+  for (const [key, schema] of Object.entries({ ...(optional as Record<string, z.ZodMiniType>) })) {
     shape[key] = z.exactOptional(schema);
   }
   const names = Object.keys(shape).join(", ");
@@ -46,11 +46,11 @@ export function record<Type extends object>(
 
 /** An array of at most `most` items: a schema that reads foreign data has to know where to stop. */
 export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schema<readonly Item[]> {
-  const need =
+  const error =
     atLeast === 0 ? `a list of at most ${most} items` : `a list of ${atLeast} to ${most} items`;
   return z
-    .array(item, { error: need })
-    .check(z.maxLength(most, { error: need }), z.minLength(atLeast, { error: need }));
+    .array(item, { error })
+    .check(z.maxLength(most, { error }), z.minLength(atLeast, { error }));
 }
 
 /** A table by all words of a union. */
@@ -69,8 +69,8 @@ export function word<Union extends string>(words: Words<Union> | readonly Union[
 
 /** Text of at most `most` characters. */
 export function text(most: number): Schema<string> {
-  const need = `text of at most ${most} characters`;
-  return z.string({ error: need }).check(z.maxLength(most, { error: need }));
+  const error = `text of at most ${most} characters`;
+  return z.string({ error }).check(z.maxLength(most, { error }));
 }
 
 /** True or false. */
@@ -81,12 +81,8 @@ export const finite: Schema<number> = z.number({ error: "a finite number" });
 
 /** A finite number within limits, both of which belong to it. */
 export function within(lower: number, upper: number): Schema<number> {
-  const need = Number.isFinite(upper)
-    ? `a number from ${lower} to ${upper}`
-    : `a finite number of at least ${lower}`;
-  const fromLower = z.number({ error: need }).check(z.gte(lower, { error: need }));
-  // An infinite limit has no place in JSON Schema.
-  return Number.isFinite(upper) ? fromLower.check(z.lte(upper, { error: need })) : fromLower;
+  const error = `a number from ${lower} to ${upper}`;
+  return z.number({ error }).check(z.gte(lower, { error }), z.lte(upper, { error }));
 }
 
 /** A finite number above 0. */

@@ -31,17 +31,14 @@ export const toleranceSetSchema: Schema<ToleranceSet> = setWith(
 
 function setWith(limits: Schema<Limits>): Schema<ToleranceSet> {
   const status = word<Tolerance["status"]>({ ours: true, published: true });
-  const tolerance = record<Tolerance>({ limits, status, source: words }, {});
-  return record<ToleranceSet>(
-    {
-      name: words,
-      tolerances: record<ToleranceSet["tolerances"]>(
-        {},
-        each<ToleranceName, Tolerance>(TOLERANCE_UNITS, tolerance),
-      ),
-    },
-    {},
-  );
+  const tolerance = record<Tolerance>({ limits, status, source: words });
+  return record<ToleranceSet>({
+    name: words,
+    tolerances: record<ToleranceSet["tolerances"]>(
+      {},
+      each<ToleranceName, Tolerance>(TOLERANCE_UNITS, tolerance),
+    ),
+  });
 }
 
 /**

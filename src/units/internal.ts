@@ -13,6 +13,7 @@ export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
 export { fill, note, type Sentences, type ValuesFor } from "./quantities/note.js";
+export { writtenLength } from "./quantities/parse-length.js";
 export { refusingAs } from "./quantities/refusing-as.js";
 export { requireObject } from "./quantities/require-object.js";
 export { SIDES } from "./quantities/side.js";

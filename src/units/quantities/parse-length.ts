@@ -18,16 +18,19 @@ import { refuse } from "./geometry-error.js";
  * ```
  */
 export function parseLength(text: string): Length<"mm"> {
+  const need = 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"';
+  return writtenLength(text) ?? refuse("not-parsed", "parseLength", "text", text, need);
+}
+
+/** The length that a text is, as {@link parseLength} has it; undefined where it is none. */
+export function writtenLength(text: string): Length<"mm"> | undefined {
   const { whole, decimal, over, under, unit } = LENGTH.exec(text)?.groups ?? {};
   const millimetres = unit === undefined ? undefined : MILLIMETRES[unit.toLowerCase()];
   const number =
     decimal === undefined
       ? Number(whole ?? 0) + Number(over) / Number(under)
       : Number(decimal.replace(",", "."));
-  if (millimetres === undefined || !Number.isFinite(number)) {
-    const need = 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"';
-    refuse("not-parsed", "parseLength", "text", text, need);
-  }
+  if (millimetres === undefined || !Number.isFinite(number)) return undefined;
   return length(number * millimetres);
 }
 
