@@ -1,8 +1,9 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
-import { GeometryError, mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
+import { mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
 import {
+  refuse,
   requireFinite,
   requireFinitePoint,
   requireObject,
@@ -110,12 +111,13 @@ function limitsOf(purpose: CapturePurpose): CaptureLimits {
 function requireLimits(limits: Partial<CaptureLimits>): void {
   for (const [name, limit] of Object.entries(limits)) {
     if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {
-      throw new GeometryError("out-of-range", {
-        where: HERE,
-        field: `limits.${name}`,
-        value: limit,
-        need: `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`,
-      });
+      refuse(
+        "out-of-range",
+        HERE,
+        `limits.${name}`,
+        limit,
+        `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`,
+      );
     }
     requireObject(HERE, `limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
     requireLimit(`limits.${name}`, limit);
@@ -123,19 +125,17 @@ function requireLimits(limits: Partial<CaptureLimits>): void {
 }
 
 function requireLimit(field: string, { limits, rule, severity }: CaptureLimit): void {
-  requireObject(HERE, `${field}.limits`, limits, BOUNDS);
+  const need = "lower, upper, or both, the lower one first";
+  requireObject(HERE, `${field}.limits`, limits, need);
   const { lower, upper } = limits;
   if (lower !== undefined) requireFinite(HERE, `${field}.limits.lower`, lower);
   if (upper !== undefined) requireFinite(HERE, `${field}.limits.upper`, upper);
   if ((lower ?? upper) === undefined || (lower ?? -Infinity) > (upper ?? Infinity)) {
-    const detail = { where: HERE, field: `${field}.limits`, value: limits, need: BOUNDS };
-    throw new GeometryError("out-of-range", detail);
+    refuse("out-of-range", HERE, `${field}.limits`, limits, need);
   }
   requireWord(HERE, `${field}.rule`, rule, ["guarded", "simple"]);
   requireWord(HERE, `${field}.severity`, severity, ["retake", "caution"]);
 }
-
-const BOUNDS = "lower, upper, or both, the lower one first";
 
 function requireFiniteFace(name: string, face: Face<"px">): void {
   requireObject(HERE, name, face, "a face with right, left and midline");
@@ -152,12 +152,13 @@ function requireBaseline(baseline: Face<"px">): void {
   requireFiniteFace("baseline", baseline);
   const [problem] = sidesFindings(baseline);
   if (problem?.code !== "sides-swapped") return;
-  throw new GeometryError("sides-swapped", {
-    where: HERE,
-    field: "baseline",
-    value: [baseline.right.endocanthion, baseline.left.endocanthion],
-    need: "an unmirrored photo with the client's own right and left",
-  });
+  refuse(
+    "sides-swapped",
+    HERE,
+    "baseline",
+    [baseline.right.endocanthion, baseline.left.endocanthion],
+    "an unmirrored photo with the client's own right and left",
+  );
 }
 
 /** The irises' scale, where there are irises wide enough to carry one. */

@@ -1,5 +1,5 @@
 import type { DrawnMap } from "../mapping/index.js";
-import { GeometryError } from "../units/index.js";
+import { refuse } from "../units/internal.js";
 import type { GradingOptions, GradingReference, MapGrade } from "./grade.js";
 import { gradeItem, type GradingSheet } from "./grade-item.js";
 import { pointsOf, resultOf } from "./grade-points.js";
@@ -45,7 +45,10 @@ export function gradeMap(
   const items = entries.filter((entry) => "decision" in entry);
   const ungraded = entries.filter((entry) => "reason" in entry);
   const points = pointsOf(items, ungraded);
-  if (points.all.total === 0) throw nothingToGrade(reference);
+  if (points.all.total === 0) {
+    const need = "an item that the tolerances speak of, and against a reference one that it has";
+    refuse("out-of-range", HERE, "rubric.items", reference.kind, need);
+  }
   const result = passMark === undefined ? undefined : resultOf(points.all, passMark);
   return {
     rubric,
@@ -68,19 +71,11 @@ const HERE = "gradeMap";
 
 function requirePassMark(passMark: number): void {
   if (passMark >= 0 && passMark <= 1) return;
-  throw new GeometryError(Number.isFinite(passMark) ? "out-of-range" : "not-finite", {
-    where: HERE,
-    field: "passMark",
-    value: passMark,
-    need: "a share of all points, from 0 to 1",
-  });
-}
-
-function nothingToGrade({ kind }: GradingReference): GeometryError {
-  return new GeometryError("out-of-range", {
-    where: HERE,
-    field: "rubric.items",
-    value: kind,
-    need: "an item that the tolerances speak of, and against a reference one that it has",
-  });
+  refuse(
+    Number.isFinite(passMark) ? "out-of-range" : "not-finite",
+    HERE,
+    "passMark",
+    passMark,
+    "a share of all points, from 0 to 1",
+  );
 }

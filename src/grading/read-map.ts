@@ -8,13 +8,8 @@ import {
   type MeasureDeviation,
 } from "../mapping/index.js";
 import { compareSides, type SideDifference } from "../symmetry/index.js";
-import {
-  GeometryError,
-  type Measured,
-  type ToleranceSet,
-  WORKING_TOLERANCES,
-} from "../units/index.js";
-import { requireObject, SIDES } from "../units/internal.js";
+import { type Measured, type ToleranceSet, WORKING_TOLERANCES } from "../units/index.js";
+import { refuse, requireObject, SIDES } from "../units/internal.js";
 import type { GradingReference } from "./grade.js";
 
 /** A map as far as it can be read: against its reference, and one side against the other. */
@@ -46,12 +41,9 @@ export function readMap(
     return { deviations: measures, differences: comparison.differences, tolerances };
   }
   if (hasDots(drawn)) {
-    throw new GeometryError("missing-landmark", {
-      where,
-      field: "reference.kind",
-      value: reference.kind,
-      need: '"plan": dots are read on the face of a plan; without one, give readings instead of dots',
-    });
+    const need =
+      '"plan": dots are read on the face of a plan; without one, give readings instead of dots';
+    refuse("missing-landmark", where, "reference.kind", reference.kind, need);
   }
   return {
     deviations:
@@ -65,12 +57,7 @@ export function readMap(
 function requireMap(where: string, drawn: DrawnMap): void {
   requireObject(where, "drawn", drawn, "an object with dots, readings, or both");
   if ("right" in drawn || "left" in drawn) {
-    throw new GeometryError("not-parsed", {
-      where,
-      field: "drawn",
-      value: drawn,
-      need: "a sheet of readings as { readings: … }",
-    });
+    refuse("not-parsed", where, "drawn", drawn, "a sheet of readings as { readings: … }");
   }
   if (drawn.readings !== undefined) requireSheet(where, "drawn.readings", drawn.readings);
   if (drawn.dots === undefined) return;
@@ -94,12 +81,7 @@ function requireReference(where: string, reference: GradingReference): void {
       return;
   }
   // A kind that the type does not know: a program in JavaScript can pass anything.
-  throw new GeometryError("out-of-range", {
-    where,
-    field: "reference.kind",
-    value: kind,
-    need: '"plan", "readings" or "none"',
-  });
+  refuse("out-of-range", where, "reference.kind", kind, '"plan", "readings" or "none"');
 }
 
 /** Readings as `measuresFromReadings` answers them. */

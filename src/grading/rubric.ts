@@ -1,7 +1,6 @@
 import { type FaceMeasureName, type MeasureName } from "../landmarks/index.js";
 import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
-import { GeometryError } from "../units/index.js";
-import { requireObject, requirePositive } from "../units/internal.js";
+import { refuse, requireObject, requirePositive } from "../units/internal.js";
 
 /**
  * One thing that earns points.
@@ -69,23 +68,23 @@ const KINDS: readonly string[] = ["reference", "evenness"];
 export function requireRubric(where: string, rubric: Rubric): void {
   requireObject(where, "rubric", rubric, "an object with a name, a source and items");
   const { items } = rubric;
-  const need = (value: unknown, what: string, field: string): GeometryError =>
-    new GeometryError("out-of-range", { where, field, value, need: what });
-  if (!Array.isArray(items)) throw need(items, "a list of items", "rubric.items");
-  if (items.length === 0) throw need(items, "at least one item", "rubric.items");
+  if (!Array.isArray(items))
+    refuse("out-of-range", where, "rubric.items", items, "a list of items");
+  if (items.length === 0) refuse("out-of-range", where, "rubric.items", items, "at least one item");
   const seen = new Set<string>();
   rubric.items.forEach((item, index) => {
     const field = `rubric.items[${index}]`;
     requireObject(where, field, item, "an object with kind, measure and points");
     const { kind, measure, points } = item;
     requirePositive(where, `${field}.points`, points);
-    if (!KINDS.includes(kind)) throw need(kind, '"reference" or "evenness"', `${field}.kind`);
+    if (!KINDS.includes(kind))
+      refuse("out-of-range", where, `${field}.kind`, kind, '"reference" or "evenness"');
     const named: readonly string[] = kind === "reference" ? FACE_MEASURE_NAMES : MEASURE_NAMES;
     if (!named.includes(measure)) {
-      throw need(measure, `one of ${named.join(", ")}`, `${field}.measure`);
+      refuse("out-of-range", where, `${field}.measure`, measure, `one of ${named.join(", ")}`);
     }
     if (seen.has(`${kind} ${measure}`)) {
-      throw need(measure, `each measure once for ${kind}`, `${field}.measure`);
+      refuse("out-of-range", where, `${field}.measure`, measure, `each measure once for ${kind}`);
     }
     seen.add(`${kind} ${measure}`);
   });

@@ -8,13 +8,8 @@ const tables: ReadonlyMap<string, string> = new Map([
   ["src/landmarks/markups/describe-markup.ts", "what a markup lacks"],
   ["src/landmarks/face/conventions.ts", "guides"],
   ["src/landmarks/face/measures.ts", "measures"],
-  ["src/drawing/sheet/choice-words.ts", "choices"],
-  ["src/drawing/sheet/check-table.ts", "heads of columns"],
-  ["src/drawing/sheet/steps-table.ts", "heads of columns"],
-  ["src/drawing/layers/brow-layers.ts", "titles of dots in a picture"],
   ["src/landmarks/markups/from-markup.ts", "the need of an error, assembled"],
   ["src/landmarks/markups/markup-points.ts", "the need of an error, assembled"],
-  ["src/capture/check-capture.ts", "the need of an error, assembled"],
   ["src/units/quantities/geometry-error.ts", "the error itself"],
   ["src/units/decisions/tolerances.ts", "sources of tolerances"],
 ]);

@@ -26,11 +26,20 @@ export function boxAround(spots: readonly Spot[]): Box {
 
 /** A box wider by a margin on all four sides. */
 export function grown(box: Box, margin: number): Box {
+  return withMargin(box, { top: 1, right: 1, bottom: 1, left: 1 }, margin);
+}
+
+/** A box with more room on each side, which is given in steps of a size. */
+export function withMargin(
+  { x, y, width, height }: Box,
+  { top, right, bottom, left }: Readonly<Record<"top" | "right" | "bottom" | "left", number>>,
+  size: number,
+): Box {
   return {
-    x: box.x - margin,
-    y: box.y - margin,
-    width: box.width + 2 * margin,
-    height: box.height + 2 * margin,
+    x: x - left * size,
+    y: y - top * size,
+    width: width + (left + right) * size,
+    height: height + (top + bottom) * size,
   };
 }
 

@@ -4,6 +4,7 @@ import { labelElements } from "./label-layer.js";
 import { type ColouredLabel, type Layer, stacked } from "./layer.js";
 import { placeLabels } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
+import { CORNERS } from "./words.js";
 import { TYPE_SIZES } from "./text-size.js";
 
 /** Layers with their labels in place; `unplaced` is what found no room inside the box. */
@@ -54,7 +55,7 @@ export function headingIn(
 /** Which side of the face is which, in the corners of a box that shows both. */
 export function sideHeadings(box: Box, brush: Brush): readonly ColouredLabel[] {
   return [
-    headingIn("left", "client’s right", box, brush),
-    headingIn("right", "client’s left", box, brush),
+    headingIn("left", CORNERS.right, box, brush),
+    headingIn("right", CORNERS.left, box, brush),
   ];
 }

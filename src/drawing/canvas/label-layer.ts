@@ -2,7 +2,7 @@ import type { Brush } from "./brush.js";
 import type { ColouredLabel } from "./layer.js";
 import type { PlacedLabel } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
-import { BASELINE } from "./text-size.js";
+import { BASELINE, lineOf } from "./text-size.js";
 
 /** Labels where they found room, each with its leader. */
 export function labelElements(
@@ -32,21 +32,49 @@ export function labelElements(
 }
 
 /** Where a text hangs: on the edge nearest to what it names, so that narrower letters stay close to it. */
-function anchorOf(
-  at: number,
-  from: number,
-  to: number,
-): { x: number; side: "start" | "middle" | "end" } {
+function anchorOf(at: number, from: number, to: number): Anchor {
   if (at <= from) return { x: from, side: "start" };
   return at >= to ? { x: to, side: "end" } : { x: (from + to) / 2, side: "middle" };
+}
+
+/** Where a text hangs, and by which of its edges. */
+export interface Anchor {
+  readonly x: number;
+  readonly side: "start" | "middle" | "end";
+}
+
+/** A text with the key that stands for it in a picture, or that marks it in a list. */
+export interface Keyed {
+  readonly key: string;
+  readonly text: string;
+}
+
+/** How a text looks. */
+export interface TextLook {
+  readonly size: number;
+  readonly weight?: "normal" | "bold";
+  readonly colour: string;
+}
+
+/** Lines of text one below the other, the first of which begins at a height. */
+export function linesAt(
+  lines: readonly string[],
+  anchor: Anchor,
+  top: number,
+  look: TextLook,
+  brush: Brush,
+): readonly SvgElement[] {
+  return lines.map((line, index) =>
+    textAt(line, anchor, top + index * lineOf(look.size), look, brush),
+  );
 }
 
 /** One line of text whose box begins at a height. */
 export function textAt(
   text: string,
-  anchor: { readonly x: number; readonly side: "start" | "middle" | "end" },
+  anchor: Anchor,
   top: number,
-  look: { readonly size: number; readonly weight?: "normal" | "bold"; readonly colour: string },
+  look: TextLook,
   brush: Brush,
 ): SvgElement {
   return element(

@@ -1,4 +1,5 @@
 import { requireFinite } from "../../units/internal.js";
+import { FONT_FAMILY } from "./text-size.js";
 
 /** Elements that the pictures are made of. */
 type ElementName =
@@ -35,6 +36,19 @@ export function element(
   children: readonly (SvgNode | undefined)[] = [],
 ): SvgElement {
   return { name, attributes, children: children.filter((child) => child !== undefined) };
+}
+
+/** A picture as SVG source, with its name and what it shows for readers who do not see it. */
+export function pictureSource(
+  frame: Attributes,
+  title: string,
+  description: string,
+  children: readonly (SvgNode | undefined)[],
+): string {
+  const named = [element("title", {}, [title]), element("desc", {}, [description])];
+  const xmlns = "http://www.w3.org/2000/svg";
+  const attributes = { xmlns, ...frame, role: "img", "font-family": FONT_FAMILY };
+  return svgSource(element("svg", attributes, [...named, ...children]));
 }
 
 /** An element as SVG source, one line for each element that holds no running text. */

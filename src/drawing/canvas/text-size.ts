@@ -7,6 +7,11 @@ export const TYPE_SIZES = { heading: 3.8, label: 3.2, legend: 2.9 };
 /** Height of a line of text, as a multiple of the type size. */
 export const LINE_HEIGHT = 1.2;
 
+/** Distance of the lines of a paragraph. */
+export function lineOf(size: number): number {
+  return 1.1 * LINE_HEIGHT * size;
+}
+
 /** From the top of a line to its baseline, as a multiple of the type size. */
 export const BASELINE = 0.93;
 
@@ -86,4 +91,14 @@ function broken(word: string, fits: (piece: string) => boolean): readonly string
     piece += character;
   }
   return [...pieces, piece];
+}
+
+/** Items in rows of so many. */
+export function rowsOf<Item>(
+  items: readonly Item[],
+  columns: number,
+): readonly (readonly Item[])[] {
+  return Array.from({ length: Math.ceil(items.length / columns) }, (_, row) =>
+    items.slice(row * columns, (row + 1) * columns),
+  );
 }

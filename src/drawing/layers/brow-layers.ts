@@ -1,9 +1,17 @@
 import { type Cubic, pathData as curveData } from "../../geometry/index.js";
 import { flatten, mapPathWithin } from "../../geometry/internal.js";
-import { type Brow, type BrowDots, type CompleteDots, DOTS } from "../../landmarks/index.js";
+import {
+  type Brow,
+  type BrowDots,
+  type CompleteDots,
+  type Dot,
+  DOTS,
+} from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
+import { DOT_TITLES } from "./words.js";
 import type { Spot } from "../canvas/box.js";
 import {
   boxOfDot,
@@ -16,7 +24,7 @@ import {
 import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { placed } from "../canvas/view.js";
-import { inMillimetres } from "../canvas/words.js";
+import { inMillimetres } from "../canvas/figures.js";
 
 /** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
 export type BrowRole = "natural" | "planned" | "capture";
@@ -120,7 +128,7 @@ export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brus
           hollow: DOTS[dot].border === "lower",
         },
         brush,
-        `${side} ${DOTS[dot].words}: ${whereabouts(at)}`,
+        titleOf(dot, side, at),
         { class: "dot", "data-side": side, "data-dot": dot },
       ),
     ),
@@ -128,9 +136,13 @@ export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brus
   };
 }
 
-function whereabouts([x, y]: Point<"mm">): string {
-  const level = y < 0 ? "below" : "above";
-  return `${inMillimetres(Math.abs(x))} from the midline, ${inMillimetres(Math.abs(y))} ${level} the inner eye corners`;
+function titleOf(dot: Dot, side: Side, [x, y]: Point<"mm">): string {
+  return fill(DOT_TITLES[y < 0 ? "below" : "above"], {
+    side,
+    dot: DOTS[dot].words,
+    distance: inMillimetres(Math.abs(x)),
+    height: inMillimetres(Math.abs(y)),
+  });
 }
 
 /** On a photo the hair itself is to be seen. */

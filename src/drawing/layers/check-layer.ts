@@ -1,8 +1,11 @@
 import { DOTS } from "../../landmarks/index.js";
 import type { DotDeviation, DrawnCheck, PlannedDots } from "../../mapping/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
+import { fill } from "../../units/internal.js";
+import { DOT_TITLES } from "./words.js";
 import type { Spot } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
+import type { Keyed } from "../canvas/label-layer.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
@@ -12,17 +15,11 @@ const RADIUS = 1;
 /** Room that the planned dot at an arrow's tip takes, in steps. */
 const TIP_ROOM = 1.1;
 
-/** What is to be corrected, with its number: "C1". */
-export interface CorrectionEntry {
-  readonly key: string;
-  readonly text: string;
-}
-
 /**
- * Corrections of a check in their order: dots, then measures of sides on which no dot says as much
- * already.
+ * Corrections of a check in their order, as "C1": dots, then measures of sides on which no dot says as
+ * much already.
  */
-export function correctionEntries({ dots, measures }: DrawnCheck): readonly CorrectionEntry[] {
+export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keyed[] {
   const corrected = dots.filter(({ correction }) => correction !== undefined);
   const told = measures.filter(({ side }) =>
     side === undefined
@@ -47,13 +44,8 @@ export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush
   let corrections = 0;
   return stacked(
     dots.map((deviation): Layer => {
-      if (deviation.correction !== undefined) corrections += 1;
-      const key =
-        deviation.correction === undefined
-          ? isUndecided(deviation)
-            ? "?"
-            : undefined
-          : `C${corrections}`;
+      const undecided = isUndecided(deviation) ? "?" : undefined;
+      const key = deviation.correction === undefined ? undecided : `C${++corrections}`;
       return drawnDot(plan, deviation, key, brush);
     }),
   );
@@ -80,6 +72,7 @@ function drawnDot(
   const away: Spot =
     length === 0 ? [0, 1] : [(from[0] - to[0]) / length, (from[1] - to[1]) / length];
   const size = TYPE_SIZES.legend * view.size;
+  const title = fill(DOT_TITLES.drawn, { side, dot: DOTS[dot].words });
   return {
     elements: [
       ...(correction === undefined
@@ -96,7 +89,7 @@ function drawnDot(
         from,
         { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },
         brush,
-        `${side} ${DOTS[dot].words} as drawn${correction === undefined ? "" : `: ${correction}`}`,
+        correction === undefined ? title : `${title}: ${correction}`,
         { class: "drawn", "data-side": side, "data-dot": dot },
       ),
     ],

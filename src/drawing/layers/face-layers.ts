@@ -2,7 +2,7 @@ import { distance } from "../../geometry/index.js";
 import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
-import { SIDES } from "../../units/internal.js";
+import { fill, SIDES } from "../../units/internal.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {
   boxOfDot,
@@ -16,7 +16,7 @@ import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { LANDMARK_WORDS } from "./words.js";
+import { APPROXIMATED, LANDMARK_WORDS } from "./words.js";
 import { placed, seenDirection } from "../canvas/view.js";
 
 /** Half of a landmark's cross, in steps. */
@@ -68,10 +68,8 @@ function landmarkCross(
   brush: Brush,
 ): SvgElement {
   const { name, side, at, standIn } = cross;
-  const title = [
-    ...(side === undefined ? [] : [side]),
-    `${LANDMARK_WORDS[name]}${standIn ? ", approximated" : ""}`,
-  ].join(" ");
+  const landmark = LANDMARK_WORDS[name];
+  const title = standIn ? fill(APPROXIMATED, { landmark }) : landmark;
   return markerAt(
     brush.view.place(at),
     {
@@ -81,7 +79,7 @@ function landmarkCross(
       hollow: standIn,
     },
     brush,
-    title,
+    side === undefined ? title : `${side} ${title}`,
     {
       class: "landmark",
       "data-landmark": name,

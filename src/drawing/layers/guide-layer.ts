@@ -5,6 +5,7 @@ import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
 import { type EyeRoom, passage } from "./eye-room.js";
 import { guidePath } from "./guide-path.js";
+import { LABELS } from "./words.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
@@ -59,7 +60,7 @@ export function guidesLayer(
       ],
       labels: [
         {
-          text: mark,
+          text: LABELS[mark],
           at: top,
           towards: towards[mark],
           size: TYPE_SIZES.label * view.size,

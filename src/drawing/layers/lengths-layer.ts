@@ -5,7 +5,7 @@ import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
-import { inMillimetres } from "../canvas/words.js";
+import { inMillimetres } from "../canvas/figures.js";
 
 /** How far the ruler's line lies above the chord, in steps. */
 const OFFSET = 7.5;

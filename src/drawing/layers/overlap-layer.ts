@@ -3,7 +3,7 @@ import type { Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
 import { plannedSpots } from "./brow-layers.js";
 import { type Brush, pathData, strokeGroup } from "../canvas/brush.js";
-import { hatch, type Hatching } from "../canvas/hatch.js";
+import { hatch } from "../canvas/hatch.js";
 import type { Layer } from "../canvas/layer.js";
 import { placed } from "../canvas/view.js";
 
@@ -19,9 +19,15 @@ const LEAN: Readonly<Record<HatchRole, Spot>> = {
 /** From stroke to stroke, in steps. */
 const APART = 1.1;
 
-/** How a role is hatched in a picture. */
-export function hatchingOf(role: HatchRole, size: number): Hatching {
-  return { direction: LEAN[role], apart: APART * size };
+/** The strokes with which a role is hatched, inside one closed outline and outside of another. */
+export function hatchData(
+  role: HatchRole,
+  inside: readonly Spot[],
+  outside: readonly Spot[],
+  { view }: Brush,
+): string {
+  const strokes = hatch(inside, outside, { direction: LEAN[role], apart: APART * view.size });
+  return strokes.map(({ from, to }) => pathData([from, to])).join("");
 }
 
 /** Hair outside the plan and skin inside it, hatched, where the natural lower border is known. */
@@ -45,8 +51,7 @@ function hatched(
   outside: readonly Spot[],
   brush: Brush,
 ): Layer["elements"][number] {
-  const strokes = hatch(inside, outside, hatchingOf(role, brush.view.size));
-  const data = strokes.map(({ from, to }) => pathData([from, to])).join("");
+  const data = hatchData(role, inside, outside, brush);
   // Without the edge that sets lines off from a photo: the hair between the strokes is to be seen.
   const plain = { ...brush, onPhoto: false };
   return strokeGroup(role, `${role} ${side}`, data === "" ? [] : [data], plain);

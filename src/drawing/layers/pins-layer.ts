@@ -1,6 +1,7 @@
 import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
+import type { Keyed } from "../canvas/label-layer.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element } from "../canvas/svg.js";
@@ -10,16 +11,8 @@ import { seenDirection } from "../canvas/view.js";
 /** Radius of the ring about a pinned dot, in steps: clear of the dot itself. */
 const RING = 1.9;
 
-/** A pinned dot with what a legend says of it. */
-export interface PinEntry {
-  /** As it is written beside the dot: "P1". */
-  readonly key: string;
-  /** Who fixed it, and why. */
-  readonly text: string;
-}
-
-/** The pins of a plan in their order. */
-export function pinEntries({ reasons }: Pick<PlannedDots, "reasons">): readonly PinEntry[] {
+/** The pins of a plan in their order, as "P1": who fixed the dot, and why. */
+export function pinEntries({ reasons }: Pick<PlannedDots, "reasons">): readonly Keyed[] {
   return reasons
     .filter(({ code }) => code === "pinned")
     .map(({ text }, index) => ({ key: `P${index + 1}`, text }));

@@ -1,6 +1,6 @@
 import { SIDES } from "../../units/internal.js";
 import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
-import { type Box, boxAround } from "../canvas/box.js";
+import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { checkLayer } from "./check-layer.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
@@ -10,6 +10,7 @@ import { guidesLayer } from "./guide-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
 import { overlapLayer } from "./overlap-layer.js";
+import { LABELS } from "./words.js";
 import { pinsLayer } from "./pins-layer.js";
 
 /** What a picture of a plan may show besides the plan. */
@@ -42,7 +43,7 @@ export function planLayers(
       elements: [],
       closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
     },
-    midlineLayer({ top: highest + rise, bottom: lowest - 2, name: "midline" }, brush),
+    midlineLayer({ top: highest + rise, bottom: lowest - 2, name: LABELS.midline }, brush),
     ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(dots[side], measures[side], side, brush)),
@@ -60,7 +61,7 @@ export function planLayers(
 const MIDLINE_RISE = 10.5;
 
 /** Room about the brows, eyes and nose, in steps. */
-const MARGIN = { top: 28, side: 15, bottom: 9 };
+const MARGIN = { top: 28, right: 15, bottom: 9, left: 15 };
 
 /** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
 export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {
@@ -77,10 +78,5 @@ export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {
       return points.map(view.place);
     }),
   );
-  return {
-    x: box.x - MARGIN.side * view.size,
-    y: box.y - MARGIN.top * view.size,
-    width: box.width + 2 * MARGIN.side * view.size,
-    height: box.height + (MARGIN.top + MARGIN.bottom) * view.size,
-  };
+  return withMargin(box, MARGIN, view.size);
 }

@@ -19,3 +19,16 @@ export const LANDMARK_WORDS: Readonly<Record<PointLandmark, string>> = {
   stomionInferius: "lower lip's margin (stomion inferius)",
   menton: "chin (menton)",
 };
+
+/** A landmark that its source only approximates. */
+export const APPROXIMATED = "{landmark}, approximated";
+
+/** Titles of dots: where one lies, and that it was drawn. */
+export const DOT_TITLES = {
+  above: "{side} {dot}: {distance} from the midline, {height} above the inner eye corners",
+  below: "{side} {dot}: {distance} from the midline, {height} below the inner eye corners",
+  drawn: "{side} {dot} as drawn",
+} as const;
+
+/** What is written beside lines. */
+export const LABELS = { midline: "midline", start: "start", arch: "arch", tail: "tail" } as const;

@@ -4,7 +4,7 @@ import { naturalDots } from "../../proportions/index.js";
 import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { type Box, boxAround, type Spot } from "../canvas/box.js";
+import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
 import { compose, type Composition, headingIn, sideHeadings } from "../canvas/compose.js";
@@ -14,7 +14,7 @@ import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
 import { LEGEND } from "./words.js";
 
 /** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
@@ -62,7 +62,7 @@ function moved(dots: BrowDots<"mm">, map: (point: Point<"mm">) => Point<"mm">): 
 }
 
 /** Room about the brows and eyes, in steps. */
-const MARGIN = { top: 22, bottom: 5, side: 20 };
+const MARGIN = { top: 22, right: 20, bottom: 5, left: 20 };
 
 /** The box about the face's origin that holds the brows and eyes of all captures. */
 export function captureExtent(captures: readonly NamedCapture[], size: number): Box {
@@ -74,13 +74,8 @@ export function captureExtent(captures: readonly NamedCapture[], size: number): 
     }),
   );
   const box = boxAround(spots);
-  const half = Math.max(-box.x, box.x + box.width) + MARGIN.side * size;
-  return {
-    x: -half,
-    y: box.y - MARGIN.top * size,
-    width: 2 * half,
-    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
-  };
+  const half = Math.max(-box.x, box.x + box.width);
+  return withMargin({ ...box, x: -half, width: 2 * half }, MARGIN, size);
 }
 
 /** One capture in its box, over the first one where it is not that itself. */
@@ -130,7 +125,7 @@ export function capturePanel(
 function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Layer {
   const { right, left } = eachSide((side) => placed(roomOutline(eyeRoom(face[side])), brush.view));
   const [rightEye, leftEye] = [boxAround(right), boxAround(left)];
-  const room = (MARGIN.side / 2) * brush.view.size;
+  const room = (MARGIN.left / 2) * brush.view.size;
   const [from, y] = brush.view.place(flatPoint(extent.x + room, 0));
   const [to] = brush.view.place(flatPoint(extent.x + extent.width - room, 0));
   const ends = [

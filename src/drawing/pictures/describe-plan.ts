@@ -4,7 +4,7 @@ import { fill, SIDES } from "../../units/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { decimal, inMillimetres } from "../canvas/words.js";
+import { decimal, inMillimetres } from "../canvas/figures.js";
 import { DESCRIPTION } from "./words.js";
 
 /** A plan in sentences, for readers who do not see its picture. */

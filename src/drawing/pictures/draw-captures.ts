@@ -1,6 +1,6 @@
 import { DOTS } from "../../landmarks/index.js";
-import { eachSide, GeometryError, type Side } from "../../units/index.js";
-import { fill } from "../../units/internal.js";
+import { eachSide, type Side } from "../../units/index.js";
+import { fill, refuse } from "../../units/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,
@@ -13,11 +13,9 @@ import {
 import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { PALETTES } from "../canvas/palette.js";
-import { uprightSize } from "../canvas/plan-view.js";
-import { element, svgSource } from "../canvas/svg.js";
-import { FONT_FAMILY } from "../canvas/text-size.js";
-import { uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, inMillimetres } from "../canvas/words.js";
+import { element, pictureSource } from "../canvas/svg.js";
+import { uprightSize, uprightView } from "../canvas/view.js";
+import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
 import { DESCRIPTION, LEGEND, TITLES } from "./words.js";
 
 /**
@@ -57,31 +55,19 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
     return capturePanel(capture, first, { box, extent, size, palette });
   });
   const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
-  const explained = legend(entriesFor(laid), extent.width, brush);
+  const explained = legend(entriesFor(laid), { width: extent.width, brush });
   const rowsHeight = laid.length * extent.height;
   const height = rowsHeight + explained.height;
-  return svgSource(
-    element(
-      "svg",
-      {
-        xmlns: "http://www.w3.org/2000/svg",
-        viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}`,
-        role: "img",
-        "font-family": FONT_FAMILY,
-      },
-      [
-        element("title", {}, [title]),
-        element("desc", {}, [
-          describe(
-            laid,
-            rows.flatMap(({ unplaced }) => unplaced),
-          ),
-        ]),
-        element("rect", { width: extent.width, height, fill: palette.paper }),
-        ...rows.flatMap(({ elements }) => elements),
-        explained.drawnAt(0, rowsHeight),
-      ],
-    ),
+  const unplaced = rows.flatMap((one) => one.unplaced);
+  return pictureSource(
+    { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
+    title,
+    describe(laid, unplaced),
+    [
+      element("rect", { width: extent.width, height, fill: palette.paper }),
+      ...rows.flatMap(({ elements }) => elements),
+      ...explained.drawnAt(0, rowsHeight),
+    ],
   );
 }
 
@@ -90,12 +76,7 @@ function requireSome(
 ): readonly [NamedCapture, ...NamedCapture[]] {
   const [first, ...others] = captures;
   if (first !== undefined) return [first, ...others];
-  throw new GeometryError("wrong-count", {
-    where: "drawCaptures",
-    field: "captures",
-    value: captures,
-    need: "at least one capture",
-  });
+  refuse("wrong-count", "drawCaptures", "captures", captures, "at least one capture");
 }
 
 function entriesFor([first, ...others]: readonly [
@@ -108,15 +89,8 @@ function entriesFor([first, ...others]: readonly [
   return [
     { text: LEGEND.capture, role: "capture" },
     { text: fill(LEGEND["first-capture"], { name: first.name }), role: "natural" },
-    {
-      text: LEGEND["first-level"],
-      role: "ruler",
-    },
-    {
-      text: LEGEND.change,
-      role: "landmark",
-      marker: "triangle",
-    },
+    { text: LEGEND["first-level"], role: "ruler" },
+    { text: LEGEND.change, role: "landmark", marker: "triangle" },
   ];
 }
 

@@ -1,18 +1,17 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
-import { GeometryError } from "../../units/index.js";
-import { type Block, gap, paginated, together } from "../sheet/block.js";
+import { refuse } from "../../units/internal.js";
+import { type Block, gap, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
-import { textAt } from "../canvas/label-layer.js";
-import { legendBlock, type LegendEntry } from "./legend.js";
+import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { pageSource } from "../sheet/page.js";
+import { pagesOf, requireShort, roomOn } from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
-import { requireShort } from "../sheet/require-short.js";
-import { lineOf, list, PAPER_TYPE, title } from "../sheet/text-blocks.js";
+import { bullets, PAPER_TYPE, type Sheet, title } from "../sheet/text-blocks.js";
+import { lineOf } from "../canvas/text-size.js";
 import { uprightView } from "../canvas/view.js";
-import { LEGEND } from "./words.js";
+import { LEGEND, TITLES } from "./words.js";
 
 /** How {@link drawChoices} draws. */
 export interface ChoicesDrawing extends Look {
@@ -60,55 +59,29 @@ export function drawChoices(
 ): readonly string[] {
   requireLook("drawChoices", options);
   requirePaper("drawChoices", options.paper);
-  if (rows.length === 0) throw nothingWeighed(rows);
-  const { paper = "A4", theme = "light", title: name = "Choices weighed" } = options;
-  const { width: paperWidth, height: paperHeight } = PAPERS[paper];
-  const width = paperWidth - 2 * PAPER_MARGIN;
-  const room = paperHeight - 2 * PAPER_MARGIN - FOOT_HEIGHT;
+  if (rows.length === 0) {
+    refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
+  }
+  const { paper = "A4", theme = "light", title: name = TITLES.choices } = options;
   const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const named = title(name, width, brush);
+  const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
+  const named = title(name, sheet);
   requireShort("drawChoices", "title", [named], options.title);
   const weighing = weighingOf(face, rows);
+  const room = roomOn(paper, FOOT_HEIGHT);
   const blocks: readonly Block[] = [
     named,
     gap(1),
-    ...list(
-      notes.map(({ text }) => ({ mark: "•", text })),
-      width,
-      brush,
-    ),
-    legendBlock(ENTRIES, width, brush),
-    ...rows.flatMap((row, index) =>
-      together(choiceBlocks(weighing, row, index + 1, width, brush), room),
-    ),
+    ...bullets(notes, sheet),
+    legend(ENTRIES, sheet),
+    ...rows.flatMap((row, index) => together(choiceBlocks(weighing, row, index + 1, sheet), room)),
   ];
-  const pages = paginated(blocks, room);
-  return pages.map((page, index) => {
-    const number = `${index + 1} / ${pages.length}`;
-    const look = { size: PAPER_TYPE.small, colour: brush.palette.quiet };
-    const right = { x: PAPER_MARGIN + width, side: "end" } as const;
-    const top = paperHeight - PAPER_MARGIN - lineOf(PAPER_TYPE.small);
-    return pageSource(
-      {
-        paper,
-        title: `${name}, page ${index + 1} of ${pages.length}`,
-        description: rows
-          .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
-          .join(" "),
-        blocks: page,
-        foot: [textAt(number, right, top, look, brush)],
-      },
-      brush,
-    );
-  });
-}
-
-function nothingWeighed(value: unknown): GeometryError {
-  const need = "at least one choice";
-  return new GeometryError("wrong-count", {
-    where: "drawChoices",
-    field: "weighed.rows",
-    value,
-    need,
-  });
+  const description = rows
+    .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
+    .join(" ");
+  const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
+  return pagesOf(
+    { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, numberDown },
+    sheet,
+  );
 }

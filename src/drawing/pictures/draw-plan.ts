@@ -1,6 +1,5 @@
 import type { BrowPlan } from "../../mapping/index.js";
-import { GeometryError } from "../../units/index.js";
-import { requirePositive, requireWord } from "../../units/internal.js";
+import { refuse, requirePositive, requireWord } from "../../units/internal.js";
 import type { Box } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, sideHeadings } from "../canvas/compose.js";
@@ -10,9 +9,9 @@ import { type Look, requireLook } from "../canvas/look.js";
 import { PALETTES } from "../canvas/palette.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { planLegend } from "./plan-legend.js";
-import { planView } from "../canvas/plan-view.js";
-import { element, type SvgElement, svgSource } from "../canvas/svg.js";
-import { FONT_FAMILY } from "../canvas/text-size.js";
+import { planView } from "../canvas/view.js";
+import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
+import { TITLES } from "./words.js";
 
 /** The photo that a plan was made on. */
 export interface PhotoBeneath {
@@ -75,36 +74,24 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
     onPhoto: photo !== undefined,
   };
   const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
-  const { elements, unplaced } = compose(
-    planLayers(plan, box, brush, options),
-    sideHeadings(box, brush),
-    box,
-    brush,
-  );
+  const layers = planLayers(plan, box, brush, options);
+  const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
   const explained =
     (options.legend ?? shows === "face")
-      ? legend(planLegend(plan, options), box.width, brush)
+      ? legend(planLegend(plan, options), { width: box.width, brush })
       : undefined;
   const height = box.height + (explained?.height ?? 0);
-  return svgSource(
-    element(
-      "svg",
-      {
-        xmlns: "http://www.w3.org/2000/svg",
-        viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" "),
-        role: "img",
-        "font-family": FONT_FAMILY,
-      },
-      [
-        element("title", {}, [options.title ?? "Brow map"]),
-        element("desc", {}, [describePlan(plan, unplaced, options)]),
-        photo === undefined
-          ? element("rect", { ...box, height, fill: brush.palette.paper })
-          : photoElement(photo),
-        ...elements,
-        explained?.drawnAt(box.x, box.y + box.height),
-      ],
-    ),
+  return pictureSource(
+    { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },
+    options.title ?? TITLES.plan,
+    describePlan(plan, unplaced, options),
+    [
+      photo === undefined
+        ? element("rect", { ...box, height, fill: brush.palette.paper })
+        : photoElement(photo),
+      ...elements,
+      ...(explained?.drawnAt(box.x, box.y + box.height) ?? []),
+    ],
   );
 }
 
@@ -126,19 +113,15 @@ function requirePhoto(plan: BrowPlan, photo: PhotoBeneath | undefined): void {
   requirePositive("drawPlan", "photo.width", photo.width);
   requirePositive("drawPlan", "photo.height", photo.height);
   if (photo.href !== undefined && !PICTURE_ADDRESS.test(photo.href.trimStart())) {
-    throw new GeometryError("out-of-range", {
-      where: "drawPlan",
-      field: "photo.href",
-      value: photo.href,
-      need: "the address of a picture: http, https, blob, file, data:image or relative",
-    });
+    refuse(
+      "out-of-range",
+      "drawPlan",
+      "photo.href",
+      photo.href,
+      "the address of a picture: http, https, blob, file, data:image or relative",
+    );
   }
   if (plan.frame === undefined) {
-    throw new GeometryError("inconsistent", {
-      where: "drawPlan",
-      field: "photo",
-      value: photo,
-      need: "a plan that was made on a photo",
-    });
+    refuse("inconsistent", "drawPlan", "photo", photo, "a plan that was made on a photo");
   }
 }

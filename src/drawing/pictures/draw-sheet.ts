@@ -1,15 +1,15 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
-import { type Length, mm, type Note } from "../../units/index.js";
-import { type Block, gap, paginated, together } from "../sheet/block.js";
+import { type Length, mm } from "../../units/index.js";
+import { type Block, gap, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable } from "../sheet/check-table.js";
 import { describePlan } from "./describe-plan.js";
-import { textAt } from "../canvas/label-layer.js";
-import { legendBlock, type LegendEntry } from "./legend.js";
+import { type Keyed, textAt } from "../canvas/label-layer.js";
+import { legend, type LegendEntry } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { pageSource } from "../sheet/page.js";
+import { pagesOf, requireShort, roomOn } from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
 import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
 import { pinEntries } from "../layers/pins-layer.js";
@@ -19,21 +19,21 @@ import { readingsTable } from "../sheet/readings-table.js";
 import { stepsTable } from "../sheet/steps-table.js";
 import type { SvgElement } from "../canvas/svg.js";
 import {
-  fieldsRow,
+  bullets,
+  fieldRows,
   heading,
   list,
-  type ListItem,
-  listRow,
+  listRows,
   PAPER_TYPE,
   paragraph,
+  type Sheet,
   type SheetField,
   title,
 } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
-import { requireShort } from "../sheet/require-short.js";
 import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
 import { uprightView } from "../canvas/view.js";
-import { HEADINGS, LEGEND, ON_THE_SHEET } from "./words.js";
+import { FIELDS, HEADINGS, LEGEND, ON_THE_SHEET, TITLES } from "./words.js";
 
 /** How {@link drawSheet} draws. */
 export interface SheetDrawing extends Look, AlsoShown {
@@ -44,14 +44,6 @@ export interface SheetDrawing extends Look, AlsoShown {
   /** Written at the head; those without a value get a line to write on. Default: client, date, artist. */
   readonly fields?: readonly SheetField[];
 }
-
-/** Fields side by side at the head. */
-const FIELD_COLUMNS = 3;
-const DEFAULT_FIELDS: readonly SheetField[] = [
-  { name: "Client" },
-  { name: "Date" },
-  { name: "Artist" },
-];
 
 /** Length of the ruler at the foot of every page, in millimetres. */
 const RULER_LENGTH = 100;
@@ -86,70 +78,49 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
   requireLook("drawSheet", options);
   requirePaper("drawSheet", options.paper);
-  const { paper = "A4", theme = "light" } = options;
-  const size = PAPERS[paper];
-  const width = size.width - 2 * PAPER_MARGIN;
+  const { paper = "A4", theme = "light", title: name = TITLES.plan, overlap = false } = options;
+  const { fields = DEFAULT_FIELDS, rulerZero = mm(0), check } = options;
   const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const overlap = options.overlap ?? false;
-  const map = mapBlock(plan, width, brush.palette, { overlap });
-  const room = size.height - 2 * PAPER_MARGIN - FOOT_HEIGHT;
-  const named = title(options.title ?? "Brow map", width, brush);
-  const fields = rowsOf(options.fields ?? DEFAULT_FIELDS, FIELD_COLUMNS).map((inRow) =>
-    fieldsRow(inRow, FIELD_COLUMNS, width, brush),
-  );
+  const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
+  const map = mapBlock(plan, sheet, { overlap });
+  const room = roomOn(paper, FOOT_HEIGHT);
+  const named = title(name, sheet);
+  const head = fieldRows(fields, sheet);
   requireShort("drawSheet", "title", [named], options.title);
-  requireShort("drawSheet", "fields", fields, options.fields);
-  const bullets = (notes: readonly Note[]): readonly Block[] =>
-    list(
-      notes.map(({ text }) => ({ mark: "•", text })),
-      width,
-      brush,
-    );
+  requireShort("drawSheet", "fields", head, options.fields);
   const blocks: readonly Block[] = [
     named,
     gap(1),
-    ...fields,
+    ...head,
     map,
-    legendBlock([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], width, brush),
-    paragraph(ON_THE_SHEET["true-size"], width, brush),
-    heading(HEADINGS.moves, width, brush),
-    ...rowsOf(numbered(plan.moves), 2).map((items) => listRow(items, 2, width, brush)),
+    legend([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], sheet),
+    paragraph(ON_THE_SHEET["true-size"], sheet),
+    heading(HEADINGS.moves, sheet),
+    ...listRows(numbered(plan.moves), 2, sheet),
     ...(plan.choices.pins.length === 0
       ? []
-      : [
-          heading(HEADINGS.pins, width, brush),
-          ...list(
-            pinEntries(plan).map(({ key, text }) => ({ mark: key, text })),
-            width,
-            brush,
-          ),
-        ]),
-    heading(HEADINGS.cautions, width, brush),
-    ...bullets(plan.cautions),
-    heading(HEADINGS.steps, width, brush),
-    ...together(stepsTable(plan, options.rulerZero ?? mm(0), width, brush), room),
-    heading(HEADINGS.reasons, width, brush),
-    ...bullets(plan.reasons),
-    ...(options.check === undefined ? [] : checkBlocks(plan, options.check, width, room, brush)),
-    heading(HEADINGS.readings, width, brush),
-    { ...paragraph(ON_THE_SHEET.readings, width, brush), leads: true },
+      : [heading(HEADINGS.pins, sheet), ...list(pinEntries(plan), sheet)]),
+    heading(HEADINGS.cautions, sheet),
+    ...bullets(plan.cautions, sheet),
+    heading(HEADINGS.steps, sheet),
+    ...together(stepsTable(plan, rulerZero, sheet), room),
+    heading(HEADINGS.reasons, sheet),
+    ...bullets(plan.reasons, sheet),
+    ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
+    heading(HEADINGS.readings, sheet),
+    { ...paragraph(ON_THE_SHEET.readings, sheet), leads: true },
     { ...gap(1), leads: true },
-    ...readingsTable(plan, width, brush),
+    ...readingsTable(plan, sheet),
   ];
-  const pages = paginated(blocks, room);
-  return pages.map((page, index) =>
-    pageSource(
-      {
-        paper,
-        title: `${options.title ?? "Brow map"}, page ${index + 1} of ${pages.length}`,
-        description: describePlan(plan, map.unplaced, options),
-        blocks: page,
-        foot: foot(`${index + 1} / ${pages.length}`, PAPER_MARGIN + room, width, brush),
-      },
-      brush,
-    ),
+  const description = describePlan(plan, map.unplaced, options);
+  const foot = (top: number): readonly SvgElement[] => footOf(top, sheet);
+  return pagesOf(
+    { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, foot, numberDown: 1 },
+    sheet,
   );
 }
+
+const DEFAULT_FIELDS: readonly SheetField[] = Object.values(FIELDS).map((name) => ({ name }));
 
 const MOVE_ENTRY: LegendEntry = { text: LEGEND.move, role: "move" };
 
@@ -157,50 +128,33 @@ const MOVE_ENTRY: LegendEntry = { text: LEGEND.move, role: "move" };
 function checkBlocks(
   plan: BrowPlan,
   check: DrawnCheck,
-  width: number,
   room: number,
-  brush: Brush,
+  sheet: Sheet,
 ): readonly Block[] {
   const dots = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
-  const corrections = correctionEntries(check).map(({ key, text }) => ({ mark: key, text }));
-  return [
-    ...together(
-      [
-        heading(HEADINGS.check, width, brush),
-        ...(check.dots.length === 0 ? [] : [mapBlock(plan, width, brush.palette, { check })]),
-        legendBlock(dots, width, brush),
-        ...rowsOf(corrections, 2).map((items) => listRow(items, 2, width, brush)),
-      ],
-      room,
-    ),
-    gap(2),
-    ...checkTable(plan, check, width, brush),
+  const shown = [
+    heading(HEADINGS.check, sheet),
+    ...(check.dots.length === 0 ? [] : [mapBlock(plan, sheet, { check })]),
+    legend(dots, sheet),
+    ...listRows(correctionEntries(check), 2, sheet),
   ];
+  return [...together(shown, room), gap(2), ...checkTable(plan, check, sheet)];
 }
 
-function foot(page: string, top: number, width: number, brush: Brush): readonly SvgElement[] {
+function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
   const size = PAPER_TYPE.small;
   const look = { size, colour: brush.palette.quiet };
-  const beside = PAPER_MARGIN + RULER_LENGTH + 8;
+  const beside = { x: PAPER_MARGIN + RULER_LENGTH + 8, side: "start" } as const;
   const lines = wrapped(ON_THE_SHEET.print, size, width - RULER_LENGTH - 18);
+  const from = [PAPER_MARGIN + 1, top + 3] as const;
   return [
-    trueSizeRuler(
-      { from: [PAPER_MARGIN + 1, top + 3], length: RULER_LENGTH, direction: "across" },
-      brush,
-    ),
+    trueSizeRuler({ from, length: RULER_LENGTH, direction: "across" }, brush),
     ...lines.map((line, index) =>
-      textAt(line, { x: beside, side: "start" }, top + 1 + index * LINE_HEIGHT * size, look, brush),
+      textAt(line, beside, top + 1 + index * LINE_HEIGHT * size, look, brush),
     ),
-    textAt(page, { x: PAPER_MARGIN + width, side: "end" }, top + 1, look, brush),
   ];
 }
 
-function numbered(moves: readonly Move[]): readonly ListItem[] {
-  return moves.map(({ text }, index) => ({ mark: `${index + 1}.`, text }));
-}
-
-function rowsOf<Item>(items: readonly Item[], columns: number): readonly (readonly Item[])[] {
-  return Array.from({ length: Math.ceil(items.length / columns) }, (_, row) =>
-    items.slice(row * columns, (row + 1) * columns),
-  );
+function numbered(moves: readonly Move[]): readonly Keyed[] {
+  return moves.map(({ text }, index) => ({ key: `${index + 1}.`, text }));
 }

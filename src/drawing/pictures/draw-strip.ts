@@ -1,7 +1,7 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
 import { fill, SIDES } from "../../units/internal.js";
-import { type Box, boxAround, type Spot } from "../canvas/box.js";
+import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
 import { compose, type Composition, headingIn } from "../canvas/compose.js";
@@ -12,10 +12,8 @@ import type { Layer } from "../canvas/layer.js";
 import { lengthsLayer } from "../layers/lengths-layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { type Palette, PALETTES } from "../canvas/palette.js";
-import { element, svgSource } from "../canvas/svg.js";
-import { FONT_FAMILY } from "../canvas/text-size.js";
-import { uprightSize } from "../canvas/plan-view.js";
-import { placed, uprightView } from "../canvas/view.js";
+import { element, pictureSource } from "../canvas/svg.js";
+import { placed, uprightSize, uprightView } from "../canvas/view.js";
 import { PANELS, TITLES } from "./words.js";
 
 /** What one panel of the strip shows. */
@@ -24,8 +22,8 @@ interface Panel {
   readonly state: "natural" | "planned";
 }
 
-/** Room about each brow, in steps. */
-const MARGIN = { top: 22, bottom: 6, outer: 15, inner: 3 };
+/** Room about each brow, in steps, the midline to its left. */
+const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
 
 /**
  * Each brow as it grows beside itself as planned, all four at the same scale, upright and level
@@ -58,33 +56,20 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
     }),
   );
   const [width, height] = [2 * extent.width, 2 * extent.height];
-  return svgSource(
-    element(
-      "svg",
-      {
-        xmlns: "http://www.w3.org/2000/svg",
-        viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}`,
-        role: "img",
-        "font-family": FONT_FAMILY,
-      },
-      [
-        element("title", {}, [title]),
-        element("desc", {}, [
-          describePlan(
-            plan,
-            panels.flatMap(({ unplaced }) => unplaced),
-          ),
-        ]),
-        element("rect", { width, height, fill: palette.paper }),
-        ...panels.flatMap(({ elements }) => elements),
-      ],
-    ),
+  const unplaced = panels.flatMap((one) => one.unplaced);
+  return pictureSource(
+    { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
+    title,
+    describePlan(plan, unplaced),
+    [
+      element("rect", { width, height, fill: palette.paper }),
+      ...panels.flatMap(({ elements }) => elements),
+    ],
   );
 }
 
 /** The box, about the face's origin, that holds either side with the midline at its inner edge. */
 function sideExtent({ face, dots }: BrowPlan): Box {
-  const size = uprightSize(face);
   const spots = SIDES.flatMap((side) => {
     const { endocanthion, exocanthion, brow } = face[side];
     const room = roomOutline(eyeRoom({ endocanthion, exocanthion }));
@@ -93,12 +78,7 @@ function sideExtent({ face, dots }: BrowPlan): Box {
     return placed(points, uprightView([0, 0])).map(([x, y]): Spot => [Math.abs(x), y]);
   });
   const box = boxAround([...spots, [0, spots[0]?.[1] ?? 0]]);
-  return {
-    x: box.x - MARGIN.inner * size,
-    y: box.y - MARGIN.top * size,
-    width: box.width + (MARGIN.inner + MARGIN.outer) * size,
-    height: box.height + (MARGIN.top + MARGIN.bottom) * size,
-  };
+  return withMargin(box, MARGIN, uprightSize(face));
 }
 
 function panel(

@@ -1,12 +1,12 @@
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, markerAt, pathData, strokeGroup } from "../canvas/brush.js";
-import { textAt } from "../canvas/label-layer.js";
-import { hatch } from "../canvas/hatch.js";
-import { type HatchRole, hatchingOf } from "../layers/overlap-layer.js";
+import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
+import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import type { MarkerShape, StrokeRole } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import type { Block } from "../sheet/block.js";
-import { LINE_HEIGHT, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
+import type { Sheet } from "../sheet/text-blocks.js";
+import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 
 /** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
 export type LegendEntry =
@@ -16,13 +16,7 @@ export type LegendEntry =
       readonly role: "landmark" | "correction";
       readonly marker: MarkerShape;
     }
-  | { readonly text: string; readonly key: string };
-
-/** A legend laid out for a width: how high it is, and how it looks from its top left corner on. */
-export interface Legend {
-  readonly height: number;
-  readonly drawnAt: (left: number, top: number) => SvgElement;
-}
+  | Keyed;
 
 /** Length of a sample of a stroke, room around the legend, least width of a column, in steps. */
 const SAMPLE = 9;
@@ -30,39 +24,37 @@ const PADDING = 3;
 const COLUMN = 55;
 
 /** Lays out entries in as many columns as the width has room for, read row by row. */
-export function legend(entries: readonly LegendEntry[], width: number, brush: Brush): Legend {
+export function legend(entries: readonly LegendEntry[], { width, brush }: Sheet): Block {
   const { size } = brush.view;
   const plain: Brush = { ...brush, onPhoto: false };
-  const type = TYPE_SIZES.legend * size;
-  const line = 1.1 * LINE_HEIGHT * type;
+  const look = { size: TYPE_SIZES.legend * size, colour: plain.palette.ink };
   const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
   const column = (width - 2 * PADDING * size) / columns;
   const indent = (SAMPLE + 1.5) * size;
   const cells = entries.map((entry) => ({
     entry,
-    lines: wrapped(entry.text, type, column - indent),
+    lines: wrapped(entry.text, look.size, column - indent),
   }));
-  const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
-    cells.slice(row * columns, (row + 1) * columns),
-  );
-  const heights = rows.map((row) => line * Math.max(...row.map(({ lines }) => lines.length)));
-  const height = heights.reduce((sum, one) => sum + one, 2 * PADDING * size);
-  const drawnAt = (left: number, top: number): SvgElement => {
-    let y = top + PADDING * size;
-    const drawn: SvgElement[] = [];
-    for (const [row, inRow] of rows.entries()) {
-      for (const [index, { entry, lines }] of inRow.entries()) {
+  const rows = rowsOf(cells, columns).map((row) => ({
+    row,
+    height: lineOf(look.size) * Math.max(...row.map(({ lines }) => lines.length)),
+  }));
+  const height = rows.reduce((sum, row) => sum + row.height, 2 * PADDING * size);
+  const drawnAt = (left: number, top: number): readonly SvgElement[] => {
+    let below = top + PADDING * size;
+    const drawn = rows.flatMap(({ row, height: ofRow }) => {
+      const y = below;
+      below += ofRow;
+      return row.flatMap(({ entry, lines }, index) => {
         const x = left + PADDING * size + index * column;
-        drawn.push(sample(entry, x, y + (LINE_HEIGHT * type) / 2, plain));
-        for (const [down, text] of lines.entries()) {
-          const look = { size: type, colour: plain.palette.ink };
-          drawn.push(textAt(text, { x: x + indent, side: "start" }, y + down * line, look, plain));
-        }
-      }
-      y += heights[row] ?? 0;
-    }
+        return [
+          sample(entry, x, y + (LINE_HEIGHT * look.size) / 2, plain),
+          ...linesAt(lines, { x: x + indent, side: "start" }, y, look, plain),
+        ];
+      });
+    });
     const paper = element("rect", { x: left, y: top, width, height, fill: plain.palette.paper });
-    return element("g", { class: "legend" }, [paper, ...drawn]);
+    return [element("g", { class: "legend" }, [paper, ...drawn])];
   };
   return { height, drawnAt };
 }
@@ -105,13 +97,5 @@ function hatchSample(role: HatchRole, { x, y, width }: Box, brush: Brush): SvgEl
     [x + width, y + half],
     [x, y + half],
   ];
-  const strokes = hatch(corners, [], hatchingOf(role, brush.view.size));
-  const data = strokes.map(({ from, to }) => pathData([from, to])).join("");
-  return strokeGroup(role, "sample", [data], brush);
-}
-
-/** A legend as a part of a printed page. */
-export function legendBlock(entries: readonly LegendEntry[], width: number, brush: Brush): Block {
-  const { height, drawnAt } = legend(entries, width, brush);
-  return { height, drawnAt: (left, top) => [drawnAt(left, top)] };
+  return strokeGroup(role, "sample", [hatchData(role, corners, [], brush)], brush);
 }

@@ -7,7 +7,7 @@ import type { LegendEntry } from "./legend.js";
 import { MARKERS } from "../canvas/palette.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { decimal } from "../canvas/words.js";
+import { decimal } from "../canvas/figures.js";
 import { LEGEND } from "./words.js";
 
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */

@@ -1,5 +1,7 @@
 /** Titles of pictures, where none is given. */
 export const TITLES = {
+  plan: "Brow map",
+  choices: "Choices weighed",
   captures: "Captures of one face",
   strip: "Brows as they grow and as planned",
 } as const;
@@ -64,6 +66,9 @@ export const HEADINGS = {
   check: "Check of what was drawn",
   readings: "Readings",
 } as const;
+
+/** What is filled in at the head of a sheet. */
+export const FIELDS = { client: "Client", date: "Date", artist: "Artist" } as const;
 
 /** How a sheet is to be read. */
 export const ON_THE_SHEET = {

@@ -8,29 +8,25 @@ import type {
 import { placeOnSide } from "../../symmetry/index.js";
 import { measured } from "../../units/index.js";
 import type { Block } from "./block.js";
-import type { Brush } from "../canvas/brush.js";
-import { type Column, table } from "./text-blocks.js";
-import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/words.js";
+import { fill } from "../../units/internal.js";
+import { AXES, CHECK_HEAD } from "./words.js";
+import { type Column, figureColumns, type Sheet, table } from "./text-blocks.js";
+import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/figures.js";
 
 /** Name; planned; drawn; difference; decision. */
-const COLUMNS: readonly Column[] = [70, 26, 32, 32, 28].map((share, index) => ({
-  share,
-  from: index === 0 ? "left" : "right",
-}));
+const COLUMNS: readonly Column[] = figureColumns([70, 26, 32, 32, 28]);
 
 /** Everything that was drawn against its plan: dots by axis, then measures. */
 export function checkTable(
   plan: PlannedDots,
   { dots, measures }: DrawnCheck,
-  width: number,
-  brush: Brush,
+  sheet: Sheet,
 ): readonly Block[] {
-  const head = ["", "planned", "drawn", "drawn − planned", "decision"];
   const rows = [
     ...dots.flatMap((deviation) => dotRows(plan.dots, deviation)),
     ...measures.map(measureRow),
   ];
-  return table(head, rows, COLUMNS, width, brush);
+  return table(CHECK_HEAD, rows, COLUMNS, sheet);
 }
 
 function dotRows(
@@ -39,10 +35,10 @@ function dotRows(
 ): readonly (readonly string[])[] {
   const { distance, height } = placeOnSide(planned[side][dot], side);
   return [
-    { of: "from the midline", planned: distance, deviation: outward },
-    { of: "height", planned: height, deviation: up },
-  ].map(({ of, planned, deviation: { difference, decision } }) => [
-    `${side} ${DOTS[dot].words}, ${of}`,
+    { name: AXES.outward, planned: distance, deviation: outward },
+    { name: AXES.up, planned: height, deviation: up },
+  ].map(({ name, planned, deviation: { difference, decision } }) => [
+    fill(name, { side, dot: DOTS[dot].words }),
     decimal(planned, 1),
     withUncertainty(measured<number>(planned + difference.value, difference.u), 1),
     changeWithUncertainty(difference),

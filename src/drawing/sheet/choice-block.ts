@@ -1,7 +1,7 @@
 import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import type { Block } from "./block.js";
+import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
 import type { Brush } from "../canvas/brush.js";
@@ -13,11 +13,19 @@ import { textAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { PALETTES } from "../canvas/palette.js";
 import type { SvgElement } from "../canvas/svg.js";
-import { heading, lineOf, list, PAPER_TYPE, rule, tableRow } from "./text-blocks.js";
+import { lineOf } from "../canvas/text-size.js";
+import { heading, list, PAPER_TYPE, rule, type Sheet, tableRow } from "./text-blocks.js";
+import { SMALL_PICTURES } from "./words.js";
 import type { View } from "../canvas/view.js";
 
 /** How the room of a row is divided: two pictures, then the figures. */
 const SHARES = { picture: 0.29, gap: 0.02 };
+
+/** Names of figures, and the figures. */
+const COLUMNS = [
+  { share: 42, from: "left" },
+  { share: 58, from: "left" },
+] as const;
 
 /** Room about the brows and eyes in a small picture, in millimetres on paper. */
 const MARGIN = 1.5;
@@ -27,71 +35,53 @@ export function choiceBlocks(
   weighing: Weighing,
   row: WeighedChoice,
   number: number,
-  width: number,
-  brush: Brush,
+  sheet: Sheet,
 ): readonly Block[] {
-  const named = heading(`${number}. ${choiceTitle(row.choices)}`, width, brush);
+  const named = heading(`${number}. ${choiceTitle(row.choices)}`, sheet);
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map(({ text }) => ({ mark: "✕", text })),
-    width,
-    brush,
+      .map(({ text }) => ({ key: "✕", text })),
+    sheet,
   );
   const foot: Block = {
     height: 1.5,
-    drawnAt: (left, top) => [rule(left, top + 1, width, brush)],
+    drawnAt: (left, top) => [rule(left, top + 1, sheet.width, sheet.brush)],
   };
   if (row.kind === "no-solution") return [named, ...verdict, foot];
-  return [named, ...verdict, weighedBlock(weighing, row, width, brush), foot];
+  return [named, ...verdict, weighedBlock(weighing, row, sheet), foot];
 }
 
-function weighedBlock(weighing: Weighing, row: PlannedChoice, width: number, brush: Brush): Block {
+function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: Sheet): Block {
   const { face } = weighing;
   const picture = SHARES.picture * width;
   const step = picture + SHARES.gap * width;
-  const shown: readonly SmallPicture[] = [
-    {
-      name: "as they grow",
-      browOf: (side, small) => bordersLayer(face[side].brow, side, "natural", small),
-    },
-    {
-      name: "as planned",
-      browOf: (side, small) =>
-        plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, small),
-    },
+  const pictures = [
+    smallPicture(SMALL_PICTURES.natural, weighing, picture, brush, (side, small) =>
+      bordersLayer(face[side].brow, side, "natural", small),
+    ),
+    smallPicture(SMALL_PICTURES.planned, weighing, picture, brush, (side, small) =>
+      plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, small),
+    ),
   ];
-  const pictures = shown.map((one) => smallPicture(one, weighing, picture, brush));
-  const columns = [
-    { share: 42, from: "left" },
-    { share: 58, from: "left" },
-  ] as const;
-  const figures = choiceFigures(row).map((cells) =>
-    tableRow(cells, columns, width - 2 * step, brush),
-  );
-  const tall = figures.reduce((sum, { height }) => sum + height, 0);
+  const beside = { width: width - 2 * step, brush };
+  const figures = choiceFigures(row).map((cells) => tableRow(cells, COLUMNS, beside));
   return {
-    height: Math.max(...pictures.map(({ height }) => height), tall) + 1,
-    drawnAt: (left, top) => {
-      let y = top;
-      return [
-        ...pictures.flatMap(({ drawnAt }, index) => drawnAt(left + index * step, top)),
-        ...figures.flatMap(({ height, drawnAt }) => {
-          const drawn = drawnAt(left + 2 * step, y);
-          y += height;
-          return drawn;
-        }),
-      ];
-    },
+    height: Math.max(...pictures.map(({ height }) => height), heightOf(figures)) + 1,
+    drawnAt: (left, top) => [
+      ...pictures.flatMap(({ drawnAt }, index) => drawnAt(left + index * step, top)),
+      ...drawnBlocks(figures, left + 2 * step, top),
+    ],
   };
 }
 
 /** Both brows over the eyes, scaled to a width, with a word beneath. */
 function smallPicture(
-  { name, browOf }: SmallPicture,
+  name: string,
   { face, extent }: Weighing,
   width: number,
   brush: Brush,
+  browOf: (side: Side, brush: Brush) => Layer,
 ): Block {
   const scale = (width - 2 * MARGIN) / extent.width;
   const height = extent.height * scale + 2 * MARGIN;
@@ -115,12 +105,6 @@ function smallPicture(
   };
 }
 
-/** What is drawn of a face in a small picture, and under which name. */
-interface SmallPicture {
-  readonly name: string;
-  readonly browOf: (side: Side, brush: Brush) => Layer;
-}
-
 /** A face with the part of it that all small pictures show, about its origin, in millimetres. */
 export interface Weighing {
   readonly face: PlannableFace;
@@ -129,11 +113,8 @@ export interface Weighing {
 
 /** What both eyes, the brows as they grow and all those planned take: every picture is as large. */
 export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]): Weighing {
-  const brush: Brush = {
-    view: scaledView([0, 0], 1),
-    palette: PALETTES.light,
-    onPhoto: false,
-  };
+  const view = scaledView([0, 0], 1);
+  const brush: Brush = { view, palette: PALETTES.light, onPhoto: false };
   const layers = SIDES.flatMap((side) => [
     bordersLayer(face[side].brow, side, "natural", brush),
     ...rows.flatMap((row) =>

@@ -16,36 +16,41 @@ import {
 } from "../../mapping/internal.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
-import { keysOf } from "../../units/internal.js";
-import { decimal, inMillimetres, signedMillimetres } from "../canvas/words.js";
+import { fill, keysOf } from "../../units/internal.js";
+import { decimal, inMillimetres, signedMillimetres } from "../canvas/figures.js";
+import { CHOSEN, FIGURES, VALUES } from "./words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {
   const { lead = "middle", carry, levels, start, arch, tail, tailHeight, thickness } = choices;
-  const { levelLimit, noseBent, shape = {}, pins = [] } = choices;
+  const { levelLimit, noseBent, shape = {}, pins } = choices;
+  const shapes = keysOf(SHAPE_WORDS).map((name) => named(SHAPE_WORDS[name], shape[name]));
   const parts = [
     inWords(LEAD_WORDS, lead),
     carry && inWords(CARRY_WORDS, carry),
     levels && inWords(LEVELS_WORDS, levels),
-    levelLimit && `heights at most ${inMillimetres(levelLimit)} off the hair`,
-    noseBent !== undefined && `nose taken as ${noseBent ? "bent" : "straight"}`,
-    start && `start ${rule(start)}`,
-    arch && `arch ${rule(arch)}`,
-    ...keysOf(SHARE_WORDS).map(
-      (name) => choices[name] && `${SHARE_WORDS[name]} ${figure(choices[name], 2)}`,
-    ),
-    tail && `tail ${rule(tail)}`,
-    tailHeight && `tail ${inWords(TAIL_HEIGHT_WORDS, tailHeight)}`,
+    levelLimit && fill(CHOSEN.limit, { limit: inMillimetres(levelLimit) }),
+    noseBent !== undefined && (noseBent ? CHOSEN.bent : CHOSEN.straight),
+    start && fill(CHOSEN.start, { rule: ruleWords(start) }),
+    arch && fill(CHOSEN.arch, { rule: ruleWords(arch) }),
+    ...keysOf(SHARE_WORDS).map((name) => named(SHARE_WORDS[name], choices[name] || undefined)),
+    tail && fill(CHOSEN.tail, { rule: ruleWords(tail) }),
+    tailHeight && fill(CHOSEN.tail, { rule: inWords(TAIL_HEIGHT_WORDS, tailHeight) }),
     thickness &&
-      `${keysOf(STATIONS)
-        .map((at) => figure(thickness[at], 1))
-        .join(", ")} mm thick`,
-    ...keysOf(SHAPE_WORDS).map(
-      (name) => shape[name] !== undefined && `${SHAPE_WORDS[name]} ${figure(shape[name], 2)}`,
-    ),
-    pins.length > 0 && `${pins.length} dot${pins.length === 1 ? "" : "s"} pinned`,
+      fill(CHOSEN.thickness, {
+        thickness: keysOf(STATIONS)
+          .map((at) => figure(thickness[at], 1))
+          .join(", "),
+      }),
+    ...shapes,
+    pins?.length === 1 && CHOSEN.pin,
+    pins !== undefined && pins.length > 1 && fill(CHOSEN.pins, { count: pins.length }),
   ];
   return parts.filter(Boolean).join("; ");
+}
+
+function named(name: string, value: unknown): string {
+  return value === undefined ? "" : `${name} ${figure(value, 2)}`;
 }
 
 /** What cannot be planned may be no word of the table. */
@@ -56,7 +61,7 @@ function inWords<Word extends string>(
   return Object.hasOwn(table, word) ? table[word] : word;
 }
 
-function rule(convention: GuideConvention | ArchConvention): string {
+function ruleWords(convention: GuideConvention | ArchConvention): string {
   return isConvention(convention) ? conventionWords(convention) : convention;
 }
 
@@ -68,16 +73,19 @@ function figure(value: unknown, decimals: number): string {
 /** What a choice would do, a line for each thing weighed. */
 export function choiceFigures(row: PlannedChoice): readonly (readonly [string, string])[] {
   const { greatestMove: most, meanMove, areas, frontShare, lidRoom } = row;
+  const { unknown } = VALUES;
   const areaOf = (area: number | undefined): string =>
-    area === undefined ? "not known" : `${decimal(area, 0)} mm²`;
+    area === undefined ? unknown : `${decimal(area, 0)} mm²`;
+  const roomOf = (room: number | undefined): string =>
+    room === undefined ? unknown : signedMillimetres(room);
   return [
-    ["mean move", inMillimetres(meanMove)],
-    ["greatest move", `${inMillimetres(most.by)}, ${most.side} ${DOTS[most.dot].words}`],
-    ["hair to remove", areaOf(areas?.hairToRemove)],
-    ["skin to fill", areaOf(areas?.skinToFill)],
-    ["sides apart above tolerance", apart(row)],
-    ["room over the lid", bothSides((side) => signedMillimetres(lidRoom[side]))],
-    ["front share", bothSides((side) => shareWords(frontShare[side]))],
+    [FIGURES.mean, inMillimetres(meanMove)],
+    [FIGURES.greatest, `${inMillimetres(most.by)}, ${most.side} ${DOTS[most.dot].words}`],
+    [FIGURES.hair, areaOf(areas?.hairToRemove)],
+    [FIGURES.skin, areaOf(areas?.skinToFill)],
+    [FIGURES.apart, apart(row)],
+    [FIGURES.lid, bothSides((side) => roomOf(lidRoom[side]))],
+    [FIGURES.share, bothSides((side) => shareWords(frontShare[side]))],
   ];
 }
 
@@ -85,7 +93,7 @@ function apart({ comparison }: PlannedChoice): string {
   const measures = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
     .map(({ measure }) => MEASURES[measure].words);
-  return measures.length === 0 ? "in nothing" : measures.join(", ");
+  return measures.length === 0 ? VALUES.nothing : measures.join(", ");
 }
 
 function shareWords({ value, decision }: { value: number; decision?: Decision }): string {
@@ -94,7 +102,7 @@ function shareWords({ value, decision }: { value: number; decision?: Decision })
 
 function bothSides(words: (side: Side) => string): string {
   const { right, left } = eachSide(words);
-  if (right === left) return `${right}, both sides`;
+  if (right === left) return fill(VALUES.both, { value: right });
   return `${unbroken(`right ${right}`)}, ${unbroken(`left ${left}`)}`;
 }
 

@@ -1,14 +1,14 @@
+import { refuse } from "../../units/internal.js";
 import type { BrowPlan } from "../../mapping/index.js";
-import { GeometryError } from "../../units/index.js";
 import type { Block } from "./block.js";
 import type { Box, Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, type Composition, sideHeadings } from "../canvas/compose.js";
 import { movesLayer } from "../layers/moves-layer.js";
-import type { Palette } from "../canvas/palette.js";
 import { PAPERS } from "./paper.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
+import type { Sheet } from "./text-blocks.js";
 import { uprightView } from "../canvas/view.js";
 
 /** A face at true size, with its upright ruler; `unplaced` is what found no room in it. */
@@ -23,17 +23,8 @@ const RULER_LENGTH = 50;
  * A plan at true size: one millimetre on the face, seen from the front, is one on paper. It shows the moves, or
  * in their place the check of what was drawn.
  */
-export function mapBlock(
-  plan: BrowPlan,
-  width: number,
-  palette: Palette,
-  shown: AlsoShown = {},
-): MapBlock {
-  const brushAt = (origin: Spot): Brush => ({
-    view: uprightView(origin),
-    palette,
-    onPhoto: false,
-  });
+export function mapBlock(plan: BrowPlan, { width, brush }: Sheet, shown: AlsoShown = {}): MapBlock {
+  const brushAt = (origin: Spot): Brush => ({ ...brush, view: uprightView(origin) });
   const extent = faceBox(plan, brushAt([0, 0]));
   requireRoom(extent.width, width);
   const at = (left: number, top: number): Composition => {
@@ -66,10 +57,11 @@ function composed(plan: BrowPlan, box: Box, brush: Brush, shown: AlsoShown): Com
 
 function requireRoom(needed: number, width: number): void {
   if (needed <= width) return;
-  throw new GeometryError("out-of-range", {
-    where: "drawSheet",
-    field: "width of the face",
-    value: needed,
-    need: `at most ${Math.floor(width)} mm with its margins, to be printed at true size on ${Object.keys(PAPERS).join(" or ")}`,
-  });
+  refuse(
+    "out-of-range",
+    "drawSheet",
+    "width of the face",
+    needed,
+    `at most ${Math.floor(width)} mm with its margins, to be printed at true size on ${Object.keys(PAPERS).join(" or ")}`,
+  );
 }

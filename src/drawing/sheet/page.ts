@@ -1,45 +1,73 @@
-import { type Block, drawnBlocks } from "./block.js";
-import type { Brush } from "../canvas/brush.js";
+import { fill, refuse } from "../../units/internal.js";
+import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
+import { textAt } from "../canvas/label-layer.js";
 import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
-import { element, type SvgElement, svgSource } from "../canvas/svg.js";
-import { FONT_FAMILY } from "../canvas/text-size.js";
+import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
+import { PAPER_TYPE, type Sheet } from "./text-blocks.js";
+import { PAGE } from "./words.js";
 
-/** A page of a printed document. */
-export interface Page {
+/** A printed document. */
+export interface Document {
   readonly paper: Paper;
   readonly title: string;
   readonly description: string;
   readonly blocks: readonly Block[];
-  /** At the foot of the page, beneath the room of the blocks. */
-  readonly foot: readonly SvgElement[];
+  /** Height of the foot of every page, beneath the room of the blocks. */
+  readonly footHeight: number;
+  /** What stands there besides the number of the page, from a height on. */
+  readonly foot?: (top: number) => readonly SvgElement[];
+  /** From the top of the foot to the number. */
+  readonly numberDown: number;
 }
 
-/** One page as an SVG of its paper's size, a unit of it a millimetre on paper. */
-export function pageSource(
-  { paper, title, description, blocks, foot }: Page,
-  brush: Brush,
-): string {
+/** The height that blocks may take on a page. */
+export function roomOn(paper: Paper, footHeight: number): number {
+  return PAPERS[paper].height - 2 * PAPER_MARGIN - footHeight;
+}
+
+/** Pages as SVGs of their paper's size, a unit a millimetre on paper. */
+export function pagesOf(document: Document, { width, brush }: Sheet): readonly string[] {
+  const { paper, title, description, blocks, footHeight, foot = () => [], numberDown } = document;
+  const { palette } = brush;
   const size = PAPERS[paper];
-  return svgSource(
-    element(
-      "svg",
+  const room = roomOn(paper, footHeight);
+  const top = PAPER_MARGIN + room;
+  const pages = paginated(blocks, room);
+  return pages.map((page, index) => {
+    const [number, of] = [index + 1, pages.length];
+    const right = { x: PAPER_MARGIN + width, side: "end" } as const;
+    const look = { size: PAPER_TYPE.small, colour: palette.quiet };
+    return pictureSource(
       {
-        xmlns: "http://www.w3.org/2000/svg",
         width: `${size.width}mm`,
         height: `${size.height}mm`,
         viewBox: `0 0 ${size.width} ${size.height}`,
-        role: "img",
-        "font-family": FONT_FAMILY,
       },
+      fill(PAGE, { title, number, of }),
+      description,
       [
-        element("title", {}, [title]),
-        element("desc", {}, [description]),
         // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
         element("style", {}, [`@page{size:${size.width}mm ${size.height}mm;margin:0}`]),
-        element("rect", { ...size, fill: brush.palette.paper }),
-        ...drawnBlocks(blocks, PAPER_MARGIN, PAPER_MARGIN),
-        ...foot,
+        element("rect", { ...size, fill: palette.paper }),
+        ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
+        ...foot(top),
+        textAt(`${number} / ${of}`, right, top + numberDown, look, brush),
       ],
-    ),
-  );
+    );
+  });
+}
+
+/** The most that a caller's own text may take of the first page, in millimetres. */
+const LONGEST_TEXT = 60;
+
+/** Refuses a caller's own text that would fill the first page. */
+export function requireShort(
+  where: string,
+  field: string,
+  blocks: readonly Block[],
+  value: unknown,
+): void {
+  if (heightOf(blocks) <= LONGEST_TEXT) return;
+  const need = `text short enough for ${LONGEST_TEXT} mm of the first page`;
+  refuse("out-of-range", where, field, value, need);
 }

@@ -1,18 +1,15 @@
 import { MEASURE_NAMES } from "../../landmarks/internal.js";
 import type { BrowPlan } from "../../mapping/index.js";
 import type { Block } from "./block.js";
-import type { Brush } from "../canvas/brush.js";
-import { type Column, table } from "./text-blocks.js";
-import { figureWords, withUncertainty } from "../canvas/words.js";
+import { READINGS_HEAD } from "./words.js";
+import { type Column, figureColumns, type Sheet, table } from "./text-blocks.js";
+import { figureWords, withUncertainty } from "../canvas/figures.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
-const COLUMNS: readonly Column[] = [50, 23, 23, 23, 23, 24, 22].map((share, index) => ({
-  share,
-  from: index === 0 ? "left" : "right",
-}));
+const COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
 
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
-export function readingsTable(plan: BrowPlan, width: number, brush: Brush): readonly Block[] {
+export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   const { measures, naturalMeasures, comparison } = plan;
   const rows = MEASURE_NAMES.flatMap((name): readonly (readonly string[])[] => {
     const readings = [
@@ -34,14 +31,5 @@ export function readingsTable(plan: BrowPlan, width: number, brush: Brush): read
       ],
     ];
   });
-  const head = [
-    "",
-    "right, grows",
-    "right, planned",
-    "left, grows",
-    "left, planned",
-    "left − right",
-    "decision",
-  ];
-  return table(head, rows, COLUMNS, width, brush);
+  return table(READINGS_HEAD, rows, COLUMNS, sheet);
 }

@@ -1,10 +1,10 @@
 import { type BrowPlan, workSteps } from "../../mapping/index.js";
 import type { Length } from "../../units/index.js";
 import type { Block } from "./block.js";
-import type { Brush } from "../canvas/brush.js";
 import { element } from "../canvas/svg.js";
-import { type Column, tableRow } from "./text-blocks.js";
-import { withUncertainty } from "../canvas/words.js";
+import { STEPS_HEAD } from "./words.js";
+import { type Column, type Sheet, tableRow } from "./text-blocks.js";
+import { withUncertainty } from "../canvas/figures.js";
 
 /** Room for the tick; what to do; where the ruler lies; what it reads. */
 const COLUMNS: readonly Column[] = [
@@ -21,21 +21,19 @@ const TICK = 2.4;
 export function stepsTable(
   plan: BrowPlan,
   rulerZero: Length<"mm">,
-  width: number,
-  brush: Brush,
+  sheet: Sheet,
 ): readonly Block[] {
-  const head = ["", "step", "check by ruler", "it reads"];
   const rows = workSteps(plan, { rulerZero }).map(({ text, check }) => {
     const read =
       check === undefined
         ? ["", ""]
         : [`${check.from} → ${check.to}`, withUncertainty({ value: check.reading, u: check.u }, 1)];
-    return withTick(tableRow(["", text, ...read], COLUMNS, width, brush), brush);
+    return withTick(tableRow(["", text, ...read], COLUMNS, sheet), sheet);
   });
-  return [tableRow(head, COLUMNS, width, brush, true), ...rows];
+  return [tableRow(STEPS_HEAD, COLUMNS, sheet, true), ...rows];
 }
 
-function withTick(row: Block, brush: Brush): Block {
+function withTick(row: Block, { brush }: Sheet): Block {
   return {
     ...row,
     drawnAt: (left, top) => [

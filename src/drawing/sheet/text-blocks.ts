@@ -1,69 +1,63 @@
+import type { Note } from "../../units/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
-import { textAt } from "../canvas/label-layer.js";
+import { type Anchor, type Keyed, linesAt } from "../canvas/label-layer.js";
 import { element, type SvgElement } from "../canvas/svg.js";
-import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
+import { lineOf, rowsOf, wrapped } from "../canvas/text-size.js";
 
 /** Type sizes on paper, in millimetres: the body has 7.5 points. */
 export const PAPER_TYPE = { title: 5.2, heading: 3.4, body: 2.65, small: 2.4 };
 
-/** Distance of lines of a size. */
-export function lineOf(size: number): number {
-  return 1.1 * LINE_HEIGHT * size;
+/** What blocks are written on, and with what. */
+export interface Sheet {
+  /** Of the room between the margins, in millimetres. */
+  readonly width: number;
+  readonly brush: Brush;
 }
 
 /** A heading that stays with what follows it. */
-export function heading(text: string, width: number, brush: Brush): Block {
-  return { ...lines(text, width, PAPER_TYPE.heading, brush, "bold", 3), leads: true };
+export function heading(text: string, sheet: Sheet): Block {
+  return { ...lines(text, PAPER_TYPE.heading, "bold", 3, sheet), leads: true };
 }
 
 /** The title of the sheet. */
-export function title(text: string, width: number, brush: Brush): Block {
-  return lines(text, width, PAPER_TYPE.title, brush, "bold", 0);
+export function title(text: string, sheet: Sheet): Block {
+  return lines(text, PAPER_TYPE.title, "bold", 0, sheet);
 }
 
 /** A paragraph. */
-export function paragraph(text: string, width: number, brush: Brush): Block {
-  return lines(text, width, PAPER_TYPE.body, brush, "normal", 0.8);
+export function paragraph(text: string, sheet: Sheet): Block {
+  return lines(text, PAPER_TYPE.body, "normal", 0.8, sheet);
 }
 
 function lines(
   text: string,
-  width: number,
   size: number,
-  brush: Brush,
   weight: "normal" | "bold",
   above: number,
+  { width, brush }: Sheet,
 ): Block {
   const broken = wrapped(text, size, width, weight);
   const look = { size, weight, colour: brush.palette.ink };
   return {
     height: above + broken.length * lineOf(size),
-    drawnAt: (left, top) =>
-      broken.map((line, index) =>
-        textAt(line, { x: left, side: "start" }, top + above + index * lineOf(size), look, brush),
-      ),
+    drawnAt: (left, top) => linesAt(broken, { x: left, side: "start" }, top + above, look, brush),
   };
 }
 
-/** One item of a list with its mark: a number or a dot. */
-export interface ListItem {
-  readonly mark: string;
-  readonly text: string;
-}
-
-const MARK_WIDTH = 6;
+/** Room for the key of an item: a number or a dot. */
+const KEY_WIDTH = 6;
 
 /** Lines of an item that are not torn apart: only a longer one may run on to the next page. */
 const MOST_TOGETHER = 6;
 
 /** Items over the whole width; neither the last of them nor a line of one goes to a page alone. */
-export function list(items: readonly ListItem[], width: number, brush: Brush): readonly Block[] {
-  return items.flatMap(({ mark, text }, item) => {
-    const broken = wrapped(text, PAPER_TYPE.body, width - MARK_WIDTH);
+export function list(items: readonly Keyed[], sheet: Sheet): readonly Block[] {
+  return items.flatMap(({ key, text }, item) => {
+    const broken = wrapped(text, PAPER_TYPE.body, sheet.width - KEY_WIDTH);
     const last = broken.length - 1;
     return broken.map((line, index) => ({
-      ...listRow([{ mark: index === 0 ? mark : "", text: line }], 1, width, brush),
+      ...listRow([{ key: index === 0 ? key : "", text: line }], 1, sheet),
       leads:
         index === last
           ? item === items.length - 2
@@ -72,37 +66,41 @@ export function list(items: readonly ListItem[], width: number, brush: Brush): r
   });
 }
 
-/** A row of list items side by side. */
-export function listRow(
-  items: readonly ListItem[],
-  columns: number,
-  width: number,
-  brush: Brush,
-): Block {
+/** Notes as a list, a dot before each. */
+export function bullets(notes: readonly Note[], sheet: Sheet): readonly Block[] {
+  return list(
+    notes.map(({ text }) => ({ key: "•", text })),
+    sheet,
+  );
+}
+
+/** Items in rows of several, side by side. */
+export function listRows(items: readonly Keyed[], columns: number, sheet: Sheet): readonly Block[] {
+  return rowsOf(items, columns).map((row) => listRow(row, columns, sheet));
+}
+
+function listRow(items: readonly Keyed[], columns: number, { width, brush }: Sheet): Block {
   const size = PAPER_TYPE.body;
   const column = width / columns;
-  const cells = items.map(({ mark, text }) => ({
-    mark,
-    lines: wrapped(text, size, column - MARK_WIDTH),
+  const cells = items.map(({ key, text }) => ({
+    key,
+    lines: wrapped(text, size, column - KEY_WIDTH),
   }));
   const look = { size, colour: brush.palette.ink };
   return {
     height: 0.3 + Math.max(1, ...cells.map((cell) => cell.lines.length)) * lineOf(size),
     drawnAt: (left, top) =>
       cells.flatMap((cell, index) => {
-        const x = left + index * column;
-        const marked = { x: x + MARK_WIDTH - 1.5, side: "end" } as const;
+        const x = left + index * column + KEY_WIDTH;
         return [
-          ...(cell.mark === "" ? [] : [textAt(cell.mark, marked, top, look, brush)]),
-          ...cell.lines.map((line, down) =>
-            textAt(
-              line,
-              { x: x + MARK_WIDTH, side: "start" },
-              top + down * lineOf(size),
-              look,
-              brush,
-            ),
+          ...linesAt(
+            cell.key === "" ? [] : [cell.key],
+            { x: x - 1.5, side: "end" },
+            top,
+            look,
+            brush,
           ),
+          ...linesAt(cell.lines, { x, side: "start" }, top, look, brush),
         ];
       }),
   };
@@ -118,52 +116,34 @@ export interface SheetField {
 /** Room for a line of handwriting. */
 const HANDWRITING = 6;
 
-/** Fields side by side. */
-export function fieldsRow(
-  fields: readonly SheetField[],
-  columns: number,
-  width: number,
-  brush: Brush,
-): Block {
-  const column = width / columns;
-  const nameSize = PAPER_TYPE.small;
-  const valueSize = PAPER_TYPE.heading;
+/** Fields side by side at the head. */
+const FIELD_COLUMNS = 3;
+
+/** Fields in rows side by side. */
+export function fieldRows(fields: readonly SheetField[], sheet: Sheet): readonly Block[] {
+  return rowsOf(fields, FIELD_COLUMNS).map((row) => fieldRow(row, sheet));
+}
+
+function fieldRow(fields: readonly SheetField[], { width, brush }: Sheet): Block {
+  const column = width / FIELD_COLUMNS;
+  const nameLook = { size: PAPER_TYPE.small, colour: brush.palette.quiet };
+  const valueLook = { size: PAPER_TYPE.heading, colour: brush.palette.ink };
   const cells = fields.map(({ name, value = "" }) => ({
-    name: wrapped(name, nameSize, column - 4),
-    value: wrapped(value, valueSize, column - 4),
+    name: wrapped(name, nameLook.size, column - 4),
+    value: wrapped(value, valueLook.size, column - 4),
   }));
-  const nameHeight = Math.max(1, ...cells.map(({ name }) => name.length)) * lineOf(nameSize);
-  const valueHeight = Math.max(
-    HANDWRITING,
-    ...cells.map(({ value }) => value.length * lineOf(valueSize)),
-  );
-  const { quiet, ink } = brush.palette;
+  const nameHeight = Math.max(1, ...cells.map(({ name }) => name.length)) * lineOf(nameLook.size);
+  const valueHeights = cells.map(({ value }) => value.length * lineOf(valueLook.size));
+  const height = nameHeight + Math.max(HANDWRITING, ...valueHeights);
   return {
-    height: nameHeight + valueHeight + 2,
+    height: height + 2,
     drawnAt: (left, top) =>
       cells.flatMap(({ name, value }, index) => {
         const x = left + index * column;
-        const foot = top + nameHeight + valueHeight;
         return [
-          ...name.map((line, down) =>
-            textAt(
-              line,
-              { x, side: "start" },
-              top + down * lineOf(nameSize),
-              { size: nameSize, colour: quiet },
-              brush,
-            ),
-          ),
-          ...value.map((line, down) =>
-            textAt(
-              line,
-              { x, side: "start" },
-              top + nameHeight + down * lineOf(valueSize),
-              { size: valueSize, colour: ink },
-              brush,
-            ),
-          ),
-          rule(x, foot, column - 4, brush),
+          ...linesAt(name, { x, side: "start" }, top, nameLook, brush),
+          ...linesAt(value, { x, side: "start" }, top + nameHeight, valueLook, brush),
+          rule(x, top + height, column - 4, brush),
         ];
       }),
   };
@@ -189,55 +169,47 @@ export interface Column {
   readonly from: "left" | "right";
 }
 
+/** A column for a name, and columns for figures beside it. */
+export function figureColumns(shares: readonly number[]): readonly Column[] {
+  return shares.map((share, index) => ({ share, from: index === 0 ? "left" : "right" }));
+}
+
 /** A table whose head stays with its first row, and is there again on every page it runs on to. */
 export function table(
   head: readonly string[],
   rows: readonly (readonly string[])[],
   columns: readonly Column[],
-  width: number,
-  brush: Brush,
+  sheet: Sheet,
 ): readonly Block[] {
-  const named = tableRow(head, columns, width, brush, true);
-  return [
-    named,
-    ...rows.map((row): Block => ({ ...tableRow(row, columns, width, brush), head: named })),
-  ];
+  const named = tableRow(head, columns, sheet, true);
+  return [named, ...rows.map((row): Block => ({ ...tableRow(row, columns, sheet), head: named }))];
 }
 
 /** A row of a table; a head row is bold and stays with the next. */
 export function tableRow(
   cells: readonly string[],
   columns: readonly Column[],
-  width: number,
-  brush: Brush,
+  { width, brush }: Sheet,
   isHead = false,
 ): Block {
   const size = PAPER_TYPE.body;
-  const weight = isHead ? "bold" : "normal";
+  const look = { size, weight: isHead ? "bold" : "normal", colour: brush.palette.ink } as const;
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   let right = 0;
   const set = columns.map(({ share, from }, index) => {
     const left = right;
     right += (share / total) * width;
-    const anchor = from === "left" ? { x: left, side: "start" } : { x: right, side: "end" };
-    const broken = wrapped(cells[index] ?? "", size, right - left - 1.5, weight);
-    return { anchor: anchor as { x: number; side: "start" | "end" }, lines: broken };
+    const broken = wrapped(cells[index] ?? "", size, right - left - 1.5, look.weight);
+    const side: Anchor["side"] = from === "left" ? "start" : "end";
+    return { x: from === "left" ? left : right, side, lines: broken };
   });
   const height = Math.max(1, ...set.map((cell) => cell.lines.length)) * lineOf(size) + 0.9;
   return {
     height,
     leads: isHead,
     drawnAt: (left, top) => [
-      ...set.flatMap(({ anchor, lines: inCell }) =>
-        inCell.map((line, down) =>
-          textAt(
-            line,
-            { ...anchor, x: left + anchor.x },
-            top + 0.4 + down * lineOf(size),
-            { size, weight, colour: brush.palette.ink },
-            brush,
-          ),
-        ),
+      ...set.flatMap(({ x, side, lines: inCell }) =>
+        linesAt(inCell, { x: left + x, side }, top + 0.4, look, brush),
       ),
       rule(left, top + height, width, brush),
     ],

@@ -1,7 +1,7 @@
 import { type BrowDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { GeometryError, type Point, type Side } from "../../units/index.js";
-import { fill, shownValue } from "../../units/internal.js";
+import { type Point, type Side } from "../../units/index.js";
+import { fill, refuse, shownValue } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 import { ORDER_WORDS } from "./words.js";
 
@@ -33,7 +33,7 @@ export function requireDotsInOrder(
   side: Side,
   pins: readonly Pin[],
 ): void {
-  const refuse = (
+  const refuseDot = (
     dot: Dot,
     value: Point<"mm">,
     needed: "nearer" | "above",
@@ -42,23 +42,19 @@ export function requireDotsInOrder(
   ): never => {
     const place = shownValue(at, SHOWN_DECIMALS);
     const need = fill(ORDER_WORDS[needed], { dot: DOTS[other].words, place });
-    throw new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
-      where,
-      field: `${side} ${dot}`,
-      value,
-      need: withPins(need, pins),
-    });
+    const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
+    return refuse(code, where, `${side} ${dot}`, value, withPins(need, pins));
   };
   for (const [nearer, farther] of OUTWARD) {
     const [one, other] = [dots[nearer], dots[farther]];
     if (one === undefined || other === undefined) continue;
     if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
-    refuse(nearer, one, "nearer", farther, other);
+    refuseDot(nearer, one, "nearer", farther, other);
   }
   for (const [higher, lower] of DOWNWARD) {
     const [one, other] = [dots[higher], dots[lower]];
     if (one === undefined || other === undefined || one[1] > other[1]) continue;
-    refuse(higher, one, "above", lower, other);
+    refuseDot(higher, one, "above", lower, other);
   }
 }
 

@@ -1,6 +1,5 @@
 import { DOT_NAMES } from "../../landmarks/internal.js";
-import { GeometryError } from "../../units/index.js";
-import { requireFinitePoint, requireWord, SIDES } from "../../units/internal.js";
+import { refuse, requireFinitePoint, requireWord, SIDES } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 
 /**
@@ -9,7 +8,7 @@ import type { Pin } from "./choices.js";
  */
 export function requireUsablePins(where: string, pins: readonly Pin[]): void {
   if (!isList(pins)) {
-    throw new GeometryError("out-of-range", { where, field: "pins", value: pins, need: "a list" });
+    refuse("out-of-range", where, "pins", pins, "a list");
   }
   pins.forEach((pin, index) => {
     const field = `pins[${index}]`;
@@ -18,21 +17,23 @@ export function requireUsablePins(where: string, pins: readonly Pin[]): void {
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
     if (earlier !== index) {
-      throw new GeometryError("contradicting-pins", {
+      refuse(
+        "contradicting-pins",
         where,
         field,
-        value: pin.at,
-        need: `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`,
-      });
+        pin.at,
+        `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`,
+      );
     }
     const outward = pin.side === "left" ? pin.at[0] : -pin.at[0];
     if (outward <= 0) {
-      throw new GeometryError("contradicting-pins", {
+      refuse(
+        "contradicting-pins",
         where,
-        field: `${field}.at`,
-        value: pin.at,
-        need: `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`,
-      });
+        `${field}.at`,
+        pin.at,
+        `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`,
+      );
     }
   });
 }

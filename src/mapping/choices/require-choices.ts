@@ -1,10 +1,10 @@
 import { TAIL_CONVENTIONS } from "../../landmarks/internal.js";
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
 import { requireShape, STATIONS } from "../../proportions/internal.js";
-import { GeometryError } from "../../units/index.js";
 import {
   DECISION_RULES,
   keysOf,
+  refuse,
   requireObject,
   requirePositive,
   requireWithin,
@@ -60,21 +60,16 @@ const WORDS: { readonly [Field in ChosenWord]: readonly string[] } = {
 
 function requireFlag(where: string, field: string, value: unknown): void {
   if (value === undefined || typeof value === "boolean") return;
-  throw new GeometryError("not-parsed", { where, field, value, need: "true or false" });
+  refuse("not-parsed", where, field, value, "true or false");
 }
 
 function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
   if (lead === undefined || lead === "middle") {
     const need = "right or left: a brow is carried by measure from the one that leads";
-    throw new GeometryError("inconsistent", { where, field: "lead", value: lead, need });
+    refuse("inconsistent", where, "lead", lead, need);
   }
   if (levelLimit !== undefined) {
     const need = "a brow that is mirrored: one carried by measure takes the leading heights";
-    throw new GeometryError("inconsistent", {
-      where,
-      field: "levelLimit",
-      value: levelLimit,
-      need,
-    });
+    refuse("inconsistent", where, "levelLimit", levelLimit, need);
   }
 }

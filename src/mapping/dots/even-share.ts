@@ -1,8 +1,8 @@
 import { rootBetween } from "../../geometry/internal.js";
 import { lengthBetween, type Skin } from "../../landmarks/index.js";
 import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
-import { eachSide, GeometryError, type Sides } from "../../units/index.js";
-import { shownValue } from "../../units/internal.js";
+import { eachSide, type Sides } from "../../units/index.js";
+import { refuse, shownValue } from "../../units/internal.js";
 import { ledBy } from "../choices/lead.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
@@ -29,12 +29,13 @@ export function evenShare(
     };
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {
-      throw new GeometryError("no-solution", {
-        where: "planDots",
-        field: `${side} upperArch`,
-        value: height,
-        need: `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`,
-      });
+      refuse(
+        "no-solution",
+        "planDots",
+        `${side} upperArch`,
+        height,
+        `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`,
+      );
     }
     return even;
   });

@@ -1,6 +1,6 @@
 import type { Face, FaceWith } from "../../landmarks/index.js";
-import { GeometryError, type Unit } from "../../units/index.js";
-import { SIDES } from "../../units/internal.js";
+import { type Unit } from "../../units/index.js";
+import { refuse, SIDES } from "../../units/internal.js";
 
 /** A face whose landmarks suffice for a plan; some conventions ask for more. */
 export type PlannableFace<U extends Unit = "mm"> = FaceWith<
@@ -26,12 +26,13 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    throw new GeometryError("missing-landmark", {
-      where: "requirePlannable",
-      field: missing.join(", "),
-      value: undefined,
-      need: "these landmarks on both sides",
-    });
+    refuse(
+      "missing-landmark",
+      "requirePlannable",
+      missing.join(", "),
+      undefined,
+      "these landmarks on both sides",
+    );
   }
   return face as PlannableFace<U>;
 }

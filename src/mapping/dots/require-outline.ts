@@ -2,6 +2,7 @@ import { type CompleteDots } from "../../landmarks/index.js";
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { outline } from "../../proportions/index.js";
 import { GeometryError, type Side } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { withPins } from "../choices/dots-in-order.js";
 import type { SettledChoices } from "./planned-dots.js";
 
@@ -22,11 +23,12 @@ export function requireOutline(
     if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
     const { field, value, need } = error.detail;
     const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
-    throw new GeometryError(pins.length > 0 ? "contradicting-pins" : "no-solution", {
+    refuse(
+      pins.length > 0 ? "contradicting-pins" : "no-solution",
       where,
-      field: dot === undefined ? field : `${side} ${dot}`,
+      dot === undefined ? field : `${side} ${dot}`,
       value,
-      need: withPins(need, pins),
-    });
+      withPins(need, pins),
+    );
   }
 }

@@ -29,6 +29,7 @@ import {
   type Side,
   type Sides,
 } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
@@ -234,12 +235,13 @@ function guideFor(
 function placeAtHeight(guide: Guide, height: number): SidePlace {
   const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
   if (meeting.kind !== "crossing") {
-    throw new GeometryError("no-solution", {
-      where: "planDots",
-      field: `${guide.side} ${guide.mark} guide (${guide.convention})`,
-      value: guide.line.direction,
-      need: "a direction that is not level",
-    });
+    refuse(
+      "no-solution",
+      "planDots",
+      `${guide.side} ${guide.mark} guide (${guide.convention})`,
+      guide.line.direction,
+      "a direction that is not level",
+    );
   }
   return placeOnSide(meeting.at, guide.side);
 }

@@ -6,14 +6,9 @@ import {
 } from "../../landmarks/index.js";
 import { BY_HAND, DOT_NAMES, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { compareSides, placeOnSide } from "../../symmetry/index.js";
+import { type Length, type Measured, measured, type Outcome } from "../../units/index.js";
 import {
-  GeometryError,
-  type Length,
-  type Measured,
-  measured,
-  type Outcome,
-} from "../../units/index.js";
-import {
+  refuse,
   requireFinite,
   requireFinitePoint,
   requireUncertainty,
@@ -67,7 +62,10 @@ export function checkDrawn(
   const judged = { ...options, tolerances };
   const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, judged);
   const measures = checkReadings(exactly(plan.measures), read, judged);
-  if (dots.length + measures.length === 0) throw nothingDrawn(drawn);
+  if (dots.length + measures.length === 0) {
+    const need = "a dot, or a reading that the plan has too";
+    refuse("missing-landmark", "checkDrawn", "drawn", drawn, need);
+  }
   const differences = onDots === undefined ? {} : without(onDots.differences, readings);
   return {
     outcome: outcomeOf([...dots.flatMap(({ outward, up }) => [outward, up]), ...measures]),
@@ -133,13 +131,4 @@ function requireReading(field: string, reading: Measured | undefined): void {
   if (reading === undefined) return;
   requireFinite("checkDrawn", `${field}.value`, reading.value);
   requireUncertainty("checkDrawn", `${field}.u`, reading.u);
-}
-
-function nothingDrawn(drawn: DrawnMap): GeometryError {
-  return new GeometryError("missing-landmark", {
-    where: "checkDrawn",
-    field: "drawn",
-    value: drawn,
-    need: "a dot, or a reading that the plan has too",
-  });
 }

@@ -1,6 +1,5 @@
 import type { FaceFrame } from "../../symmetry/index.js";
-import { GeometryError } from "../../units/index.js";
-import { refusingAs } from "../../units/internal.js";
+import { refuse, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -95,12 +94,13 @@ export function replay(record: MapRecord): BrowPlan {
   const { version, input, choices }: Omit<MapRecord, "version"> & { readonly version: number } =
     record;
   if (version !== RECORD_VERSION) {
-    throw new GeometryError("out-of-range", {
-      where: "replay",
-      field: "version",
-      value: version,
-      need: `${RECORD_VERSION}, the version of records that this library knows`,
-    });
+    refuse(
+      "out-of-range",
+      "replay",
+      "version",
+      version,
+      `${RECORD_VERSION}, the version of records that this library knows`,
+    );
   }
   // What the plan was told of the capture is kept among the cautions only.
   const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);

@@ -1,6 +1,6 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
 import { GeometryError, type Length, type Note } from "../../units/index.js";
-import { note, requireFinite, shownValue, SIDES } from "../../units/internal.js";
+import { note, refuse, requireFinite, shownValue, SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -99,11 +99,12 @@ function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): voi
   requireFinite("weighChoices", "options.lidRoom.most", most);
   for (const side of SIDES) {
     if (measures[side].lidToBrow !== undefined) continue;
-    throw new GeometryError("missing-landmark", {
-      where: "weighChoices",
-      field: `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`,
-      value: undefined,
-      need: "all three, where the space over the lid is to be kept open",
-    });
+    refuse(
+      "missing-landmark",
+      "weighChoices",
+      `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`,
+      undefined,
+      "all three, where the space over the lid is to be kept open",
+    );
   }
 }

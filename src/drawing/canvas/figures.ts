@@ -1,0 +1,44 @@
+import { type FaceMeasureName, MEASURES } from "../../landmarks/index.js";
+import { kindOf } from "../../landmarks/internal.js";
+import type { Measured } from "../../units/index.js";
+
+/** A length to a tenth of a millimetre, with its unit. */
+export function inMillimetres(value: number): string {
+  return `${decimal(value, 1)} mm`;
+}
+
+/** A change to a tenth of a millimetre, with its sign: "+1.5 mm". */
+export function signedMillimetres(value: number): string {
+  return `${signed(value, 1)} mm`;
+}
+
+function signed(value: number, decimals: number): string {
+  const printed = decimal(value, decimals);
+  return value > 0 && Number(printed) !== 0 ? `+${printed}` : printed;
+}
+
+/** A reading with its standard uncertainty: "32.4 ± 0.5". */
+export function withUncertainty({ value, u }: Measured, decimals: number): string {
+  return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
+}
+
+/** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
+export function changeWithUncertainty({ value, u }: Measured, decimals = 1): string {
+  return `${signed(value, decimals)} ± ${decimal(u, decimals)}`;
+}
+
+/** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */
+export function decimal(value: number, decimals: number): string {
+  const printed = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(printed) !== 0 ? `−${printed}` : printed;
+}
+
+/** A measure as the head of a row of figures: its unit where that is no millimetre, its decimals. */
+export function figureWords(measure: FaceMeasureName): {
+  readonly text: string;
+  readonly decimals: number;
+} {
+  const { unit, decimals } = kindOf(measure);
+  const { words } = MEASURES[measure];
+  return { text: unit === "" || unit === "mm" ? words : `${words}, ${unit}`, decimals };
+}
