@@ -3,6 +3,7 @@ import { carryBrow, placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import { type Note, otherSide, type Point, type Side, type Sides } from "../../units/index.js";
 import { note } from "../../units/internal.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
+import { overDots } from "./settle-dot.js";
 import { type ReasonCode, REASONS } from "./words.js";
 
 /** Dots with who put them where they are. */
@@ -37,17 +38,14 @@ export function carryByMeasure(
     { side: lead, dots: dots[lead] },
     { method: "measure", start, skin },
   ).dots;
-  const names = Object.keys(carried) as Dot[];
-  const pick = <Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } =>
-    Object.fromEntries(names.map((dot) => [dot, make(dot)])) as { [Name in Dot]: Value };
   return {
     dots: {
       ...dots,
-      [side]: pick((dot): Point<"mm"> => (isPinned(dot) ? dots[side][dot] : carried[dot])),
+      [side]: overDots((dot): Point<"mm"> => (isPinned(dot) ? dots[side][dot] : carried[dot])),
     },
     origins: {
       ...origins,
-      [side]: pick((dot): DotOrigin =>
+      [side]: overDots((dot): DotOrigin =>
         isPinned(dot) ? origins[side][dot] : { from: dot === "upperStart" ? "own" : "measured" },
       ),
     },

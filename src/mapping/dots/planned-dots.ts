@@ -36,6 +36,12 @@ export interface SettledChoices {
   readonly pins: readonly Pin[];
 }
 
+/** One settled choice with the reasons for it. */
+export interface Settled<Value> {
+  readonly value: Value;
+  readonly reasons: readonly Note<ReasonCode>[];
+}
+
 /** Who put a dot where it is. */
 export interface DotOrigin {
   /**

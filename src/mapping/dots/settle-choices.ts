@@ -17,12 +17,11 @@ import { CARRIES, type Carry, type Lead, type Levels } from "../choices/choice-t
 import type { Choices } from "../choices/choices.js";
 import { ledSides } from "../choices/lead.js";
 import { TAIL_HEIGHT_WORDS } from "../choices/words.js";
-import type { SettledChoices } from "./planned-dots.js";
+import type { Settled, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ARCH_LIMITS, type ReasonCode, REASONS, THE_ARTIST } from "./words.js";
 import { requireChoices } from "../choices/require-choices.js";
 import { settleThickness } from "./settle-thickness.js";
-import type { Settled } from "./settled.js";
 
 /** Front over front and tail: two thirds. Trade practice, no source. */
 const FRONT_SHARE = 2 / 3;

@@ -1,4 +1,5 @@
 import type { Dot } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import { placeOnSide, type SidePlace } from "../../symmetry/index.js";
 import { eachSide, type Length, otherSide, type Side, type Sides } from "../../units/index.js";
 import type { Lead } from "../choices/choice-tables.js";
@@ -72,4 +73,10 @@ function settledAt(place: SidePlace, origin: DotOrigin): LedDot {
 function ledFrom(lead: Lead, side: Side): DotOrigin["from"] {
   if (lead === "middle") return "both";
   return lead === side ? "own" : "mirrored";
+}
+
+/** A value for every dot, made by the same rule. */
+export function overDots<Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } {
+  const entries = DOT_NAMES.map((dot) => [dot, make(dot)]);
+  return Object.fromEntries(entries) as { [Name in Dot]: Value };
 }

@@ -13,7 +13,7 @@ import type { Lead } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { ledSides } from "../choices/lead.js";
 import { REASONS } from "./words.js";
-import type { Settled } from "./settled.js";
+import type { Settled } from "./planned-dots.js";
 
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
 const LEAST = 1;

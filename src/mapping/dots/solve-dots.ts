@@ -37,7 +37,7 @@ import { bodyDot, lowerDot } from "./lower-dots.js";
 import { TAIL_HEIGHTS } from "../choices/choice-tables.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { type SettledDot, settleDot } from "./settle-dot.js";
+import { overDots, type SettledDot, settleDot } from "./settle-dot.js";
 
 /** Where a guide did not meet the hair itself. */
 export interface BorderEvent {
@@ -253,16 +253,4 @@ function noArch(side: Side, rise: number): GeometryError {
     value: rise,
     need: "an arch that shows: a flat brow has none to follow",
   });
-}
-
-function overDots<Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } {
-  return {
-    upperStart: make("upperStart"),
-    upperBody: make("upperBody"),
-    upperArch: make("upperArch"),
-    tailEnd: make("tailEnd"),
-    lowerStart: make("lowerStart"),
-    lowerBody: make("lowerBody"),
-    lowerArch: make("lowerArch"),
-  };
 }
