@@ -91,7 +91,7 @@ const COMPARED: readonly (readonly [MeasureName, string])[] = [
   ["startThickness", "start thickness"],
   ["bodyThickness", "body thickness"],
   ["archThickness", "arch thickness"],
-  ["exocanthionToTailEnd", "eye corner to tail"],
+  ["exocanthionToTailEnd", "outer eye corner to tail end"],
   ["lidToBrow", "lid to brow"],
 ];
 
@@ -124,8 +124,10 @@ function section(title: string, lines: readonly string[]): readonly string[] {
   return ["", title, ...lines.map((line) => `  ${line}`)];
 }
 
+/** A long name has a line of its own, indented as a section is. */
 function row(name: string, cells: readonly string[]): string {
-  return (name.padEnd(16) + cells.map((cell) => cell.padStart(15)).join("")).trimEnd();
+  const head = name.length > 16 ? `${name}\n${" ".repeat(2 + 16)}` : name.padEnd(16);
+  return (head + cells.map((cell) => cell.padStart(15)).join("")).trimEnd();
 }
 
 function withU(measured: Measured | undefined, decimals: number = 1): string {

@@ -10,7 +10,7 @@ import {
 } from "../landmarks/index.js";
 import { atEyeCorner, onSkin } from "../landmarks/internal.js";
 import { type Length, length, type Point, type Side } from "../units/index.js";
-import { toDegrees } from "../units/internal.js";
+import { keysOf, toDegrees } from "../units/internal.js";
 import { type BrowBorders, type BrowEdge, browEdge } from "./brow-edge.js";
 import { frontShare } from "./front-share.js";
 
@@ -40,12 +40,12 @@ export interface SideContext {
  * ```ts
  * import { measureSide } from "brow-geometry/proportions";
  * import { mm } from "brow-geometry";
- * const dots = { upperStart: mm([15, 20]), upperArch: mm([45, 24]), tailEnd: mm([58, 17]) };
+ * const dots = { upperStart: mm([13, 19]), upperArch: mm([42, 24]), tailEnd: mm([56, 16]) };
  * const context = { side: "left", landmarks: {}, skin: { kind: "flat" } } as const;
  * const { front, tail, frontInclination, browInclination } = measureSide(dots, context);
- * front; // → 30.265
- * tail; // → 14.765
- * frontInclination; // → 7.6
+ * front; // → 29.428
+ * tail; // → 16.125
+ * frontInclination; // → 9.8
  * browInclination; // → -4.0
  * ```
  */
@@ -108,7 +108,7 @@ function whatIsKnown(values: {
   readonly [Name in MeasureName]: number | undefined;
 }): SideMeasures<number> {
   const known: { -readonly [Name in MeasureName]?: number } = {};
-  for (const name of Object.keys(values) as MeasureName[]) {
+  for (const name of keysOf(values)) {
     const value = values[name];
     if (value !== undefined) known[name] = value;
   }

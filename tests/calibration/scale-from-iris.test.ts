@@ -52,7 +52,7 @@ describe("scaleFromIris", () => {
     expectClose(scaleFromIris({ right: tilted, left: {}, midline: {} }).factor, 11.71 / 50, 1e-12);
   });
 
-  it("takes out how much too wide the source draws the ring, with its uncertainty", () => {
+  it("corrects how much too wide the source draws the ring, with its uncertainty", () => {
     const honest = scaleFromIris(faceWith(60, 60), { placement: px(0) });
     const face = { ...faceWith(60, 60), source: mesh };
     const drawn = scaleFromIris(face, { placement: px(0) });

@@ -24,10 +24,10 @@ describe("measureFace", () => {
 
   it("leaves out the distance between starts where one is unknown", () => {
     const face = { right: {}, left: {}, midline: {} };
-    const dots = { right: {}, left: { upperStart: mm([15, 20]) } };
+    const dots = { right: {}, left: { upperStart: mm([13, 21]) } };
     expect(measureFace(dots, face, { kind: "flat" })).toEqual({
       right: {},
-      left: { startDistance: 15, startHeight: 20 },
+      left: { startDistance: 13, startHeight: 21 },
     });
   });
 

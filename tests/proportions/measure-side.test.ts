@@ -17,13 +17,13 @@ import { syntheticFace } from "../support/synthetic-face.js";
 const flat: Skin = { kind: "flat" };
 const face = syntheticFace();
 const dots = {
-  upperStart: mm([15, 20]),
-  upperBody: mm([30, 24]),
-  upperArch: mm([45, 28]),
-  tailEnd: mm([60, 20]),
-  lowerStart: mm([15, 12]),
-  lowerBody: mm([30, 17]),
-  lowerArch: mm([45, 22]),
+  upperStart: mm([13, 21]),
+  upperBody: mm([29, 25]),
+  upperArch: mm([45, 29]),
+  tailEnd: mm([57, 24]),
+  lowerStart: mm([13, 14]),
+  lowerBody: mm([29, 18.5]),
+  lowerArch: mm([45, 23]),
 };
 
 describe("measureSide", () => {
@@ -37,29 +37,29 @@ describe("measureSide", () => {
     expectClose(
       read,
       {
-        front: Math.hypot(30, 8),
-        tail: 17,
-        frontAlong: Math.hypot(30, 8),
-        tailAlong: 17,
-        frontOnPhoto: Math.hypot(30, 8),
-        tailOnPhoto: 17,
-        frontShare: Math.hypot(30, 8) / (Math.hypot(30, 8) + 17),
-        startDistance: 15,
+        front: Math.hypot(32, 8),
+        tail: 13,
+        frontAlong: Math.hypot(32, 8),
+        tailAlong: 13,
+        frontOnPhoto: Math.hypot(32, 8),
+        tailOnPhoto: 13,
+        frontShare: Math.hypot(32, 8) / (Math.hypot(32, 8) + 13),
+        startDistance: 13,
         archDistance: 45,
-        tailDistance: 60,
-        startHeight: 20,
-        archHeight: 28,
-        tailHeight: 20,
-        startThickness: 8,
-        bodyThickness: 7,
+        tailDistance: 57,
+        startHeight: 21,
+        archHeight: 29,
+        tailHeight: 24,
+        startThickness: 7,
+        bodyThickness: 6.5,
         archThickness: 6,
-        exocanthionToTailEnd: Math.hypot(60 - 43.9, 20),
-        // Lower border at x = 31.5: half a millimetre above the body's; lid margin 4.6.
-        lidToBrow: 17.5 - 4.6,
-        frontInclination: (Math.atan(8 / 30) * 180) / Math.PI,
-        browInclination: 0,
-        // Three strips: 15·(8 + 7)/2 + 15·(7 + 6)/2 + 15·6/2.
-        area: 255,
+        exocanthionToTailEnd: Math.hypot(57 - 43.9, 24),
+        // Lower border at x = 31.5: 2.5 × 4.5 / 16 above the body's; lid margin 4.6.
+        lidToBrow: 18.5 + 0.703125 - 4.6,
+        frontInclination: (Math.atan(8 / 32) * 180) / Math.PI,
+        browInclination: (Math.atan(3 / 44) * 180) / Math.PI,
+        // Three strips: 16·(7 + 6.5)/2 + 16·(6.5 + 6)/2 + 12·6/2.
+        area: 244,
       },
       1e-9,
     );
@@ -124,17 +124,17 @@ describe("measureSide", () => {
     const modelled: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
     const read = measureSide(dots, { side: "left", landmarks: {}, skin: modelled });
     const depth = (x: number): number => -(x ** 3) / 87.8 ** 2;
-    expectClose(read.tail, Math.hypot(15, 8, depth(60) - depth(45)), 1e-9);
-    const step = (x: number): number => Math.sqrt(1 + (8 / 15) ** 2 + (9 * x ** 4) / 87.8 ** 4);
+    expectClose(read.tail, Math.hypot(12, 5, depth(57) - depth(45)), 1e-9);
+    const step = (x: number): number => Math.sqrt(1 + (5 / 12) ** 2 + (9 * x ** 4) / 87.8 ** 4);
     const count = 1000;
     let tape = 0;
     for (let index = 0; index < count; index += 1) {
-      const x = 45 + (15 * index) / count;
-      const width = 15 / count;
+      const x = 45 + (12 * index) / count;
+      const width = 12 / count;
       tape += (width / 6) * (step(x) + 4 * step(x + width / 2) + step(x + width));
     }
     expectClose(read.tailAlong, tape, 1e-8);
-    expectClose(read.tailOnPhoto, 17, 1e-12);
+    expectClose(read.tailOnPhoto, 13, 1e-12);
   });
 
   it.each([

@@ -29,7 +29,7 @@ function leanOf(
   return (Math.atan2(dx, dy) * 180) / Math.PI;
 }
 
-/** A head whose chin was raised by so many degrees, with that taken out. */
+/** A head whose chin was raised by so many degrees, with that corrected. */
 function levelled(head: Face<"mm">, pitch: number): Face<"mm"> {
   const angle = (pitch * Math.PI) / 180;
   const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
@@ -77,7 +77,7 @@ describe("real heads, made symmetric and turned (vectors: Depth of the brow)", (
       const turned = turnedAndScaled(levelled(head, turnToFront(head).turning.pitch ?? 0), 4.6);
       return leanOf(turned, turned.midline.pronasale);
     });
-    // The pitch that was taken out is good to 5°, which is 0.4° here.
+    // The pitch that was corrected is good to 5°, which is 0.4° here.
     expectClose(meanOf(leans), 2.92, 0.4);
   });
 });

@@ -2,7 +2,7 @@
 //
 // With points as complex numbers about their weighted centroid, the axis has half the angle of the
 // sum of weight × point × partner, and what is left of the squares is 2 × (size − pull): everything
-// follows from six sums over the units, from which single units can be subtracted again.
+// follows from six sums over the pairs, from which single pairs can be subtracted again.
 
 import { BISQUARE_CUT } from "./bisquare.js";
 
@@ -45,7 +45,7 @@ const CONVERGED = 1e-13;
 const MOST_STEPS = 200;
 
 /**
- * The term of one unit. Coordinates are best taken from somewhere among the points: sums of squares
+ * The term of one pair. Coordinates are best taken from somewhere among the points: sums of squares
  * lose digits far from the origin.
  */
 export function mirrorTerm(

@@ -26,7 +26,7 @@ import {
 export interface MirrorPair<U extends Unit> {
   readonly one: Point<U>;
   readonly other?: Point<U>;
-  /** How much the unit counts before its place is judged, more than 0; a pair counts twice. */
+  /** How much it counts before its place is judged, more than 0; with `other` it counts twice. */
   readonly weight: number;
   /** Standard uncertainty of each coordinate of its points, more than 0. */
   readonly spread: Length<U>;
@@ -36,9 +36,9 @@ export interface MirrorPair<U extends Unit> {
 export interface MirrorLine<U extends Unit> {
   /** Through the weighted centroid; which of its two directions it has means nothing. */
   readonly line: Line<U>;
-  /** Final weight of each unit: 0 where it lies too far off to have a say. */
+  /** Final weight of each pair: 0 where it lies too far off to have a say. */
   readonly weights: readonly number[];
-  /** Whether any two misplaced units were kept from moving the line. */
+  /** Whether any two misplaced pairs were kept from moving the line. */
   readonly robust: boolean;
   /** Standard uncertainty of the line's angle, in degrees. */
   readonly angleU: number;
@@ -46,14 +46,14 @@ export interface MirrorLine<U extends Unit> {
   readonly throughU: Length<U>;
 }
 
-/** Under this many units all are kept: of six, two in error cannot be told from the rest. */
-const ROBUST_UNITS = 7;
+/** Under this many pairs all are kept: of six, two in error cannot be told from the rest. */
+const ROBUST_PAIRS = 7;
 
 /**
  * The best mirror line of labelled points, which no two of them can lead astray.
  *
- * Exact least trimmed squares over all subsets that leave out two units, then bisquare steps to
- * convergence with each unit's own fixed spread. Under seven units, or with `robust: false`, plain
+ * Exact least trimmed squares over all subsets that leave out two pairs, then bisquare steps to
+ * convergence with each pair's own fixed spread. Under seven pairs, or with `robust: false`, plain
  * weighted least squares. Depth is ignored.
  *
  * Source: object symmetry, Klingenberg, Barluenga & Meyer, Evolution 2002;56:1909–1920.
@@ -76,38 +76,38 @@ const ROBUST_UNITS = 7;
  * ```
  */
 export function bestMirrorLine<U extends Unit>(
-  units: readonly MirrorPair<U>[],
+  pairs: readonly MirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorLine<U> {
-  units.forEach(requireUnit);
-  return mirrorLineOf(units, options.robust !== false);
+  pairs.forEach(requirePair);
+  return mirrorLineOf(pairs, options.robust !== false);
 }
 
 /**
- * {@link bestMirrorLine} for units that were checked at the door.
+ * {@link bestMirrorLine} for pairs that were checked at the door.
  */
 export function mirrorLineOf<U extends Unit>(
-  units: readonly MirrorPair<U>[],
+  pairs: readonly MirrorPair<U>[],
   robustly: boolean,
 ): MirrorLine<U> {
-  const [x, y] = roughCentre(units);
-  const terms = units.map((unit) => termOf(unit, x, y));
-  const robust = robustly && units.length >= ROBUST_UNITS;
+  const [x, y] = roughCentre(pairs);
+  const terms = pairs.map((pair) => termOf(pair, x, y));
+  const robust = robustly && pairs.length >= ROBUST_PAIRS;
   const axis = robust ? robustAxis(terms) : leastSquaresAxis(terms);
-  if (!favoursDirection(axis)) throw withoutDirection(units);
-  const weights = units.map(({ weight }, index) =>
+  if (!favoursDirection(axis)) throw withoutDirection(pairs);
+  const weights = pairs.map(({ weight }, index) =>
     robust ? weight * bisquareWeight(terms[index] as MirrorTerm, axis) : weight,
   );
-  const { angleU, throughU } = uncertaintyOf(terms, units, weights, axis);
+  const { angleU, throughU } = uncertaintyOf(terms, pairs, weights, axis);
   const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
   return { line, weights, robust, angleU, throughU };
 }
 
-function withoutDirection<U extends Unit>(units: readonly MirrorPair<U>[]): GeometryError {
+function withoutDirection<U extends Unit>(pairs: readonly MirrorPair<U>[]): GeometryError {
   return new GeometryError("ill-conditioned", {
     where: "bestMirrorLine",
-    field: "units",
-    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    field: "pairs",
+    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
     need: "points that mirror each other better across one line than across others",
   });
 }
@@ -117,7 +117,7 @@ function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
   if (axis !== undefined) return axis;
   throw new GeometryError("inconsistent", {
     where: "bestMirrorLine",
-    field: "units",
+    field: "pairs",
     value: terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]),
     need: "points that mirror each other to within a few spreads",
   });
@@ -129,13 +129,13 @@ function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
  */
 function uncertaintyOf<U extends Unit>(
   terms: readonly MirrorTerm[],
-  units: readonly MirrorPair<U>[],
+  pairs: readonly MirrorPair<U>[],
   weights: readonly number[],
   axis: MirrorAxis,
 ): Pick<MirrorLine<U>, "angleU" | "throughU"> {
   let turning = 0;
   let shifting = 0;
-  units.forEach(({ other, spread }, index) => {
+  pairs.forEach(({ other, spread }, index) => {
     const term = terms[index] as MirrorTerm;
     const effect = ((weights[index] as number) * spread) ** 2;
     const one = (term.oneX - axis.x) ** 2 + (term.oneY - axis.y) ** 2;
@@ -156,34 +156,34 @@ function halfAngle({ cosine, sine }: MirrorAxis): Direction {
   return cosine < 0 ? [smaller, larger] : [larger, smaller];
 }
 
-function termOf<U extends Unit>(unit: MirrorPair<U>, x: number, y: number): MirrorTerm {
-  const { one, other = one, weight, spread } = unit;
+function termOf<U extends Unit>(pair: MirrorPair<U>, x: number, y: number): MirrorTerm {
+  const { one, other = one, weight, spread } = pair;
   return mirrorTerm(
     one[0] - x,
     one[1] - y,
     other[0] - x,
     other[1] - y,
-    unit.other !== undefined,
+    pair.other !== undefined,
     weight,
     spread,
   );
 }
 
-function roughCentre<U extends Unit>(units: readonly MirrorPair<U>[]): readonly [number, number] {
+function roughCentre<U extends Unit>(pairs: readonly MirrorPair<U>[]): readonly [number, number] {
   let x = 0;
   let y = 0;
-  for (const { one, other = one } of units) {
+  for (const { one, other = one } of pairs) {
     x += one[0] + other[0];
     y += one[1] + other[1];
   }
-  return [x / (2 * units.length), y / (2 * units.length)];
+  return [x / (2 * pairs.length), y / (2 * pairs.length)];
 }
 
-function requireUnit<U extends Unit>(unit: MirrorPair<U>, index: number): void {
-  requireFinitePoint("bestMirrorLine", `units[${index}].one`, unit.one);
-  if (unit.other !== undefined) {
-    requireFinitePoint("bestMirrorLine", `units[${index}].other`, unit.other);
+function requirePair<U extends Unit>(pair: MirrorPair<U>, index: number): void {
+  requireFinitePoint("bestMirrorLine", `pairs[${index}].one`, pair.one);
+  if (pair.other !== undefined) {
+    requireFinitePoint("bestMirrorLine", `pairs[${index}].other`, pair.other);
   }
-  requirePositive("bestMirrorLine", `units[${index}].weight`, unit.weight);
-  requirePositive("bestMirrorLine", `units[${index}].spread`, unit.spread);
+  requirePositive("bestMirrorLine", `pairs[${index}].weight`, pair.weight);
+  requirePositive("bestMirrorLine", `pairs[${index}].spread`, pair.spread);
 }

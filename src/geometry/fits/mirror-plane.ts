@@ -25,9 +25,9 @@ export interface MirrorPlane<U extends Unit> extends Plane<U> {
   readonly through: DeepPoint<U>;
   /** Of length 1; its sign means nothing. */
   readonly normal: SpaceVector;
-  /** Final weight of each unit: 0 where it lies too far off to have a say. */
+  /** Final weight of each pair: 0 where it lies too far off to have a say. */
   readonly weights: readonly number[];
-  /** Whether misplaced units were kept from moving the plane. */
+  /** Whether misplaced pairs were kept from moving the plane. */
   readonly robust: boolean;
   /** Covariance of the normal's three parts, from the spreads of independent points. */
   readonly normalCovariance: SymmetricMatrix;
@@ -35,17 +35,17 @@ export interface MirrorPlane<U extends Unit> extends Plane<U> {
   readonly throughU: Length<U>;
 }
 
-/** Under this many units all are kept, as for the mirror line. */
-const ROBUST_UNITS = 7;
+/** Under this many pairs all are kept, as for the mirror line. */
+const ROBUST_PAIRS = 7;
 
 /**
  * The best mirror plane of labelled points in space, which a quarter of them cannot lead astray.
  *
  * The start is, of the planes half-way between the partners of each pair, the one that leaves the
- * least squares of the better three quarters of the units; bisquare steps with each unit's own fixed
+ * least squares of the better three quarters of the pairs; bisquare steps with each pair's own fixed
  * spread lead on from there. Each step is a closed form: the normal is the direction of the least
  * eigenvalue of the symmetric sum of weight × point × partner about the weighted centroid. Under
- * seven units, or with `robust: false`, plain weighted least squares.
+ * seven pairs, or with `robust: false`, plain weighted least squares.
  *
  * @throws GeometryError `not-finite`, `out-of-range`; `ill-conditioned` where no direction mirrors
  * the points better than another; `inconsistent` where no plane suits them to within their spreads
@@ -64,23 +64,23 @@ const ROBUST_UNITS = 7;
  * ```
  */
 export function bestMirrorPlane<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorPlane<U> {
-  units.forEach(requireUnit);
-  const robust = units.length >= ROBUST_UNITS && options.robust !== false;
-  const everything = units.map(() => 1);
-  const plane = robust ? robustPlane(units) : fitPlane(units, everything);
-  if (!favoursNormal(plane)) throw withoutDirection(units);
-  const shares = robust ? bisquareShares(units, plane) : everything;
+  pairs.forEach(requirePair);
+  const robust = pairs.length >= ROBUST_PAIRS && options.robust !== false;
+  const everything = pairs.map(() => 1);
+  const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
+  if (!favoursNormal(plane)) throw withoutDirection(pairs);
+  const shares = robust ? bisquareShares(pairs, plane) : everything;
   const [x, y, z] = plane.through;
   return {
     through: deepPoint(x, y, z),
     normal: plane.normal,
-    weights: units.map(({ weight }, index) => weight * (shares[index] as number)),
+    weights: pairs.map(({ weight }, index) => weight * (shares[index] as number)),
     robust,
-    normalCovariance: covarianceOf(units, shares, plane),
-    throughU: throughUOf(units, shares),
+    normalCovariance: covarianceOf(pairs, shares, plane),
+    throughU: throughUOf(pairs, shares),
   };
 }
 
@@ -90,7 +90,7 @@ export function bestMirrorPlane<U extends Unit>(
  * the parts of that change over the distances of the eigenvalues.
  */
 function covarianceOf<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
   { through, normal, eigen }: FittedPlane,
 ): SymmetricMatrix {
@@ -98,7 +98,7 @@ function covarianceOf<U extends Unit>(
   const across = others.map(({ vector, value }) => ({ vector, rate: 1 / (value - least.value) }));
   // Variances and covariance of the two turns.
   const turns = [0, 0, 0] as [number, number, number];
-  units.forEach(({ one, other, weight, spread }, index) => {
+  pairs.forEach(({ one, other, weight, spread }, index) => {
     const effect = (weight * (shares[index] as number) * spread) ** 2;
     for (const partner of other === undefined ? [one] : [one, other]) {
       const at = spaceDifference(partner, through);
@@ -132,11 +132,11 @@ function covarianceOf<U extends Unit>(
 
 /** A point moved by δ moves the centroid by its weight × δ over all weights. */
 function throughUOf<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
 ): Length<U> {
   let [variance, total] = [0, 0];
-  units.forEach(({ other, weight, spread }, index) => {
+  pairs.forEach(({ other, weight, spread }, index) => {
     const points = other === undefined ? 1 : 2;
     const counted = weight * (shares[index] as number);
     variance += points * (counted * spread) ** 2;
@@ -145,19 +145,19 @@ function throughUOf<U extends Unit>(
   return length(Math.sqrt(variance) / total);
 }
 
-function requireUnit<U extends Unit>(unit: DeepMirrorPair<U>, index: number): void {
+function requirePair<U extends Unit>(pair: DeepMirrorPair<U>, index: number): void {
   const where = "bestMirrorPlane";
-  requireFinitePoint(where, `units[${index}].one`, unit.one);
-  if (unit.other !== undefined) requireFinitePoint(where, `units[${index}].other`, unit.other);
-  requirePositive(where, `units[${index}].weight`, unit.weight);
-  requirePositive(where, `units[${index}].spread`, unit.spread);
+  requireFinitePoint(where, `pairs[${index}].one`, pair.one);
+  if (pair.other !== undefined) requireFinitePoint(where, `pairs[${index}].other`, pair.other);
+  requirePositive(where, `pairs[${index}].weight`, pair.weight);
+  requirePositive(where, `pairs[${index}].spread`, pair.spread);
 }
 
-function withoutDirection<U extends Unit>(units: readonly DeepMirrorPair<U>[]): GeometryError {
+function withoutDirection<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): GeometryError {
   return new GeometryError("ill-conditioned", {
     where: "bestMirrorPlane",
-    field: "units",
-    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    field: "pairs",
+    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
     need: "points that mirror each other better across one plane than across others",
   });
 }

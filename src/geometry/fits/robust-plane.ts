@@ -15,13 +15,13 @@ import { eigenPairs } from "./symmetric-matrix.js";
 export interface DeepMirrorPair<U extends Unit> {
   readonly one: DeepPoint<U>;
   readonly other?: DeepPoint<U>;
-  /** How much the unit counts before its place is judged, more than 0; a pair counts twice. */
+  /** How much it counts before its place is judged, more than 0; with `other` it counts twice. */
   readonly weight: number;
   /** Standard uncertainty of each coordinate of its points, more than 0. */
   readonly spread: Length<U>;
 }
 
-/** Share of the units that the trimmed start keeps: up to a quarter may be misplaced. */
+/** Share of the pairs that the trimmed start keeps: up to a quarter may be misplaced. */
 const KEPT_SHARE = 0.75;
 
 const MOST_STEPS = 200;
@@ -42,12 +42,12 @@ export interface FittedPlane extends Plane {
 }
 
 export function fitPlane<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   shares: readonly number[],
 ): FittedPlane {
   let total = 0;
   let [x, y, z] = [0, 0, 0];
-  units.forEach(({ one, other, weight }, index) => {
+  pairs.forEach(({ one, other, weight }, index) => {
     const counted = (other === undefined ? 0.5 : 1) * weight * (shares[index] as number);
     const partner = other ?? one;
     total += 2 * counted;
@@ -58,7 +58,7 @@ export function fitPlane<U extends Unit>(
   const through: SpaceVector = [x / total, y / total, z / total];
   const sums = { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 };
   let size = 0;
-  units.forEach(({ one, other, weight }, index) => {
+  pairs.forEach(({ one, other, weight }, index) => {
     const counted = (other === undefined ? 0.5 : 1) * weight * (shares[index] as number);
     const [aX, aY, aZ] = spaceDifference(one, through);
     const [bX, bY, bZ] = spaceDifference(other ?? one, through);
@@ -79,12 +79,12 @@ export function favoursNormal({ eigen: [least, next], size }: FittedPlane): bool
   return next.value - least.value > ROUNDING * size;
 }
 
-export function robustPlane<U extends Unit>(units: readonly DeepMirrorPair<U>[]): FittedPlane {
-  let plane = fitPlane(units, sharesKept(units, trimmedStart(units)));
+export function robustPlane<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): FittedPlane {
+  let plane = fitPlane(pairs, sharesKept(pairs, trimmedStart(pairs)));
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const last = plane;
-    plane = fitPlane(units, bisquareShares(units, last));
-    if (!favoursNormal(plane)) throw withoutAgreement(units);
+    plane = fitPlane(pairs, bisquareShares(pairs, last));
+    if (!favoursNormal(plane)) throw withoutAgreement(pairs);
     if (stepBetween(last, plane) < CONVERGED) break;
   }
   return plane;
@@ -100,14 +100,14 @@ function stepBetween(last: Plane, next: FittedPlane): number {
   return turned + Math.abs(moved) / Math.sqrt(next.size);
 }
 
-/** Of the planes half-way between partners, the one that suits three quarters of the units best. */
-function trimmedStart<U extends Unit>(units: readonly DeepMirrorPair<U>[]): Plane {
+/** Of the planes half-way between partners, the one that suits three quarters of the pairs best. */
+function trimmedStart<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Plane {
   let best: Plane = fitPlane(
-    units,
-    units.map(() => 1),
+    pairs,
+    pairs.map(() => 1),
   );
-  let least = keptSquares(units, best);
-  for (const { one, other } of units) {
+  let least = keptSquares(pairs, best);
+  for (const { one, other } of pairs) {
     if (other === undefined) continue;
     const apart = spaceDifference(other, one);
     const size = Math.hypot(...apart);
@@ -116,7 +116,7 @@ function trimmedStart<U extends Unit>(units: readonly DeepMirrorPair<U>[]): Plan
       through: spaceAdvance(one, apart, 0.5),
       normal: [apart[0] / size, apart[1] / size, apart[2] / size],
     };
-    const squares = keptSquares(units, plane);
+    const squares = keptSquares(pairs, plane);
     if (squares >= least) continue;
     least = squares;
     best = plane;
@@ -124,10 +124,10 @@ function trimmedStart<U extends Unit>(units: readonly DeepMirrorPair<U>[]): Plan
   return best;
 }
 
-function keptSquares<U extends Unit>(units: readonly DeepMirrorPair<U>[], plane: Plane): number {
-  const squares = new Float64Array(units.length);
-  units.forEach((unit, index) => {
-    squares[index] = squaredShare(unit, plane);
+function keptSquares<U extends Unit>(pairs: readonly DeepMirrorPair<U>[], plane: Plane): number {
+  const squares = new Float64Array(pairs.length);
+  pairs.forEach((pair, index) => {
+    squares[index] = squaredShare(pair, plane);
   });
   squares.sort();
   let sum = 0;
@@ -136,10 +136,10 @@ function keptSquares<U extends Unit>(units: readonly DeepMirrorPair<U>[], plane:
 }
 
 function sharesKept<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   plane: Plane,
 ): readonly number[] {
-  const squares = units.map((unit) => squaredShare(unit, plane));
+  const squares = pairs.map((pair) => squaredShare(pair, plane));
   const limit = Float64Array.from(squares).sort()[
     Math.ceil(KEPT_SHARE * squares.length) - 1
   ] as number;
@@ -147,17 +147,17 @@ function sharesKept<U extends Unit>(
 }
 
 export function bisquareShares<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   plane: Plane,
 ): readonly number[] {
-  return units.map((unit) => {
-    const share = squaredShare(unit, plane) / BISQUARE_CUT ** 2;
+  return pairs.map((pair) => {
+    const share = squaredShare(pair, plane) / BISQUARE_CUT ** 2;
     return share < 1 ? (1 - share) ** 2 : 0;
   });
 }
 
 /**
- * Squared distance of a unit's point from the mirror image of its partner, in its own spreads: a
+ * Squared distance of a pair's point from the mirror image of its partner, in its own spreads: a
  * pair's is the difference of two points, that of a single point twice its distance from the plane.
  */
 function squaredShare<U extends Unit>(
@@ -172,11 +172,11 @@ function squaredShare<U extends Unit>(
   return (x * x + y * y + z * z) / (2 * spread * spread);
 }
 
-function withoutAgreement<U extends Unit>(units: readonly DeepMirrorPair<U>[]): GeometryError {
+function withoutAgreement<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): GeometryError {
   return new GeometryError("inconsistent", {
     where: "bestMirrorPlane",
-    field: "units",
-    value: units.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
+    field: "pairs",
+    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
     need: "points that mirror each other to within a few spreads",
   });
 }

@@ -15,7 +15,7 @@ import {
   type Unit,
 } from "../../units/index.js";
 import { toDegrees } from "../../units/internal.js";
-import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-units.js";
+import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-pairs.js";
 import { senseOf, tiltOf } from "../midline/sense-of-face.js";
 
 /** The plane across which a head comes closest to its own mirror image. */
@@ -79,8 +79,8 @@ const LEAST_POINTS = 30;
  * ```
  */
 export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalPlane<U> {
-  const units = mirrorPairs(face);
-  const plane = bestMirrorPlane(units);
+  const pairs = mirrorPairs(face);
+  const plane = bestMirrorPlane(pairs);
   const sense = senseOf(face);
   const { leftwards, upwards } = sense;
   if (leftwards === undefined || upwards === undefined) throw withoutSense(face);
@@ -93,7 +93,7 @@ export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalP
     left[1] * upwards[0] - left[0] * upwards[1] > 0
       ? ([left[1], -left[0]] as const)
       : ([-left[1], left[0]] as const);
-  const shared = Math.sqrt(Math.max(1, countPoints(units) / LEAST_POINTS));
+  const shared = Math.sqrt(Math.max(1, countPoints(pairs) / LEAST_POINTS));
   const turning: SpaceVector = [normal[2] * left[0], normal[2] * left[1], -across];
   const tilting: SpaceVector = [up[0], up[1], 0];
   const tiltU = (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across;
@@ -103,10 +103,10 @@ export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalP
     yaw: toDegrees(Math.atan2(-normal[2], across)),
     tilt: tiltOf(up, sense),
     yawU: shared * toDegrees(spreadAlong(plane.normalCovariance, turning)),
-    tiltU: Math.hypot(tiltU, angleToPairs(units, plane.weights, left)),
+    tiltU: Math.hypot(tiltU, angleToPairs(pairs, plane.weights, left)),
     throughU: length(shared * plane.throughU),
-    points: countPoints(units),
-    trimmed: countPoints(units.filter((_, index) => plane.weights[index] === 0)),
+    points: countPoints(pairs),
+    trimmed: countPoints(pairs.filter((_, index) => plane.weights[index] === 0)),
   };
 }
 
@@ -121,32 +121,32 @@ function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[
     });
   }
   const spread = reliefSpread(face, width);
-  const units = deepUnits(face.symmetricPoints, spread);
-  if (countPoints(units) < LEAST_POINTS) {
+  const pairs = pairsWithDepth(face.symmetricPoints, spread);
+  if (countPoints(pairs) < LEAST_POINTS) {
     throw new GeometryError("wrong-count", {
       where: "fitMidsagittalPlane",
       field: "symmetricPoints",
-      value: `${countPoints(units)} points with depth`,
+      value: `${countPoints(pairs)} points with depth`,
       need: `at least ${LEAST_POINTS}`,
     });
   }
-  return units;
+  return pairs;
 }
 
-function deepUnits<U extends Unit>(
+function pairsWithDepth<U extends Unit>(
   { pairs, middle }: SymmetricPoints<U>,
   spread: Length<U>,
 ): readonly DeepMirrorPair<U>[] {
-  const units: DeepMirrorPair<U>[] = [];
+  const deep: DeepMirrorPair<U>[] = [];
   for (const { right, left } of pairs) {
     if (hasDepth(right) && hasDepth(left)) {
-      units.push({ one: right, other: left, weight: 1, spread });
+      deep.push({ one: right, other: left, weight: 1, spread });
     }
   }
   for (const point of middle) {
-    if (hasDepth(point)) units.push({ one: point, weight: 1, spread });
+    if (hasDepth(point)) deep.push({ one: point, weight: 1, spread });
   }
-  return units;
+  return deep;
 }
 
 /** As a landmark's: what the source says of all its points, at least 1 % of the biocular width. */
@@ -160,12 +160,12 @@ function reliefSpread<U extends Unit>(face: Face<U>, width: Length<U>): Length<U
  * rightly they agree on any symmetric head; where it is not, yaw and pitch together tilt the plane.
  */
 function angleToPairs<U extends Unit>(
-  units: readonly DeepMirrorPair<U>[],
+  pairs: readonly DeepMirrorPair<U>[],
   weights: readonly number[],
   [leftX, leftY]: readonly [number, number],
 ): number {
   let [along, aside] = [0, 0];
-  units.forEach(({ one, other = one }, index) => {
+  pairs.forEach(({ one, other = one }, index) => {
     const weight = weights[index] as number;
     const [x, y] = [other[0] - one[0], other[1] - one[1]];
     along += weight * (x * leftX + y * leftY);
@@ -174,8 +174,8 @@ function angleToPairs<U extends Unit>(
   return toDegrees(Math.atan(aside / along));
 }
 
-function countPoints<U extends Unit>(units: readonly DeepMirrorPair<U>[]): number {
-  return units.reduce((sum, { other }) => sum + (other === undefined ? 1 : 2), 0);
+function countPoints<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): number {
+  return pairs.reduce((sum, { other }) => sum + (other === undefined ? 1 : 2), 0);
 }
 
 /** Standard deviation of a vector along a direction, from its covariance. */

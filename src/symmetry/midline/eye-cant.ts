@@ -12,7 +12,7 @@ import {
 } from "../../units/index.js";
 import { refuse, toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
-import { biocularWidth, uncertaintyOf } from "./mirror-units.js";
+import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
 

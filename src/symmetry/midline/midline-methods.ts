@@ -14,11 +14,11 @@ import { refuse, requireFinitePoint, requireUncertainty, toDegrees } from "../..
 import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,
-  mirrorUnits,
-  type NamedUnit,
+  namedPairs,
+  type NamedPair,
   spreadOf,
   TYPICAL_WIDTH,
-} from "./mirror-units.js";
+} from "./mirror-pairs.js";
 
 /** A midline before it is known which way is up. */
 export interface FittedLine<U extends Unit> {
@@ -52,9 +52,9 @@ export function lineByMethod<U extends Unit>(
   const width = biocularWidth(face) as Length<U>;
   switch (method) {
     case "mirror":
-      return mirrorLine(mirrorUnits(face, width), true);
+      return mirrorLine(namedPairs(face, width), true);
     case "midpoints":
-      return mirrorLine(middlesOf(mirrorUnits(face, width)), false);
+      return mirrorLine(middlesOf(namedPairs(face, width)), false);
     case "endocanthia":
       return betweenEndocanthia(eyes, spreadOf(face, "endocanthion", width));
   }
@@ -72,16 +72,16 @@ function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Poi
 }
 
 function mirrorLine<U extends Unit>(
-  units: readonly NamedUnit<U>[],
+  pairs: readonly NamedPair<U>[],
   robustly: boolean,
 ): FittedLine<U> {
-  const { line, angleU, throughU, weights, robust } = mirrorLineOf(units, robustly);
-  return { line, angleU, throughU, names: units.map(({ name }) => name), weights, robust };
+  const { line, angleU, throughU, weights, robust } = mirrorLineOf(pairs, robustly);
+  return { line, angleU, throughU, names: pairs.map(({ name }) => name), weights, robust };
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */
-function middlesOf<U extends Unit>(units: readonly NamedUnit<U>[]): readonly NamedUnit<U>[] {
-  return units.map(({ name, one, other, spread }) =>
+function middlesOf<U extends Unit>(pairs: readonly NamedPair<U>[]): readonly NamedPair<U>[] {
+  return pairs.map(({ name, one, other, spread }) =>
     other === undefined
       ? { name, one, weight: 1, spread }
       : { name, one: midpoint(one, other), weight: 1, spread: length(spread / Math.SQRT2) },

@@ -13,7 +13,7 @@ import {
 import { refuse, toDegrees } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
-import { biocularWidth, uncertaintyOf } from "./mirror-units.js";
+import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
 /** How the nose runs against the midline, and whether it is to be called bent. */

@@ -18,7 +18,7 @@ import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 
 /** Pairs and points of the axis of a face, each up to 5 px from symmetric. */
-const anyUnits: fc.Arbitrary<readonly MirrorPair<"px">[]> = fc
+const anyPairs: fc.Arbitrary<readonly MirrorPair<"px">[]> = fc
   .array(fc.tuple(anyFlatPoint<"px">(5), anyFlatPoint<"px">(5)), { minLength: 11, maxLength: 11 })
   .map((shifts) =>
     FACE.map(({ pair, middle, weight }, index) => {
@@ -105,17 +105,17 @@ describe("bestMirrorLine", () => {
     expect(robust).toBe(false);
   });
 
-  test.prop([anyUnits, fc.constantFrom(true, false), anySimilarity])(
+  test.prop([anyPairs, fc.constantFrom(true, false), anySimilarity])(
     "turns, shifts and grows with its points",
-    (units, robust, similarity) => {
-      const fit = bestMirrorLine(units, { robust });
-      const moved = units.map(({ one, other, weight, spread }): MirrorPair<"mm"> => {
-        const unit = {
+    (pairs, robust, similarity) => {
+      const fit = bestMirrorLine(pairs, { robust });
+      const moved = pairs.map(({ one, other, weight, spread }): MirrorPair<"mm"> => {
+        const pair = {
           one: transform(one, similarity),
           weight,
           spread: length<"mm">(spread * similarity.factor),
         };
-        return other === undefined ? unit : { ...unit, other: transform(other, similarity) };
+        return other === undefined ? pair : { ...pair, other: transform(other, similarity) };
       });
       const there = bestMirrorLine(moved, { robust });
       const through = transform(fit.line.through, similarity);
@@ -127,11 +127,11 @@ describe("bestMirrorLine", () => {
     },
   );
 
-  test.prop([anyUnits])("leaves no more than a numeric search of all lines finds", (units) => {
-    const { line: best } = bestMirrorLine(units, { robust: false });
+  test.prop([anyPairs])("leaves no more than a numeric search of all lines finds", (pairs) => {
+    const { line: best } = bestMirrorLine(pairs, { robust: false });
     const leftAt = (angle: number, x: number, y: number): number =>
       squaresLeft(
-        units,
+        pairs,
         lineAlong(flatPoint<"px">(best.through[0] + x, best.through[1] + y), [
           Math.cos((angle * Math.PI) / 180),
           Math.sin((angle * Math.PI) / 180),
@@ -143,7 +143,7 @@ describe("bestMirrorLine", () => {
       angles.reduce((least, angle) => (leftAt(angle, 0, 0) < leftAt(least, 0, 0) ? angle : least));
     const coarse = leastOf(grid(0, 180, 1));
     const fine = leastOf(grid(coarse - 1, coarse + 1, 0.01));
-    const left = squaresLeft(units, best);
+    const left = squaresLeft(pairs, best);
     expectClose(left, leftAt(fine, 0, 0), 0.01 + 1e-3 * left);
     for (const [x, y] of [
       [0, 0],
@@ -156,31 +156,31 @@ describe("bestMirrorLine", () => {
   });
 
   it("knows how sure the line is: as sure as small moves of all points say", () => {
-    const units: readonly MirrorPair<"px">[] = [
+    const pairs: readonly MirrorPair<"px">[] = [
       { one: px([-16, 0]), other: px([16, 1]), weight: 1, spread: px(0.5) },
       { one: px([-44, 1]), other: px([43, 0]), weight: 1, spread: px(1) },
       { one: px([-25, -66]), other: px([25, -65]), weight: 0.5, spread: px(1) },
       { one: px([0.5, -40]), weight: 1, spread: px(2) },
     ];
-    const fit = bestMirrorLine(units, { robust: false });
+    const fit = bestMirrorLine(pairs, { robust: false });
     const step = 1e-4;
     let [turning, shifting] = [0, 0];
-    units.forEach((unit, index) => {
-      for (const end of unit.other === undefined
+    pairs.forEach((pair, index) => {
+      for (const end of pair.other === undefined
         ? (["one"] as const)
         : (["one", "other"] as const)) {
         for (const [x, y] of [
           [step, 0],
           [0, step],
         ] as const) {
-          const at = unit[end] ?? unit.one;
-          const moved = { ...unit, [end]: px([at[0] + x, at[1] + y]) };
+          const at = pair[end] ?? pair.one;
+          const moved = { ...pair, [end]: px([at[0] + x, at[1] + y]) };
           const there = bestMirrorLine(
-            units.map((same, place) => (place === index ? moved : same)),
+            pairs.map((same, place) => (place === index ? moved : same)),
             { robust: false },
           );
-          turning += ((angleBetween(there.line, fit.line, 0) / step) * unit.spread) ** 2;
-          shifting += ((distanceFromLine(there.line.through, fit.line) / step) * unit.spread) ** 2;
+          turning += ((angleBetween(there.line, fit.line, 0) / step) * pair.spread) ** 2;
+          shifting += ((distanceFromLine(there.line.through, fit.line) / step) * pair.spread) ** 2;
         }
       }
     });
@@ -188,7 +188,7 @@ describe("bestMirrorLine", () => {
     expectClose(fit.throughU, Math.sqrt(shifting), 1e-3 * fit.throughU);
   });
 
-  it("lets a unit count by its mismatch in its own spreads: a pair's is that of two points", () => {
+  it("lets a pair count by its mismatch in its own spreads: with a partner it is that of two points", () => {
     const symmetric: readonly MirrorPair<"px">[] = FACE.map(({ pair, middle, weight }) =>
       pair === undefined
         ? { one: px(middle), weight, spread: px(2) }
@@ -215,18 +215,18 @@ describe("bestMirrorLine", () => {
       [{ one: px([1, 2]), other: px([Number.NaN, 2]), weight: 1, spread: px(1) }],
       "not-finite",
     ],
-  ])("refuses %s", (_, units, code) => {
-    expect(refusal(() => bestMirrorLine(units)).code).toBe(code);
+  ])("refuses %s", (_, pairs, code) => {
+    expect(refusal(() => bestMirrorLine(pairs)).code).toBe(code);
   });
 
   it("refuses points that mirror each other nowhere", () => {
-    const units = Array.from({ length: 9 }, (_, index) => ({
+    const pairs = Array.from({ length: 9 }, (_, index) => ({
       one: px([97 * Math.sin(7 * index), 89 * Math.cos(11 * index)]),
       other: px([91 * Math.cos(5 * index + 1), 79 * Math.sin(3 * index + 2)]),
       weight: 1,
       spread: px(0.01),
     }));
-    expect(refusal(() => bestMirrorLine(units)).code).toBe("inconsistent");
+    expect(refusal(() => bestMirrorLine(pairs)).code).toBe("inconsistent");
   });
 });
 
@@ -242,8 +242,8 @@ function angleBetween(
 }
 
 /** What a line leaves: squares of each point against the mirror image of its partner. */
-function squaresLeft(units: readonly MirrorPair<"px">[], line: Line<"px">): number {
-  return units.reduce((sum, { one, other, weight }) => {
+function squaresLeft(pairs: readonly MirrorPair<"px">[], line: Line<"px">): number {
+  return pairs.reduce((sum, { one, other, weight }) => {
     const square = distance(one, reflectAcross(other ?? one, line)) ** 2;
     return sum + (other === undefined ? 1 : 2) * weight * square;
   }, 0);

@@ -25,10 +25,10 @@ function reflected(
 
 /** What a plane leaves: squares of each point against the image of its partner. */
 function squaresLeft(
-  units: readonly DeepMirrorPair<"mm">[],
+  pairs: readonly DeepMirrorPair<"mm">[],
   plane: Pick<MirrorPlane<"mm">, "through" | "normal">,
 ): number {
-  return units.reduce((sum, { one, other, weight }) => {
+  return pairs.reduce((sum, { one, other, weight }) => {
     const image = reflected(other ?? one, plane);
     const square = (one[0] - image[0]) ** 2 + (one[1] - image[1]) ** 2 + (one[2] - image[2]) ** 2;
     return sum + (other === undefined ? 1 : 2) * weight * square;
@@ -57,14 +57,14 @@ function cloudPoint(index: number, [x, y, z]: Triple): DeepPoint<"mm"> {
 }
 
 /** Pairs and points of a plane of symmetry, exactly symmetric about it. */
-const anySymmetricUnits = fc
+const anySymmetricPairs = fc
   .tuple(
     anyPlane,
     fc.array(anyDeepPoint<"mm">(8), { minLength: 12, maxLength: 40 }),
     fc.array(anyDeepPoint<"mm">(8), { minLength: 3, maxLength: 10 }),
   )
   .map(([plane, sides, middles]) => {
-    const units: readonly DeepMirrorPair<"mm">[] = [
+    const pairs: readonly DeepMirrorPair<"mm">[] = [
       ...sides.map((shift, index) => {
         const one = cloudPoint(index, shift);
         return { one, other: mm(reflected(one, plane)), weight: 1, spread };
@@ -79,10 +79,10 @@ const anySymmetricUnits = fc
         };
       }),
     ];
-    return { plane, units };
+    return { plane, pairs };
   });
 
-const anyUnits: fc.Arbitrary<readonly DeepMirrorPair<"mm">[]> = fc
+const anyPairs: fc.Arbitrary<readonly DeepMirrorPair<"mm">[]> = fc
   .array(
     fc.tuple(
       anyDeepPoint<"mm">(8),
@@ -101,8 +101,8 @@ const anyUnits: fc.Arbitrary<readonly DeepMirrorPair<"mm">[]> = fc
   );
 
 describe("bestMirrorPlane", () => {
-  test.prop([anySymmetricUnits])("finds the plane of a symmetric body", ({ plane, units }) => {
-    const { normal, through, weights, robust } = bestMirrorPlane(units);
+  test.prop([anySymmetricPairs])("finds the plane of a symmetric body", ({ plane, pairs }) => {
+    const { normal, through, weights, robust } = bestMirrorPlane(pairs);
     expect(robust).toBe(true);
     expectClose(Math.abs(dot(normal, plane.normal)), 1, 1e-9);
     const offset: Triple = [
@@ -113,18 +113,18 @@ describe("bestMirrorPlane", () => {
     expectClose(dot(offset, plane.normal), 0, 1e-8);
     expectClose(
       weights,
-      units.map(() => 1),
+      pairs.map(() => 1),
       1e-9,
     );
   });
 
-  test.prop([anySymmetricUnits, fc.array(anyDeepPoint<"mm">(60), { minLength: 3, maxLength: 3 })])(
-    "stays there when a quarter of the units is anywhere",
-    ({ plane, units }, strays) => {
-      const spoiled = units.map((unit, index) =>
-        index < Math.min(3, Math.floor(units.length / 4))
-          ? { ...unit, one: strays[index] ?? unit.one }
-          : unit,
+  test.prop([anySymmetricPairs, fc.array(anyDeepPoint<"mm">(60), { minLength: 3, maxLength: 3 })])(
+    "stays there when a quarter of the pairs is anywhere",
+    ({ plane, pairs }, strays) => {
+      const spoiled = pairs.map((pair, index) =>
+        index < Math.min(3, Math.floor(pairs.length / 4))
+          ? { ...pair, one: strays[index] ?? pair.one }
+          : pair,
       );
       const { normal } = bestMirrorPlane(spoiled);
       // A stray within a few spreads of its place still has a small say.
@@ -132,10 +132,10 @@ describe("bestMirrorPlane", () => {
     },
   );
 
-  test.prop([anyUnits, anyPlane])("leaves no more than any other plane", (units, other) => {
-    const best = bestMirrorPlane(units, { robust: false });
-    const left = squaresLeft(units, best);
-    expect(left).toBeLessThanOrEqual(squaresLeft(units, other) * (1 + 1e-9));
+  test.prop([anyPairs, anyPlane])("leaves no more than any other plane", (pairs, other) => {
+    const best = bestMirrorPlane(pairs, { robust: false });
+    const left = squaresLeft(pairs, best);
+    expect(left).toBeLessThanOrEqual(squaresLeft(pairs, other) * (1 + 1e-9));
     const nudged = (axis: 0 | 1 | 2, by: number): Triple => {
       const parts = best.normal.map((part, index) => (index === axis ? part + by : part)) as [
         number,
@@ -148,28 +148,28 @@ describe("bestMirrorPlane", () => {
     for (const axis of [0, 1, 2] as const) {
       for (const by of [0.01, -0.01]) {
         const near = { through: best.through, normal: nudged(axis, by) };
-        expect(left).toBeLessThanOrEqual(squaresLeft(units, near) * (1 + 1e-9));
+        expect(left).toBeLessThanOrEqual(squaresLeft(pairs, near) * (1 + 1e-9));
       }
     }
   });
 
   it("knows how sure the normal is: as sure as small moves of all points say", () => {
-    const units: readonly DeepMirrorPair<"mm">[] = [
+    const pairs: readonly DeepMirrorPair<"mm">[] = [
       { one: mm([-16, 0, 0]), other: mm([16, 1, 1]), weight: 1, spread: mm(0.5) },
       { one: mm([-44, 1, -12]), other: mm([43, 0, -10]), weight: 1, spread: mm(1) },
       { one: mm([-25, -66, 9]), other: mm([25, -65, 8]), weight: 0.5, spread: mm(1) },
       { one: mm([0.5, -40, 30]), weight: 1, spread: mm(2) },
       { one: mm([0, 16, 15]), weight: 1, spread: mm(1) },
     ];
-    const { normal, normalCovariance } = bestMirrorPlane(units, { robust: false });
+    const { normal, normalCovariance } = bestMirrorPlane(pairs, { robust: false });
     const step = 1e-4;
     let [xx, yz, zz] = [0, 0, 0];
-    units.forEach((unit, index) => {
-      for (const end of unit.other === undefined
+    pairs.forEach((pair, index) => {
+      for (const end of pair.other === undefined
         ? (["one"] as const)
         : (["one", "other"] as const)) {
         for (const axis of [0, 1, 2]) {
-          const at = unit[end] ?? unit.one;
+          const at = pair[end] ?? pair.one;
           const moved = mm(
             at.map((part, place) => (place === axis ? part + step : part)) as [
               number,
@@ -177,13 +177,13 @@ describe("bestMirrorPlane", () => {
               number,
             ],
           );
-          const changed = units.map((same, place) =>
-            place === index ? { ...unit, [end]: moved } : same,
+          const changed = pairs.map((same, place) =>
+            place === index ? { ...pair, [end]: moved } : same,
           );
           const turned = bestMirrorPlane(changed, { robust: false }).normal;
           const sign = Math.sign(dot(turned, normal));
           const [x, y, z] = normal.map(
-            (part, place) => ((sign * (turned[place] ?? 0) - part) / step) * unit.spread,
+            (part, place) => ((sign * (turned[place] ?? 0) - part) / step) * pair.spread,
           ) as [number, number, number];
           xx += x * x;
           yz += y * z;
@@ -201,12 +201,12 @@ describe("bestMirrorPlane", () => {
     ["a spread of 0", [{ one: mm([1, 2, 3]), weight: 1, spread: mm(0) }], "out-of-range"],
     ["a weight of 0", [{ one: mm([1, 2, 3]), weight: 0, spread }], "out-of-range"],
     ["no number", [{ one: mm([1, 2, Number.NaN]), weight: 1, spread }], "not-finite"],
-  ])("refuses %s", (_, units, code) => {
-    expect(refusal(() => bestMirrorPlane(units)).code).toBe(code);
+  ])("refuses %s", (_, pairs, code) => {
+    expect(refusal(() => bestMirrorPlane(pairs)).code).toBe(code);
   });
 
   it("refuses points that mirror each other nowhere", () => {
-    const units = Array.from({ length: 9 }, (_, index) => ({
+    const pairs = Array.from({ length: 9 }, (_, index) => ({
       one: mm([97 * Math.sin(7 * index), 89 * Math.cos(11 * index), 83 * Math.sin(13 * index)]),
       other: mm([
         91 * Math.cos(5 * index + 1),
@@ -216,6 +216,6 @@ describe("bestMirrorPlane", () => {
       weight: 1,
       spread: mm(0.01),
     }));
-    expect(refusal(() => bestMirrorPlane(units)).code).toBe("inconsistent");
+    expect(refusal(() => bestMirrorPlane(pairs)).code).toBe("inconsistent");
   });
 });

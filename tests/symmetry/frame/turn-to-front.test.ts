@@ -258,7 +258,7 @@ describe("turnToFront", () => {
     expect(refusal(() => turnToFront(change(syntheticHead()))).code).toBe(code);
   });
 
-  it("takes out as much yaw as it is allowed to", () => {
+  it("corrects as much yaw as it is allowed to", () => {
     const head = syntheticHead();
     const turned = turnedHead(head, 24);
     const { code, message } = refusal(() => turnToFront(turned));

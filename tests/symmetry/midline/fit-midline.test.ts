@@ -145,7 +145,7 @@ describe("fitMidline", () => {
     expect(Math.abs(midline.tilt)).toBeGreaterThan(2);
   });
 
-  it("trims nothing under seven units, and says so", () => {
+  it("trims nothing under seven pairs, and says so", () => {
     const { right, left, midline } = syntheticFace();
     const few = (count: number): Face<"mm"> => ({
       right: pick(right, ["endocanthion", "exocanthion", "pupil", "cheilion"]),

@@ -9,7 +9,7 @@ import {
 import { type Length, length, type Unit } from "../../units/index.js";
 
 /** A pair or a midline landmark as the fit sees it. */
-export interface NamedUnit<U extends Unit> extends MirrorPair<U> {
+export interface NamedPair<U extends Unit> extends MirrorPair<U> {
   readonly name: PointLandmark;
 }
 
@@ -38,23 +38,23 @@ const MIDDLE_WEIGHTS: readonly (readonly [MidlineLandmark, number])[] = [
 export const LEAST_SPREAD = 0.01;
 
 /** The landmarks a midline is fitted to, those that the face has. */
-export function mirrorUnits<U extends Unit>(
+export function namedPairs<U extends Unit>(
   face: Face<U>,
   width: Length<U>,
-): readonly NamedUnit<U>[] {
-  const units: NamedUnit<U>[] = [];
+): readonly NamedPair<U>[] {
+  const pairs: NamedPair<U>[] = [];
   for (const [name, weight] of PAIR_WEIGHTS) {
     const one = face.right[name];
     const other = face.left[name];
     if (one === undefined || other === undefined) continue;
-    units.push({ name, one, other, weight, spread: spreadOf(face, name, width) });
+    pairs.push({ name, one, other, weight, spread: spreadOf(face, name, width) });
   }
   for (const [name, weight] of MIDDLE_WEIGHTS) {
     const one = face.midline[name];
     if (one === undefined) continue;
-    units.push({ name, one, weight, spread: spreadOf(face, name, width) });
+    pairs.push({ name, one, weight, spread: spreadOf(face, name, width) });
   }
-  return units;
+  return pairs;
 }
 
 /** Standard uncertainty that a landmark counts with in a fit, in the face's own unit. */
