@@ -9,9 +9,7 @@ export type Cubic<U extends Unit> = readonly [
   to: FlatPoint<U>,
 ];
 
-/**
- * The point of a cubic at a parameter of 0…1.
- */
+/** The point of a cubic at a parameter of 0…1. */
 export function pointOnCubic<U extends Unit>(cubic: Cubic<U>, at: number): FlatPoint<U> {
   const rest = 1 - at;
   const weights = [rest ** 3, 3 * rest * rest * at, 3 * rest * at * at, at ** 3];
@@ -23,18 +21,14 @@ export function pointOnCubic<U extends Unit>(cubic: Cubic<U>, at: number): FlatP
   return flatPoint(x, y);
 }
 
-/**
- * The straight line between two points as a cubic.
- */
+/** The straight line between two points as a cubic. */
 export function straightCubic<U extends Unit>(from: Point<U>, to: Point<U>): Cubic<U> {
   const between = (share: number): FlatPoint<U> =>
     flatPoint(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]));
   return [flatPoint(from[0], from[1]), between(1 / 3), between(2 / 3), flatPoint(to[0], to[1])];
 }
 
-/**
- * A path of cubics run through from its end.
- */
+/** A path of cubics run through from its end. */
 export function reversePath<U extends Unit>(path: readonly Cubic<U>[]): readonly Cubic<U>[] {
   return path
     .map(([from, leaving, arriving, to]): Cubic<U> => [to, arriving, leaving, from])
@@ -57,9 +51,7 @@ export function mapPath<From extends Unit, To extends Unit>(
   ]);
 }
 
-/**
- * The pieces of a curve y(x) as Bézier curves: the same curve exactly.
- */
+/** The pieces of a curve y(x) as Bézier curves: the same curve exactly. */
 export function cubicsOf<U extends Unit>(curve: HermiteCurve): readonly Cubic<U>[] {
   return curve.slice(1).map((to, index): Cubic<U> => {
     const from = curve[index] as HermiteCurve[number];

@@ -36,9 +36,7 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   return { x, y, before: slope, after: slope };
 }
 
-/**
- * The y of a curve at an x.
- */
+/** The y of a curve at an x. */
 export function hermiteAt(curve: HermiteCurve, x: number): number {
   return hermiteKnotAt(curve, x).y;
 }

@@ -16,9 +16,7 @@ export interface Surface {
   readonly rise: (x: number, y: number, stepX: number, stepY: number) => number;
 }
 
-/**
- * The point of a surface over a point of the plane; depth of the point itself does not matter.
- */
+/** The point of a surface over a point of the plane; depth of the point itself does not matter. */
 export function liftOnto<U extends Unit>(at: Point<U>, { depth }: Surface): DeepPoint<U> {
   return deepPoint(at[0], at[1], depth(at[0], at[1]));
 }

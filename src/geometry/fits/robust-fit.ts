@@ -1,4 +1,3 @@
-import { GeometryError } from "../../units/index.js";
 import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { BISQUARE_CUT } from "./bisquare.js";
 import {
@@ -52,7 +51,7 @@ export function fitRobustly(
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
   const basis = orthonormalBasis(terms, size);
-  if (basis === undefined) throw illConditioned();
+  if (basis === undefined) refuseTerms();
   let weights: readonly number[] = values.map(() => 1);
   let fit = fitWeighted(basis, values, weights);
   if (values.length >= size + 2) {
@@ -87,8 +86,7 @@ function fitWeighted(
   const rows = scales.map((scale, row) => columns.map((column) => scale * at(column, row)));
   const basis = orthonormalBasis(rows, columns.length);
   // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
-  if (basis?.triangle.every((row, term) => at(row, term) ** 2 > DEPENDENT) !== true)
-    throw illConditioned();
+  if (basis?.triangle.every((row, term) => at(row, term) ** 2 > DEPENDENT) !== true) refuseTerms();
   const scaled = values.map((value, row) => at(scales, row) * value);
   const factors = solveTriangle(
     basis.triangle,
@@ -145,11 +143,13 @@ function requireRows(
   });
 }
 
-function illConditioned(): GeometryError {
-  return new GeometryError("ill-conditioned", {
-    where: "fitRobustly",
-    field: "terms",
-    value: "a sum in which one term repeats the others",
-    need: "terms that differ where the values lie",
-  });
+function refuseTerms(): never {
+  const need = "terms that differ where the values lie";
+  refuse(
+    "ill-conditioned",
+    "fitRobustly",
+    "terms",
+    "a sum in which one term repeats the others",
+    need,
+  );
 }

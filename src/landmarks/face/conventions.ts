@@ -127,25 +127,19 @@ export type TailConvention = GuideConvention<"tail">;
 /** All rules for where a brow ends. */
 export const TAIL_CONVENTIONS: readonly TailConvention[] = /* @__PURE__ */ guidesOf("tail");
 
-/**
- * Whether a rule is a line on the face.
- */
+/** Whether a rule is a line on the face. */
 export function isGuide<Rule extends GuideConvention | ArchConvention>(
   rule: Rule,
 ): rule is Extract<Rule, GuideConvention> {
   return rule in GUIDES;
 }
 
-/**
- * Whether a word is a rule that there is, a line or not.
- */
+/** Whether a word is a rule that there is, a line or not. */
 export function isConvention(rule: string): rule is GuideConvention | ArchConvention {
   return Object.hasOwn(GUIDES, rule) || Object.hasOwn(BROW_ARCHES, rule);
 }
 
-/**
- * A rule in words, as the end of a phrase such as "arch …".
- */
+/** A rule in words, as the end of a phrase such as "arch …". */
 export function conventionWords(rule: GuideConvention | ArchConvention): string {
   return isGuide(rule) ? GUIDES[rule].words : BROW_ARCHES[rule];
 }

@@ -11,9 +11,7 @@ export type PointMap<From extends Unit, To extends Unit> = (
   landmark?: LandmarkName,
 ) => Point<To>;
 
-/**
- * Maps both borders of a brow, point by point.
- */
+/** Maps both borders of a brow, point by point. */
 export function mapBrow<From extends Unit, To extends Unit>(
   brow: Brow<From>,
   map: PointMap<From, To>,

@@ -150,9 +150,7 @@ export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
 const ROWS: Readonly<Record<FaceMeasureName, Measure>> = MEASURES;
 const KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> = MEASURE_KINDS;
 
-/**
- * What is true of a measure as one of its kind.
- */
+/** What is true of a measure as one of its kind. */
 export function kindOf(measure: FaceMeasureName): KindOfMeasure {
   return KINDS[ROWS[measure].kind];
 }

@@ -1,6 +1,5 @@
 import { type FaceWith, landmarkUncertainty, type MidlineLandmark } from "../../landmarks/index.js";
 import {
-  GeometryError,
   type Length,
   length,
   type Measured,
@@ -8,7 +7,7 @@ import {
   type Note,
   type Point,
 } from "../../units/index.js";
-import { note, toDegrees } from "../../units/internal.js";
+import { note, refuse, toDegrees } from "../../units/internal.js";
 import { HALF_FACES_NOTES, type HalfFacesNoteCode } from "./words.js";
 
 /** How wide the two halves of a face look, and what a difference may mean. */
@@ -62,7 +61,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
     const point = face.midline[name];
     return point === undefined ? [] : [{ name, ahead, x: point[0] }];
   });
-  if (middles.length === 0) throw withoutNose();
+  if (middles.length === 0) refuseWithoutNose();
   const meanOf = (read: (one: (typeof middles)[0]) => number): number =>
     middles.reduce((sum, one) => sum + read(one), 0) / middles.length;
   const middle = meanOf(({ x }) => x);
@@ -95,11 +94,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
   };
 }
 
-function withoutNose(): GeometryError {
-  return new GeometryError("missing-landmark", {
-    where: "halfFaces",
-    field: AHEAD.map(([name]) => `midline.${name}`).join(", "),
-    value: undefined,
-    need: "one of the two",
-  });
+function refuseWithoutNose(): never {
+  const field = AHEAD.map(([name]) => `midline.${name}`).join(", ");
+  refuse("missing-landmark", "halfFaces", field, undefined, "one of the two");
 }

@@ -5,7 +5,8 @@ import {
   type PointLandmark,
 } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
-import { GeometryError, type Point, type Side } from "../../units/index.js";
+import type { Point, Side } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 
 /** Landmarks by which two captures of a face are laid over each other where nothing else is said. */
 export const STABLE_LANDMARKS: readonly PointLandmark[] = [
@@ -46,12 +47,9 @@ export function stablePairs(
     });
   });
   if (pairs.length >= 2) return pairs;
-  throw new GeometryError("missing-landmark", {
-    where: "compareCaptures",
-    field: landmarks.join(", "),
-    value: pairs.map(({ landmark, side = "midline" }) => `${side}.${landmark}`),
-    need: "at least two points that both captures have",
-  });
+  const found = pairs.map(({ landmark, side = "midline" }) => `${side}.${landmark}`);
+  const need = "at least two points that both captures have";
+  refuse("missing-landmark", "compareCaptures", landmarks.join(", "), found, need);
 }
 
 function isOnMidline(landmark: PointLandmark): landmark is MidlineLandmark {

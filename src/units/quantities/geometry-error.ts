@@ -76,9 +76,7 @@ function sentences(detail: GeometryErrorDetail): string {
   return unsaid > 0 ? `${said}. And ${unsaid} more` : said;
 }
 
-/**
- * A value in text of at most 80 characters, its numbers to so many decimals where that is said.
- */
+/** A value in text of at most 80 characters, its numbers to so many decimals where that is said. */
 export function shownValue(value: unknown, decimals?: number): string {
   const text = asText(value, 0, decimals);
   return text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN - 1)}…`;

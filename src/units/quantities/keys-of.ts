@@ -1,6 +1,4 @@
-/**
- * The words of a table, in its order.
- */
+/** The words of a table, in its order. */
 export function keysOf<Table extends object>(
   table: Table,
 ): readonly Extract<keyof Table, string>[] {

@@ -1,6 +1,4 @@
-/**
- * Units of length the library knows: `px` in the photo, `mm` on the face.
- */
+/** Units of length the library knows: `px` in the photo, `mm` on the face. */
 export type Unit = "px" | "mm";
 
 /**
