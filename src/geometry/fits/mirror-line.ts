@@ -1,12 +1,5 @@
-import {
-  flatPoint,
-  GeometryError,
-  type Length,
-  length,
-  type Point,
-  type Unit,
-} from "../../units/index.js";
-import { requireFinitePoint, requirePositive, toDegrees } from "../../units/internal.js";
+import { flatPoint, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { refuse, requireFinitePoint, requirePositive, toDegrees } from "../../units/internal.js";
 import type { Direction, Line } from "../lines/line.js";
 import {
   bisquareAxis,
@@ -94,7 +87,7 @@ export function mirrorLineOf<U extends Unit>(
   const terms = pairs.map((pair) => termOf(pair, x, y));
   const robust = robustly && pairs.length >= ROBUST_PAIRS;
   const axis = robust ? robustAxis(terms) : leastSquaresAxis(terms);
-  if (!favoursDirection(axis)) throw withoutDirection(pairs);
+  if (!favoursDirection(axis)) refuseDirection(pairs);
   const weights = pairs.map(({ weight }, index) =>
     robust ? weight * bisquareWeight(terms[index] as MirrorTerm, axis) : weight,
   );
@@ -103,24 +96,18 @@ export function mirrorLineOf<U extends Unit>(
   return { line, weights, robust, angleU, throughU };
 }
 
-function withoutDirection<U extends Unit>(pairs: readonly MirrorPair<U>[]): GeometryError {
-  return new GeometryError("ill-conditioned", {
-    where: "bestMirrorLine",
-    field: "pairs",
-    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
-    need: "points that mirror each other better across one line than across others",
-  });
+function refuseDirection<U extends Unit>(pairs: readonly MirrorPair<U>[]): never {
+  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
+  const need = "points that mirror each other better across one line than across others";
+  refuse("ill-conditioned", "bestMirrorLine", "pairs", points, need);
 }
 
 function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
   const axis = bisquareAxis(terms, leastTrimmedAxis(terms));
   if (axis !== undefined) return axis;
-  throw new GeometryError("inconsistent", {
-    where: "bestMirrorLine",
-    field: "pairs",
-    value: terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]),
-    need: "points that mirror each other to within a few spreads",
-  });
+  const points = terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]);
+  const need = "points that mirror each other to within a few spreads";
+  refuse("inconsistent", "bestMirrorLine", "pairs", points, need);
 }
 
 /**

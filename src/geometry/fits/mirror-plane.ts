@@ -1,12 +1,5 @@
-import {
-  type DeepPoint,
-  deepPoint,
-  GeometryError,
-  type Length,
-  length,
-  type Unit,
-} from "../../units/index.js";
-import { requireFinitePoint, requirePositive } from "../../units/internal.js";
+import { type DeepPoint, deepPoint, type Length, length, type Unit } from "../../units/index.js";
+import { refuse, requireFinitePoint, requirePositive } from "../../units/internal.js";
 import {
   bisquareShares,
   type DeepMirrorPair,
@@ -71,7 +64,7 @@ export function bestMirrorPlane<U extends Unit>(
   const robust = pairs.length >= ROBUST_PAIRS && options.robust !== false;
   const everything = pairs.map(() => 1);
   const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
-  if (!favoursNormal(plane)) throw withoutDirection(pairs);
+  if (!favoursNormal(plane)) refuseDirection(pairs);
   const shares = robust ? bisquareShares(pairs, plane) : everything;
   const [x, y, z] = plane.through;
   return {
@@ -153,11 +146,8 @@ function requirePair<U extends Unit>(pair: DeepMirrorPair<U>, index: number): vo
   requirePositive(where, `pairs[${index}].spread`, pair.spread);
 }
 
-function withoutDirection<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): GeometryError {
-  return new GeometryError("ill-conditioned", {
-    where: "bestMirrorPlane",
-    field: "pairs",
-    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
-    need: "points that mirror each other better across one plane than across others",
-  });
+function refuseDirection<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): never {
+  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
+  const need = "points that mirror each other better across one plane than across others";
+  refuse("ill-conditioned", "bestMirrorPlane", "pairs", points, need);
 }

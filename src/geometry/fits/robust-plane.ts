@@ -1,4 +1,5 @@
-import { type DeepPoint, GeometryError, type Length, type Unit } from "../../units/index.js";
+import type { DeepPoint, Length, Unit } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import {
   dotProduct,
   spaceAdvance,
@@ -84,7 +85,7 @@ export function robustPlane<U extends Unit>(pairs: readonly DeepMirrorPair<U>[])
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const last = plane;
     plane = fitPlane(pairs, bisquareShares(pairs, last));
-    if (!favoursNormal(plane)) throw withoutAgreement(pairs);
+    if (!favoursNormal(plane)) refuseAgreement(pairs);
     if (stepBetween(last, plane) < CONVERGED) break;
   }
   return plane;
@@ -172,11 +173,8 @@ function squaredShare<U extends Unit>(
   return (x * x + y * y + z * z) / (2 * spread * spread);
 }
 
-function withoutAgreement<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): GeometryError {
-  return new GeometryError("inconsistent", {
-    where: "bestMirrorPlane",
-    field: "pairs",
-    value: pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other])),
-    need: "points that mirror each other to within a few spreads",
-  });
+function refuseAgreement<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): never {
+  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
+  const need = "points that mirror each other to within a few spreads";
+  refuse("inconsistent", "bestMirrorPlane", "pairs", points, need);
 }
