@@ -17,7 +17,7 @@ import {
   readRuler,
   type Side,
 } from "../units/index.js";
-import { refuse, requireObject, requireWord } from "../units/internal.js";
+import { refuse, requireObject, requireWord, SIDES } from "../units/internal.js";
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
@@ -73,7 +73,7 @@ export function measuresFromReadings(
   };
 }
 
-const PLACES = ["right", "left", "startToStart"] as const;
+const PLACES = [...SIDES, "startToStart"] as const;
 
 /** A side under another name would be silently ignored. */
 function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
@@ -84,7 +84,7 @@ function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
       refuse("out-of-range", where, name, part, `another name: one of ${PLACES.join(", ")}`);
     }
   }
-  for (const side of ["right", "left"] as const) {
+  for (const side of SIDES) {
     if (sheet[side] !== undefined) {
       requireObject(where, side, sheet[side], "an object with readings, or to be left out");
     }
@@ -115,13 +115,17 @@ function readingOf(field: string, reading: Reading, options: SheetOptions): Meas
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     const { detail } = error;
-    const wrong = OF_INSTRUMENT.includes(detail.field) ? detail.field : field;
+    const wrong = Object.hasOwn(OF_INSTRUMENT, detail.field) ? detail.field : field;
     throw new GeometryError(error.code, { ...detail, where: "measuresFromReadings", field: wrong });
   }
 }
 
 /** What is wrong with these is wrong with every field. */
-const OF_INSTRUMENT: readonly string[] = ["zero", "graduation", "pencil"];
+const OF_INSTRUMENT: { readonly [Option in keyof ReadingOptions]-?: true } = {
+  zero: true,
+  graduation: true,
+  pencil: true,
+};
 
 function readByHand(reading: Reading, options: SheetOptions): Measured {
   if (typeof reading === "object") return measured(reading.value, reading.u);

@@ -9,6 +9,7 @@ import {
   requireObject,
   requirePositive,
   requireWord,
+  SIDES,
 } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import { browReadings } from "./brow-checks.js";
@@ -139,7 +140,7 @@ function requireLimit(field: string, { limits, rule, severity }: CaptureLimit): 
 
 function requireFiniteFace(name: string, face: Face<"px">): void {
   requireObject(HERE, name, face, "a face with right, left and midline");
-  for (const part of ["right", "left", "midline"] as const) {
+  for (const part of [...SIDES, "midline"] as const) {
     requireObject(HERE, `${name}.${part}`, face[part], "an object with landmarks, or {}");
   }
   mapFace(face, (point, landmark) => {

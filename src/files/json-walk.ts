@@ -1,6 +1,6 @@
 /** A number, a word or a mark, as RFC 8259 has them. */
 const SCALAR_OR_MARK =
-  /(?<scalar>-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
+  /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
 const BLANKS = /[ \t\r\n]*/y;
 // eslint-disable-next-line no-control-regex -- JSON forbids exactly these in a text
 const PLAIN_SIGNS = /[^"\\\u0000-\u001f]*/y;
@@ -11,12 +11,23 @@ interface Token {
   readonly start: number;
   readonly word: string;
   readonly string?: string;
-  readonly scalar?: string;
   readonly mark?: string;
 }
 
-/** What may stand next: a value, the name of an entry, or one of the marks. */
-type Expected = "value" | "value ]" | "name" | "name }" | ":" | ", ]" | ", }" | "end";
+/** What may stand next: a value, the name of an entry, or one of some marks. */
+interface Expected {
+  readonly word?: "value" | "name";
+  readonly marks: string;
+}
+
+const VALUE: Expected = { word: "value", marks: "" };
+const VALUE_OR_END: Expected = { word: "value", marks: "]" };
+const NAME: Expected = { word: "name", marks: "" };
+const NAME_OR_END: Expected = { word: "name", marks: "}" };
+const COLON: Expected = { marks: ":" };
+const AFTER_VALUE: Expected = { marks: ",]" };
+const AFTER_ENTRY: Expected = { marks: ",}" };
+const END: Expected = { marks: "" };
 
 /** A list or an object that is still open, and where in it the walk is. */
 interface Level {
@@ -36,18 +47,18 @@ export function walkJson(
   visit: (path: string, offset: number) => void = () => undefined,
 ): number | undefined {
   const levels: Level[] = [];
-  let expected: Expected = "value";
+  let expected = VALUE;
   let at = 0;
   for (;;) {
     const token = tokenFrom(text, at);
     if (token === undefined) {
       const rest = endOf(BLANKS, text, at);
-      return expected === "end" && rest === text.length ? undefined : rest;
+      return expected === END && rest === text.length ? undefined : rest;
     }
     const { start, word, mark } = token;
     const next = follow(expected, levels, token);
     if (next === undefined) return start;
-    if (mark === "{" || mark === "[" || (mark === undefined && !expected.startsWith("name"))) {
+    if (mark === "{" || mark === "[" || (mark === undefined && expected.word !== "name")) {
       const depth = mark === undefined ? levels.length : levels.length - 1;
       if (depth <= DEEPEST_PATH) visit(pathOf(levels.slice(0, depth)), start);
     }
@@ -65,11 +76,10 @@ function tokenFrom(text: string, at: number): Token | undefined {
   SCALAR_OR_MARK.lastIndex = start;
   const found = SCALAR_OR_MARK.exec(text);
   if (found === null) return undefined;
-  const { scalar, mark } = found.groups ?? {};
+  const { mark } = found.groups ?? {};
   return {
     start,
     word: found[0],
-    ...(scalar === undefined ? {} : { scalar }),
     ...(mark === undefined ? {} : { mark }),
   };
 }
@@ -96,37 +106,35 @@ function endOf(pattern: RegExp, text: string, at: number): number {
 function follow(
   expected: Expected,
   levels: Level[],
-  { string, scalar, mark }: Token,
+  { string, mark }: Token,
 ): Expected | undefined {
   const level = levels[levels.length - 1];
-  if (expected.startsWith("value")) {
+  if (expected.word === "value") {
     if (mark === undefined) return afterValue(level);
     if (mark === "[" || mark === "{") {
       levels.push({ list: mark === "[", step: 0 });
-      return mark === "[" ? "value ]" : "name }";
+      return mark === "[" ? VALUE_OR_END : NAME_OR_END;
     }
   }
-  if (expected.startsWith("name") && string !== undefined && level !== undefined) {
+  if (expected.word === "name" && string !== undefined && level !== undefined) {
     level.step = JSON.parse(string) as string;
-    return ":";
+    return COLON;
   }
-  if (scalar !== undefined || mark === undefined) return undefined;
-  if (mark === ":") return expected === ":" ? "value" : undefined;
-  if (mark === ",") return afterComma(expected, level);
-  if (!expected.endsWith(mark)) return undefined;
+  if (mark === undefined || !expected.marks.includes(mark)) return undefined;
+  if (mark === ":") return VALUE;
+  if (mark === ",") return afterComma(level);
   levels.pop();
   return afterValue(levels[levels.length - 1]);
 }
 
 function afterValue(level: Level | undefined): Expected {
-  if (level === undefined) return "end";
-  return level.list ? ", ]" : ", }";
+  if (level === undefined) return END;
+  return level.list ? AFTER_VALUE : AFTER_ENTRY;
 }
 
-function afterComma(expected: Expected, level: Level | undefined): Expected | undefined {
-  if (level === undefined || !expected.startsWith(",")) return undefined;
-  if (typeof level.step === "number") level.step += 1;
-  return level.list ? "value" : "name";
+function afterComma(level: Level | undefined): Expected | undefined {
+  if (typeof level?.step === "number") level.step += 1;
+  return level?.list === true ? VALUE : NAME;
 }
 
 function pathOf(levels: readonly Level[]): string {

@@ -62,7 +62,7 @@ function rulerSheetRubric(): Rubric {
   };
 }
 
-const KINDS: readonly string[] = ["reference", "evenness"];
+const KINDS: readonly RubricItem["kind"][] = ["reference", "evenness"];
 
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
 export function requireRubric(where: string, rubric: Rubric): void {

@@ -7,6 +7,7 @@ export {
   type GuideRule,
   isConvention,
   isGuide,
+  MARKS,
   TAIL_CONVENTIONS,
 } from "./face/conventions.js";
 export { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";

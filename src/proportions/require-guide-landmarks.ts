@@ -1,6 +1,6 @@
 import { type Face, type GuideConvention, GUIDES } from "../landmarks/index.js";
 import { type Side } from "../units/index.js";
-import { keysOf, refuse, requireWord } from "../units/internal.js";
+import { keysOf, refuse, requireWord, SIDES } from "../units/internal.js";
 import type { FaceForGuide } from "./guide.js";
 
 /**
@@ -12,7 +12,7 @@ export function requireGuideLandmarks<Convention extends GuideConvention>(
   face: Face<"mm">,
   convention: Convention,
 ): FaceForGuide<Convention> {
-  requireLandmarksOn("requireGuideLandmarks", face, ["right", "left"], convention);
+  requireLandmarksOn("requireGuideLandmarks", face, SIDES, convention);
   return face as FaceForGuide<Convention>;
 }
 

@@ -1,6 +1,8 @@
 import { distanceAlongLine, type Line } from "../../geometry/index.js";
+import { MARKS } from "../../landmarks/internal.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
 import { type EyeRoom, passage } from "./eye-room.js";
@@ -40,7 +42,7 @@ export function guidesLayer(
     tail: [up, sum(up, outward), outward],
   };
   const rise = (RISE * view.size) / view.millimetre;
-  const layers = (["start", "arch", "tail"] as const).map((mark): Layer => {
+  const layers = keysOf(MARKS).map((mark): Layer => {
     const dot = dots[DOT_OF[mark]];
     const guide = plan.guides[side].find((candidate) => candidate.mark === mark);
     const lines =

@@ -2,6 +2,7 @@ import { transform } from "../../geometry/index.js";
 import { type BrowDots, type FaceWith, mapFace } from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
 import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
+import { mapDots } from "../../symmetry/internal.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
@@ -45,7 +46,7 @@ export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCap
     return {
       name: capture.name,
       face,
-      dots: eachSide((side) => moved(dots[side], onFirst)),
+      dots: eachSide((side) => mapDots(dots[side], onFirst)),
       change,
     };
   });
@@ -54,11 +55,6 @@ export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCap
 
 function dotsOf({ face }: NamedCapture): Sides<BrowDots<"mm">> {
   return eachSide((side) => naturalDots(face[side].brow).dots);
-}
-
-function moved(dots: BrowDots<"mm">, map: (point: Point<"mm">) => Point<"mm">): BrowDots<"mm"> {
-  const entries = Object.entries(dots) as [keyof BrowDots<"mm">, Point<"mm">][];
-  return Object.fromEntries(entries.map(([dot, at]) => [dot, map(at)]));
 }
 
 /** Room about the brows and eyes, in steps. */

@@ -1,4 +1,5 @@
 import type { Point, Unit } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 
 /**
  * The dots of one brow, in the order in which they are drawn: along the upper border, then the lower.
@@ -19,7 +20,7 @@ export const DOTS = {
 export type Dot = keyof typeof DOTS;
 
 /** All dots, in their order. */
-export const DOT_NAMES: readonly Dot[] = /* @__PURE__ */ Object.keys(DOTS) as Dot[];
+export const DOT_NAMES: readonly Dot[] = /* @__PURE__ */ keysOf(DOTS);
 
 /** The dots that an artist draws, in their order. */
 export const PLACED_DOTS: readonly Dot[] = /* @__PURE__ */ DOT_NAMES.filter(

@@ -83,7 +83,10 @@ export const GUIDES = {
 } as const;
 
 /** The places of a brow that guides aim at. */
-export type Mark = "start" | "arch" | "tail";
+export type Mark = keyof typeof MARKS;
+
+/** Marks, as a guide that misses a border is named after them. */
+export const MARKS = { start: "start", arch: "arch", tail: "tail end" } as const;
 
 /** What {@link GUIDES} says of a guide. */
 export type GuideRule = { readonly mark: Mark; readonly words: string } & (

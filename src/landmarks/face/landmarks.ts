@@ -1,3 +1,5 @@
+import { keysOf } from "../../units/internal.js";
+
 /**
  * Every landmark of a face: single points of each side, lines of each side, and single points on the
  * middle of the face, top down.
@@ -70,14 +72,12 @@ export type PointLandmark = SideLandmark | MidlineLandmark;
 export type LandmarkName = PointLandmark | keyof (typeof LANDMARKS)["lines"];
 
 /** Every landmark that is a single point of each side. */
-export const SIDE_LANDMARKS: readonly SideLandmark[] = /* @__PURE__ */ Object.keys(
-  LANDMARKS.side,
-) as SideLandmark[];
+export const SIDE_LANDMARKS: readonly SideLandmark[] = /* @__PURE__ */ keysOf(LANDMARKS.side);
 
 /** Every landmark on the middle of the face, top down. */
-export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = /* @__PURE__ */ Object.keys(
+export const MIDLINE_LANDMARKS: readonly MidlineLandmark[] = /* @__PURE__ */ keysOf(
   LANDMARKS.midline,
-) as MidlineLandmark[];
+);
 
 /** Everything that one side of a face may hold. */
 export const SIDE_PARTS: readonly LandmarkName[] = /* @__PURE__ */ partsOfSide();
@@ -86,6 +86,6 @@ export const SIDE_PARTS: readonly LandmarkName[] = /* @__PURE__ */ partsOfSide()
 export const LANDMARK_NAMES: readonly LandmarkName[] =
   /* @__PURE__ */ partsOfSide().concat(MIDLINE_LANDMARKS);
 
-function partsOfSide(): LandmarkName[] {
-  return Object.keys({ ...LANDMARKS.side, ...LANDMARKS.lines }) as LandmarkName[];
+function partsOfSide(): readonly LandmarkName[] {
+  return keysOf({ ...LANDMARKS.side, ...LANDMARKS.lines });
 }

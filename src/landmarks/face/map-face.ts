@@ -1,4 +1,5 @@
 import type { Point, Polyline, Unit } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import type { Brow, Face, FaceSide, SymmetricPoints } from "./face.js";
 import type { LandmarkName, PointLandmark } from "./landmarks.js";
 
@@ -64,7 +65,7 @@ function mapNamed<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
 ): SinglePoints<To> {
   const mapped: { -readonly [Name in keyof SinglePoints<To>]: SinglePoints<To>[Name] } = {};
-  for (const name of Object.keys(points) as (keyof SinglePoints<From>)[]) {
+  for (const name of keysOf(points)) {
     const point = points[name];
     if (point !== undefined) mapped[name] = map(point, name);
   }

@@ -1,6 +1,6 @@
 import { distance, fitRobustly } from "../../geometry/index.js";
-import { GeometryError, hasDepth, type Length, length } from "../../units/index.js";
-import { refuse, requireFinitePoint } from "../../units/internal.js";
+import { GeometryError, hasDepth, type Length, length, type Side } from "../../units/index.js";
+import { refuse, requireFinitePoint, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
@@ -69,7 +69,7 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
 function modelledSkin(face: Face<"mm">): Skin {
   const [right, left] = [face.right.exocanthion, face.left.exocanthion];
   if (right === undefined || left === undefined) {
-    const sides = (["right", "left"] as const).filter((side) => !face[side].exocanthion);
+    const sides = SIDES.filter((side) => !face[side].exocanthion);
     throw new GeometryError("missing-landmark", {
       where: "skinOf",
       field: sides.map((side) => `${side}.exocanthion`).join(", "),
@@ -139,7 +139,7 @@ function deepPlaces(face: Face<"mm">): readonly DeepPlace[] {
   ];
 }
 
-function deepBorder(face: Face<"mm">, side: "right" | "left"): readonly DeepPlace[] {
+function deepBorder(face: Face<"mm">, side: Side): readonly DeepPlace[] {
   return (face[side].brow?.upper ?? []).filter(hasDepth).map((point) => {
     requireFinitePoint("skinOf", `${side}.brow.upper`, point);
     return { x: point[0], depth: point[2] };
@@ -147,8 +147,8 @@ function deepBorder(face: Face<"mm">, side: "right" | "left"): readonly DeepPlac
 }
 
 /** The first side whose brow does not tell how the skin falls back. */
-function shallowSide(face: Face<"mm">): "right" | "left" | undefined {
-  return (["right", "left"] as const).find((side) => {
+function shallowSide(face: Face<"mm">): Side | undefined {
+  return SIDES.find((side) => {
     const places = deepBorder(face, side).map(({ x }) => (side === "right" ? -x : x));
     const outwards = places.filter((x) => x > 0);
     return outwards.length < 3 || Math.max(...outwards) - Math.min(...outwards) < LEAST_REACH;

@@ -1,7 +1,8 @@
 import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
+import { MARKS } from "../../landmarks/internal.js";
 import { naturalDots } from "../../proportions/index.js";
 import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
-import { note, refusingAs } from "../../units/internal.js";
+import { note, refusingAs, SIDES } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder } from "../choices/dots-in-order.js";
@@ -9,7 +10,7 @@ import { heldLevels } from "./held-levels.js";
 import { pinBreaks } from "./pin-breaks.js";
 import type { PlannedDots } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { MARKS, type ReasonCode, REASONS } from "./words.js";
+import { type ReasonCode, REASONS } from "./words.js";
 import { requireOutline } from "./require-outline.js";
 import { settleChoices } from "./settle-choices.js";
 import { type BorderEvent, solveDots } from "./solve-dots.js";
@@ -72,7 +73,7 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
 
 /** Both sides, a pinned one before what mirrors it: what cannot be is said of the pin itself. */
 function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
-  return pins[0]?.side === "left" ? ["left", "right"] : ["right", "left"];
+  return pins[0]?.side === "left" ? ["left", "right"] : SIDES;
 }
 
 /** What happened on the borders, each event said once. */

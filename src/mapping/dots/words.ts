@@ -106,8 +106,5 @@ export const ARCH_LIMITS = {
   "exocanthion-vertical": "outer eye corner",
 } as const;
 
-/** Marks, as a guide that misses a border is named after them. */
-export const MARKS = { start: "start", arch: "arch", tail: "tail end" } as const;
-
 /** Who pinned a dot, where nobody is named. */
 export const THE_ARTIST = "the artist";

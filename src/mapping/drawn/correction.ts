@@ -1,8 +1,11 @@
 import { type Dot, DOTS, MEASURE_KINDS, MEASURES } from "../../landmarks/index.js";
 import { amountOf, type KindOfMeasure, kindOf } from "../../landmarks/internal.js";
+import type { Way } from "../../symmetry/index.js";
 import type { Side } from "../../units/index.js";
+import { fill } from "../../units/internal.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
 import { inHalves } from "../choices/half-millimetres.js";
+import { MOVES, WAYS } from "../plan/words.js";
 
 /** How to bring a dot back to its plan along those axes on which it is outside. */
 export function dotCorrection(
@@ -14,13 +17,17 @@ export function dotCorrection(
   const ways = [wayBack(up, "up", "down"), wayBack(outward, "outward", "inward")].filter(
     (way) => way !== undefined,
   );
-  return ways.length === 0 ? {} : { correction: `${side} ${DOTS[dot].words}: ${ways.join(", ")}` };
+  const name = { side, dot: DOTS[dot].words };
+  return ways.length === 0
+    ? {}
+    : { correction: fill(MOVES.move, { ...name, ways: ways.join(", ") }) };
 }
 
-function wayBack(deviation: Deviation, positive: string, negative: string): string | undefined {
+function wayBack(deviation: Deviation, positive: Way, negative: Way): string | undefined {
   if (deviation.decision?.outcome !== "outside") return undefined;
   const { value } = deviation.difference;
-  return `${value < 0 ? positive : negative} ${printed(value, MEASURE_KINDS.distance)}`;
+  const by = printed(value, MEASURE_KINDS.distance);
+  return fill(WAYS[value < 0 ? positive : negative], { by });
 }
 
 /** By how much a measure that is outside has to change. */

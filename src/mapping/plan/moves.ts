@@ -1,6 +1,6 @@
 import { type BrowDots, type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
-import { placeOnSide } from "../../symmetry/index.js";
+import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
 import { fill, SIDES } from "../../units/internal.js";
 import { inHalves } from "../choices/half-millimetres.js";
@@ -81,7 +81,7 @@ function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: Complete
   };
 }
 
-function inWords(by: number, positive: keyof typeof WAYS, negative: keyof typeof WAYS): string {
+function inWords(by: number, positive: Way, negative: Way): string {
   const amount = inHalves(Math.abs(by));
-  return amount === 0 ? "" : fill(WAYS[by > 0 ? positive : negative], { by: amount });
+  return amount === 0 ? "" : fill(WAYS[by > 0 ? positive : negative], { by: `${amount} mm` });
 }

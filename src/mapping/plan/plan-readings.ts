@@ -7,6 +7,7 @@ import {
 } from "../../landmarks/index.js";
 import { measureFace, naturalDots } from "../../proportions/index.js";
 import { eachSide, measured, type Measured } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import { outlineIfAny } from "./outline-if-any.js";
 import type { SettledChoices } from "../dots/planned-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -45,7 +46,7 @@ export function readPlan(
 /** Measures with how the left ones differ from the right ones. */
 export function withDifferences(measures: FaceMeasures<number>): SideReadings<number> {
   const differences: { [Name in MeasureName]?: number } = {};
-  for (const name of Object.keys(measures.right) as MeasureName[]) {
+  for (const name of keysOf(measures.right)) {
     const right = measures.right[name];
     const left = measures.left[name];
     if (right !== undefined && left !== undefined) differences[name] = left - right;
@@ -86,7 +87,7 @@ function mapReadings<Name extends string, Value, Mapped>(
   map: (value: Value, path: string) => Mapped,
 ): NamedReadings<Name, Mapped> {
   const mapped: Partial<Record<Name, SideReadings<Mapped>>> = {};
-  for (const name of Object.keys(readings) as Name[]) {
+  for (const name of keysOf(readings)) {
     mapped[name] = mapSideReadings(readings[name], (value, path) => map(value, `${name}.${path}`));
   }
   return mapped as NamedReadings<Name, Mapped>;
@@ -99,7 +100,7 @@ function mapSideReadings<Value, Mapped>(
 ): SideReadings<Mapped> {
   const overMeasures = (of: SideMeasures<Value>, path: string): SideMeasures<Mapped> => {
     const mapped: { [Name in MeasureName]?: Mapped } = {};
-    for (const name of Object.keys(of) as MeasureName[]) {
+    for (const name of keysOf(of)) {
       const value = of[name];
       if (value !== undefined) mapped[name] = map(value, `${path}.${name}`);
     }

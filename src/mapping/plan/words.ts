@@ -50,8 +50,8 @@ export const MOVES = {
 
 /** Which way a dot goes, and how far. */
 export const WAYS = {
-  up: "up {by} mm",
-  down: "down {by} mm",
-  outward: "outward {by} mm",
-  inward: "inward {by} mm",
+  up: "up {by}",
+  down: "down {by}",
+  outward: "outward {by}",
+  inward: "inward {by}",
 } as const;

@@ -1,3 +1,4 @@
+import type { Way } from "../../symmetry/index.js";
 import type { Length, Side } from "../../units/index.js";
 
 /** The stages in which an artist draws a map, in their order. */
@@ -12,7 +13,7 @@ export type WorkStage =
   | "check-upright";
 
 /** Which way a dot goes; `"none"` where it stays or where nothing is moved. */
-export type WorkDirection = "up" | "down" | "outward" | "inward" | "none";
+export type WorkDirection = Way | "none";
 
 /** How a ruler checks what was drawn: laid from one point to another, it must read so much. */
 export interface RulerCheck {

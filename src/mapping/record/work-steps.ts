@@ -119,8 +119,8 @@ function checkOf(task: Task, plan: BrowPlan, side: Side): RulerCheck | undefined
   const values = { side: otherSide(side), station };
   return (
     planned && {
-      from: fill<string>(RULED[from], values),
-      to: fill<string>(RULED[to], values),
+      from: fill(RULED[from], values),
+      to: fill(RULED[to], values),
       reading: length(planned.value),
       u: length(planned.u),
     }
@@ -175,7 +175,7 @@ function moved(axis: keyof typeof AXES, plan: BrowPlan, side: Side, dot: Dot, wh
   const amount = inHalves(Math.abs(by));
   if (amount === 0) return still(fill(STEPS.stay, { ...name, one: ways[0], other: ways[1] }), why);
   const direction = ways[by > 0 ? 0 : 1];
-  const text = fill(STEPS.move, { ...name, way: fill(WAYS[direction], { by: amount }) });
+  const text = fill(STEPS.move, { ...name, way: fill(WAYS[direction], { by: `${amount} mm` }) });
   return { amount: mm(amount), direction, text, why };
 }
 

@@ -15,6 +15,7 @@ import {
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { fitMidline } from "../midline/fit-midline.js";
+import { SIDES } from "../../units/internal.js";
 import { mirror } from "../mirroring/mirror.js";
 
 /** A face taken apart into what is symmetric about a line and what is not. */
@@ -115,9 +116,7 @@ function partsOfPair<U extends Unit>(
   face: Face<U>,
   image: Face<U>,
 ): readonly LandmarkParts<U>[] {
-  return (["right", "left"] as const).flatMap((side) =>
-    partsOf(name, side, face[side][name], image[side][name]),
-  );
+  return SIDES.flatMap((side) => partsOf(name, side, face[side][name], image[side][name]));
 }
 
 function placesOf<U extends Unit>(

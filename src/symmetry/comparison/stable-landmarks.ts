@@ -6,7 +6,7 @@ import {
 } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import type { Point, Side } from "../../units/index.js";
-import { refuse } from "../../units/internal.js";
+import { refuse, SIDES } from "../../units/internal.js";
 
 /** Landmarks by which two captures of a face are laid over each other where nothing else is said. */
 export const STABLE_LANDMARKS: readonly PointLandmark[] = [
@@ -40,7 +40,7 @@ export function stablePairs(
       if (one === undefined || other === undefined) return [];
       return [{ landmark, before: one, after: other, variance }];
     }
-    return (["right", "left"] as const).flatMap((side) => {
+    return SIDES.flatMap((side) => {
       const [one, other] = [before[side][landmark], after[side][landmark]];
       if (one === undefined || other === undefined) return [];
       return [{ landmark, side, before: one, after: other, variance }];

@@ -7,7 +7,10 @@ import type { Length, Unit } from "../../units/index.js";
  * perpendicular through the middle between the inner eye corners; `"midpoints"`, the line nearest to
  * the midline landmarks and the middles of the pairs; `"given"`, two points that the artist marked.
  */
-export type MidlineMethod = "mirror" | "endocanthia" | "midpoints" | "given";
+export type MidlineMethod = (typeof MIDLINE_METHODS)[number];
+
+/** All methods. */
+export const MIDLINE_METHODS = ["mirror", "endocanthia", "midpoints", "given"] as const;
 
 /** What another method says of the same face. */
 export interface OtherMidline<U extends Unit> {

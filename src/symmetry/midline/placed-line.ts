@@ -8,7 +8,7 @@ import {
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
-import type { Midline, MidlineMethod, OtherMidline } from "./midline.js";
+import { type Midline, type MidlineMethod, type OtherMidline, MIDLINE_METHODS } from "./midline.js";
 import { type FittedLine, lineByMethod } from "./midline-methods.js";
 import { type FaceSense, leftIsPositive, tiltOf } from "./sense-of-face.js";
 
@@ -80,8 +80,6 @@ export function leftwardsFrom<U extends Unit>(
   return leftIsPositive ? apart : length(0 - apart);
 }
 
-const UNAIDED_METHODS: readonly MidlineMethod[] = ["mirror", "endocanthia", "midpoints"];
-
 /** What the methods that need no points by hand say, where they have an answer for this face. */
 export function othersThan<U extends Unit>(
   method: Midline<U>["method"],
@@ -91,8 +89,8 @@ export function othersThan<U extends Unit>(
   sense: FaceSense,
 ): readonly OtherMidline<U>[] {
   const others: OtherMidline<U>[] = [];
-  for (const other of UNAIDED_METHODS) {
-    const fitted = other === method ? undefined : lineIfAny(face, other);
+  for (const other of MIDLINE_METHODS) {
+    const fitted = other === method || other === "given" ? undefined : lineIfAny(face, other);
     if (fitted === undefined) continue;
     const { line, tilt } = placeOnFace(fitted.line, level, sense);
     others.push({ method: other, tilt, offset: leftwardsFrom(line.through, chosen) });
