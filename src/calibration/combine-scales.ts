@@ -14,6 +14,7 @@ import {
   refuse,
   requirePositive,
   SOURCES_NOTES,
+  refusingAs,
 } from "../units/internal.js";
 
 /**
@@ -38,27 +39,29 @@ import {
  */
 export function combineScales(scales: readonly Scale[]): Scale {
   const where = "combineScales";
-  const [only] = scales;
-  if (only === undefined) refuse("wrong-count", where, "scales", scales, "at least one scale");
-  const factors = scales.map(({ factor, u }, index) => {
-    requirePositive(where, `scales[${index}].factor`, factor);
-    return measured(factor, u);
+  return refusingAs(where, () => {
+    const [only] = scales;
+    if (only === undefined) refuse("wrong-count", where, "scales", scales, "at least one scale");
+    const factors = scales.map(({ factor, u }, index) => {
+      requirePositive(where, `scales[${index}].factor`, factor);
+      return measured(factor, u);
+    });
+    requireIndependent(where, scales);
+    if (scales.length === 1) return only;
+    const mean = averageOf(factors);
+    const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
+    if (!Number.isFinite(spread)) refuseContradiction(where, scales);
+    const disagree = spread > chiSquareQuantile(AGREEMENT, scales.length - 1);
+    return {
+      from: "px",
+      to: "mm",
+      factor: mean.value,
+      u: disagree ? Math.hypot(mean.u, scatterOf(factors, mean.value)) : mean.u,
+      source: "combined",
+      notes: [...scales.flatMap(({ notes }) => notes), ...(disagree ? [disagreement(scales)] : [])],
+      ...commonDistance(scales),
+    };
   });
-  requireIndependent(where, scales);
-  if (scales.length === 1) return only;
-  const mean = averageOf(factors);
-  const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
-  if (!Number.isFinite(spread)) refuseContradiction(where, scales);
-  const disagree = spread > chiSquareQuantile(AGREEMENT, scales.length - 1);
-  return {
-    from: "px",
-    to: "mm",
-    factor: mean.value,
-    u: disagree ? Math.hypot(mean.u, scatterOf(factors, mean.value)) : mean.u,
-    source: "combined",
-    notes: [...scales.flatMap(({ notes }) => notes), ...(disagree ? [disagreement(scales)] : [])],
-    ...commonDistance(scales),
-  };
 }
 
 /** Sources that agree differ by more than this test allows once in twenty times. */

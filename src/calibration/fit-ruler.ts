@@ -14,6 +14,7 @@ import {
 import {
   note,
   refuse,
+  refusingAs,
   requireFinite,
   requireFinitePoint,
   requirePositive,
@@ -90,7 +91,7 @@ export interface RulerFit {
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
   const where = "fitRuler";
   requireMarks(where, marks);
-  const edge = fitLine(marks.map(({ at }) => at));
+  const edge = refusingAs(where, () => fitLine(marks.map(({ at }) => at)));
   const places = marks.map(({ at, reading }) => ({
     reading,
     along: distanceAlongLine(at, edge.line),
@@ -141,7 +142,7 @@ export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}
  * ```
  */
 export function scaleFromRuler(marks: readonly RulerMark[], options: RulerOptions = {}): Scale {
-  return fitRuler(marks, options).scale;
+  return refusingAs("scaleFromRuler", () => fitRuler(marks, options).scale);
 }
 
 /** What the scale of the middle leaves open of that at the ends: evenly spread between them. */

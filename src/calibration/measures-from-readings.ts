@@ -17,7 +17,7 @@ import {
   readRuler,
   type Side,
 } from "../units/index.js";
-import { refuse, requireObject, requireWord, SIDES } from "../units/internal.js";
+import { refuse, requireObject, requireWord, refusingAs, SIDES } from "../units/internal.js";
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
@@ -62,15 +62,17 @@ export function measuresFromReadings(
   sheet: ReadingSheet,
   options: SheetOptions = {},
 ): FaceMeasures<Measured> {
-  requireSheet(sheet, options);
-  const startToStart = sheet.startToStart;
-  return {
-    right: sideMeasures("right", sheet.right ?? {}, options),
-    left: sideMeasures("left", sheet.left ?? {}, options),
-    ...(startToStart === undefined
-      ? {}
-      : { startToStart: readingOf("startToStart", startToStart, options) }),
-  };
+  return refusingAs("measuresFromReadings", () => {
+    requireSheet(sheet, options);
+    const startToStart = sheet.startToStart;
+    return {
+      right: sideMeasures("right", sheet.right ?? {}, options),
+      left: sideMeasures("left", sheet.left ?? {}, options),
+      ...(startToStart === undefined
+        ? {}
+        : { startToStart: readingOf("startToStart", startToStart, options) }),
+    };
+  });
 }
 
 const PLACES = [...SIDES, "startToStart"] as const;

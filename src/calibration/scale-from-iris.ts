@@ -16,6 +16,7 @@ import {
   requireFinitePoint,
   requirePositive,
   IRIS_NOTES,
+  refusingAs,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { browPerspective } from "./brow-perspective.js";
@@ -65,33 +66,35 @@ export interface IrisOptions {
  */
 export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scale {
   const where = "scaleFromIris";
-  const width = options.width ?? IRIS_WIDTH;
-  const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
-  requirePositive(where, "width", measured(width.value, width.u).value);
-  requirePositive(where, "ringFactor", measured(ringFactor.value, ringFactor.u).value);
-  const { seen, notes } = seenWidth(where, face, placementOf(face, width, options));
-  const factor = (width.value * ringFactor.value) / seen.value;
-  const perspective = browPerspective(where, options.cameraDistance);
-  const relative = Math.hypot(
-    width.u / width.value,
-    ringFactor.u / ringFactor.value,
-    seen.u / seen.value,
-    perspective.u,
-  );
-  return {
-    from: "px",
-    to: "mm",
-    factor,
-    u: factor * relative,
-    source: "iris",
-    notes: [
-      ...widthNotes(width, options.width === undefined),
-      ...ringNotes(ringFactor),
-      ...notes,
-      perspective.note,
-    ],
-    ...(options.cameraDistance === undefined ? {} : { cameraDistance: options.cameraDistance }),
-  };
+  return refusingAs(where, () => {
+    const width = options.width ?? IRIS_WIDTH;
+    const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
+    requirePositive(where, "width", measured(width.value, width.u).value);
+    requirePositive(where, "ringFactor", measured(ringFactor.value, ringFactor.u).value);
+    const { seen, notes } = seenWidth(where, face, placementOf(face, width, options));
+    const factor = (width.value * ringFactor.value) / seen.value;
+    const perspective = browPerspective(where, options.cameraDistance);
+    const relative = Math.hypot(
+      width.u / width.value,
+      ringFactor.u / ringFactor.value,
+      seen.u / seen.value,
+      perspective.u,
+    );
+    return {
+      from: "px",
+      to: "mm",
+      factor,
+      u: factor * relative,
+      source: "iris",
+      notes: [
+        ...widthNotes(width, options.width === undefined),
+        ...ringNotes(ringFactor),
+        ...notes,
+        perspective.note,
+      ],
+      ...(options.cameraDistance === undefined ? {} : { cameraDistance: options.cameraDistance }),
+    };
+  });
 }
 
 /** Width of the irises in the photo, the mean of both, with notes on it. */

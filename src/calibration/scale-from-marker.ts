@@ -21,6 +21,7 @@ import {
   requirePositive,
   MARKER_NOTES,
   toDegrees,
+  refusingAs,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
@@ -65,25 +66,27 @@ export function scaleFromMarker(
   options: MarkerOptions = {},
 ): Scale {
   const where = "scaleFromMarker";
-  requirePolyline(where, "rim", rim, 2);
-  requirePositive(where, "diameter", diameter);
-  const known = measured<number>(diameter, options.u ?? 0);
-  const width = circleWidth(rim);
-  const placement = options.placement ?? (BY_HAND * width) / diameter;
-  if (options.placement !== undefined) requirePositive(where, "placement", placement);
-  const { seen, notes } = seenWidth(rim, placement);
-  requireBaseline(where, "rim", rim, seen);
-  const shrink = perspectiveShrink(where, options.depth);
-  const factor = known.value / seen.value / shrink.value;
-  return {
-    from: "px",
-    to: "mm",
-    factor,
-    u: factor * Math.hypot(known.u / known.value, seen.u / seen.value, shrink.u / shrink.value),
-    source: "marker",
-    notes: [...notes, ...depthNotes(options.depth)],
-    ...distanceOf(options.depth),
-  };
+  return refusingAs(where, () => {
+    requirePolyline(where, "rim", rim, 2);
+    requirePositive(where, "diameter", diameter);
+    const known = measured<number>(diameter, options.u ?? 0);
+    const width = circleWidth(rim);
+    const placement = options.placement ?? (BY_HAND * width) / diameter;
+    if (options.placement !== undefined) requirePositive(where, "placement", placement);
+    const { seen, notes } = seenWidth(rim, placement);
+    requireBaseline(where, "rim", rim, seen);
+    const shrink = perspectiveShrink(where, options.depth);
+    const factor = known.value / seen.value / shrink.value;
+    return {
+      from: "px",
+      to: "mm",
+      factor,
+      u: factor * Math.hypot(known.u / known.value, seen.u / seen.value, shrink.u / shrink.value),
+      source: "marker",
+      notes: [...notes, ...depthNotes(options.depth)],
+      ...distanceOf(options.depth),
+    };
+  });
 }
 
 /** Diameter of the marker in the photo, with notes on it. */

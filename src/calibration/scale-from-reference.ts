@@ -1,7 +1,7 @@
 import { distance } from "../geometry/index.js";
 import { BY_HAND } from "../landmarks/internal.js";
 import { type Length, measured, type Point, type Scale } from "../units/index.js";
-import { requireFinitePoint, requirePositive } from "../units/internal.js";
+import { requireFinitePoint, requirePositive, refusingAs } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import {
   depthNotes,
@@ -44,22 +44,24 @@ export function scaleFromReference(
   options: ReferenceOptions = {},
 ): Scale {
   const where = "scaleFromReference";
-  requireFinitePoint(where, "from", from);
-  requireFinitePoint(where, "to", to);
-  requirePositive(where, "length", length);
-  const known = measured<number>(length, options.u ?? 0);
-  const seen = distance(from, to);
-  const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * seen) / length);
-  requireBaseline(where, "to", to, measured<number>(seen, seenU));
-  const shrink = perspectiveShrink(where, options.depth);
-  const factor = known.value / seen / shrink.value;
-  return {
-    from: "px",
-    to: "mm",
-    factor,
-    u: factor * Math.hypot(known.u / known.value, seenU / seen, shrink.u / shrink.value),
-    source: "reference",
-    notes: depthNotes(options.depth),
-    ...distanceOf(options.depth),
-  };
+  return refusingAs(where, () => {
+    requireFinitePoint(where, "from", from);
+    requireFinitePoint(where, "to", to);
+    requirePositive(where, "length", length);
+    const known = measured<number>(length, options.u ?? 0);
+    const seen = distance(from, to);
+    const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * seen) / length);
+    requireBaseline(where, "to", to, measured<number>(seen, seenU));
+    const shrink = perspectiveShrink(where, options.depth);
+    const factor = known.value / seen / shrink.value;
+    return {
+      from: "px",
+      to: "mm",
+      factor,
+      u: factor * Math.hypot(known.u / known.value, seenU / seen, shrink.u / shrink.value),
+      source: "reference",
+      notes: depthNotes(options.depth),
+      ...distanceOf(options.depth),
+    };
+  });
 }

@@ -9,6 +9,7 @@ import {
   requireObject,
   requirePositive,
   requireWord,
+  refusingAs,
   SIDES,
 } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
@@ -59,24 +60,26 @@ import { poseReadings } from "./pose-checks.js";
  * ```
  */
 export function checkCapture(face: Face<"px">, options: CaptureOptions): readonly Finding[] {
-  const capture = settle(face, options);
-  const sides = sidesFindings(face);
-  if (sides.some(({ code }) => code === "sides-swapped")) {
-    return gravestFirst([...sides, ...declaredFindings(capture, [])]);
-  }
-  const judge = (reading: Reading): readonly Finding[] => judged(reading, capture.limits);
-  const brows = browReadings(capture).flatMap(judge);
-  const findings = [
-    ...sides,
-    ...poseReadings(face).flatMap(judge),
-    ...eyeFindings(capture),
-    ...judge(mouthReading(face)),
-    ...brows,
-    ...pictureFindings(capture),
-    ...plausibilityFindings(capture),
-    ...declaredFindings(capture, brows),
-  ];
-  return gravestFirst([...findings, ...landmarkFindings(findings)]);
+  return refusingAs("checkCapture", () => {
+    const capture = settle(face, options);
+    const sides = sidesFindings(face);
+    if (sides.some(({ code }) => code === "sides-swapped")) {
+      return gravestFirst([...sides, ...declaredFindings(capture, [])]);
+    }
+    const judge = (reading: Reading): readonly Finding[] => judged(reading, capture.limits);
+    const brows = browReadings(capture).flatMap(judge);
+    const findings = [
+      ...sides,
+      ...poseReadings(face).flatMap(judge),
+      ...eyeFindings(capture),
+      ...judge(mouthReading(face)),
+      ...brows,
+      ...pictureFindings(capture),
+      ...plausibilityFindings(capture),
+      ...declaredFindings(capture, brows),
+    ];
+    return gravestFirst([...findings, ...landmarkFindings(findings)]);
+  });
 }
 
 function settle(face: Face<"px">, options: CaptureOptions): Capture {

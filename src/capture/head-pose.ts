@@ -1,7 +1,7 @@
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { fitMidline, fitMidsagittalPlane } from "../symmetry/index.js";
 import { measured, type Measured } from "../units/index.js";
-import { toDegrees } from "../units/internal.js";
+import { toDegrees, refusingAs } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
   axesInSpace,
@@ -59,14 +59,16 @@ const ESTIMATED_YAW_U = 0.3;
  * ```
  */
 export function headPose(face: Face<"px">): HeadPose {
-  const roll = rollOf(face);
-  const yaw = yawOf(face);
-  const axes = axesInSpace(face);
-  return {
-    ...(roll === undefined ? {} : { roll }),
-    ...(yaw === undefined ? {} : { yaw }),
-    ...(axes === undefined ? {} : { pitch: pitchOf(axes) }),
-  };
+  return refusingAs("headPose", () => {
+    const roll = rollOf(face);
+    const yaw = yawOf(face);
+    const axes = axesInSpace(face);
+    return {
+      ...(roll === undefined ? {} : { roll }),
+      ...(yaw === undefined ? {} : { yaw }),
+      ...(axes === undefined ? {} : { pitch: pitchOf(axes) }),
+    };
+  });
 }
 
 function rollOf(face: Face<"px">): Measured | undefined {

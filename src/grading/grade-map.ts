@@ -1,5 +1,5 @@
 import type { DrawnMap } from "../mapping/index.js";
-import { refuse } from "../units/internal.js";
+import { refuse, refusingAs } from "../units/internal.js";
 import type { GradingOptions, GradingReference, MapGrade } from "./grade.js";
 import { gradeItem, type GradingSheet } from "./grade-item.js";
 import { pointsOf, resultOf } from "./grade-points.js";
@@ -36,35 +36,37 @@ export function gradeMap(
   reference: GradingReference,
   options: GradingOptions = {},
 ): MapGrade {
-  const { rubric = RULER_SHEET_RUBRIC, passMark } = options;
-  requireRubric(HERE, rubric);
-  if (passMark !== undefined) requirePassMark(passMark);
-  const sheet: GradingSheet = { ...readMap(HERE, drawn, reference, options), reference };
-  const { tolerances } = sheet;
-  const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
-  const items = entries.filter((entry) => "decision" in entry);
-  const ungraded = entries.filter((entry) => "reason" in entry);
-  const points = pointsOf(items, ungraded);
-  if (points.all.total === 0) {
-    const need = "an item that the tolerances speak of, and against a reference one that it has";
-    refuse("out-of-range", HERE, "rubric.items", reference.kind, need);
-  }
-  const result = passMark === undefined ? undefined : resultOf(points.all, passMark);
-  return {
-    rubric,
-    tolerances,
-    items,
-    ungraded,
-    points,
-    ...(result === undefined ? {} : { result }),
-    toSettle: [
-      ...items.filter(({ decision }) => decision.outcome === "undecided").map(({ text }) => text),
-      ...ungraded
-        .filter(({ reason }) => reason.code === "not-read")
-        .map(({ reason }) => reason.text),
-    ],
-    summary: summaryOf({ rubric, tolerances, points, result }, options),
-  };
+  return refusingAs("gradeMap", () => {
+    const { rubric = RULER_SHEET_RUBRIC, passMark } = options;
+    requireRubric(HERE, rubric);
+    if (passMark !== undefined) requirePassMark(passMark);
+    const sheet: GradingSheet = { ...readMap(HERE, drawn, reference, options), reference };
+    const { tolerances } = sheet;
+    const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
+    const items = entries.filter((entry) => "decision" in entry);
+    const ungraded = entries.filter((entry) => "reason" in entry);
+    const points = pointsOf(items, ungraded);
+    if (points.all.total === 0) {
+      const need = "an item that the tolerances speak of, and against a reference one that it has";
+      refuse("out-of-range", HERE, "rubric.items", reference.kind, need);
+    }
+    const result = passMark === undefined ? undefined : resultOf(points.all, passMark);
+    return {
+      rubric,
+      tolerances,
+      items,
+      ungraded,
+      points,
+      ...(result === undefined ? {} : { result }),
+      toSettle: [
+        ...items.filter(({ decision }) => decision.outcome === "undecided").map(({ text }) => text),
+        ...ungraded
+          .filter(({ reason }) => reason.code === "not-read")
+          .map(({ reason }) => reason.text),
+      ],
+      summary: summaryOf({ rubric, tolerances, points, result }, options),
+    };
+  });
 }
 
 const HERE = "gradeMap";

@@ -2,7 +2,13 @@ import { distance, type PolylinePlace } from "../geometry/index.js";
 import { rootBetween } from "../geometry/internal.js";
 import { lengthBetween, type Skin } from "../landmarks/index.js";
 import { flatPoint, length, type Point, type Polyline } from "../units/index.js";
-import { refuse, requireFinite, requirePolyline, shownValue } from "../units/internal.js";
+import {
+  refuse,
+  requireFinite,
+  requirePolyline,
+  shownValue,
+  refusingAs,
+} from "../units/internal.js";
 import { frontShare } from "./front-share.js";
 
 /**
@@ -33,28 +39,30 @@ export function archAtShare(
   skin: Skin,
   share: number,
 ): PolylinePlace<"mm"> {
-  requireQuestion(border, share);
-  const excessAt = (at: Point<"mm">): number =>
-    frontShare(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
-  let way = 0;
-  let from = border[0] as Point<"mm">;
-  let excess = excessAt(from);
-  for (const to of border.slice(1)) {
-    const size = distance(from, to);
-    const excessAtEnd = excessAt(to);
-    if (excess <= 0 && excessAtEnd >= 0 && size > 0) {
-      const [begin, end] = [from, to];
-      const placeAt = (part: number): Point<"mm"> =>
-        flatPoint(begin[0] + part * (end[0] - begin[0]), begin[1] + part * (end[1] - begin[1]));
-      const part = rootBetween(0, 1, (at) => excessAt(placeAt(at))) ?? 0;
-      const [x, y] = placeAt(part);
-      return { at: flatPoint(x, y), along: length(way + part * size), extended: false };
+  return refusingAs("archAtShare", () => {
+    requireQuestion(border, share);
+    const excessAt = (at: Point<"mm">): number =>
+      frontShare(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
+    let way = 0;
+    let from = border[0] as Point<"mm">;
+    let excess = excessAt(from);
+    for (const to of border.slice(1)) {
+      const size = distance(from, to);
+      const excessAtEnd = excessAt(to);
+      if (excess <= 0 && excessAtEnd >= 0 && size > 0) {
+        const [begin, end] = [from, to];
+        const placeAt = (part: number): Point<"mm"> =>
+          flatPoint(begin[0] + part * (end[0] - begin[0]), begin[1] + part * (end[1] - begin[1]));
+        const part = rootBetween(0, 1, (at) => excessAt(placeAt(at))) ?? 0;
+        const [x, y] = placeAt(part);
+        return { at: flatPoint(x, y), along: length(way + part * size), extended: false };
+      }
+      way += size;
+      [from, excess] = [to, excessAtEnd];
     }
-    way += size;
-    [from, excess] = [to, excessAtEnd];
-  }
-  const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
-  refuse("no-solution", "archAtShare", "border", border, need);
+    const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
+    refuse("no-solution", "archAtShare", "border", border, need);
+  });
 }
 
 function requireQuestion(border: Polyline<"mm">, share: number): void {

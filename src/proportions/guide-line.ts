@@ -2,7 +2,7 @@ import { type Line, lineAlong, lineThrough } from "../geometry/index.js";
 import { type GuideConvention, GUIDES, type SideLandmark } from "../landmarks/index.js";
 import { type GuideRule } from "../landmarks/internal.js";
 import { mm, type Point, type Side } from "../units/index.js";
-import { requirePositive } from "../units/internal.js";
+import { requirePositive, refusingAs } from "../units/internal.js";
 import type { FaceForGuide, Guide } from "./guide.js";
 import { requireLandmarksOn } from "./require-guide-landmarks.js";
 import { UPWARDS } from "./upwards.js";
@@ -43,21 +43,23 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
   convention: Convention,
   options: GuideOptions = {},
 ): Guide<Convention> {
-  const { share = ARCH_EYE_WIDTH_SHARE } = options;
-  requirePositive("guideLine", "options.share", share);
-  requireLandmarksOn("guideLine", face, [side], convention);
-  const rule: GuideRule = GUIDES[convention];
-  const from: readonly SideLandmark[] = rule.through;
-  return {
-    mark: rule.mark,
-    convention,
-    side,
-    line: lineOf(rule, (name) => face[side][name] as Point<"mm">, share),
-    from,
-    standIns: (face.standIns ?? []).filter(({ landmark }) =>
-      from.some((name) => name === landmark),
-    ),
-  };
+  return refusingAs("guideLine", () => {
+    const { share = ARCH_EYE_WIDTH_SHARE } = options;
+    requirePositive("guideLine", "options.share", share);
+    requireLandmarksOn("guideLine", face, [side], convention);
+    const rule: GuideRule = GUIDES[convention];
+    const from: readonly SideLandmark[] = rule.through;
+    return {
+      mark: rule.mark,
+      convention,
+      side,
+      line: lineOf(rule, (name) => face[side][name] as Point<"mm">, share),
+      from,
+      standIns: (face.standIns ?? []).filter(({ landmark }) =>
+        from.some((name) => name === landmark),
+      ),
+    };
+  });
 }
 
 function lineOf(

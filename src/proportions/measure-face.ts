@@ -6,6 +6,7 @@ import {
   type Skin,
 } from "../landmarks/index.js";
 import { eachSide, type Sides } from "../units/index.js";
+import { refusingAs } from "../units/internal.js";
 import type { BrowBorders } from "./brow-edge.js";
 import { measureSide } from "./measure-side.js";
 
@@ -14,6 +15,8 @@ import { measureSide } from "./measure-side.js";
  *
  * `borders` are the hair or the outlines on which tape, thickness, lid distance and area are read;
  * without them they are read on the joined dots, and the area is left out.
+ *
+ * @throws GeometryError `out-of-range` where start, arch and tail end are one place
  *
  * @example
  * ```ts
@@ -34,13 +37,15 @@ export function measureFace(
   skin: Skin,
   borders?: Sides<BrowBorders | undefined>,
 ): FaceMeasures<number> {
-  const sides = eachSide((side) => {
-    const hair = borders?.[side];
-    const context = { side, landmarks: face[side], skin };
-    return measureSide(dots[side], hair === undefined ? context : { ...context, borders: hair });
+  return refusingAs("measureFace", () => {
+    const sides = eachSide((side) => {
+      const hair = borders?.[side];
+      const context = { side, landmarks: face[side], skin };
+      return measureSide(dots[side], hair === undefined ? context : { ...context, borders: hair });
+    });
+    const { right, left } = dots;
+    return right.upperStart === undefined || left.upperStart === undefined
+      ? sides
+      : { ...sides, startToStart: lengthBetween(right.upperStart, left.upperStart, skin) };
   });
-  const { right, left } = dots;
-  return right.upperStart === undefined || left.upperStart === undefined
-    ? sides
-    : { ...sides, startToStart: lengthBetween(right.upperStart, left.upperStart, skin) };
 }

@@ -10,7 +10,7 @@ import {
 } from "../landmarks/index.js";
 import { atEyeCorner, onSkin } from "../landmarks/internal.js";
 import { type Length, length, type Point, type Side } from "../units/index.js";
-import { keysOf, toDegrees } from "../units/internal.js";
+import { keysOf, toDegrees, refusingAs } from "../units/internal.js";
 import { type BrowBorders, type BrowEdge, browEdge } from "./brow-edge.js";
 import { frontShare } from "./front-share.js";
 
@@ -36,6 +36,8 @@ export interface SideContext {
  * Distances from the midline, heights, thickness (vertical), lid to brow and area are those of the
  * frontal view. A lower border that ends too early is extended along its end's tangent.
  *
+ * @throws GeometryError `out-of-range` where start, arch and tail end are one place
+ *
  * @example
  * ```ts
  * import { measureSide } from "brow-geometry/proportions";
@@ -53,47 +55,49 @@ export function measureSide(
   dots: BrowDots<"mm">,
   { side, landmarks, skin, borders }: SideContext,
 ): SideMeasures<number> {
-  const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
-  const outwards = side === "left" ? 1 : -1;
-  const edge = browEdge(dots, borders, skin);
-  const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
-    from && to && lengthBetween(from, to, skin);
-  const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
-    from && to && lengthBetween(from, to, skin, { on: "photo" });
-  const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>
-    from && to && toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
-  const thickness = (dot?: Point<"mm">): number | undefined => {
-    const y = dot && edge.lowerAt(dot[0]);
-    return dot && y !== undefined ? dot[1] - y : undefined;
-  };
-  const front = ruler(start, arch);
-  const tailLength = ruler(arch, tail);
-  return whatIsKnown({
-    front,
-    tail: tailLength,
-    frontAlong: start && arch && edge.along(start, arch),
-    tailAlong: arch && tail && edge.along(arch, tail),
-    frontOnPhoto: sight(start, arch),
-    tailOnPhoto: sight(arch, tail),
-    frontShare:
-      front === undefined || tailLength === undefined ? undefined : frontShare(front, tailLength),
-    startDistance: start && outwards * start[0],
-    archDistance: arch && outwards * arch[0],
-    tailDistance: tail && outwards * tail[0],
-    startHeight: start?.[1],
-    archHeight: arch?.[1],
-    tailHeight: tail?.[1],
-    startThickness: thickness(start),
-    bodyThickness: thickness(body),
-    archThickness: thickness(arch),
-    exocanthionToTailEnd:
-      landmarks.exocanthion &&
-      tail &&
-      spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
-    lidToBrow: lidToBrow(landmarks, edge),
-    frontInclination: inclination(start, arch),
-    browInclination: inclination(start, tail),
-    area: edge.area,
+  return refusingAs("measureSide", () => {
+    const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
+    const outwards = side === "left" ? 1 : -1;
+    const edge = browEdge(dots, borders, skin);
+    const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
+      from && to && lengthBetween(from, to, skin);
+    const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
+      from && to && lengthBetween(from, to, skin, { on: "photo" });
+    const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>
+      from && to && toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
+    const thickness = (dot?: Point<"mm">): number | undefined => {
+      const y = dot && edge.lowerAt(dot[0]);
+      return dot && y !== undefined ? dot[1] - y : undefined;
+    };
+    const front = ruler(start, arch);
+    const tailLength = ruler(arch, tail);
+    return whatIsKnown({
+      front,
+      tail: tailLength,
+      frontAlong: start && arch && edge.along(start, arch),
+      tailAlong: arch && tail && edge.along(arch, tail),
+      frontOnPhoto: sight(start, arch),
+      tailOnPhoto: sight(arch, tail),
+      frontShare:
+        front === undefined || tailLength === undefined ? undefined : frontShare(front, tailLength),
+      startDistance: start && outwards * start[0],
+      archDistance: arch && outwards * arch[0],
+      tailDistance: tail && outwards * tail[0],
+      startHeight: start?.[1],
+      archHeight: arch?.[1],
+      tailHeight: tail?.[1],
+      startThickness: thickness(start),
+      bodyThickness: thickness(body),
+      archThickness: thickness(arch),
+      exocanthionToTailEnd:
+        landmarks.exocanthion &&
+        tail &&
+        spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
+      lidToBrow: lidToBrow(landmarks, edge),
+      frontInclination: inclination(start, arch),
+      browInclination: inclination(start, tail),
+      area: edge.area,
+    });
   });
 }
 

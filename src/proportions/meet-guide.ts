@@ -6,6 +6,7 @@ import {
 } from "../geometry/index.js";
 import type { Brow } from "../landmarks/index.js";
 import { flatPoint, type Polyline } from "../units/index.js";
+import { refusingAs } from "../units/internal.js";
 import type { Guide } from "./guide.js";
 
 /**
@@ -31,12 +32,14 @@ import type { Guide } from "./guide.js";
  * ```
  */
 export function meetGuide(guide: Guide, brow: Brow<"mm">): PolylinePlace<"mm"> | undefined {
-  const upper = meetBorder(guide, brow.upper);
-  if (guide.mark !== "tail" || brow.lower === undefined) return upper;
-  const lower = meetBorder(guide, brow.lower);
-  if (upper === undefined || lower === undefined) return upper ?? lower;
-  const [x, y] = midpoint(upper.at, lower.at);
-  return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
+  return refusingAs("meetGuide", () => {
+    const upper = meetBorder(guide, brow.upper);
+    if (guide.mark !== "tail" || brow.lower === undefined) return upper;
+    const lower = meetBorder(guide, brow.lower);
+    if (upper === undefined || lower === undefined) return upper ?? lower;
+    const [x, y] = midpoint(upper.at, lower.at);
+    return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
+  });
 }
 
 function meetBorder(guide: Guide, border: Polyline<"mm">): PolylinePlace<"mm"> | undefined {

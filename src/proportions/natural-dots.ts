@@ -2,7 +2,7 @@ import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../
 import { type Brow, type BrowDots, type Dot } from "../landmarks/index.js";
 import { BY_HAND, DOT_NAMES } from "../landmarks/internal.js";
 import { flatPoint, type Length, type Point, type Polyline } from "../units/index.js";
-import { refuse, requireFinite, requirePolyline } from "../units/internal.js";
+import { refuse, requireFinite, requirePolyline, refusingAs } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 
@@ -55,38 +55,40 @@ export interface NaturalDotsOptions {
  * ```
  */
 export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}): NaturalDots {
-  const { u = BY_HAND } = options;
-  requireBrow(brow, u);
-  const { upper, lower } = brow;
-  const upperStart = drawn(upper[0] as Point<"mm">);
-  const tailEnd = drawn(upper[upper.length - 1] as Point<"mm">);
-  const lowerStart = lower && drawn(lower[0] as Point<"mm">);
-  const arch = naturalArch(upper, u);
-  const upperArch = arch.kind === "flat" ? undefined : drawn(arch.at);
-  const upperBody = upperArch && onVertical(upper, (upperStart.at[0] + upperArch.at[0]) / 2);
-  const found: { readonly [Name in Dot]: Found | undefined } = {
-    upperStart,
-    upperBody,
-    upperArch,
-    tailEnd,
-    lowerStart,
-    lowerBody: lower && upperBody && onVertical(lower, upperBody.at[0]),
-    lowerArch: lower && upperArch && onVertical(lower, upperArch.at[0]),
-  };
-  const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  const extended: Dot[] = [];
-  for (const dot of DOT_NAMES) {
-    const place = found[dot];
-    if (place === undefined) continue;
-    dots[dot] = place.at;
-    if (place.extended) extended.push(dot);
-  }
-  return {
-    dots: dots as NaturalDots["dots"],
-    startLine: lineAlong(moreMedial(upperStart, lowerStart, tailEnd).at, UPWARDS),
-    arch,
-    extended,
-  };
+  return refusingAs("naturalDots", () => {
+    const { u = BY_HAND } = options;
+    requireBrow(brow, u);
+    const { upper, lower } = brow;
+    const upperStart = drawn(upper[0] as Point<"mm">);
+    const tailEnd = drawn(upper[upper.length - 1] as Point<"mm">);
+    const lowerStart = lower && drawn(lower[0] as Point<"mm">);
+    const arch = naturalArch(upper, u);
+    const upperArch = arch.kind === "flat" ? undefined : drawn(arch.at);
+    const upperBody = upperArch && onVertical(upper, (upperStart.at[0] + upperArch.at[0]) / 2);
+    const found: { readonly [Name in Dot]: Found | undefined } = {
+      upperStart,
+      upperBody,
+      upperArch,
+      tailEnd,
+      lowerStart,
+      lowerBody: lower && upperBody && onVertical(lower, upperBody.at[0]),
+      lowerArch: lower && upperArch && onVertical(lower, upperArch.at[0]),
+    };
+    const dots: { [Name in Dot]?: Point<"mm"> } = {};
+    const extended: Dot[] = [];
+    for (const dot of DOT_NAMES) {
+      const place = found[dot];
+      if (place === undefined) continue;
+      dots[dot] = place.at;
+      if (place.extended) extended.push(dot);
+    }
+    return {
+      dots: dots as NaturalDots["dots"],
+      startLine: lineAlong(moreMedial(upperStart, lowerStart, tailEnd).at, UPWARDS),
+      arch,
+      extended,
+    };
+  });
 }
 
 type Found = Pick<PolylinePlace<"mm">, "at" | "extended">;

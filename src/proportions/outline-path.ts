@@ -9,6 +9,7 @@ import {
   type Point,
   type Unit,
 } from "../units/index.js";
+import { refusingAs } from "../units/internal.js";
 import type { Outline } from "./outline.js";
 
 /**
@@ -67,7 +68,10 @@ export function outlineBorders<U extends Unit>(
   outline: Outline<U>,
   error: Length<U>,
 ): Required<Brow<U>> {
-  return { upper: flatten(outline.upper, error), lower: flatten(outline.lower, error) };
+  return refusingAs("outlineBorders", () => ({
+    upper: flatten(outline.upper, error),
+    lower: flatten(outline.lower, error),
+  }));
 }
 
 /**

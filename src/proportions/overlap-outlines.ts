@@ -1,5 +1,6 @@
 import { pathOverlap } from "../geometry/internal.js";
 import { type Length, mm } from "../units/index.js";
+import { refusingAs } from "../units/internal.js";
 import { outlineArea, outlinePath } from "./outline-path.js";
 import type { Outline } from "./outline.js";
 
@@ -35,10 +36,12 @@ export function overlapOutlines(
   natural: Outline<"mm">,
   error: Length<"mm"> = mm(0.001),
 ): OutlineOverlap {
-  const shared = pathOverlap(outlinePath(planned), outlinePath(natural), error);
-  return {
-    shared,
-    hairOutside: outlineArea(natural) - shared,
-    skinInside: outlineArea(planned) - shared,
-  };
+  return refusingAs("overlapOutlines", () => {
+    const shared = pathOverlap(outlinePath(planned), outlinePath(natural), error);
+    return {
+      shared,
+      hairOutside: outlineArea(natural) - shared,
+      skinInside: outlineArea(planned) - shared,
+    };
+  });
 }

@@ -6,7 +6,7 @@ import {
 } from "../geometry/index.js";
 import type { Brow } from "../landmarks/index.js";
 import { type FlatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
-import { requirePolyline } from "../units/internal.js";
+import { requirePolyline, refusingAs } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 
 /** How a ruler is held across a brow: along the midline, or square to the upper border. */
@@ -44,17 +44,19 @@ export function thickness(
   brow: Required<Brow<"mm">>,
   direction: ThicknessDirection = "vertical",
 ): ThicknessReading | undefined {
-  const up = direction === "vertical" ? UPWARDS : normalAt(at, brow.upper);
-  const ruler = lineAlong(at, up);
-  const readings = intersectPolyline(ruler, brow.lower).flatMap(({ at: to, extended }) => {
-    const value = length<"mm">(-distanceAlongLine(to, ruler));
-    return value >= 0 ? [{ value, to, extended }] : [];
+  return refusingAs("thickness", () => {
+    const up = direction === "vertical" ? UPWARDS : normalAt(at, brow.upper);
+    const ruler = lineAlong(at, up);
+    const readings = intersectPolyline(ruler, brow.lower).flatMap(({ at: to, extended }) => {
+      const value = length<"mm">(-distanceAlongLine(to, ruler));
+      return value >= 0 ? [{ value, to, extended }] : [];
+    });
+    return readings.reduce<ThicknessReading | undefined>(
+      (nearest, reading) =>
+        nearest === undefined || reading.value < nearest.value ? reading : nearest,
+      undefined,
+    );
   });
-  return readings.reduce<ThicknessReading | undefined>(
-    (nearest, reading) =>
-      nearest === undefined || reading.value < nearest.value ? reading : nearest,
-    undefined,
-  );
 }
 
 /** Upwards and square to a border where it is nearest to a point; at a corner along the bisector. */

@@ -1,6 +1,6 @@
 import { DOTS } from "../../landmarks/index.js";
 import { eachSide, type Side } from "../../units/index.js";
-import { fill, refuse } from "../../units/internal.js";
+import { fill, refuse, refusingAs } from "../../units/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,
@@ -43,32 +43,34 @@ import { DESCRIPTION, LEGEND, TITLES } from "./words.js";
  * ```
  */
 export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
-  requireLook("drawCaptures", look);
-  const laid = laidOver(requireSome(captures));
-  const { theme = "light", title = TITLES.captures } = look;
-  const palette = PALETTES[theme];
-  const [first] = laid;
-  const size = uprightSize(first.face);
-  const extent = captureExtent(laid, size);
-  const rows = laid.map((capture, row) => {
-    const box = { ...extent, x: 0, y: row * extent.height };
-    return capturePanel(capture, first, { box, extent, size, palette });
+  return refusingAs("drawCaptures", () => {
+    requireLook("drawCaptures", look);
+    const laid = laidOver(requireSome(captures));
+    const { theme = "light", title = TITLES.captures } = look;
+    const palette = PALETTES[theme];
+    const [first] = laid;
+    const size = uprightSize(first.face);
+    const extent = captureExtent(laid, size);
+    const rows = laid.map((capture, row) => {
+      const box = { ...extent, x: 0, y: row * extent.height };
+      return capturePanel(capture, first, { box, extent, size, palette });
+    });
+    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
+    const explained = legend(entriesFor(laid), { width: extent.width, brush });
+    const rowsHeight = laid.length * extent.height;
+    const height = rowsHeight + explained.height;
+    const unplaced = rows.flatMap((one) => one.unplaced);
+    return pictureSource(
+      { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
+      title,
+      describe(laid, unplaced),
+      [
+        element("rect", { width: extent.width, height, fill: palette.paper }),
+        ...rows.flatMap(({ elements }) => elements),
+        ...explained.drawnAt(0, rowsHeight),
+      ],
+    );
   });
-  const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
-  const explained = legend(entriesFor(laid), { width: extent.width, brush });
-  const rowsHeight = laid.length * extent.height;
-  const height = rowsHeight + explained.height;
-  const unplaced = rows.flatMap((one) => one.unplaced);
-  return pictureSource(
-    { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
-    title,
-    describe(laid, unplaced),
-    [
-      element("rect", { width: extent.width, height, fill: palette.paper }),
-      ...rows.flatMap(({ elements }) => elements),
-      ...explained.drawnAt(0, rowsHeight),
-    ],
-  );
 }
 
 function requireSome(

@@ -1,5 +1,5 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
-import { refuse } from "../../units/internal.js";
+import { refuse, refusingAs } from "../../units/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
@@ -57,31 +57,35 @@ export function drawChoices(
   { rows, notes }: WeighedChoices,
   options: ChoicesDrawing = {},
 ): readonly string[] {
-  requireLook("drawChoices", options);
-  requirePaper("drawChoices", options.paper);
-  if (rows.length === 0) {
-    refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
-  }
-  const { paper = "A4", theme = "light", title: name = TITLES.choices } = options;
-  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
-  const named = title(name, sheet);
-  requireShort("drawChoices", "title", [named], options.title);
-  const weighing = weighingOf(face, rows);
-  const room = roomOn(paper, FOOT_HEIGHT);
-  const blocks: readonly Block[] = [
-    named,
-    gap(1),
-    ...bullets(notes, sheet),
-    legend(ENTRIES, sheet),
-    ...rows.flatMap((row, index) => together(choiceBlocks(weighing, row, index + 1, sheet), room)),
-  ];
-  const description = rows
-    .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
-    .join(" ");
-  const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
-  return pagesOf(
-    { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, numberDown },
-    sheet,
-  );
+  return refusingAs("drawChoices", () => {
+    requireLook("drawChoices", options);
+    requirePaper("drawChoices", options.paper);
+    if (rows.length === 0) {
+      refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
+    }
+    const { paper = "A4", theme = "light", title: name = TITLES.choices } = options;
+    const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
+    const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
+    const named = title(name, sheet);
+    requireShort("drawChoices", "title", [named], options.title);
+    const weighing = weighingOf(face, rows);
+    const room = roomOn(paper, FOOT_HEIGHT);
+    const blocks: readonly Block[] = [
+      named,
+      gap(1),
+      ...bullets(notes, sheet),
+      legend(ENTRIES, sheet),
+      ...rows.flatMap((row, index) =>
+        together(choiceBlocks(weighing, row, index + 1, sheet), room),
+      ),
+    ];
+    const description = rows
+      .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
+      .join(" ");
+    const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
+    return pagesOf(
+      { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, numberDown },
+      sheet,
+    );
+  });
 }

@@ -1,5 +1,5 @@
 import type { BrowPlan } from "../../mapping/index.js";
-import { refuse, requirePositive, requireWord } from "../../units/internal.js";
+import { refuse, requirePositive, requireWord, refusingAs } from "../../units/internal.js";
 import type { Box } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, sideHeadings } from "../canvas/compose.js";
@@ -63,36 +63,38 @@ export interface PlanDrawing extends Look, AlsoShown {
  * ```
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
-  requireLook("drawPlan", options);
-  requireWord("drawPlan", "view", options.view, ["photo", "face"]);
-  requirePhoto(plan, options.photo);
-  const { photo, theme = "light" } = options;
-  const shows = options.view ?? (photo === undefined ? "face" : "photo");
-  const brush: Brush = {
-    view: planView(plan),
-    palette: PALETTES[theme],
-    onPhoto: photo !== undefined,
-  };
-  const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
-  const layers = planLayers(plan, box, brush, options);
-  const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
-  const explained =
-    (options.legend ?? shows === "face")
-      ? legend(planLegend(plan, options), { width: box.width, brush })
-      : undefined;
-  const height = box.height + (explained?.height ?? 0);
-  return pictureSource(
-    { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },
-    options.title ?? TITLES.plan,
-    describePlan(plan, unplaced, options),
-    [
-      photo === undefined
-        ? element("rect", { ...box, height, fill: brush.palette.paper })
-        : photoElement(photo),
-      ...elements,
-      ...(explained?.drawnAt(box.x, box.y + box.height) ?? []),
-    ],
-  );
+  return refusingAs("drawPlan", () => {
+    requireLook("drawPlan", options);
+    requireWord("drawPlan", "view", options.view, ["photo", "face"]);
+    requirePhoto(plan, options.photo);
+    const { photo, theme = "light" } = options;
+    const shows = options.view ?? (photo === undefined ? "face" : "photo");
+    const brush: Brush = {
+      view: planView(plan),
+      palette: PALETTES[theme],
+      onPhoto: photo !== undefined,
+    };
+    const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
+    const layers = planLayers(plan, box, brush, options);
+    const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
+    const explained =
+      (options.legend ?? shows === "face")
+        ? legend(planLegend(plan, options), { width: box.width, brush })
+        : undefined;
+    const height = box.height + (explained?.height ?? 0);
+    return pictureSource(
+      { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },
+      options.title ?? TITLES.plan,
+      describePlan(plan, unplaced, options),
+      [
+        photo === undefined
+          ? element("rect", { ...box, height, fill: brush.palette.paper })
+          : photoElement(photo),
+        ...elements,
+        ...(explained?.drawnAt(box.x, box.y + box.height) ?? []),
+      ],
+    );
+  });
 }
 
 function whole({ width, height }: PhotoBeneath): Box {

@@ -1,5 +1,6 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
 import { type Length, mm } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { correctionEntries } from "../layers/check-layer.js";
@@ -76,48 +77,50 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  * ```
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
-  requireLook("drawSheet", options);
-  requirePaper("drawSheet", options.paper);
-  const { paper = "A4", theme = "light", title: name = TITLES.plan, overlap = false } = options;
-  const { fields = DEFAULT_FIELDS, rulerZero = mm(0), check } = options;
-  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-  const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
-  const map = mapBlock(plan, sheet, { overlap });
-  const room = roomOn(paper, FOOT_HEIGHT);
-  const named = title(name, sheet);
-  const head = fieldRows(fields, sheet);
-  requireShort("drawSheet", "title", [named], options.title);
-  requireShort("drawSheet", "fields", head, options.fields);
-  const blocks: readonly Block[] = [
-    named,
-    gap(1),
-    ...head,
-    map,
-    legend([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], sheet),
-    paragraph(ON_THE_SHEET["true-size"], sheet),
-    heading(HEADINGS.moves, sheet),
-    ...listRows(numbered(plan.moves), 2, sheet),
-    ...(plan.choices.pins.length === 0
-      ? []
-      : [heading(HEADINGS.pins, sheet), ...list(pinEntries(plan), sheet)]),
-    heading(HEADINGS.cautions, sheet),
-    ...bullets(plan.cautions, sheet),
-    heading(HEADINGS.steps, sheet),
-    ...together(stepsTable(plan, rulerZero, sheet), room),
-    heading(HEADINGS.reasons, sheet),
-    ...bullets(plan.reasons, sheet),
-    ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
-    heading(HEADINGS.readings, sheet),
-    { ...paragraph(ON_THE_SHEET.readings, sheet), leads: true },
-    { ...gap(1), leads: true },
-    ...readingsTable(plan, sheet),
-  ];
-  const description = describePlan(plan, map.unplaced, options);
-  const foot = (top: number): readonly SvgElement[] => footOf(top, sheet);
-  return pagesOf(
-    { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, foot, numberDown: 1 },
-    sheet,
-  );
+  return refusingAs("drawSheet", () => {
+    requireLook("drawSheet", options);
+    requirePaper("drawSheet", options.paper);
+    const { paper = "A4", theme = "light", title: name = TITLES.plan, overlap = false } = options;
+    const { fields = DEFAULT_FIELDS, rulerZero = mm(0), check } = options;
+    const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
+    const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
+    const map = mapBlock(plan, sheet, { overlap });
+    const room = roomOn(paper, FOOT_HEIGHT);
+    const named = title(name, sheet);
+    const head = fieldRows(fields, sheet);
+    requireShort("drawSheet", "title", [named], options.title);
+    requireShort("drawSheet", "fields", head, options.fields);
+    const blocks: readonly Block[] = [
+      named,
+      gap(1),
+      ...head,
+      map,
+      legend([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], sheet),
+      paragraph(ON_THE_SHEET["true-size"], sheet),
+      heading(HEADINGS.moves, sheet),
+      ...listRows(numbered(plan.moves), 2, sheet),
+      ...(plan.choices.pins.length === 0
+        ? []
+        : [heading(HEADINGS.pins, sheet), ...list(pinEntries(plan), sheet)]),
+      heading(HEADINGS.cautions, sheet),
+      ...bullets(plan.cautions, sheet),
+      heading(HEADINGS.steps, sheet),
+      ...together(stepsTable(plan, rulerZero, sheet), room),
+      heading(HEADINGS.reasons, sheet),
+      ...bullets(plan.reasons, sheet),
+      ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
+      heading(HEADINGS.readings, sheet),
+      { ...paragraph(ON_THE_SHEET.readings, sheet), leads: true },
+      { ...gap(1), leads: true },
+      ...readingsTable(plan, sheet),
+    ];
+    const description = describePlan(plan, map.unplaced, options);
+    const foot = (top: number): readonly SvgElement[] => footOf(top, sheet);
+    return pagesOf(
+      { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, foot, numberDown: 1 },
+      sheet,
+    );
+  });
 }
 
 const DEFAULT_FIELDS: readonly SheetField[] = Object.values(FIELDS).map((name) => ({ name }));

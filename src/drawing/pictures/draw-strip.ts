@@ -1,6 +1,6 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
-import { fill, SIDES } from "../../units/internal.js";
+import { fill, SIDES, refusingAs } from "../../units/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -45,27 +45,29 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  * ```
  */
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
-  requireLook("drawStrip", options);
-  const { theme = "light", title = TITLES.strip } = options;
-  const palette = PALETTES[theme];
-  const extent = sideExtent(plan);
-  const panels = SIDES.flatMap((side, row) =>
-    (["natural", "planned"] as const).map((state, column) => {
-      const box = { ...extent, x: column * extent.width, y: row * extent.height };
-      return panel(plan, { side, state }, box, extent, palette);
-    }),
-  );
-  const [width, height] = [2 * extent.width, 2 * extent.height];
-  const unplaced = panels.flatMap((one) => one.unplaced);
-  return pictureSource(
-    { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
-    title,
-    describePlan(plan, unplaced),
-    [
-      element("rect", { width, height, fill: palette.paper }),
-      ...panels.flatMap(({ elements }) => elements),
-    ],
-  );
+  return refusingAs("drawStrip", () => {
+    requireLook("drawStrip", options);
+    const { theme = "light", title = TITLES.strip } = options;
+    const palette = PALETTES[theme];
+    const extent = sideExtent(plan);
+    const panels = SIDES.flatMap((side, row) =>
+      (["natural", "planned"] as const).map((state, column) => {
+        const box = { ...extent, x: column * extent.width, y: row * extent.height };
+        return panel(plan, { side, state }, box, extent, palette);
+      }),
+    );
+    const [width, height] = [2 * extent.width, 2 * extent.height];
+    const unplaced = panels.flatMap((one) => one.unplaced);
+    return pictureSource(
+      { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
+      title,
+      describePlan(plan, unplaced),
+      [
+        element("rect", { width, height, fill: palette.paper }),
+        ...panels.flatMap(({ elements }) => elements),
+      ],
+    );
+  });
 }
 
 /** The box, about the face's origin, that holds either side with the midline at its inner edge. */

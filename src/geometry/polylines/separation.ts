@@ -1,4 +1,5 @@
 import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
+import { requirePositive } from "../../units/internal.js";
 import { densify } from "./densify.js";
 import { distance } from "../lines/distance.js";
 import { hausdorffDistance } from "./hausdorff-distance.js";
@@ -45,6 +46,7 @@ export function separation<U extends Unit>(
   const step =
     options.step ?? length<U>(Math.max(polylineLength(one), polylineLength(other)) / PIECES);
   const [legs, otherLegs] = [legsOf("separation", one), legsOf("separation", other)];
+  requirePositive("separation", "step", step);
   const there = sumsAlong(densify(one, step), otherLegs);
   const back = sumsAlong(densify(other, step), legs);
   return {

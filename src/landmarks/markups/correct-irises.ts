@@ -9,7 +9,7 @@ import {
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { note, requirePositive } from "../../units/internal.js";
+import { note, refusingAs, requirePositive } from "../../units/internal.js";
 import type { Face, FaceSide } from "../face/face.js";
 import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
 
@@ -40,7 +40,7 @@ export function correctIrises<U extends Unit>(
   face: Face<U>,
   ringFactor: Measured = face.source?.ringFactor ?? { value: 1, u: 0 },
 ): Face<U> {
-  const { value, u } = measured(ringFactor.value, ringFactor.u);
+  const { value, u } = refusingAs("correctIrises", () => measured(ringFactor.value, ringFactor.u));
   requirePositive("correctIrises", "ringFactor", value);
   const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
   const { source, notes = [] } = face;

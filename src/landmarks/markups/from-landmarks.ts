@@ -1,5 +1,5 @@
 import { eachSide, type Sides } from "../../units/index.js";
-import { refuse, requireObject } from "../../units/internal.js";
+import { refuse, requireObject, refusingAs } from "../../units/internal.js";
 import type { Face, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
@@ -67,38 +67,40 @@ export function fromLandmarks(
   names: LandmarkNames,
   options: SourceOptions,
 ): Face<"px"> {
-  requireObject(HERE, "points", points, "points by their names, or a list of points");
-  requireObject(HERE, "names", names, "an object with the names of right and left");
-  eachSide((side) =>
-    requireObject(HERE, `names.${side}`, names[side], "an object with names of points, or {}"),
-  );
-  const labels: string[] = [];
-  const indexOf = (name: PointName, field: string): number => {
-    const label = String(name);
-    const known = labels.indexOf(label);
-    if (known >= 0) return known;
-    if (!Object.hasOwn(points, label)) {
-      const need = "the name of a point; where a point is missing, give null for it";
-      refuse("out-of-range", HERE, field, name, need);
-    }
-    return labels.push(label) - 1;
-  };
-  const sides = eachSide((side) => sideTable(names[side], `names.${side}`, indexOf));
-  const midline = placesOf(names.midline ?? {}, MIDLINE_LANDMARKS, "names.midline", indexOf);
-  const table: IndexTable = {
-    ...sides,
-    midline,
-    labels,
-    alare: {},
-    pairs: [],
-    middle: [],
-    standIns: names.standIns ?? [],
-    uncertainty: { default: BY_HAND },
-    ringFactor: { value: 1, u: 0 },
-    depth: "measured",
-  };
-  const ordered = labels.map((label) => (points as Record<string, MarkupPoint | null>)[label]);
-  return faceFromPoints(HERE, "by-hand", table, ordered, options);
+  return refusingAs("fromLandmarks", () => {
+    requireObject(HERE, "points", points, "points by their names, or a list of points");
+    requireObject(HERE, "names", names, "an object with the names of right and left");
+    eachSide((side) =>
+      requireObject(HERE, `names.${side}`, names[side], "an object with names of points, or {}"),
+    );
+    const labels: string[] = [];
+    const indexOf = (name: PointName, field: string): number => {
+      const label = String(name);
+      const known = labels.indexOf(label);
+      if (known >= 0) return known;
+      if (!Object.hasOwn(points, label)) {
+        const need = "the name of a point; where a point is missing, give null for it";
+        refuse("out-of-range", HERE, field, name, need);
+      }
+      return labels.push(label) - 1;
+    };
+    const sides = eachSide((side) => sideTable(names[side], `names.${side}`, indexOf));
+    const midline = placesOf(names.midline ?? {}, MIDLINE_LANDMARKS, "names.midline", indexOf);
+    const table: IndexTable = {
+      ...sides,
+      midline,
+      labels,
+      alare: {},
+      pairs: [],
+      middle: [],
+      standIns: names.standIns ?? [],
+      uncertainty: { default: BY_HAND },
+      ringFactor: { value: 1, u: 0 },
+      depth: "measured",
+    };
+    const ordered = labels.map((label) => (points as Record<string, MarkupPoint | null>)[label]);
+    return faceFromPoints(HERE, "by-hand", table, ordered, options);
+  });
 }
 
 const HERE = "fromLandmarks";

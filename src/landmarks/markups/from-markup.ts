@@ -1,5 +1,5 @@
 import type { Face } from "../face/face.js";
-import { refuse } from "../../units/internal.js";
+import { refuse, refusingAs } from "../../units/internal.js";
 import { faceFromPoints } from "./face-from-points.js";
 import { INDEX_TABLES } from "./tables-by-name.js";
 import { pointsOfKeypoints } from "./keypoints.js";
@@ -45,9 +45,11 @@ export function fromMarkup<Name extends MarkupName>(
   landmarks: MarkupLandmarks<Name>,
   options: MarkupOptions<Name>,
 ): Face<"px"> {
-  requireMarkup(HERE, name);
-  const points = READERS[MARKUPS[name].form](name, landmarks as never);
-  return faceFromPoints(HERE, name, INDEX_TABLES[name], points, options);
+  return refusingAs("fromMarkup", () => {
+    requireMarkup(HERE, name);
+    const points = READERS[MARKUPS[name].form](name, landmarks as never);
+    return faceFromPoints(HERE, name, INDEX_TABLES[name], points, options);
+  });
 }
 
 const HERE = "fromMarkup";

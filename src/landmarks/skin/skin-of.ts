@@ -1,6 +1,6 @@
 import { distance, fitRobustly } from "../../geometry/index.js";
 import { GeometryError, hasDepth, type Length, length, type Side } from "../../units/index.js";
-import { refuse, requireFinitePoint, SIDES } from "../../units/internal.js";
+import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
@@ -54,16 +54,18 @@ const LEAST_REACH = 20;
  * ```
  */
 export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
-  switch (kind) {
-    case "flat":
-      return { kind: "flat" };
-    case "modelled":
-      return modelledSkin(face);
-    case "fitted":
-      return fittedSkin(face);
-    case undefined:
-      return shallowSide(face) === undefined ? fittedSkin(face) : modelledSkin(face);
-  }
+  return refusingAs("skinOf", () => {
+    switch (kind) {
+      case "flat":
+        return { kind: "flat" };
+      case "modelled":
+        return modelledSkin(face);
+      case "fitted":
+        return fittedSkin(face);
+      case undefined:
+        return shallowSide(face) === undefined ? fittedSkin(face) : modelledSkin(face);
+    }
+  });
 }
 
 function modelledSkin(face: Face<"mm">): Skin {

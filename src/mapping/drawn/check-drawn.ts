@@ -13,6 +13,7 @@ import {
   requireFinitePoint,
   requireUncertainty,
   SIDES,
+  refusingAs,
 } from "../../units/internal.js";
 import { checkReadings, judge } from "./check-readings.js";
 import { dotCorrection } from "./correction.js";
@@ -54,26 +55,28 @@ export function checkDrawn(
   drawn: DrawnMap,
   options: DrawnOptions = {},
 ): DrawnCheck {
-  requireDrawn(drawn);
-  const { dots: drawnDots, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
-  const onDots = drawnDots && readDrawn(drawnDots, u, plan);
-  const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
-  const { tolerances = plan.comparison.tolerances } = options;
-  const judged = { ...options, tolerances };
-  const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, judged);
-  const measures = checkReadings(exactly(plan.measures), read, judged);
-  if (dots.length + measures.length === 0) {
-    const need = "a dot, or a reading that the plan has too";
-    refuse("missing-landmark", "checkDrawn", "drawn", drawn, need);
-  }
-  const differences = onDots === undefined ? {} : without(onDots.differences, readings);
-  return {
-    outcome: outcomeOf([...dots.flatMap(({ outward, up }) => [outward, up]), ...measures]),
-    dots,
-    measures,
-    comparison: compareSides(read, { ...judged, differences }),
-    tolerances,
-  };
+  return refusingAs("checkDrawn", () => {
+    requireDrawn(drawn);
+    const { dots: drawnDots, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
+    const onDots = drawnDots && readDrawn(drawnDots, u, plan);
+    const read = onDots === undefined ? readings : readingsOver(readings, onDots.measures);
+    const { tolerances = plan.comparison.tolerances } = options;
+    const judged = { ...options, tolerances };
+    const dots = drawnDots === undefined ? [] : dotDeviations(plan.dots, drawnDots, u, judged);
+    const measures = checkReadings(exactly(plan.measures), read, judged);
+    if (dots.length + measures.length === 0) {
+      const need = "a dot, or a reading that the plan has too";
+      refuse("missing-landmark", "checkDrawn", "drawn", drawn, need);
+    }
+    const differences = onDots === undefined ? {} : without(onDots.differences, readings);
+    return {
+      outcome: outcomeOf([...dots.flatMap(({ outward, up }) => [outward, up]), ...measures]),
+      dots,
+      measures,
+      comparison: compareSides(read, { ...judged, differences }),
+      tolerances,
+    };
+  });
 }
 
 function dotDeviations(

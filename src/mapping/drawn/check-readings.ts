@@ -1,7 +1,7 @@
 import { type FaceMeasureName, type FaceMeasures } from "../../landmarks/index.js";
 import { type KindOfMeasure, kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { type Measured, measured, type Side, WORKING_TOLERANCES } from "../../units/index.js";
-import { decideUnder, SIDES } from "../../units/internal.js";
+import { decideUnder, SIDES, refusingAs } from "../../units/internal.js";
 import { measureCorrection } from "./correction.js";
 import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
 
@@ -28,14 +28,14 @@ export function checkReadings(
   read: FaceMeasures<Measured>,
   options: DrawnOptions = {},
 ): readonly MeasureDeviation[] {
-  return [
+  return refusingAs("checkReadings", () => [
     ...SIDES.flatMap((side) =>
       MEASURE_NAMES.flatMap((measure) =>
         deviation({ side, measure }, asked[side][measure], read[side][measure], options),
       ),
     ),
     ...deviation({ measure: "startToStart" }, asked.startToStart, read.startToStart, options),
-  ];
+  ]);
 }
 
 function deviation(

@@ -1,7 +1,7 @@
 import { type FaceMeasures, type MeasureName, MEASURES } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
 import { type Measured, measured, otherSide, type Outcome, type Side } from "../../units/index.js";
-import { fill, keysOf, requireWord, SIDES } from "../../units/internal.js";
+import { fill, keysOf, requireWord, SIDES, refusingAs } from "../../units/internal.js";
 import { type Lead, LEADS } from "../choices/choice-tables.js";
 import { measureCorrection } from "./correction.js";
 import { EVENNESS } from "./words.js";
@@ -42,11 +42,13 @@ export function evenReadings(
   lead: Lead,
   options: ComparisonOptions = {},
 ): readonly ReadingMove[] {
-  requireWord("evenReadings", "lead", lead, keysOf(LEADS));
-  const followers: readonly Side[] = lead === "middle" ? SIDES : [otherSide(lead)];
-  return compareSides(readings, options).differences.flatMap((difference) =>
-    followers.flatMap((side) => moveOf(difference, side, lead)),
-  );
+  return refusingAs("evenReadings", () => {
+    requireWord("evenReadings", "lead", lead, keysOf(LEADS));
+    const followers: readonly Side[] = lead === "middle" ? SIDES : [otherSide(lead)];
+    return compareSides(readings, options).differences.flatMap((difference) =>
+      followers.flatMap((side) => moveOf(difference, side, lead)),
+    );
+  });
 }
 
 function moveOf(

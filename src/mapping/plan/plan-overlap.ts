@@ -5,11 +5,14 @@ import {
   overlapOutlines,
 } from "../../proportions/index.js";
 import { eachSide, type Sides } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 
 /**
  * How the planned brows lie over the natural ones, by area: what is shared, hair to be removed, skin to
  * be filled. Left out for a side whose natural lower border is not known.
+ *
+ * @throws GeometryError as {@link outline} and `naturalOutline`
  *
  * @example
  * ```ts
@@ -34,9 +37,11 @@ export function planOverlap({
   dots,
   choices,
 }: Pick<PlannedDots, "face" | "dots" | "choices">): Sides<OutlineOverlap | undefined> {
-  return eachSide((side) => {
-    const { upper, lower } = face[side].brow;
-    if (lower === undefined) return undefined;
-    return overlapOutlines(outline(dots[side], choices.shape), naturalOutline({ upper, lower }));
-  });
+  return refusingAs("planOverlap", () =>
+    eachSide((side) => {
+      const { upper, lower } = face[side].brow;
+      if (lower === undefined) return undefined;
+      return overlapOutlines(outline(dots[side], choices.shape), naturalOutline({ upper, lower }));
+    }),
+  );
 }

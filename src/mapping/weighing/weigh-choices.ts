@@ -1,6 +1,13 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
 import { GeometryError, type Length, type Note } from "../../units/index.js";
-import { note, refuse, requireFinite, shownValue, SIDES } from "../../units/internal.js";
+import {
+  note,
+  refuse,
+  requireFinite,
+  shownValue,
+  SIDES,
+  refusingAs,
+} from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planDots } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -41,21 +48,23 @@ export function weighChoices(
   choices: readonly Choices[],
   options: WeighOptions = {},
 ): WeighedChoices {
-  const { lidRoom } = options;
-  const grown = readGrown(face);
-  if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
-  const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
-  return {
-    rows: rows
-      .map((row) => ({ row, rank: rankOf(row) }))
-      .sort((one, other) => compareRanks(one.rank, other.rank))
-      .map(({ row }) => row),
-    notes: [
-      note(WEIGHING, "same-landmarks"),
-      note(WEIGHING, "order"),
-      note(WEIGHING, "artist-decides"),
-    ],
-  };
+  return refusingAs("weighChoices", () => {
+    const { lidRoom } = options;
+    const grown = readGrown(face);
+    if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
+    const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
+    return {
+      rows: rows
+        .map((row) => ({ row, rank: rankOf(row) }))
+        .sort((one, other) => compareRanks(one.rank, other.rank))
+        .map(({ row }) => row),
+      notes: [
+        note(WEIGHING, "same-landmarks"),
+        note(WEIGHING, "order"),
+        note(WEIGHING, "artist-decides"),
+      ],
+    };
+  });
 }
 
 function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefined): WeighedChoice {

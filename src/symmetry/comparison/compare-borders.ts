@@ -1,6 +1,7 @@
 import { areaBetween, type Line, separation } from "../../geometry/index.js";
 import type { Brow } from "../../landmarks/index.js";
 import type { Length, Polyline, Sides } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import { FACE_MIDLINE, mirror } from "../mirroring/mirror.js";
 
 /** How far one border runs from the mirror image of the other. */
@@ -40,10 +41,12 @@ export function compareBorders(
   { right, left }: Sides<Brow<"mm">>,
   across: Line<"mm"> = FACE_MIDLINE,
 ): BorderComparison {
-  const image = mirror(right, across);
-  const upper = differenceOf(left.upper, image.upper);
-  if (left.lower === undefined || image.lower === undefined) return { upper };
-  return { upper, lower: differenceOf(left.lower, image.lower) };
+  return refusingAs("compareBorders", () => {
+    const image = mirror(right, across);
+    const upper = differenceOf(left.upper, image.upper);
+    if (left.lower === undefined || image.lower === undefined) return { upper };
+    return { upper, lower: differenceOf(left.lower, image.lower) };
+  });
 }
 
 function differenceOf(one: Polyline<"mm">, other: Polyline<"mm">): BorderDifference {

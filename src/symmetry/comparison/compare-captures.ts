@@ -21,6 +21,7 @@ import {
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import { type Registration, registerCaptures, registrationU } from "./register-captures.js";
 import { placeOnSide } from "../mirroring/side-place.js";
 import { STABLE_LANDMARKS, stablePairs } from "./stable-landmarks.js";
@@ -102,39 +103,41 @@ export function compareCaptures(
   after: DottedFace,
   options: CaptureComparisonOptions = {},
 ): CaptureComparison {
-  const { stable = STABLE_LANDMARKS, scale = "free", tolerances = WORKING_TOLERANCES } = options;
-  const pairs = stablePairs(before.face, after.face, stable);
-  const registration = registerCaptures(pairs, scale, options.scaleU);
-  const placementU = Math.hypot(
-    landmarkUncertainty(before.face, "brow"),
-    landmarkUncertainty(after.face, "brow"),
-  );
-  const limits = tolerances.tolerances.position?.limits;
-  const displacementOf = (dot: Dot, side: Side): Displacement | undefined => {
-    const [from, seen] = [before.dots[side][dot], after.dots[side][dot]];
-    if (from === undefined || seen === undefined) return undefined;
-    const to = transform(seen, registration.similarity);
-    const u = registrationU(to, registration);
-    const [start, end] = [placeOnSide(from, side), placeOnSide(to, side)];
-    const up = shiftOf(end.height - start.height, Math.hypot(placementU, u.up));
-    const outward = shiftOf(end.distance - start.distance, Math.hypot(placementU, u.across));
-    const ways = [...wayOf(up, "up", "down"), ...wayOf(outward, "outward", "inward")];
-    if (limits === undefined) return { up, outward, ways };
-    const decisions = {
-      up: decide(up, limits, options),
-      outward: decide(outward, limits, options),
+  return refusingAs("compareCaptures", () => {
+    const { stable = STABLE_LANDMARKS, scale = "free", tolerances = WORKING_TOLERANCES } = options;
+    const pairs = stablePairs(before.face, after.face, stable);
+    const registration = registerCaptures(pairs, scale, options.scaleU);
+    const placementU = Math.hypot(
+      landmarkUncertainty(before.face, "brow"),
+      landmarkUncertainty(after.face, "brow"),
+    );
+    const limits = tolerances.tolerances.position?.limits;
+    const displacementOf = (dot: Dot, side: Side): Displacement | undefined => {
+      const [from, seen] = [before.dots[side][dot], after.dots[side][dot]];
+      if (from === undefined || seen === undefined) return undefined;
+      const to = transform(seen, registration.similarity);
+      const u = registrationU(to, registration);
+      const [start, end] = [placeOnSide(from, side), placeOnSide(to, side)];
+      const up = shiftOf(end.height - start.height, Math.hypot(placementU, u.up));
+      const outward = shiftOf(end.distance - start.distance, Math.hypot(placementU, u.across));
+      const ways = [...wayOf(up, "up", "down"), ...wayOf(outward, "outward", "inward")];
+      if (limits === undefined) return { up, outward, ways };
+      const decisions = {
+        up: decide(up, limits, options),
+        outward: decide(outward, limits, options),
+      };
+      return { up, outward, ways, decisions };
     };
-    return { up, outward, ways, decisions };
-  };
-  const displacements = eachSide((side) => {
-    const found: { [Name in Dot]?: Displacement } = {};
-    for (const dot of DOT_NAMES) {
-      const displacement = displacementOf(dot, side);
-      if (displacement !== undefined) found[dot] = displacement;
-    }
-    return found;
+    const displacements = eachSide((side) => {
+      const found: { [Name in Dot]?: Displacement } = {};
+      for (const dot of DOT_NAMES) {
+        const displacement = displacementOf(dot, side);
+        if (displacement !== undefined) found[dot] = displacement;
+      }
+      return found;
+    });
+    return { registration, displacements };
   });
-  return { registration, displacements };
 }
 
 function shiftOf(value: number, u: number): Measured<Length<"mm">> {

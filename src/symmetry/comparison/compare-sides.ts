@@ -8,7 +8,7 @@ import {
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { decideUnder } from "../../units/internal.js";
+import { decideUnder, refusingAs } from "../../units/internal.js";
 
 /** One measure of both sides, and how they differ. */
 export interface SideDifference {
@@ -62,16 +62,18 @@ export function compareSides(
   measures: FaceMeasures<Measured>,
   options: ComparisonOptions = {},
 ): SideComparison {
-  const { tolerances = WORKING_TOLERANCES, differences: given = {} } = options;
-  const differences = MEASURE_NAMES.flatMap((measure): readonly SideDifference[] => {
-    const right = measures.right[measure];
-    const left = measures.left[measure];
-    if (right === undefined || left === undefined) return [];
-    const difference = given[measure] ?? independentDifference(left, right);
-    const decided = decideUnder(tolerances, kindOf(measure).tolerance, difference, options);
-    return [{ measure, right, left, difference, ...decided }];
+  return refusingAs("compareSides", () => {
+    const { tolerances = WORKING_TOLERANCES, differences: given = {} } = options;
+    const differences = MEASURE_NAMES.flatMap((measure): readonly SideDifference[] => {
+      const right = measures.right[measure];
+      const left = measures.left[measure];
+      if (right === undefined || left === undefined) return [];
+      const difference = given[measure] ?? independentDifference(left, right);
+      const decided = decideUnder(tolerances, kindOf(measure).tolerance, difference, options);
+      return [{ measure, right, left, difference, ...decided }];
+    });
+    return { differences, tolerances };
   });
-  return { differences, tolerances };
 }
 
 function independentDifference(left: Measured, right: Measured): Measured {

@@ -14,6 +14,7 @@ import {
 } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import { fitMidline } from "../midline/fit-midline.js";
 import { SIDES } from "../../units/internal.js";
 import { mirror } from "../mirroring/mirror.js";
@@ -60,7 +61,7 @@ export interface ObjectSymmetry<U extends Unit> {
  */
 export function objectSymmetry<U extends Unit>(
   face: Face<U>,
-  line: Line<U> = fitMidline(face).line,
+  line: Line<U> = refusingAs("objectSymmetry", () => fitMidline(face).line),
 ): ObjectSymmetry<U> {
   const image = mirror(face, line);
   const halves: readonly LandmarkParts<U>[] = [

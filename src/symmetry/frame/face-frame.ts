@@ -1,7 +1,7 @@
 import { midpoint } from "../../geometry/index.js";
 import type { Face } from "../../landmarks/index.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
-import { refuse, requirePositive } from "../../units/internal.js";
+import { refuse, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
@@ -43,16 +43,19 @@ export function faceFrame(
   scale: Scale,
   options: FaceFrameOptions = {},
 ): FaceFrame {
-  requirePositive("faceFrame", "scale.factor", scale.factor);
-  const between = middleOfEyes(face);
-  const midline = options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
-  requireUnmirrored("faceFrame", face, midline);
-  const [x, y] = midline.line.through;
-  const eyes = between ?? midline.line.through;
-  const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
-  const frame = { midline, scale, origin };
-  const camera = cameraOf(face, frame, eyes, options);
-  return camera === undefined ? frame : { ...frame, camera };
+  return refusingAs("faceFrame", () => {
+    requirePositive("faceFrame", "scale.factor", scale.factor);
+    const between = middleOfEyes(face);
+    const midline =
+      options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
+    requireUnmirrored("faceFrame", face, midline);
+    const [x, y] = midline.line.through;
+    const eyes = between ?? midline.line.through;
+    const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
+    const frame = { midline, scale, origin };
+    const camera = cameraOf(face, frame, eyes, options);
+    return camera === undefined ? frame : { ...frame, camera };
+  });
 }
 
 /**

@@ -14,7 +14,7 @@ import {
   length,
   type Unit,
 } from "../../units/index.js";
-import { toDegrees } from "../../units/internal.js";
+import { toDegrees, refusingAs } from "../../units/internal.js";
 import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-pairs.js";
 import { senseOf, tiltOf } from "../midline/sense-of-face.js";
 
@@ -79,35 +79,37 @@ const LEAST_POINTS = 30;
  * ```
  */
 export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalPlane<U> {
-  const pairs = mirrorPairs(face);
-  const plane = bestMirrorPlane(pairs);
-  const sense = senseOf(face);
-  const { leftwards, upwards } = sense;
-  if (leftwards === undefined || upwards === undefined) throw withoutSense(face);
-  const [x, y, z] = plane.normal;
-  const sign = x * leftwards[0] + y * leftwards[1] < 0 ? -1 : 1;
-  const normal: SpaceVector = [sign * x, sign * y, sign * z];
-  const across = Math.hypot(x, y);
-  const left = [normal[0] / across, normal[1] / across] as const;
-  const up =
-    left[1] * upwards[0] - left[0] * upwards[1] > 0
-      ? ([left[1], -left[0]] as const)
-      : ([-left[1], left[0]] as const);
-  const shared = Math.sqrt(Math.max(1, countPoints(pairs) / LEAST_POINTS));
-  const turning: SpaceVector = [normal[2] * left[0], normal[2] * left[1], -across];
-  const tilting: SpaceVector = [up[0], up[1], 0];
-  const tiltU = (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across;
-  return {
-    through: plane.through,
-    normal,
-    yaw: toDegrees(Math.atan2(-normal[2], across)),
-    tilt: tiltOf(up, sense),
-    yawU: shared * toDegrees(spreadAlong(plane.normalCovariance, turning)),
-    tiltU: Math.hypot(tiltU, angleToPairs(pairs, plane.weights, left)),
-    throughU: length(shared * plane.throughU),
-    points: countPoints(pairs),
-    trimmed: countPoints(pairs.filter((_, index) => plane.weights[index] === 0)),
-  };
+  return refusingAs("fitMidsagittalPlane", () => {
+    const pairs = mirrorPairs(face);
+    const plane = bestMirrorPlane(pairs);
+    const sense = senseOf(face);
+    const { leftwards, upwards } = sense;
+    if (leftwards === undefined || upwards === undefined) throw withoutSense(face);
+    const [x, y, z] = plane.normal;
+    const sign = x * leftwards[0] + y * leftwards[1] < 0 ? -1 : 1;
+    const normal: SpaceVector = [sign * x, sign * y, sign * z];
+    const across = Math.hypot(x, y);
+    const left = [normal[0] / across, normal[1] / across] as const;
+    const up =
+      left[1] * upwards[0] - left[0] * upwards[1] > 0
+        ? ([left[1], -left[0]] as const)
+        : ([-left[1], left[0]] as const);
+    const shared = Math.sqrt(Math.max(1, countPoints(pairs) / LEAST_POINTS));
+    const turning: SpaceVector = [normal[2] * left[0], normal[2] * left[1], -across];
+    const tilting: SpaceVector = [up[0], up[1], 0];
+    const tiltU = (shared * toDegrees(spreadAlong(plane.normalCovariance, tilting))) / across;
+    return {
+      through: plane.through,
+      normal,
+      yaw: toDegrees(Math.atan2(-normal[2], across)),
+      tilt: tiltOf(up, sense),
+      yawU: shared * toDegrees(spreadAlong(plane.normalCovariance, turning)),
+      tiltU: Math.hypot(tiltU, angleToPairs(pairs, plane.weights, left)),
+      throughU: length(shared * plane.throughU),
+      points: countPoints(pairs),
+      trimmed: countPoints(pairs.filter((_, index) => plane.weights[index] === 0)),
+    };
+  });
 }
 
 function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[] {

@@ -1,5 +1,6 @@
 import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.js";
 import type { DeepPoint, FlatPoint, Point, Polyline } from "../../units/index.js";
+import { refusingAs } from "../../units/internal.js";
 import type { FaceFrame } from "./frame.js";
 import { mapShape, type Shape } from "../mirroring/shape.js";
 import { fromPicture } from "./sight.js";
@@ -36,7 +37,9 @@ export function toFace(of: Brow<"px">, frame: FaceFrame): Brow<"mm">;
 export function toFace(of: CompleteDots<"px">, frame: FaceFrame): CompleteDots<"mm">;
 export function toFace(of: BrowDots<"px">, frame: FaceFrame): BrowDots<"mm">;
 export function toFace(of: Shape<"px">, frame: FaceFrame): Shape<"mm"> {
-  return mapShape<"px", "mm">(of, (point, landmark) =>
-    fromPicture(upright(point, frame), frame, landmark),
+  return refusingAs("toFace", () =>
+    mapShape<"px", "mm">(of, (point, landmark) =>
+      fromPicture(upright(point, frame), frame, landmark),
+    ),
   );
 }

@@ -11,7 +11,7 @@ import {
   type Scale,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePositive, toRadians } from "../../units/internal.js";
+import { refuse, requirePositive, toRadians, refusingAs } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { requireUnmirrored } from "./face-frame.js";
 import type { FaceFrame } from "./frame.js";
@@ -93,9 +93,11 @@ export function turnToFront(
   scaleOrOptions: Scale | TurningOptions = {},
   options?: TurningOptions,
 ): FaceFrame | TurnedFace {
-  return "factor" in scaleOrOptions
-    ? turnPhoto(face as Face<"px">, scaleOrOptions, options)
-    : turnScan(face as Face<"mm">, scaleOrOptions);
+  return refusingAs("turnToFront", () =>
+    "factor" in scaleOrOptions
+      ? turnPhoto(face as Face<"px">, scaleOrOptions, options)
+      : turnScan(face as Face<"mm">, scaleOrOptions),
+  );
 }
 
 function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}): FaceFrame {

@@ -10,7 +10,7 @@ import {
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { refuse, toDegrees } from "../../units/internal.js";
+import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
@@ -55,23 +55,25 @@ export function eyeCant<U extends Unit>(
   face: FaceWith<U, "pupil"> | FaceWith<U, "exocanthion">,
   options: DeviationOptions<U> = {},
 ): EyeCant {
-  const { line, tiltU } = options.midline ?? fitMidline(face);
-  const { between, right, left } = eyesOf(face);
-  const apart = distance(right, left);
-  if (apart === 0) {
-    const need = `a point that differs from right.${between}`;
-    refuse("coincident-points", "eyeCant", `left.${between}`, left, need);
-  }
-  const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
-  const across = distanceFromLine(left, line) - distanceFromLine(right, line);
-  const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
-  const u = uncertaintyOf(face, between, biocularWidth(face) ?? apart);
-  const angle = measured(
-    toDegrees(Math.atan2(up, leftwards)),
-    Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
-  );
-  const { limits } = NOTICED_BY_OTHERS.tolerances.eyeCant;
-  return { angle, between, decision: decide(angle, limits, options) };
+  return refusingAs("eyeCant", () => {
+    const { line, tiltU } = options.midline ?? fitMidline(face);
+    const { between, right, left } = eyesOf(face);
+    const apart = distance(right, left);
+    if (apart === 0) {
+      const need = `a point that differs from right.${between}`;
+      refuse("coincident-points", "eyeCant", `left.${between}`, left, need);
+    }
+    const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
+    const across = distanceFromLine(left, line) - distanceFromLine(right, line);
+    const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
+    const u = uncertaintyOf(face, between, biocularWidth(face) ?? apart);
+    const angle = measured(
+      toDegrees(Math.atan2(up, leftwards)),
+      Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
+    );
+    const { limits } = NOTICED_BY_OTHERS.tolerances.eyeCant;
+    return { angle, between, decision: decide(angle, limits, options) };
+  });
 }
 
 interface Eyes<U extends Unit> extends Sides<Point<U>> {

@@ -2,7 +2,7 @@ import { midpoint } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { hasDepth, type Length, length, type Point, type Unit } from "../../units/index.js";
-import { refuse, requireFinitePoint, toRadians } from "../../units/internal.js";
+import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
@@ -54,26 +54,28 @@ export function fitMidline<U extends Unit>(
   face: Face<U>,
   options: MidlineOptions<U> = {},
 ): Midline<U> {
-  const method = options.method ?? (options.given === undefined ? "mirror" : "given");
-  requireUse(method, options);
-  const sense = senseOf(face);
-  requireLandmarksInOrder(face, sense);
-  const fitted = lineByMethod(face, method, options);
-  if (method !== "given") requireUpwards(face, sense);
-  const level = eyeLevel(face) ?? fitted.line.through;
-  const placed = placeOnFace(fitted.line, level, sense);
-  return {
-    line: placed.line,
-    tilt: placed.tilt,
-    tiltU: fitted.angleU,
-    throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
-    method,
-    offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
-    weights: weightsByName(fitted),
-    trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
-    robust: fitted.robust,
-    others: othersThan(method, placed, face, level, sense),
-  };
+  return refusingAs("fitMidline", () => {
+    const method = options.method ?? (options.given === undefined ? "mirror" : "given");
+    requireUse(method, options);
+    const sense = senseOf(face);
+    requireLandmarksInOrder(face, sense);
+    const fitted = lineByMethod(face, method, options);
+    if (method !== "given") requireUpwards(face, sense);
+    const level = eyeLevel(face) ?? fitted.line.through;
+    const placed = placeOnFace(fitted.line, level, sense);
+    return {
+      line: placed.line,
+      tilt: placed.tilt,
+      tiltU: fitted.angleU,
+      throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
+      method,
+      offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
+      weights: weightsByName(fitted),
+      trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
+      robust: fitted.robust,
+      others: othersThan(method, placed, face, level, sense),
+    };
+  });
 }
 
 function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midline<U>["weights"] {

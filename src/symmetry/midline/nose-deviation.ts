@@ -10,7 +10,7 @@ import {
   NOTICED_BY_OTHERS,
   type Unit,
 } from "../../units/index.js";
-import { refuse, toDegrees } from "../../units/internal.js";
+import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
@@ -59,22 +59,24 @@ export function noseDeviation<U extends Unit>(
   face: FaceWith<U, "endocanthion", "sellion" | "subnasale">,
   options: DeviationOptions<U> = {},
 ): NoseDeviation {
-  const { line, tiltU } = options.midline ?? fitMidline(face);
-  const { sellion, subnasale } = face.midline;
-  const size = distance(sellion, subnasale);
-  if (size === 0) {
-    const need = "a point that differs from midline.sellion";
-    refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, need);
-  }
-  const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
-  const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);
-  const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
-  const angle = measured(
-    toDegrees(Math.atan2(leftwards, down)),
-    Math.hypot(noseU(face, size), tiltU),
-  );
-  const decision = decide(angle, NOTICED_BY_OTHERS.tolerances.noseDeviation.limits, options);
-  return { angle, decision, bent: decision.outcome === "outside" };
+  return refusingAs("noseDeviation", () => {
+    const { line, tiltU } = options.midline ?? fitMidline(face);
+    const { sellion, subnasale } = face.midline;
+    const size = distance(sellion, subnasale);
+    if (size === 0) {
+      const need = "a point that differs from midline.sellion";
+      refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, need);
+    }
+    const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
+    const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);
+    const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
+    const angle = measured(
+      toDegrees(Math.atan2(leftwards, down)),
+      Math.hypot(noseU(face, size), tiltU),
+    );
+    const decision = decide(angle, NOTICED_BY_OTHERS.tolerances.noseDeviation.limits, options);
+    return { angle, decision, bent: decision.outcome === "outside" };
+  });
 }
 
 /** Standard uncertainty of the direction of the nose, in degrees, from its two ends. */

@@ -8,7 +8,7 @@ import {
 } from "../../landmarks/index.js";
 import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
 import { type Length, length, otherSide, type Point, type Side } from "../../units/index.js";
-import { refuse } from "../../units/internal.js";
+import { refuse, requireWord } from "../../units/internal.js";
 import { FACE_MIDLINE, mirror } from "./mirror.js";
 import { mapDots } from "./shape.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
@@ -56,7 +56,8 @@ export interface CarriedBrow extends LeadingBrow {
  * leading front and tail; the rest of the brow goes along with the dots, and keeps its thickness.
  *
  * @throws GeometryError `no-solution` where no place at the leading height is that far away by ruler;
- * `out-of-range` where start, arch and tail end do not stand in order from the midline
+ * `out-of-range` where start, arch and tail end do not stand in order from the midline, or
+ * for an unknown method
  *
  * @example
  * ```ts
@@ -75,6 +76,7 @@ export interface CarriedBrow extends LeadingBrow {
  * ```
  */
 export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedBrow {
+  requireWord("carryBrow", "method", options.method, ["mirror", "measure"]);
   const side = otherSide(leading.side);
   const image = mirror(leading.dots, FACE_MIDLINE);
   if (options.method === "mirror") {

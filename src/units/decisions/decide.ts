@@ -1,7 +1,7 @@
 import { requireFinite } from "../quantities/finite.js";
 import { refuse } from "../quantities/geometry-error.js";
 import { guardBandOf } from "./guard-band.js";
-import { type Measured, measured as requireMeasured } from "../uncertainty/measured.js";
+import { type Measured, requireUncertainty } from "../uncertainty/measured.js";
 import {
   normalDensity,
   normalDistribution,
@@ -87,12 +87,13 @@ export interface Decision {
  * ```
  */
 export function decide(
-  measured: Measured,
+  { value, u }: Measured,
   limits: Limits,
   options: DecisionOptions = {},
 ): Decision {
   const { rule = "guarded", confidence = 0.95 } = options;
-  const { value, u } = requireMeasured(measured.value, measured.u);
+  requireFinite("decide", "value", value);
+  requireUncertainty("decide", "u", u);
   requireLimits(limits);
   requireConfidence(confidence);
   const room = roomWithin(value, limits);

@@ -10,7 +10,7 @@ export function refusingAs<Result>(where: string, run: () => Result): Result {
   try {
     return run();
   } catch (error) {
-    if (!(error instanceof GeometryError)) throw error;
+    if (!(error instanceof GeometryError) || error.detail.where === where) throw error;
     throw new GeometryError(error.code, { ...error.detail, where }, { cause: error });
   }
 }

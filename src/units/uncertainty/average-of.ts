@@ -1,5 +1,6 @@
 import { type Measured, measured } from "./measured.js";
 import { refuse } from "../quantities/geometry-error.js";
+import { refusingAs } from "../quantities/refusing-as.js";
 
 /**
  * The mean of repeated, independent measurements of one thing, each weighted by 1/u²; n equally
@@ -21,7 +22,9 @@ import { refuse } from "../quantities/geometry-error.js";
 export function averageOf<Value extends number>(
   measurements: readonly Measured<Value>[],
 ): Measured<Value> {
-  const checked = measurements.map(({ value, u }) => measured(value, u));
+  const checked = refusingAs("averageOf", () =>
+    measurements.map(({ value, u }) => measured(value, u)),
+  );
   if (checked.length === 0) {
     refuse("wrong-count", "averageOf", "measurements", measurements, "at least one measurement");
   }
