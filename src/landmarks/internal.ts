@@ -13,6 +13,7 @@ export {
 export { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";
 export { BY_HAND } from "./face/landmark-uncertainty.js";
 export { mapBrow } from "./face/map-face.js";
+export { MIRRORINGS } from "./markups/markup-options.js";
 export { MARKUP_NAMES } from "./markups/markups.js";
 export { amountOf } from "./face/amount-of.js";
 export {

@@ -1,4 +1,5 @@
 export type { ComparisonFindingCode } from "./plan/words.js";
+export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";
 export {
   CARRY_WORDS,

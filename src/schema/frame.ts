@@ -1,13 +1,8 @@
 import { LANDMARKS, type PointLandmark } from "../landmarks/index.js";
-import type {
-  Camera,
-  FaceFrame,
-  Midline,
-  MidlineMethod,
-  OtherMidline,
-  Turning,
-} from "../symmetry/index.js";
-import type { Scale, ScaleNoteCode, ScaleSource } from "../units/index.js";
+import type { Camera, FaceFrame, Midline, OtherMidline, Turning } from "../symmetry/index.js";
+import { MIDLINE_METHODS } from "../symmetry/internal.js";
+import type { Scale, ScaleNoteCode } from "../units/index.js";
+import { SCALE_SOURCES } from "../units/internal.js";
 import {
   flatPoint,
   length,
@@ -35,13 +30,6 @@ import {
 
 const names: Words<PointLandmark> = { ...LANDMARKS.side, ...LANDMARKS.midline };
 
-const methods: Words<MidlineMethod> = {
-  mirror: true,
-  endocanthia: true,
-  midpoints: true,
-  given: true,
-};
-
 const angle = within(-180, 180);
 
 const midline = record<Midline<"px">>({
@@ -49,14 +37,14 @@ const midline = record<Midline<"px">>({
   tilt: angle,
   tiltU: spread,
   throughU: size<"px">(),
-  method: word<Midline<"px">["method"]>({ ...methods, plane: true }),
+  method: word([...MIDLINE_METHODS, "plane"]),
   offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
   weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
   trimmed: list(word<PointLandmark>(names), Object.keys(names).length),
   robust: flag,
   others: list(
     record<OtherMidline<"px">>({
-      method: word<MidlineMethod>(methods),
+      method: word(MIDLINE_METHODS),
       tilt: angle,
       offset: length<"px">(),
     }),
@@ -71,14 +59,7 @@ export const scale: Schema<Scale> = record<Scale>(
     to: word<"mm">({ mm: true }),
     factor: positive,
     u: spread,
-    source: word<ScaleSource>({
-      reference: true,
-      ruler: true,
-      marker: true,
-      iris: true,
-      combined: true,
-      given: true,
-    }),
+    source: word(SCALE_SOURCES),
     notes: notes<ScaleNoteCode>({
       "population-average": true,
       "ring-factor": true,

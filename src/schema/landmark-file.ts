@@ -10,7 +10,7 @@ import {
   MARKUPS,
   type Mirroring,
 } from "../landmarks/index.js";
-import { MARKUP_NAMES } from "../landmarks/internal.js";
+import { MARKUP_NAMES, MIRRORINGS } from "../landmarks/internal.js";
 import type { Choices } from "../mapping/index.js";
 import type { Length, Point } from "../units/index.js";
 import { choicesSchema } from "./choices.js";
@@ -93,7 +93,7 @@ const detected = MARKUP_NAMES.map((name) =>
     {
       ...context,
       image: imageSize,
-      mirrored: word<Mirroring>({ no: true, frame: true, coordinates: true }),
+      mirrored: word(MIRRORINGS),
     },
   ),
 );

@@ -1,5 +1,5 @@
 import { type CompleteDots, DOTS, LANDMARKS, type SideLandmark } from "../landmarks/index.js";
-import { DOT_NAMES, SIDE_LANDMARKS } from "../landmarks/internal.js";
+import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type {
   BrowPlan,
   Caution,
@@ -11,6 +11,7 @@ import type {
   ReasonCode,
   SettledChoices,
 } from "../mapping/index.js";
+import { ORIGINS } from "../mapping/internal.js";
 import type { Guide } from "../proportions/index.js";
 import {
   archConvention,
@@ -71,7 +72,7 @@ const settledChoices = record<SettledChoices>(
 );
 
 const guide = record<Guide>({
-  mark: word<Guide["mark"]>({ start: true, arch: true, tail: true }),
+  mark: word(MARKS),
   convention: guideConvention,
   side,
   line: line<"mm">(),
@@ -81,13 +82,7 @@ const guide = record<Guide>({
 
 const origin = record<DotOrigin>(
   {
-    from: word<DotOrigin["from"]>({
-      own: true,
-      mirrored: true,
-      measured: true,
-      both: true,
-      pinned: true,
-    }),
+    from: word(ORIGINS),
   },
   { pin },
 );

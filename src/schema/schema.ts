@@ -53,7 +53,10 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     .check(z.maxLength(most, { error }), z.minLength(atLeast, { error }));
 }
 
-/** A table by all words of a union. */
+/**
+ * A table by all words of a union. Codes of notes are written again in such tables, checked by the
+ * compiler: the tables they follow from hold the sentences, which whoever only parses must not carry.
+ */
 export type Words<Union extends string> = { readonly [Word in Union]: unknown };
 
 /** The words of a list that follows from a table. */

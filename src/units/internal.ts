@@ -9,6 +9,7 @@ export {
   requireWithin,
 } from "./quantities/finite.js";
 export { refuse, shownValue } from "./quantities/geometry-error.js";
+export { SCALE_SOURCES } from "./uncertainty/scale.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";

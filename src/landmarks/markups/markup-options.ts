@@ -15,7 +15,8 @@ export interface ImageSize {
   readonly height: number;
 }
 
-const MIRRORINGS = ["no", "frame", "coordinates"] as const;
+/** All answers to how a picture was flipped. */
+export const MIRRORINGS = ["no", "frame", "coordinates"] as const;
 
 /**
  * Whether the picture was flipped sideways before its landmarks were used.

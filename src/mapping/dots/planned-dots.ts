@@ -42,13 +42,16 @@ export interface Settled<Value> {
   readonly reasons: readonly Note<ReasonCode>[];
 }
 
+/** All answers to who put a dot where it is. */
+export const ORIGINS = ["own", "mirrored", "measured", "both", "pinned"] as const;
+
 /** Who put a dot where it is. */
 export interface DotOrigin {
   /**
    * `"own"`: this side's landmarks only; `"mirrored"`: the other side's; `"measured"`: the other
    * side's ruler lengths from this side's start; `"both"`: their middle.
    */
-  readonly from: "own" | "mirrored" | "measured" | "both" | "pinned";
+  readonly from: (typeof ORIGINS)[number];
   /** Present where the artist fixed the dot. */
   readonly pin?: Pin;
 }

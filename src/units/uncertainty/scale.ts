@@ -4,7 +4,10 @@ import { type Length, length } from "../quantities/quantity.js";
 import type { ScaleNoteCode } from "./words.js";
 
 /** Where a scale's millimetres come from. */
-export type ScaleSource = "reference" | "ruler" | "marker" | "iris" | "combined" | "given";
+export type ScaleSource = (typeof SCALE_SOURCES)[number];
+
+/** All sources. */
+export const SCALE_SOURCES = ["reference", "ruler", "marker", "iris", "combined", "given"] as const;
 
 /**
  * The conversion between pixels of one photo and millimetres: a value that knows both ends.
