@@ -1,23 +1,24 @@
 export { type BrowDots, type CompleteDots, type Dot, DOTS } from "./face/brow-dots.js";
 export { correctIrises } from "./markups/correct-irises.js";
-export type { Declared } from "./face/declared.js";
+export {
+  type Brow,
+  type Declared,
+  type Face,
+  type FaceSide,
+  type FaceWith,
+  type LandmarkSource,
+  landmarkUncertainty,
+  type LandmarkUncertainty,
+  type MidlineLandmarks,
+  type SidePoints,
+  type StandIn,
+  type SymmetricPoints,
+} from "./face/face.js";
 export {
   type BeyondMarkup,
   describeMarkup,
   type MarkupDescription,
 } from "./markups/describe-markup.js";
-export type {
-  Brow,
-  Face,
-  FaceSide,
-  FaceWith,
-  LandmarkSource,
-  LandmarkUncertainty,
-  MidlineLandmarks,
-  SidePoints,
-  StandIn,
-  SymmetricPoints,
-} from "./face/face.js";
 export {
   ARCH_CONVENTIONS,
   type ArchConvention,
@@ -53,7 +54,6 @@ export {
   type PointLandmark,
   type SideLandmark,
 } from "./face/landmarks.js";
-export { landmarkUncertainty } from "./face/landmark-uncertainty.js";
 export { mapFace, type PointMap } from "./face/map-face.js";
 export type {
   ImageSize,
@@ -79,11 +79,16 @@ export {
   MEASURES,
   type ReadableMeasure,
   type SideMeasures,
+  toleranceFor,
 } from "./face/measures.js";
-export { toleranceFor } from "./face/tolerance-for.js";
 export { requireLandmarks } from "./face/require-landmarks.js";
 export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./skin/skin-length.js";
 export { skinOf } from "./skin/skin-of.js";
-export { skinUncertainty } from "./skin/skin-uncertainty.js";
-export { depthAt, type FittedSkin, type Skin, type SkinCurve } from "./skin/skin.js";
+export {
+  depthAt,
+  type FittedSkin,
+  type Skin,
+  type SkinCurve,
+  skinUncertainty,
+} from "./skin/skin.js";
 export type { FaceNoteCode } from "./face/words.js";

@@ -1,6 +1,5 @@
 export { DOT_NAMES, PLACED_DOTS } from "./face/brow-dots.js";
-export { enlargeSkin } from "./skin/enlarge-skin.js";
-export { atEyeCorner } from "./skin/eye-corner.js";
+export { atEyeCorner, deepen, enlargeSkin, onSkin } from "./skin/skin.js";
 export {
   BROW_ARCHES,
   conventionWords,
@@ -11,12 +10,12 @@ export {
   TAIL_CONVENTIONS,
 } from "./face/conventions.js";
 export { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";
-export { BY_HAND } from "./face/landmark-uncertainty.js";
+export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";
 export { MIRRORINGS } from "./markups/markup-options.js";
 export { MARKUP_NAMES } from "./markups/markups.js";
-export { amountOf } from "./face/amount-of.js";
 export {
+  amountOf,
   FACE_MEASURE_NAMES,
   kindOf,
   type KindOfMeasure,
@@ -25,5 +24,3 @@ export {
   MEASURES_ON_BORDERS,
   READABLE_MEASURES,
 } from "./face/measures.js";
-export { deepen } from "./skin/skin-uncertainty.js";
-export { onSkin } from "./skin/skin.js";

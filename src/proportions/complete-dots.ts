@@ -1,8 +1,7 @@
 import { hermiteAt } from "../geometry/internal.js";
 import type { CompleteDots } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, type Length, mm, type Point } from "../units/index.js";
+import { flatPoint, type FlatPoint, type Length, mm, type Point } from "../units/index.js";
 import { keysOf, requirePositive } from "../units/internal.js";
-import { type Station, STATIONS } from "./stations.js";
 import type { UpperBorderShape } from "./outline-shape.js";
 import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 
@@ -57,3 +56,13 @@ export function completeDots(
 function below([x, y]: Point<"mm">, thickness: Length<"mm">): FlatPoint<"mm"> {
   return flatPoint(x, y - thickness);
 }
+
+/** Where the thickness of a brow is told, from the nose outward: from which dot to which. */
+export const STATIONS = {
+  start: { upper: "upperStart", lower: "lowerStart" },
+  body: { upper: "upperBody", lower: "lowerBody" },
+  arch: { upper: "upperArch", lower: "lowerArch" },
+} as const;
+
+/** A place where the thickness of a brow is told: start, body or arch. */
+export type Station = keyof typeof STATIONS;

@@ -1,10 +1,23 @@
 import { type Line, lineAlong, lineThrough } from "../geometry/index.js";
-import { type GuideConvention, GUIDES, type SideLandmark } from "../landmarks/index.js";
-import { type GuideRule } from "../landmarks/internal.js";
+import {
+  type Face,
+  type FaceSide,
+  type GuideConvention,
+  GUIDES,
+  type Mark,
+  type SideLandmark,
+  type StandIn,
+} from "../landmarks/index.js";
+import type { GuideRule } from "../landmarks/internal.js";
 import { mm, type Point, type Side } from "../units/index.js";
-import { requirePositive, refusingAs } from "../units/internal.js";
-import type { FaceForGuide, Guide } from "./guide.js";
-import { requireLandmarksOn } from "./require-guide-landmarks.js";
+import {
+  keysOf,
+  refuse,
+  refusingAs,
+  requirePositive,
+  requireWord,
+  SIDES,
+} from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
 
 /**
@@ -76,5 +89,60 @@ function lineOf(
       const [from, to] = [at(through[0]), at(through[1])];
       return lineAlong(mm([from[0] + share * (to[0] - from[0]), from[1]]), UPWARDS);
     }
+  }
+}
+
+/** A line of sight on the frontal view that places one mark of one brow. */
+export interface Guide<Convention extends GuideConvention = GuideConvention> {
+  readonly mark: Mark;
+  readonly convention: Convention;
+  readonly side: Side;
+  /** Rises from the landmark named first in `from`. */
+  readonly line: Line<"mm">;
+  /** The landmarks it was drawn from. */
+  readonly from: readonly SideLandmark[];
+  /** Those of them that the face's source only approximates. */
+  readonly standIns: readonly StandIn[];
+}
+
+/** A face in which the landmarks of a guide are known on the given sides. */
+export type FaceForGuide<
+  Convention extends GuideConvention,
+  Which extends Side = Side,
+> = Face<"mm"> & {
+  readonly [Name in Which]: Required<
+    Pick<FaceSide<"mm">, (typeof GUIDES)[Convention]["through"][number]>
+  >;
+};
+
+/**
+ * Narrows a face to one that has the landmarks of a guide on both sides.
+ *
+ * @throws GeometryError `missing-landmark`, naming what is missing
+ */
+export function requireGuideLandmarks<Convention extends GuideConvention>(
+  face: Face<"mm">,
+  convention: Convention,
+): FaceForGuide<Convention> {
+  requireLandmarksOn("requireGuideLandmarks", face, SIDES, convention);
+  return face as FaceForGuide<Convention>;
+}
+
+/** Refuses a face without a guide's landmarks on the given sides, naming every one that is missing. */
+export function requireLandmarksOn(
+  where: string,
+  face: Face<"mm">,
+  sides: readonly Side[],
+  convention: GuideConvention,
+): void {
+  requireWord(where, "convention", convention, keysOf(GUIDES));
+  const missing = sides.flatMap((side) =>
+    GUIDES[convention].through
+      .filter((name) => face[side][name] === undefined)
+      .map((name) => `${side}.${name}`),
+  );
+  if (missing.length > 0) {
+    const need = `a point, for the ${GUIDES[convention].mark} ${GUIDES[convention].words}`;
+    refuse("missing-landmark", where, missing.join(", "), undefined, need);
   }
 }

@@ -7,7 +7,7 @@ import {
 import type { Brow } from "../landmarks/index.js";
 import { flatPoint, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
-import type { Guide } from "./guide.js";
+import type { Guide } from "./guide-line.js";
 
 /**
  * Where a guide meets a brow: on the upper border; a tail guide half-way between both borders, or on

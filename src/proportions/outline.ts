@@ -12,9 +12,8 @@ import {
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
 import { type FlatPoint, flatPoint, type Unit } from "../units/index.js";
 import { refuse, shownValue } from "../units/internal.js";
-import { borderThroughBody, SAME_HEIGHT } from "./border-through-body.js";
+import { borderThroughBody, outwardsOf, requireOutwards, SAME_HEIGHT } from "./upper-border.js";
 import { type OutlineOptions, requireShape } from "./outline-shape.js";
-import { outwardsOf, requireOutwards } from "./upper-border.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {

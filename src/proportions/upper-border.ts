@@ -1,7 +1,14 @@
-import { type HermiteCurve, type HermiteKnot, pchip } from "../geometry/internal.js";
+import {
+  hermiteAt,
+  type HermiteCurve,
+  type HermiteKnot,
+  hermiteKnotAt,
+  pchip,
+} from "../geometry/internal.js";
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
-import { refuse, requireFinitePoint } from "../units/internal.js";
-import { requireShape, type UpperBorderShape } from "./outline-shape.js";
+import { refuse, requireFinitePoint, shownValue } from "../units/internal.js";
+import { requireShape, STEEPEST, type UpperBorderShape } from "./outline-shape.js";
+import { GeometryError, type Point } from "../units/index.js";
 
 /** The dots that the upper border runs through. */
 export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
@@ -62,4 +69,87 @@ function endSlope(chord: number, atArch: number, chosen: number | undefined): nu
   if (chosen !== undefined) return chosen * chord;
   const asParabola = 2 * chord - atArch;
   return asParabola * chord > 0 ? asParabola : 0;
+}
+
+/** The dots that an upper border is drawn through: that of the body too, where it is known. */
+export type BorderDots = UpperDots & Pick<BrowDots<"mm">, "upperBody">;
+
+/**
+ * The upper border through the body's dot as well: where that lies off the border of the other three,
+ * it is one more knot.
+ *
+ * What it lies off is added to the front as a parabola that is nothing at start and arch, so that the
+ * border moves with the dot, without a jump. Slopes stay between 0 and three times those of the chords
+ * beside them: where the dots rise, the border rises. A dot higher than the arch would not let it.
+ */
+export function borderThroughBody(
+  where: string,
+  dots: BorderDots,
+  shape: UpperBorderShape,
+): HermiteCurve {
+  const border = upperBorder(where, dots, shape);
+  const { upperBody: body } = dots;
+  if (body === undefined) return border;
+  requireOutwards(where, { ...dots, upperBody: body }, ["upperStart", "upperBody", "upperArch"]);
+  const x = outwardsOf(dots) * body[0];
+  if (Math.abs(hermiteAt(border, x) - body[1]) <= SAME_HEIGHT) return border;
+  if (!isOnTheWay(dots, body)) throw offTheWay(where, dots, body);
+  return bent(border, x, body[1], shape);
+}
+
+/**
+ * Whether a border can rise, or fall, from the start through the body to the arch: a body may lie level
+ * with the start, never with an arch that is higher or lower.
+ */
+export function isOnTheWay(
+  { upperStart: [, start], upperArch: [, arch] }: UpperDots,
+  [, body]: Point<"mm">,
+): boolean {
+  if (Math.abs(arch - start) <= SAME_HEIGHT) return Math.abs(body - start) <= SAME_HEIGHT;
+  const sign = arch > start ? 1 : -1;
+  return sign * (body - start) >= -SAME_HEIGHT && sign * (arch - body) > 0;
+}
+
+/** Rounding of a height, in mm. */
+export const SAME_HEIGHT = 1e-9;
+
+function offTheWay(
+  where: string,
+  { upperStart, upperArch }: UpperDots,
+  value: Point<"mm">,
+): GeometryError {
+  const field = "dots.upperBody";
+  const need = `a y between those of the start, ${shownValue(upperStart[1], 4)}, and the arch, ${shownValue(upperArch[1], 4)}`;
+  return new GeometryError("inconsistent", { where, field, value, need });
+}
+
+function bent(
+  border: HermiteCurve,
+  x: number,
+  y: number,
+  { angularity = ANGULARITY, startSlope }: UpperBorderShape,
+): HermiteCurve {
+  const [start, arch, ...tail] = border as [HermiteKnot, HermiteKnot, ...HermiteKnot[]];
+  const [before, after] = [x - start.x, arch.x - x];
+  const [toBody, toArch] = [(y - start.y) / before, (arch.y - y) / after];
+  const unbent = hermiteKnotAt(border, x);
+  const bend = (y - unbent.y) / (before * after);
+  // A slope that was chosen stays; so does a level arch, an angular one gives way with its flank.
+  const leaving = start.after + (startSlope === undefined ? bend * (before + after) : 0);
+  const arriving = arch.before - angularity * bend * (before + after);
+  const atStart = slopeAlong([toBody], leaving);
+  const atBody = slopeAlong([toBody, toArch], unbent.after + bend * (after - before));
+  return [
+    { ...start, before: atStart, after: atStart },
+    { x, y, before: atBody, after: atBody },
+    { ...arch, before: slopeAlong([toArch], arriving) },
+    ...tail,
+  ];
+}
+
+/** The slope nearest to a wanted one with which the curves over these chords only rise, or only fall. */
+function slopeAlong(chords: readonly number[], wanted: number): number {
+  const sign = chords.some((chord) => chord < 0) ? -1 : 1;
+  const least = Math.min(...chords.map((chord) => Math.max(sign * chord, 0)));
+  return sign * Math.min(Math.max(sign * wanted, 0), STEEPEST * least);
 }

@@ -27,7 +27,7 @@ export {
 } from "./comparison/compare-sides.js";
 export { type EyeCant, eyeCant } from "./midline/eye-cant.js";
 export { faceFrame, type FaceFrameOptions } from "./frame/face-frame.js";
-export type { FaceFrame } from "./frame/frame.js";
+export { type FaceFrame, toFace, toPhoto } from "./frame/frame.js";
 export { fitMidline, type MidlineOptions } from "./midline/fit-midline.js";
 export { fitMidsagittalPlane, type MidsagittalPlane } from "./frame/fit-midsagittal-plane.js";
 export { type HalfFaces, halfFaces } from "./comparison/half-faces.js";
@@ -42,8 +42,6 @@ export {
 export { type ObjectSymmetry, objectSymmetry } from "./comparison/object-symmetry.js";
 export type { Registration, StablePoint } from "./comparison/register-captures.js";
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
-export { toFace } from "./frame/to-face.js";
-export { toPhoto } from "./frame/to-photo.js";
 export { type TurnedFace, type TurningOptions, turnToFront } from "./frame/turn-to-front.js";
 export { type Turning, turningUncertainty } from "./frame/turning.js";
 export type { HalfFacesNoteCode, RegistrationNoteCode } from "./comparison/words.js";

@@ -1,16 +1,28 @@
 import { test } from "@fast-check/vitest";
-import { type Brow, type Face, mm, naturalDots, outline, type Skin } from "brow-geometry";
-import { outlineBorders } from "brow-geometry/proportions";
+import {
+  type Brow,
+  eachSide,
+  type Face,
+  FACE_MIDLINE,
+  measureFace,
+  mirror,
+  mm,
+  naturalDots,
+  outline,
+  type Skin,
+  skinOf,
+} from "brow-geometry";
 import {
   type BrowBorders,
   completeDots,
   measureSide,
   naturalOutline,
   outlineArea,
+  outlineBorders,
 } from "brow-geometry/proportions";
-import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import { describe, expect, it } from "vitest";
-import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
+import { DOT_NAMES } from "../../src/landmarks/internal.js";
+import { anyDrawnBrow, anyFace, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -245,5 +257,37 @@ describe("measureSide on borders", () => {
       { side: "left", landmarks: {}, skin: flat, borders: naturalOutline(brow) },
     );
     expectClose(read.startThickness, 8, 1e-12);
+  });
+});
+
+describe("measureFace", () => {
+  it("reads a symmetric face alike on both sides", () => {
+    const face = syntheticFace();
+    const dots = eachSide((side) => naturalDots(face[side].brow).dots);
+    const { right, left, startToStart } = measureFace(dots, face, skinOf(face));
+    expectClose(right, left, 1e-12);
+    expectClose(startToStart, 29, 1e-12);
+  });
+
+  it("leaves out the distance between starts where one is unknown", () => {
+    const face = { right: {}, left: {}, midline: {} };
+    const dots = { right: {}, left: { upperStart: mm([13, 21]) } };
+    expect(measureFace(dots, face, { kind: "flat" })).toEqual({
+      right: {},
+      left: { startDistance: 13, startHeight: 21 },
+    });
+  });
+
+  test.prop([anyFace(1.5)])("exchanges the sides of a mirrored face", (face) => {
+    const image = mirror(face, FACE_MIDLINE) as typeof face;
+    const read = (of: typeof face): ReturnType<typeof measureFace> =>
+      measureFace(
+        eachSide((side) => naturalDots(of[side].brow).dots),
+        of,
+        skinOf(of),
+        eachSide((side) => of[side].brow),
+      );
+    const [own, mirrored] = [read(face), read(image)];
+    expectClose(mirrored, { ...own, right: own.left, left: own.right }, 1e-6);
   });
 });

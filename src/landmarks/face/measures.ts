@@ -1,4 +1,4 @@
-import type { Sides, ToleranceName } from "../../units/index.js";
+import type { Sides, Tolerance, ToleranceName, ToleranceSet } from "../../units/index.js";
 
 /** What is true of everything of one kind that is read. */
 export interface KindOfMeasure {
@@ -179,4 +179,27 @@ function isOnSide(name: FaceMeasureName): name is MeasureName {
 
 function isReadable(name: MeasureName): name is ReadableMeasure {
   return ROWS[name].byHand;
+}
+
+/** How much of something of one kind, without its sign, as a sentence says it. */
+export function amountOf({ unit, decimals }: KindOfMeasure, value: number): string {
+  const size = Math.abs(value).toFixed(decimals);
+  return unit === "" ? size : `${Number(size)} ${unit}`;
+}
+
+/**
+ * What a measure may differ by under a tolerance set; undefined where the set says nothing of its kind,
+ * and nothing is decided about it then.
+ *
+ * @example
+ * ```ts
+ * import { toleranceFor } from "brow-geometry/landmarks";
+ * import { WORKING_TOLERANCES } from "brow-geometry";
+ * toleranceFor("archThickness", WORKING_TOLERANCES)?.limits; // → { lower: -0.5, upper: 0.5 }
+ * toleranceFor("area", WORKING_TOLERANCES); // → undefined
+ * ```
+ */
+export function toleranceFor(measure: FaceMeasureName, set: ToleranceSet): Tolerance | undefined {
+  const { tolerance } = kindOf(measure);
+  return tolerance === undefined ? undefined : set.tolerances[tolerance];
 }

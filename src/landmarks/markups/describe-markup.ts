@@ -4,8 +4,7 @@ import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
 import type { IndexTable } from "./index-table.js";
 import { INDEX_TABLES } from "./tables-by-name.js";
-import { type LandmarkForms, type MarkupName, MARKUPS } from "./markups.js";
-import { requireMarkup } from "./require-markup.js";
+import { type LandmarkForms, type MarkupName, MARKUPS, requireMarkup } from "./markups.js";
 
 /** Something that cannot be told from a markup, and what it would take. */
 export interface BeyondMarkup {

@@ -1,13 +1,12 @@
 import { eachSide, type Sides } from "../../units/index.js";
 import { refuse, requireObject, refusingAs } from "../../units/internal.js";
-import type { Face, StandIn } from "../face/face.js";
+import { BY_HAND, type Face, type StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
   type MidlineLandmark,
   SIDE_PARTS,
   type SideLandmark,
 } from "../face/landmarks.js";
-import { BY_HAND } from "../face/landmark-uncertainty.js";
 import type { IndexTable, MarkupSide, Place } from "./index-table.js";
 import type { SourceOptions } from "./markup-options.js";
 import type { MarkupPoint } from "./markups.js";

@@ -2,17 +2,18 @@ import type { Face } from "../face/face.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import { faceFromPoints } from "./face-from-points.js";
 import { INDEX_TABLES } from "./tables-by-name.js";
-import { pointsOfKeypoints } from "./keypoints.js";
 import type { MarkupOptions } from "./markup-options.js";
 import {
   type LandmarkForms,
   MARKUP_NAMES,
   type MarkupLandmarks,
   type MarkupName,
+  type MarkupPoint,
   type MarkupPoints,
   MARKUPS,
+  requireMarkup,
 } from "./markups.js";
-import { requireMarkup } from "./require-markup.js";
+import { GeometryError } from "../../units/index.js";
 
 /**
  * A face from the points of a named markup: what a detector answered, or what a data set holds.
@@ -77,4 +78,36 @@ function pointsInOrder(name: MarkupName, landmarks: MarkupPoints): MarkupPoints 
   const hint = others.length === 0 ? "" : `, or the name ${others.join(" or ")}`;
   const need = `${size} points${hint}`;
   refuse("wrong-count", HERE, count === undefined ? "landmarks" : "landmarks.length", count, need);
+}
+
+/** All keypoints of a person, and where those of the face begin among them. */
+const WHOLE_BODY = { size: 133, face: 23 };
+
+/**
+ * The points of a face among COCO-WholeBody keypoints: all 133 of a person, or those of the face alone,
+ * as a flat list x, y, visibility, x, y, visibility …
+ */
+export function pointsOfKeypoints(
+  where: string,
+  keypoints: readonly number[],
+  size: number,
+): MarkupPoints {
+  const count = (keypoints as readonly number[] | undefined)?.length;
+  const first = count === 3 * WHOLE_BODY.size ? WHOLE_BODY.face : 0;
+  if (first === 0 && count !== 3 * size) {
+    throw new GeometryError("wrong-count", {
+      where,
+      field: count === undefined ? "landmarks" : "landmarks.length",
+      value: count,
+      need: `${3 * size} or ${3 * WHOLE_BODY.size} numbers`,
+    });
+  }
+  return Array.from({ length: size }, (_, index): MarkupPoint => {
+    const at = 3 * (first + index);
+    return {
+      x: keypoints[at] as number,
+      y: keypoints[at + 1] as number,
+      visibility: keypoints[at + 2],
+    };
+  });
 }

@@ -1,3 +1,5 @@
+import { refuse } from "../../units/internal.js";
+
 /**
  * Every markup that the library reads: what it is, how many points it has, the form in which they come,
  * and what may stand for alare.
@@ -77,3 +79,9 @@ export interface LandmarkForms {
 /** Landmarks in the form of a markup. */
 export type MarkupLandmarks<Name extends MarkupName> =
   LandmarkForms[(typeof MARKUPS)[Name]["form"]];
+
+/** Refuses the name of no markup: programs without types ask too. */
+export function requireMarkup(where: string, name: string): void {
+  if (Object.hasOwn(MARKUPS, name)) return;
+  refuse("out-of-range", where, "name", name, `one of ${MARKUP_NAMES.join(", ")}`);
+}

@@ -1,10 +1,11 @@
-import { COCO_FACE } from "./coco-wholebody-face.js";
 import type { IndexTable } from "./index-table.js";
 import type { AlareChoice, MarkupName } from "./markups.js";
-import { MESH_468 } from "./mesh-468.js";
-import { MESH_478 } from "./mesh-478.js";
+import { MESH_468, MESH_478 } from "./meshes.js";
 import { POINTS_68 } from "./points-68.js";
 import { POINTS_98 } from "./points-98.js";
+
+/** The face among COCO-WholeBody's 133 keypoints: the 68 points in their order. */
+export const COCO_FACE: IndexTable<AlareChoice<"coco-wholebody-face">> = POINTS_68;
 
 /** Where the landmarks stand in each markup. */
 export const INDEX_TABLES: { readonly [Name in MarkupName]: IndexTable<AlareChoice<Name>> } = {

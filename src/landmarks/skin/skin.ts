@@ -1,4 +1,11 @@
-import { type DeepPoint, deepPoint, type Length, length, type Point } from "../../units/index.js";
+import {
+  deepPoint,
+  type DeepPoint,
+  hasDepth,
+  length,
+  type Length,
+  type Point,
+} from "../../units/index.js";
 
 /** How the brow's skin of one side falls back from the face's middle: −second·x² − fourth·x⁴. */
 export interface SkinCurve {
@@ -82,4 +89,94 @@ export function skinSlope(x: number, skin: Skin): number {
       return skin.slope - x * (2 * second + 4 * x * x * fourth);
     }
   }
+}
+
+/**
+ * Relative standard uncertainty of how far a skin falls back: 0.12 where it is modelled, 0.1 where a
+ * detector estimated its points, 0 where they were measured or the skin is taken as flat.
+ *
+ * @example
+ * ```ts
+ * import { mm } from "brow-geometry";
+ * import { skinUncertainty } from "brow-geometry/landmarks";
+ * skinUncertainty({ kind: "modelled", width: mm(87.8), relativeU: 0.12 }); // → 0.12
+ * skinUncertainty({ kind: "flat" }); // → 0
+ * ```
+ */
+export function skinUncertainty(skin: Skin): number {
+  return skin.kind === "flat" ? 0 : skin.relativeU;
+}
+
+/**
+ * A skin that falls back so many times as far: with it, the uncertainty of depth is carried into any
+ * length. A flat skin stays flat.
+ */
+export function deepen(skin: Skin, factor: number): Skin {
+  switch (skin.kind) {
+    case "flat":
+      return skin;
+    case "modelled":
+      return { ...skin, width: length(skin.width / Math.sqrt(factor)) };
+    case "fitted":
+      return {
+        ...skin,
+        atMidline: length(factor * skin.atMidline),
+        slope: factor * skin.slope,
+        right: deeperCurve(skin.right, factor),
+        left: deeperCurve(skin.left, factor),
+      };
+  }
+}
+
+function deeperCurve(
+  { second, fourth }: { readonly second: number; readonly fourth: number },
+  factor: number,
+): { readonly second: number; readonly fourth: number } {
+  return { second: factor * second, fourth: factor * fourth };
+}
+
+/**
+ * The skin of a face that is so many times as large in every direction: with it, the uncertainty of
+ * a photo's scale is carried into depth as into everything else.
+ */
+export function enlargeSkin(skin: Skin, times: number): Skin {
+  switch (skin.kind) {
+    case "flat":
+      return skin;
+    case "modelled":
+      return { ...skin, width: length(times * skin.width) };
+    case "fitted": {
+      const curve = ({ second, fourth }: typeof skin.right): typeof skin.right => ({
+        second: second / times,
+        fourth: fourth / times ** 3,
+      });
+      return {
+        ...skin,
+        atMidline: length(times * skin.atMidline),
+        right: curve(skin.right),
+        left: curve(skin.left),
+      };
+    }
+  }
+}
+
+/**
+ * How far the outer eye corner lies behind the skin of the brow at the same x, over its distance
+ * from the midline.
+ *
+ * Measured by us on the canonical face mesh: exocanthion (44.5, 31.7 deep), tail end (57.2, 28.3
+ * deep), and a modelled skin that falls 12.85 mm between them: (12.85 − 3.4) / 44.5.
+ */
+const SET_BACK = 0.212;
+
+/**
+ * The outer corner of an eye with its depth. It lies in the orbit, behind the skin of the brow, so
+ * it is not lifted onto that: it keeps the depth it has where the skin is fitted to the same source,
+ * and is set back by 0.212 of its distance from the midline where not. On a flat skin it is flat.
+ */
+export function atEyeCorner(exocanthion: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
+  if (skin.kind === "fitted" && hasDepth(exocanthion)) return exocanthion;
+  const [x, y] = exocanthion;
+  const setBack = skin.kind === "flat" ? 0 : SET_BACK * Math.abs(x);
+  return deepPoint(x, y, skinDepth(x, skin) - setBack);
 }

@@ -22,9 +22,14 @@ import {
   WORKING_TOLERANCES,
 } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
-import { type Registration, registerCaptures, registrationU } from "./register-captures.js";
+import {
+  registerCaptures,
+  type Registration,
+  registrationU,
+  STABLE_LANDMARKS,
+  stablePairs,
+} from "./register-captures.js";
 import { placeOnSide } from "../mirroring/side-place.js";
-import { STABLE_LANDMARKS, stablePairs } from "./stable-landmarks.js";
 
 /** A face and the dots of its brows at one time, in its own face space. */
 export interface DottedFace {

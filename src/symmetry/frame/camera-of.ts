@@ -11,9 +11,7 @@ import {
 } from "../../units/index.js";
 import { requirePositive } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
-import type { FaceFrame } from "./frame.js";
-import { toFace } from "./to-face.js";
-import { upright } from "./upright.js";
+import { type FaceFrame, toFace, upright } from "./frame.js";
 
 /** What is known of a camera beside its distance, which its photo's scale knows. */
 export interface CameraOptions {

@@ -14,15 +14,13 @@ import {
 import { refuse, requirePositive, toRadians, refusingAs } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { requireUnmirrored } from "./face-frame.js";
-import type { FaceFrame } from "./frame.js";
+import { type FaceFrame, toFace } from "./frame.js";
 import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-plane.js";
 import type { Midline } from "../midline/midline.js";
-import { pitchOf } from "./pitch.js";
+import { pitchOf, type Turning } from "./turning.js";
 import { offsetsFrom, othersThan } from "../midline/placed-line.js";
 import { senseOf } from "../midline/sense-of-face.js";
 import { fromPicture } from "./sight.js";
-import { toFace } from "./to-face.js";
-import type { Turning } from "./turning.js";
 
 /** A head in millimetres that was turned to its own front, and from where. */
 export interface TurnedFace {

@@ -1,9 +1,17 @@
-import { depthAt } from "brow-geometry/landmarks";
-import { mm, type Skin } from "brow-geometry";
-import { onSkin } from "../../../src/landmarks/internal.js";
 import fc from "fast-check";
+import { depthAt, skinUncertainty } from "brow-geometry/landmarks";
+import { lengthBetween, mm, type Skin, skinOf } from "brow-geometry";
 import { describe, expect, it } from "vitest";
+import { spaceDistance } from "brow-geometry/geometry";
+import { atEyeCorner, deepen, onSkin } from "../../../src/landmarks/internal.js";
 import { skinDepth, skinSlope } from "../../../src/landmarks/skin/skin.js";
+import {
+  CANONICAL_EXOCANTHION,
+  CANONICAL_UPPER,
+  canonicalFace,
+  withoutDepth,
+} from "../../support/brow-depth.js";
+import { expectClose } from "../../support/close.js";
 
 const modelled: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };
 const fitted: Skin = {
@@ -48,5 +56,82 @@ describe("depth of the skin", () => {
         },
       ),
     );
+  });
+});
+
+const measured = skinOf(canonicalFace());
+const canonical = skinOf(withoutDepth(canonicalFace()));
+const flat: Skin = { kind: "flat" };
+
+describe("the uncertainty of a skin", () => {
+  it("is 6 % of the model's width, so 12 % of its depth; 10 % of a detector's depth; 0 of a measured one", () => {
+    const source = {
+      markup: "mesh-478",
+      uncertainty: { default: mm(1.3) },
+      ringFactor: { value: 1, u: 0 },
+    };
+    const estimated = skinOf({ ...canonicalFace(), source: { ...source, depth: "estimated" } });
+    expect(skinUncertainty(canonical)).toBe(0.12);
+    expect(skinUncertainty(estimated)).toBe(0.1);
+    expect(skinUncertainty(measured)).toBe(0);
+    expect(skinUncertainty(flat)).toBe(0);
+  });
+
+  it("is carried into a length by deepening the skin: 6 % of the width is what 12 % of the depth is", () => {
+    if (canonical.kind !== "modelled") throw new Error(canonical.kind);
+    const [arch, tailEnd] = [mm([45, 25]), mm([57, 18])];
+    const wider: Skin = { ...canonical, width: mm(canonical.width * 1.06) };
+    const shallower = deepen(canonical, 1 / 1.06 ** 2);
+    expect(lengthBetween(arch, tailEnd, shallower)).toBeCloseTo(
+      lengthBetween(arch, tailEnd, wider),
+      12,
+    );
+  });
+});
+
+describe("a deepened skin", () => {
+  it("falls back so many times as far everywhere", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -70, max: 70, noNaN: true }),
+        fc.double({ min: 0.2, max: 3, noNaN: true }),
+        fc.constantFrom(measured, canonical, flat),
+        (x, factor, skin) => {
+          const at = mm([x, 20]);
+          expect(depthAt(at, deepen(skin, factor))).toBeCloseTo(factor * depthAt(at, skin), 9);
+        },
+      ),
+    );
+  });
+});
+
+const exocanthion = mm(CANONICAL_EXOCANTHION);
+const tailEnd = mm(CANONICAL_UPPER[4] ?? [0, 0, 0]);
+// Straight between the two vertices of the canonical face mesh.
+const truth = spaceDistance(exocanthion, tailEnd);
+
+describe("the outer eye corner against the skin of the brow", () => {
+  it("keeps its own depth where the skin is fitted", () => {
+    const skin = skinOf(canonicalFace());
+    expect(atEyeCorner(exocanthion, skin)).toBe(exocanthion);
+    expectClose(spaceDistance(exocanthion, onSkin(tailEnd, skin)), truth, 0.2);
+  });
+
+  it("is set back into the orbit where it is modelled: lifted onto the brow's skin it would read long", () => {
+    const skin = skinOf(withoutDepth(canonicalFace()));
+    const flat = mm([CANONICAL_EXOCANTHION[0], CANONICAL_EXOCANTHION[1]]);
+    const toTail = (from: typeof exocanthion): number => spaceDistance(from, onSkin(tailEnd, skin));
+    expectClose(toTail(atEyeCorner(flat, skin)), truth, 0.1);
+    expect(toTail(onSkin(flat, skin)) - truth).toBeGreaterThan(3);
+    expect(atEyeCorner(exocanthion, skin)).toEqual(atEyeCorner(flat, skin));
+  });
+
+  it("is set back alike on both sides", () => {
+    const skin = skinOf(withoutDepth(canonicalFace()));
+    expect(atEyeCorner(mm([-44, 1]), skin)[2]).toBe(atEyeCorner(mm([44, 1]), skin)[2]);
+  });
+
+  it("is flat on a flat skin", () => {
+    expect(atEyeCorner(exocanthion, { kind: "flat" })).toEqual([44.45, 26.6, 0]);
   });
 });

@@ -1,6 +1,6 @@
 import { FaceLandmarker } from "@mediapipe/tasks-vision";
 import { describe, expect, it } from "vitest";
-import { MESH_478 } from "../../../src/landmarks/markups/mesh-478.js";
+import { MESH_478 } from "../../../src/landmarks/markups/meshes.js";
 
 // The package that runs the face mesh exports which of its points the contours join, for the
 // client's own right and left.

@@ -3,19 +3,17 @@ import {
   completeDots,
   measureSide,
   outlineArea,
+  outlineBorders,
   outlinePath,
   thickness,
 } from "brow-geometry/proportions";
 import { type CompleteDots, mm, outline, type OutlineOptions } from "brow-geometry";
-import { outlineBorders } from "brow-geometry/proportions";
-import { distance } from "brow-geometry/geometry";
-import { heightOver } from "../../src/geometry/internal.js";
+import { type Cubic, distance } from "brow-geometry/geometry";
 import { lengthOf } from "brow-geometry/landmarks";
-import { type Cubic } from "brow-geometry/geometry";
-import { flatten, pathArea, pathLength } from "../../src/geometry/internal.js";
 import { Bezier } from "bezier-js";
 import { polygonArea as areaByD3 } from "d3-polygon";
 import { describe, expect, it } from "vitest";
+import { flatten, heightOver, pathArea, pathLength } from "../../src/geometry/internal.js";
 import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { isSimplePolygon } from "../support/polygons.js";
