@@ -83,12 +83,7 @@ export function capturePanel(
     extent,
     size,
     palette,
-  }: {
-    readonly box: Box;
-    readonly extent: Box;
-    readonly size: number;
-    readonly palette: Palette;
-  },
+  }: { readonly box: Box; readonly extent: Box; readonly size: number; readonly palette: Palette },
 ): Composition {
   const { name, face, dots, change } = capture;
   const origin: Spot = [box.x - extent.x, box.y - extent.y];

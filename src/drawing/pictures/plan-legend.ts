@@ -51,14 +51,8 @@ function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
         : `${side} ${decimal(of(overlap), 0)}`;
     }).join(", ");
   return [
-    {
-      text: fill(LEGEND.hair, { areas: said((one) => one.hairOutside) }),
-      role: "remove",
-    },
-    {
-      text: fill(LEGEND.skin, { areas: said((one) => one.skinInside) }),
-      role: "fill",
-    },
+    { text: fill(LEGEND.hair, { areas: said((one) => one.hairOutside) }), role: "remove" },
+    { text: fill(LEGEND.skin, { areas: said((one) => one.skinInside) }), role: "fill" },
   ];
 }
 

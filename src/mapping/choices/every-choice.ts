@@ -18,13 +18,7 @@ export function everyChoice(base: Choices = {}): readonly Choices[] {
   return keysOf(LEADS).flatMap((lead) =>
     START_CONVENTIONS.flatMap((start) =>
       ARCH_CONVENTIONS.flatMap((arch) =>
-        keysOf(TAIL_HEIGHTS).map((tailHeight) => ({
-          ...base,
-          lead,
-          start,
-          arch,
-          tailHeight,
-        })),
+        keysOf(TAIL_HEIGHTS).map((tailHeight) => ({ ...base, lead, start, arch, tailHeight })),
       ),
     ),
   );

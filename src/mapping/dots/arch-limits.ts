@@ -29,10 +29,7 @@ export function archLimits(
   return {
     inner:
       limbusLateral === undefined
-        ? {
-            convention: "eye-width-share",
-            distance: from + LIMBUS_SHARE * (to - from),
-          }
+        ? { convention: "eye-width-share", distance: from + LIMBUS_SHARE * (to - from) }
         : {
             convention: "lateral-limbus-vertical",
             distance: placeOnSide(limbusLateral, side).distance,

@@ -51,11 +51,7 @@ export function lowerDot(
       };
     }
     const given = uppers[otherSide(side)].height - across.height;
-    return {
-      distance: upper.distance,
-      height: upper.height - given,
-      origin: { from: "mirrored" },
-    };
+    return { distance: upper.distance, height: upper.height - given, origin: { from: "mirrored" } };
   });
 }
 

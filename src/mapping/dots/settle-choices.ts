@@ -121,10 +121,7 @@ function settleStart(
   midlineU: number,
 ): Settled<StartConvention> {
   if (choices.start !== undefined) {
-    return {
-      value: choices.start,
-      reasons: [chosen("start-chosen", choices.start)],
-    };
+    return { value: choices.start, reasons: [chosen("start-chosen", choices.start)] };
   }
   const lateral = eachSide(
     (side) =>
