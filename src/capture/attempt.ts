@@ -8,7 +8,6 @@ export const NO_MIDLINE: readonly GeometryErrorCode[] = [
   "inconsistent",
 ];
 
-/** An answer, or why there is none. */
 export type Attempt<Answer> = { readonly answer: Answer } | { readonly refused: GeometryErrorCode };
 
 /** Asks a question whose refusals, as far as they are named, are findings rather than errors. */

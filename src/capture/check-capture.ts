@@ -16,7 +16,7 @@ import { attempt, NO_MIDLINE } from "./attempt.js";
 import { browReadings } from "./brow-checks.js";
 import type { Capture, CaptureOptions } from "./capture.js";
 import { declaredFindings } from "./declared-checks.js";
-import { eyeFindings } from "./eye-checks.js";
+import { eyeFindings, mouthReading } from "./expression-checks.js";
 import { type Finding, finding, gravestFirst, judged, type Reading, unchecked } from "./finding.js";
 import {
   CAPTURE_LIMITS,
@@ -25,10 +25,9 @@ import {
   type CapturePurpose,
 } from "./limits.js";
 import { landmarkFindings } from "./landmark-checks.js";
-import { mouthReading } from "./mouth-checks.js";
 import { pictureFindings } from "./picture-checks.js";
 import { plausibilityFindings } from "./plausibility-checks.js";
-import { poseReadings } from "./pose-checks.js";
+import { poseReadings } from "./head-pose.js";
 
 /**
  * What speaks against using a capture for a purpose, and what it could not check, the most serious

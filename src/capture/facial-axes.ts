@@ -65,7 +65,6 @@ export function axesInPicture({ right, left }: Face<"px">): FacialAxes | undefin
   return { across, up: [across[1], -across[0], 0] };
 }
 
-/** The middle between two points, where both are known. */
 export function middleOf(
   one: Point<"px"> | undefined,
   other: Point<"px"> | undefined,

@@ -22,10 +22,7 @@ const SEVERITIES = ["retake", "caution", "unchecked", "declared"] as const;
  */
 export type FindingSeverity = (typeof SEVERITIES)[number];
 
-/**
- * What speaks against a capture, or what could not be checked. `text` says both what was found and
- * what to do.
- */
+/** What speaks against a capture, or what could not be checked. `text` says both what was found and what to do. */
 export interface Finding extends Note<FindingCode> {
   readonly check: CaptureCheck;
   readonly severity: FindingSeverity;
@@ -44,7 +41,6 @@ export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   return SEVERITIES.flatMap((severity) => findings.filter((one) => one.severity === severity));
 }
 
-/** A finding about something that has no limit. */
 export function finding(
   check: CaptureCheck,
   code: FindingCode,
@@ -132,7 +128,6 @@ export function judged(reading: Reading, limits: CaptureLimits): readonly Findin
   return [{ ...said(code, doubt, shown), check, severity, ...onSide, measured, limit, outcome }];
 }
 
-/** Whether the upper limit is the nearer one. */
 function liesHigh(
   value: number,
   { limits: { lower = -Infinity, upper = Infinity } }: CaptureLimit,

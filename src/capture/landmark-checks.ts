@@ -1,9 +1,7 @@
 import { type CaptureCheck, type Finding, finding } from "./finding.js";
 import { TOLD_BY_LANDMARKS } from "./words.js";
 
-/**
- * What landmarks tell by themselves, each with its checks: no scale, no baseline, nobody's word.
- */
+/** What landmarks tell by themselves, each with its checks: no scale, no baseline, nobody's word. */
 const CHECKS: readonly (readonly [
   what: keyof typeof TOLD_BY_LANDMARKS,
   checks: readonly CaptureCheck[],
@@ -19,10 +17,7 @@ const CHECKS: readonly (readonly [
   ["canthalIndex", ["canthalIndex"]],
 ];
 
-/**
- * A warning where most of that could not be checked: otherwise a capture without findings would
- * look good.
- */
+/** A warning where most of that could not be checked: otherwise a capture without findings would look good. */
 export function landmarkFindings(findings: readonly Finding[]): readonly Finding[] {
   const open = CHECKS.filter(([, checks]) =>
     findings.some(({ check, severity }) => severity === "unchecked" && checks.includes(check)),

@@ -11,7 +11,6 @@ import type { Capture } from "./capture.js";
 import { type Finding, finding, judged, unchecked } from "./finding.js";
 import { DEPTH_KNOWN, NEEDS } from "./words.js";
 
-/** Whether the picture is sharp enough and was taken from far enough. */
 export function pictureFindings(capture: Capture): readonly Finding[] {
   const { face, scale, tolerance, limits } = capture;
   const away = cameraDistance(capture);

@@ -112,7 +112,6 @@ interface IrisWidths {
   readonly right: number;
   readonly left: number;
   readonly mean: number;
-  /** Relative uncertainty of the mean. */
   readonly relativeU: number;
 }
 
@@ -139,7 +138,6 @@ function pairDistance({ right, left }: Face<"px">, name: SideLandmark): number |
   return one && other && distance(one, other);
 }
 
-/** Standard uncertainty of the distance of a pair, in millimetres. */
 function pairU(face: Face<"px">, name: SideLandmark): number {
   return Math.SQRT2 * landmarkUncertainty(face, name);
 }

@@ -6,6 +6,6 @@ export { drawSheet, type SheetDrawing } from "./pictures/draw-sheet.js";
 export { drawStrip } from "./pictures/draw-strip.js";
 export type { Look } from "./canvas/look.js";
 export type { Theme } from "./canvas/palette.js";
-export type { Paper } from "./sheet/paper.js";
+export type { Paper } from "./sheet/page.js";
 export type { AlsoShown } from "./layers/plan-layers.js";
 export type { SheetField } from "./sheet/text-blocks.js";

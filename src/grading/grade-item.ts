@@ -1,11 +1,13 @@
-import { type FaceMeasureName, toleranceFor } from "../landmarks/index.js";
-import { type Measured, type Note, type Side } from "../units/index.js";
+import { type FaceMeasureName, MEASURES, toleranceFor } from "../landmarks/index.js";
+import type { Decision, Measured, Note, Side } from "../units/index.js";
 import { fill, note } from "../units/internal.js";
 import type { GradedItem, GradingReference, UngradedItem } from "./grade.js";
-import { evennessText, named, referenceText } from "./item-words.js";
 import type { ReadMap } from "./read-map.js";
 import type { RubricItem } from "./rubric.js";
-import { READ, UNGRADED, type UngradedCode } from "./words.js";
+import { FOUND, ON_THE_LIMIT, READ, UNGRADED, type UngradedCode, VERDICTS } from "./words.js";
+import { amountOf, kindOf } from "../landmarks/internal.js";
+import type { MeasureDeviation } from "../mapping/index.js";
+import type { SideDifference } from "../symmetry/index.js";
 
 /** Everything in which an item of a rubric is looked up. */
 export interface GradingSheet extends ReadMap {
@@ -86,4 +88,35 @@ function noTolerance(
   { tolerances }: Pick<GradingSheet, "tolerances">,
 ): Note<UngradedCode> {
   return note(UNGRADED, "no-tolerance", { what, tolerances: tolerances.name });
+}
+
+/** What is read, with its side: "left front". */
+export function named(measure: FaceMeasureName, side?: Side): string {
+  const words = { measure: MEASURES[measure].words };
+  return side === undefined ? fill(READ.between, words) : fill(READ.one, { ...words, side });
+}
+
+function referenceText(
+  { measure, side, difference, correction }: MeasureDeviation,
+  decision: Decision,
+): string {
+  if (correction !== undefined) return correction;
+  return fill(FOUND.off, {
+    what: named(measure, side),
+    amount: amountOf(kindOf(measure), difference.value),
+    verdict: verdict(decision),
+  });
+}
+
+function evennessText({ measure, difference }: SideDifference, decision: Decision): string {
+  const { value } = difference;
+  const printed = amountOf(kindOf(measure), value);
+  // What prints as nothing is on neither side more.
+  const alike = Number.parseFloat(printed) === 0;
+  const found = alike ? FOUND.alike : FOUND[value > 0 ? "left-more" : "left-less"];
+  return fill(found, { what: named(measure), amount: printed, verdict: verdict(decision) });
+}
+
+function verdict({ outcome, advice }: Decision): string {
+  return fill(VERDICTS[outcome], { advice: advice?.text ?? ON_THE_LIMIT });
 }

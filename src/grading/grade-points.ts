@@ -1,6 +1,5 @@
 import type { GradedItem, GradePoints, GradeResult, MapGrade, UngradedItem } from "./grade.js";
 
-/** Adds points up: of all, and of each part. */
 export function pointsOf(
   items: readonly GradedItem[],
   ungraded: readonly UngradedItem[],

@@ -3,7 +3,6 @@ import { note } from "../units/internal.js";
 import type { GradeOutcome, GradePoints, GradeResult, MapGrade } from "./grade.js";
 import { type GradeCode, SUMMARY } from "./words.js";
 
-/** A grade in a few sentences, for the course's record. */
 export function summaryOf(
   {
     rubric,

@@ -16,7 +16,6 @@ import type { GradingReference } from "./grade.js";
 export interface ReadMap {
   readonly deviations: readonly MeasureDeviation[];
   readonly differences: readonly SideDifference[];
-  /** What both are decided by. */
   readonly tolerances: ToleranceSet;
 }
 

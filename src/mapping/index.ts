@@ -51,5 +51,5 @@ export type {
   WeighOptions,
 } from "./weighing/weighed-choice.js";
 export type { WeighingCode } from "./weighing/words.js";
-export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/step.js";
+export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/work-steps.js";
 export { type WorkOptions, workSteps } from "./record/work-steps.js";

@@ -15,7 +15,6 @@ export interface Stretch {
   readonly to: Spot;
 }
 
-/** The smallest box that holds all of the places; there is at least one. */
 export function boxAround(spots: readonly Spot[]): Box {
   const xs = spots.map(([x]) => x);
   const ys = spots.map(([, y]) => y);
@@ -24,7 +23,6 @@ export function boxAround(spots: readonly Spot[]): Box {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
-/** A box wider by a margin on all four sides. */
 export function grown(box: Box, margin: number): Box {
   return withMargin(box, { top: 1, right: 1, bottom: 1, left: 1 }, margin);
 }
@@ -43,7 +41,6 @@ export function withMargin(
   };
 }
 
-/** Whether two boxes share more than an edge. */
 export function overlap(one: Box, other: Box): boolean {
   return (
     one.x < other.x + other.width &&
@@ -53,7 +50,6 @@ export function overlap(one: Box, other: Box): boolean {
   );
 }
 
-/** Whether a box lies wholly inside another. */
 export function isWithin(inner: Box, outer: Box): boolean {
   return (
     inner.x >= outer.x &&
@@ -63,7 +59,6 @@ export function isWithin(inner: Box, outer: Box): boolean {
   );
 }
 
-/** The part of a stretch that lies inside a box. */
 export function clippedTo(box: Box, { from, to }: Stretch): Stretch | undefined {
   const [x, y] = [to[0] - from[0], to[1] - from[1]];
   let enters = 0;

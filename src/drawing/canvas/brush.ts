@@ -3,7 +3,6 @@ import { type MarkerShape, type Palette, type StrokeRole, STROKES } from "./pale
 import { coordinate, element, type SvgElement } from "./svg.js";
 import type { View } from "./view.js";
 
-/** What every layer draws with. */
 export interface Brush {
   readonly view: View;
   readonly palette: Palette;
@@ -14,7 +13,6 @@ export interface Brush {
 /** Width of the paper edge on each side of a stroke, in steps. */
 const EDGE = 0.25;
 
-/** Path data from spot to spot. */
 export function pathData(spots: readonly Spot[], closed = false): string {
   const steps = spots.map(
     ([x, y], index) => `${index === 0 ? "M" : "L"}${coordinate(x)} ${coordinate(y)}`,
@@ -178,12 +176,10 @@ export function arrowData(from: Spot, to: Spot, room: number, size: number): rea
   return [pathData([from, tip]), pathData([barb(1), tip, barb(-1)])];
 }
 
-/** The box that a dot closes to labels. */
 export function boxOfDot([x, y]: Spot, radius: number): Box {
   return { x: x - radius, y: y - radius, width: 2 * radius, height: 2 * radius };
 }
 
-/** The stretches between neighbouring spots. */
 export function stretches(spots: readonly Spot[]): readonly Stretch[] {
   return spots.slice(1).map((to, index) => ({ from: spots[index] as Spot, to }));
 }

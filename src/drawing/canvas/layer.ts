@@ -2,7 +2,6 @@ import type { Box, Stretch } from "./box.js";
 import type { Label } from "./place-labels.js";
 import type { SvgElement } from "./svg.js";
 
-/** A label with its colour. */
 export interface ColouredLabel extends Label {
   readonly colour: string;
 }
@@ -19,7 +18,6 @@ export interface Layer {
   readonly strokes?: readonly Stretch[];
 }
 
-/** Layers as one, in the order in which they are painted. */
 export function stacked(layers: readonly Layer[]): Required<Layer> {
   return {
     elements: layers.flatMap(({ elements }) => elements),

@@ -9,7 +9,6 @@ export interface Look {
   readonly title?: string;
 }
 
-/** Refuses an unknown theme. */
 export function requireLook(where: string, { theme }: Look): void {
   requireWord(where, "theme", theme, Object.keys(PALETTES));
 }

@@ -21,7 +21,6 @@ export type StrokeRole =
 export interface Palette {
   /** Behind everything, and around strokes and letters that lie on a photo. */
   readonly paper: string;
-  /** Letters and rulers. */
   readonly ink: string;
   /** Letters of the second rank, thin rules of tables. */
   readonly quiet: string;
@@ -99,7 +98,6 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
   },
 };
 
-/** Shapes of a dot. */
 export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross" | "saltire";
 
 /** What tells strokes apart without colour. Widths and dashes are in steps, see `View`. */
@@ -109,7 +107,6 @@ export interface StrokeStyle {
   readonly dash: readonly number[];
 }
 
-/** The style of each stroke, the same in every theme. */
 export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
   planned: { width: 0.55, dash: [] },
   capture: { width: 0.55, dash: [] },

@@ -4,7 +4,6 @@ import { LINE_HEIGHT, textWidth } from "./text-size.js";
 /** A word or a reading that belongs to one place of the picture. */
 export interface Label {
   readonly text: string;
-  /** What it names. */
   readonly at: Spot;
   /** Other places of the same thing, nearly as good to stand at. */
   readonly orAt?: readonly Spot[];
@@ -16,7 +15,6 @@ export interface Label {
   readonly gap: number;
 }
 
-/** Where a label ended up. */
 export interface PlacedLabel<Kind extends Label = Label> {
   readonly label: Kind;
   readonly box: Box;
@@ -24,9 +22,7 @@ export interface PlacedLabel<Kind extends Label = Label> {
   readonly leader?: Stretch;
 }
 
-/** What labels have to respect. */
 export interface Surroundings {
-  /** Labels stay inside. */
   readonly bounds: Box;
   /** Never covered: the eyes, the dots, words already there. */
   readonly closed: readonly Box[];
@@ -80,7 +76,6 @@ const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
  */
 const COST = { away: 1, turn: 0.5, along: 0.4, elsewhere: 3, stroke: 2.5, waiting: 4, leader: 1 };
 
-/** The surroundings of one label, and the places of those that come after it. */
 interface Scene extends Surroundings {
   readonly waiting: readonly Spot[];
 }
@@ -177,7 +172,6 @@ function beside(at: Spot, direction: Spot, away: number, width: number, height: 
   };
 }
 
-/** From the named place to the nearest point of the label's edge. */
 function leaderTo(label: Label, box: Box): Stretch | undefined {
   const to: Spot = [
     Math.max(box.x, Math.min(label.at[0], box.x + box.width)),
@@ -214,7 +208,6 @@ function isFree(
   );
 }
 
-/** How much stroke lies under a box. */
 function covered(box: Box, strokes: readonly Stretch[]): number {
   let sum = 0;
   for (const stroke of strokes) {

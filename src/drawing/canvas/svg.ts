@@ -1,7 +1,6 @@
 import { requireFinite } from "../../units/internal.js";
 import { FONT_FAMILY } from "./text-size.js";
 
-/** Elements that the pictures are made of. */
 type ElementName =
   | "circle"
   | "desc"
@@ -29,7 +28,6 @@ export interface SvgElement {
 /** An element, or text as the reader is to see it: escaping is the writer's work. */
 export type SvgNode = SvgElement | string;
 
-/** Makes an element; children that are undefined are left out. */
 export function element(
   name: ElementName,
   attributes: Attributes = {},
@@ -59,7 +57,6 @@ export function svgSource(root: SvgElement): string {
 /** Thousandths of a picture unit: below a hundredth of a millimetre in every picture made here. */
 const DECIMALS = 3;
 
-/** A coordinate or size as the pictures print it. */
 export function coordinate(value: number): string {
   requireFinite("svgSource", "coordinate", value);
   return String(Number(value.toFixed(DECIMALS)) + 0);

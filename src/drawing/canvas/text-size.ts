@@ -7,7 +7,6 @@ export const TYPE_SIZES = { heading: 3.8, label: 3.2, legend: 2.9 };
 /** Height of a line of text, as a multiple of the type size. */
 export const LINE_HEIGHT = 1.2;
 
-/** Distance of the lines of a paragraph. */
 export function lineOf(size: number): number {
   return 1.1 * LINE_HEIGHT * size;
 }
@@ -93,7 +92,6 @@ function broken(word: string, fits: (piece: string) => boolean): readonly string
   return [...pieces, piece];
 }
 
-/** Items in rows of so many. */
 export function rowsOf<Item>(
   items: readonly Item[],
   columns: number,

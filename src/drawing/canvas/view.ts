@@ -32,7 +32,6 @@ export function sizeFor(right: Spot, left: Spot): number {
   return Math.hypot(left[0] - right[0], left[1] - right[1]) / DESIGN_WIDTH;
 }
 
-/** A polyline as the picture shows it. */
 export function placed(polyline: Polyline<"mm">, view: View): readonly Spot[] {
   return polyline.map(view.place);
 }

@@ -29,9 +29,7 @@ import { inMillimetres } from "../canvas/figures.js";
 /** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
 export type BrowRole = "natural" | "planned" | "capture";
 
-/**
- * A brow by its borders: a closed outline, or the upper border alone where no lower one is known.
- */
+/** A brow by its borders: a closed outline, or the upper border alone where no lower one is known. */
 export function bordersLayer(
   brow: Brow<"mm">,
   side: Side,
@@ -56,7 +54,6 @@ export function bordersLayer(
   };
 }
 
-/** The planned brow, by its outline. */
 export function plannedBrowLayer(
   dots: CompleteDots<"mm">,
   side: Side,

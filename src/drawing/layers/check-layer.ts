@@ -31,7 +31,6 @@ export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keye
     .map((text, index) => ({ key: `C${index + 1}`, text }));
 }
 
-/** Whether an axis of a dot is neither within tolerance nor outside. */
 export function isUndecided({ outward, up }: DotDeviation): boolean {
   return [outward, up].some(({ decision }) => decision?.outcome === "undecided");
 }

@@ -14,7 +14,6 @@ export interface EyeRoom {
 /** Of the eye's width: holds the open lids and the crease above them. */
 const HALF_HEIGHT_SHARE = 0.3;
 
-/** The room of the eye between two corners. */
 export function eyeRoom({
   endocanthion,
   exocanthion,
@@ -49,7 +48,6 @@ export function passage(
   return [(-half - root) / square, (-half + root) / square];
 }
 
-/** Points round the room. */
 export function roomOutline({ centre, along, halfWidth, halfHeight }: EyeRoom): Polyline<"mm"> {
   return Array.from({ length: 16 }, (_, index) => {
     const angle = (index * Math.PI) / 8;

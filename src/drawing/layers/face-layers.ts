@@ -22,7 +22,6 @@ import { placed, seenDirection } from "../canvas/view.js";
 /** Half of a landmark's cross, in steps. */
 const CROSS_RADIUS = 1.1;
 
-/** The landmarks of each side that are drawn. */
 const SHOWN = ["endocanthion", "exocanthion", "alare", "cheilion"] as const;
 
 /**

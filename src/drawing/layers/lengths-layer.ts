@@ -11,7 +11,6 @@ import { inMillimetres } from "../canvas/figures.js";
 const OFFSET = 7.5;
 /** Where on its line a figure may stand as well, where the middle is taken. */
 const ELSEWHERE = [0.75, 0.25, 1.1, -0.1];
-/** Half of a tick at its end. */
 const TICK = 0.9;
 
 /** Front and tail as a ruler reads them: a line beside each chord with its length, where both are known. */
@@ -75,7 +74,6 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
   };
 }
 
-/** Unit normal of a chord on the side of a direction. */
 function normalTowards(direction: Spot, from: Spot, to: Spot): Spot {
   const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const normal: Spot = [-(to[1] - from[1]) / size, (to[0] - from[0]) / size];

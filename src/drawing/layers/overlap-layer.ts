@@ -16,7 +16,6 @@ const LEAN: Readonly<Record<HatchRole, Spot>> = {
   fill: [Math.SQRT1_2, -Math.SQRT1_2],
 };
 
-/** From stroke to stroke, in steps. */
 const APART = 1.1;
 
 /** The strokes with which a role is hatched, inside one closed outline and outside of another. */

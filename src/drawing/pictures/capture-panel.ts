@@ -31,7 +31,6 @@ export interface LaidCapture extends NamedCapture {
   readonly change?: CaptureComparison;
 }
 
-/** Lays every capture over the first. */
 export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCapture[]]): readonly [
   LaidCapture,
   ...LaidCapture[],
@@ -133,7 +132,6 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
   };
 }
 
-/** Dots whose heights are compared. */
 export const COMPARED = ["upperStart", "upperArch", "tailEnd"] as const;
 
 /** Heights of the first capture's dots, and how those of a later one differ. */

@@ -7,7 +7,6 @@ import type { AlsoShown } from "../layers/plan-layers.js";
 import { decimal, inMillimetres } from "../canvas/figures.js";
 import { DESCRIPTION } from "./words.js";
 
-/** A plan in sentences, for readers who do not see its picture. */
 export function describePlan(
   plan: BrowPlan,
   unplaced: readonly string[],

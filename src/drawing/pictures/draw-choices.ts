@@ -5,9 +5,16 @@ import type { Brush } from "../canvas/brush.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { pagesOf, requireShort, roomOn } from "../sheet/page.js";
+import {
+  pagesOf,
+  type Paper,
+  PAPER_MARGIN,
+  PAPERS,
+  requirePaper,
+  requireShort,
+  roomOn,
+} from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
-import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
 import { bullets, PAPER_TYPE, type Sheet, title } from "../sheet/text-blocks.js";
 import { lineOf } from "../canvas/text-size.js";
 import { uprightView } from "../canvas/view.js";

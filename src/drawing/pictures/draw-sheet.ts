@@ -4,20 +4,24 @@ import { refusingAs } from "../../units/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import type { Brush } from "../canvas/brush.js";
 import { correctionEntries } from "../layers/check-layer.js";
-import { checkTable } from "../sheet/check-table.js";
+import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
 import { describePlan } from "./describe-plan.js";
 import { type Keyed, textAt } from "../canvas/label-layer.js";
-import { legend, type LegendEntry } from "./legend.js";
+import { checkEntries, legend, type LegendEntry, planLegend } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { pagesOf, requireShort, roomOn } from "../sheet/page.js";
+import {
+  pagesOf,
+  type Paper,
+  PAPER_MARGIN,
+  PAPERS,
+  requirePaper,
+  requireShort,
+  roomOn,
+} from "../sheet/page.js";
 import { PALETTES } from "../canvas/palette.js";
-import { type Paper, PAPER_MARGIN, PAPERS, requirePaper } from "../sheet/paper.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { checkEntries, planLegend } from "./plan-legend.js";
-import { readingsTable } from "../sheet/readings-table.js";
-import { stepsTable } from "../sheet/steps-table.js";
 import type { SvgElement } from "../canvas/svg.js";
 import {
   bullets,

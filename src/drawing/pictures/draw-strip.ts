@@ -16,7 +16,6 @@ import { element, pictureSource } from "../canvas/svg.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
 import { PANELS, TITLES } from "./words.js";
 
-/** What one panel of the strip shows. */
 interface Panel {
   readonly side: Side;
   readonly state: "natural" | "planned";

@@ -10,7 +10,6 @@ export interface Block {
   readonly head?: Block;
 }
 
-/** Empty room of a height. */
 export function gap(height: number): Block {
   return { height, drawnAt: () => [] };
 }
@@ -42,12 +41,10 @@ export function paginated(blocks: readonly Block[], height: number): readonly (r
   return pages;
 }
 
-/** Height of blocks one below the other. */
 export function heightOf(blocks: readonly Block[]): number {
   return blocks.reduce((sum, { height }) => sum + height, 0);
 }
 
-/** Blocks drawn one below the other. */
 export function drawnBlocks(
   blocks: readonly Block[],
   left: number,

@@ -21,7 +21,6 @@ import type { View } from "../canvas/view.js";
 /** How the room of a row is divided: two pictures, then the figures. */
 const SHARES = { picture: 0.29, gap: 0.02 };
 
-/** Names of figures, and the figures. */
 const COLUMNS = [
   { share: 42, from: "left" },
   { share: 58, from: "left" },

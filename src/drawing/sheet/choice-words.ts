@@ -70,7 +70,6 @@ function figure(value: unknown, decimals: number): string {
   return typeof value === "number" ? value.toFixed(decimals) : String(value);
 }
 
-/** What a choice would do, a line for each thing weighed. */
 export function choiceFigures(row: PlannedChoice): readonly (readonly [string, string])[] {
   const { greatestMove: most, meanMove, areas, frontShare, lidRoom } = row;
   const { unknown } = VALUES;

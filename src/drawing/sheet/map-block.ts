@@ -5,7 +5,7 @@ import type { Box, Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, type Composition, sideHeadings } from "../canvas/compose.js";
 import { movesLayer } from "../layers/moves-layer.js";
-import { PAPERS } from "./paper.js";
+import { PAPERS } from "./page.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
 import type { Sheet } from "./text-blocks.js";

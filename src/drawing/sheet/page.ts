@@ -1,12 +1,10 @@
-import { fill, refuse } from "../../units/internal.js";
+import { fill, refuse, requireWord } from "../../units/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
 import { textAt } from "../canvas/label-layer.js";
-import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
 import { PAPER_TYPE, type Sheet } from "./text-blocks.js";
 import { PAGE } from "./words.js";
 
-/** A printed document. */
 export interface Document {
   readonly paper: Paper;
   readonly title: string;
@@ -20,7 +18,6 @@ export interface Document {
   readonly numberDown: number;
 }
 
-/** The height that blocks may take on a page. */
 export function roomOn(paper: Paper, footHeight: number): number {
   return PAPERS[paper].height - 2 * PAPER_MARGIN - footHeight;
 }
@@ -70,4 +67,18 @@ export function requireShort(
   if (heightOf(blocks) <= LONGEST_TEXT) return;
   const need = `text short enough for ${LONGEST_TEXT} mm of the first page`;
   refuse("out-of-range", where, field, value, need);
+}
+
+/** Sheets of paper: A4 (ISO 216) and US letter. */
+export type Paper = "A4" | "letter";
+
+/** Their sizes in millimetres, upright. */
+export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> =
+  { A4: { width: 210, height: 297 }, letter: { width: 215.9, height: 279.4 } };
+
+/** What printers leave white, and a little more, in millimetres. */
+export const PAPER_MARGIN = 12;
+
+export function requirePaper(where: string, paper: Paper | undefined): void {
+  requireWord(where, "paper", paper, Object.keys(PAPERS));
 }

@@ -8,24 +8,20 @@ import { lineOf, rowsOf, wrapped } from "../canvas/text-size.js";
 /** Type sizes on paper, in millimetres: the body has 7.5 points. */
 export const PAPER_TYPE = { title: 5.2, heading: 3.4, body: 2.65, small: 2.4 };
 
-/** What blocks are written on, and with what. */
 export interface Sheet {
   /** Of the room between the margins, in millimetres. */
   readonly width: number;
   readonly brush: Brush;
 }
 
-/** A heading that stays with what follows it. */
 export function heading(text: string, sheet: Sheet): Block {
   return { ...lines(text, PAPER_TYPE.heading, "bold", 3, sheet), leads: true };
 }
 
-/** The title of the sheet. */
 export function title(text: string, sheet: Sheet): Block {
   return lines(text, PAPER_TYPE.title, "bold", 0, sheet);
 }
 
-/** A paragraph. */
 export function paragraph(text: string, sheet: Sheet): Block {
   return lines(text, PAPER_TYPE.body, "normal", 0.8, sheet);
 }
@@ -66,7 +62,6 @@ export function list(items: readonly Keyed[], sheet: Sheet): readonly Block[] {
   });
 }
 
-/** Notes as a list, a dot before each. */
 export function bullets(notes: readonly Note[], sheet: Sheet): readonly Block[] {
   return list(
     notes.map(({ text }) => ({ key: "•", text })),
@@ -74,7 +69,6 @@ export function bullets(notes: readonly Note[], sheet: Sheet): readonly Block[] 
   );
 }
 
-/** Items in rows of several, side by side. */
 export function listRows(items: readonly Keyed[], columns: number, sheet: Sheet): readonly Block[] {
   return rowsOf(items, columns).map((row) => listRow(row, columns, sheet));
 }
@@ -116,10 +110,8 @@ export interface SheetField {
 /** Room for a line of handwriting. */
 const HANDWRITING = 6;
 
-/** Fields side by side at the head. */
 const FIELD_COLUMNS = 3;
 
-/** Fields in rows side by side. */
 export function fieldRows(fields: readonly SheetField[], sheet: Sheet): readonly Block[] {
   return rowsOf(fields, FIELD_COLUMNS).map((row) => fieldRow(row, sheet));
 }
@@ -149,7 +141,6 @@ function fieldRow(fields: readonly SheetField[], { width, brush }: Sheet): Block
   };
 }
 
-/** A thin horizontal line. */
 export function rule(x: number, y: number, width: number, brush: Brush): SvgElement {
   return element("line", {
     x1: x,
@@ -161,7 +152,6 @@ export function rule(x: number, y: number, width: number, brush: Brush): SvgElem
   });
 }
 
-/** A column of a table. */
 export interface Column {
   /** Of the width, against the shares of the other columns. */
   readonly share: number;
@@ -169,7 +159,6 @@ export interface Column {
   readonly from: "left" | "right";
 }
 
-/** A column for a name, and columns for figures beside it. */
 export function figureColumns(shares: readonly number[]): readonly Column[] {
   return shares.map((share, index) => ({ share, from: index === 0 ? "left" : "right" }));
 }

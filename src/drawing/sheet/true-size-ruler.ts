@@ -49,7 +49,6 @@ export function trueSizeRuler(
   ]);
 }
 
-/** The room that an upright ruler takes. */
 export function boxOfUprightRuler({ from, length }: TrueSizeRuler): Box {
   return { x: from[0] - 1, y: from[1] - length - 2, width: RULER_DEPTH + 4, height: length + 4 };
 }

@@ -1,3 +1,5 @@
+import type { Side, Sides } from "../../units/index.js";
+
 /** Which brow the other follows, and whose own dots count then. */
 export const LEADS = {
   right: ["right"],
@@ -39,3 +41,13 @@ export type TailHeight = keyof typeof TAIL_HEIGHTS;
 
 /** Shares that may be chosen: from, to. */
 export const CHOSEN_SHARES = { eyeWidthShare: [0.4, 1.4], frontShare: [0.4, 0.9] } as const;
+
+/** The value that both sides take when one of them leads, or when they meet half-way. */
+export function ledBy(lead: Lead, values: Sides<number>): number {
+  const sides = ledSides(lead);
+  return sides.reduce((sum, side) => sum + values[side], 0) / sides.length;
+}
+
+export function ledSides(lead: Lead): readonly Side[] {
+  return LEADS[lead];
+}

@@ -58,10 +58,7 @@ export interface Choices {
    */
   readonly noseBent?: boolean;
   readonly pins?: readonly Pin[];
-  /**
-   * How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value
-   * only.
-   */
+  /** How differences are decided: `"guarded"` (default) asks for proof, `"simple"` takes the value only. */
   readonly rule?: DecisionRule;
   /**
    * What the sides may differ by, and a front share from the one asked for: in the plan, where choices are

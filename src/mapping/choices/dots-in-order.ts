@@ -5,7 +5,6 @@ import { fill, refuse, shownValue } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 import { ORDER_WORDS } from "./words.js";
 
-/** Pairs of which the first dot lies nearer the midline. */
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
   ["upperStart", "upperArch"],
   ["upperStart", "upperBody"],
@@ -16,7 +15,6 @@ const OUTWARD: readonly (readonly [Dot, Dot])[] = [
   ["lowerArch", "tailEnd"],
 ];
 
-/** Pairs of which the first dot lies higher. */
 const DOWNWARD: readonly (readonly [Dot, Dot])[] = [
   ["upperStart", "lowerStart"],
   ["upperBody", "lowerBody"],

@@ -1,20 +1,20 @@
-import { TAIL_CONVENTIONS } from "../../landmarks/internal.js";
+import { DOT_NAMES, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
 import { requireShape, STATIONS } from "../../proportions/internal.js";
 import {
   DECISION_RULES,
   keysOf,
   refuse,
+  requireFinitePoint,
   requireObject,
   requirePositive,
   requireWithin,
   requireWord,
+  SIDES,
 } from "../../units/internal.js";
 import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, TAIL_HEIGHTS } from "./choice-tables.js";
-import type { Choices } from "./choices.js";
-import { requireUsablePins } from "./pins.js";
+import type { Choices, Pin } from "./choices.js";
 
-/** Refuses choices out of their range, or that contradict each other, by name: as their schema does. */
 export function requireChoices(where: string, choices: Choices): void {
   const { levelLimit, thickness, shape = {}, pins = [] } = choices;
   for (const field of keysOf(WORDS)) {
@@ -72,4 +72,45 @@ function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
     const need = "a brow that is mirrored: one carried by measure takes the leading heights";
     refuse("inconsistent", where, "levelLimit", levelLimit, need);
   }
+}
+
+/**
+ * Refuses pins that no plan can keep: two for one dot, or one on the wrong side of the midline.
+ * Whether pinned dots stand in order along the brow shows only once the rest is solved.
+ */
+function requireUsablePins(where: string, pins: readonly Pin[]): void {
+  if (!isList(pins)) {
+    refuse("out-of-range", where, "pins", pins, "a list");
+  }
+  pins.forEach((pin, index) => {
+    const field = `pins[${index}]`;
+    requireWord(where, `${field}.side`, pin.side, SIDES);
+    requireWord(where, `${field}.dot`, pin.dot, DOT_NAMES);
+    requireFinitePoint(where, `${field}.at`, pin.at);
+    const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
+    if (earlier !== index) {
+      refuse(
+        "contradicting-pins",
+        where,
+        field,
+        pin.at,
+        `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`,
+      );
+    }
+    const outward = pin.side === "left" ? pin.at[0] : -pin.at[0];
+    if (outward <= 0) {
+      refuse(
+        "contradicting-pins",
+        where,
+        `${field}.at`,
+        pin.at,
+        `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`,
+      );
+    }
+  });
+}
+
+/** Without narrowing: the types know that it is one. */
+function isList(value: unknown): boolean {
+  return Array.isArray(value);
 }

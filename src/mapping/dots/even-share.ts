@@ -3,7 +3,7 @@ import { lengthBetween, type Skin } from "../../landmarks/index.js";
 import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import { eachSide, type Sides } from "../../units/index.js";
 import { refuse, shownValue } from "../../units/internal.js";
-import { ledBy } from "../choices/lead.js";
+import { ledBy } from "../choices/choice-tables.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
 

@@ -1,17 +1,21 @@
-import { landmarkUncertainty, skinOf } from "../../landmarks/index.js";
-import { MARKS } from "../../landmarks/internal.js";
-import { naturalDots } from "../../proportions/index.js";
-import { eachSide, type Note, type Side, WORKING_TOLERANCES } from "../../units/index.js";
-import { note, refusingAs, SIDES } from "../../units/internal.js";
+import { type CompleteDots, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
+import { DOT_NAMES, MARKS } from "../../landmarks/internal.js";
+import { naturalDots, outline } from "../../proportions/index.js";
+import {
+  eachSide,
+  GeometryError,
+  type Note,
+  type Side,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
+import { note, refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
-import { requireDotsInOrder } from "../choices/dots-in-order.js";
-import { heldLevels } from "./held-levels.js";
-import { pinBreaks } from "./pin-breaks.js";
-import type { PlannedDots } from "./planned-dots.js";
+import { requireDotsInOrder, withPins } from "../choices/dots-in-order.js";
+import { heldLevels, pinBreaks } from "./unevenness.js";
+import type { PlannedDots, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { type ReasonCode, REASONS } from "./words.js";
-import { requireOutline } from "./require-outline.js";
 import { settleChoices } from "./settle-choices.js";
 import { type BorderEvent, solveDots } from "./solve-dots.js";
 
@@ -82,4 +86,31 @@ function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>
     note(REASONS, code, { side, mark: MARKS[mark] }),
   );
   return notes.filter((one, index) => notes.findIndex(({ text }) => text === one.text) === index);
+}
+
+/**
+ * Refuses dots that no outline runs through, such as a body dot above the arch, and names the pins.
+ * Without pins and mirrored, dots hang below a border that is drawn by the same rule.
+ */
+function requireOutline(
+  where: string,
+  dots: CompleteDots<"mm">,
+  side: Side,
+  { shape, pins, carry }: SettledChoices,
+): void {
+  if (pins.length === 0 && carry === "mirror") return;
+  try {
+    outline(dots, shape);
+  } catch (error) {
+    if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
+    const { field, value, need } = error.detail;
+    const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
+    refuse(
+      pins.length > 0 ? "contradicting-pins" : "no-solution",
+      where,
+      dot === undefined ? field : `${side} ${dot}`,
+      value,
+      withPins(need, pins),
+    );
+  }
 }

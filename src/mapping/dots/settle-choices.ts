@@ -7,15 +7,14 @@ import {
   type StartConvention,
 } from "../../landmarks/index.js";
 import { conventionWords } from "../../landmarks/internal.js";
-import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
+import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
 import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
 import { fill, note } from "../../units/internal.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
-import { CARRIES, type Carry, type Lead, type Levels } from "../choices/choice-tables.js";
+import { CARRIES, type Carry, type Lead, ledSides, type Levels } from "../choices/choice-tables.js";
 import type { Choices } from "../choices/choices.js";
-import { ledSides } from "../choices/lead.js";
 import { TAIL_HEIGHT_WORDS } from "../choices/words.js";
 import type { Settled, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -208,7 +207,6 @@ function settleArch(
       };
 }
 
-/** What a vertical runs through. */
 function inWords({ convention }: ArchLimit): string {
   return fill(ARCH_LIMITS[convention], { share: LIMBUS_SHARE });
 }

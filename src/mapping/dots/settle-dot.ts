@@ -2,9 +2,8 @@ import type { Dot } from "../../landmarks/index.js";
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { placeOnSide, type SidePlace } from "../../symmetry/index.js";
 import { eachSide, type Length, otherSide, type Side, type Sides } from "../../units/index.js";
-import type { Lead } from "../choices/choice-tables.js";
+import { type Lead, ledBy } from "../choices/choice-tables.js";
 import type { Pin } from "../choices/choices.js";
-import { ledBy } from "../choices/lead.js";
 import type { DotOrigin } from "./planned-dots.js";
 
 /** A dot's place on one side, and whose it is. */

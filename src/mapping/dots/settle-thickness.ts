@@ -9,9 +9,8 @@ import {
 import { STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
 import { type Length, length, type Sides } from "../../units/index.js";
 import { keysOf, note } from "../../units/internal.js";
-import type { Lead } from "../choices/choice-tables.js";
+import { type Lead, ledSides } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { ledSides } from "../choices/lead.js";
 import { REASONS } from "./words.js";
 import type { Settled } from "./planned-dots.js";
 

@@ -1,11 +1,11 @@
 import { type Dot, DOTS, MEASURE_KINDS, MEASURES } from "../../landmarks/index.js";
-import { amountOf, type KindOfMeasure, kindOf } from "../../landmarks/internal.js";
+import { amountOf, kindOf, type KindOfMeasure } from "../../landmarks/internal.js";
 import type { Way } from "../../symmetry/index.js";
 import type { Side } from "../../units/index.js";
 import { fill } from "../../units/internal.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
-import { inHalves } from "../choices/half-millimetres.js";
 import { MOVES, WAYS } from "../plan/words.js";
+import { inHalves } from "../plan/moves.js";
 
 /** How to bring a dot back to its plan along those axes on which it is outside. */
 export function dotCorrection(
@@ -30,7 +30,6 @@ function wayBack(deviation: Deviation, positive: Way, negative: Way): string | u
   return fill(WAYS[value < 0 ? positive : negative], { by });
 }
 
-/** By how much a measure that is outside has to change. */
 export function measureCorrection(
   { side, measure }: Pick<MeasureDeviation, "side" | "measure">,
   deviation: Deviation,

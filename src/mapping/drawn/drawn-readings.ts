@@ -1,9 +1,4 @@
-import {
-  type BrowDots,
-  type Dot,
-  type FaceMeasures,
-  type SideMeasures,
-} from "../../landmarks/index.js";
+import type { BrowDots, Dot, FaceMeasures, SideMeasures } from "../../landmarks/index.js";
 import { DOT_NAMES, MEASURES_ON_BORDERS, PLACED_DOTS } from "../../landmarks/internal.js";
 import { measureFace, type OutlineDots } from "../../proportions/index.js";
 import {
@@ -18,14 +13,14 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { outlineIfAny } from "../plan/outline-if-any.js";
-import type { BrowPlan } from "../plan/plan.js";
 import {
+  outlineIfAny,
   rowOf,
   type SideReadings,
   withDifferences,
   withUncertainties,
 } from "../plan/plan-readings.js";
+import type { BrowPlan } from "../plan/plan.js";
 
 /** The name of one dot of one side among the inputs of an uncertainty calculation. */
 type DotInput = `${Side} ${Dot}`;

@@ -3,7 +3,6 @@ import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
 import { fill, SIDES } from "../../units/internal.js";
-import { inHalves } from "../choices/half-millimetres.js";
 import { MOVES, WAYS } from "./words.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
@@ -84,4 +83,10 @@ function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: Complete
 function inWords(by: number, positive: Way, negative: Way): string {
   const amount = inHalves(Math.abs(by));
   return amount === 0 ? "" : fill(WAYS[by > 0 ? positive : negative], { by: `${amount} mm` });
+}
+
+/** A pencil draws half millimetres; a finer figure would promise too much. */
+export function inHalves(amount: number): number {
+  // Adding 0 turns −0 into 0.
+  return Math.round(2 * amount) / 2 + 0;
 }

@@ -5,10 +5,16 @@ import {
   type SideMeasures,
   type Skin,
 } from "../../landmarks/index.js";
-import { measureFace, naturalDots } from "../../proportions/index.js";
-import { eachSide, measured, type Measured } from "../../units/index.js";
+import {
+  measureFace,
+  naturalDots,
+  outline,
+  type Outline,
+  type OutlineDots,
+  type OutlineOptions,
+} from "../../proportions/index.js";
+import { eachSide, GeometryError, measured, type Measured } from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
-import { outlineIfAny } from "./outline-if-any.js";
 import type { SettledChoices } from "../dots/planned-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { solveDots } from "../dots/solve-dots.js";
@@ -115,4 +121,17 @@ function mapSideReadings<Value, Mapped>(
     },
     differences: overMeasures(differences, "difference"),
   };
+}
+
+/**
+ * The outline through dots, or nothing where none runs through them: of what was drawn by hand, and of
+ * a plan whose landmarks are moved to see what their uncertainty does.
+ */
+export function outlineIfAny(dots: OutlineDots, shape: OutlineOptions): Outline<"mm"> | undefined {
+  try {
+    return outline(dots, shape);
+  } catch (error) {
+    if (error instanceof GeometryError && error.code === "inconsistent") return undefined;
+    throw error;
+  }
 }

@@ -121,7 +121,6 @@ export function uncertaintyOnPhoto(
   ).u;
 }
 
-/** The midline of the face space. */
 const UPRIGHT: Direction = [0, 1];
 
 /** How many times as far the skin falls back as it is taken to: 1, give or take. */

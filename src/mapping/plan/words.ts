@@ -48,7 +48,6 @@ export const MOVES = {
   move: "{side} {dot}: {ways}",
 } as const;
 
-/** Which way a dot goes, and how far. */
 export const WAYS = {
   up: "up {by}",
   down: "down {by}",

@@ -1,9 +1,9 @@
 import { type Dot, DOTS, type FaceMeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
-import { placeOnSide } from "../../symmetry/index.js";
+import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, mm, otherSide, type Side } from "../../units/index.js";
 import { fill, keysOf, requireFinite, SIDES } from "../../units/internal.js";
-import { inHalves } from "../choices/half-millimetres.js";
+import { inHalves } from "../plan/moves.js";
 import {
   ARCH_REASONS,
   LEVEL_REASONS,
@@ -13,7 +13,6 @@ import {
 } from "../dots/words.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { WAYS } from "../plan/words.js";
-import type { RulerCheck, WorkStage, WorkStep } from "./step.js";
 import { RULED, STEPS, WHY } from "./words.js";
 
 /** Options of {@link workSteps}. */
@@ -199,3 +198,40 @@ const REASONS_OF = {
   "tail-ends": TAIL_REASONS,
   thickness: THICKNESS_REASONS,
 } as const;
+
+/** The stages in which an artist draws a map, in their order. */
+export type WorkStage =
+  | "levels"
+  | "starts"
+  | "arches"
+  | "tail-ends"
+  | "upper-borders"
+  | "thickness"
+  | "lower-borders"
+  | "check-upright";
+
+/** Which way a dot goes; `"none"` where it stays or where nothing is moved. */
+export type WorkDirection = Way | "none";
+
+/** How a ruler checks what was drawn: laid from one point to another, it must read so much. */
+export interface RulerCheck {
+  readonly from: string;
+  readonly to: string;
+  /** What the ruler shows at `to`, its zero's offset included. */
+  readonly reading: Length<"mm">;
+  /** Standard uncertainty of the planned length itself. */
+  readonly u: Length<"mm">;
+}
+
+/** One thing to do, in the order of work. */
+export interface WorkStep {
+  readonly stage: WorkStage;
+  readonly side: Side;
+  /** How far; 0 with `"none"`. */
+  readonly amount: Length<"mm">;
+  readonly direction: WorkDirection;
+  /** In English. */
+  readonly text: string;
+  readonly why: string;
+  readonly check?: RulerCheck;
+}

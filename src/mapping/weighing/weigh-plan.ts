@@ -1,4 +1,10 @@
-import { type FaceMeasures, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
+import {
+  DOTS,
+  type FaceMeasures,
+  landmarkUncertainty,
+  MEASURES,
+  skinOf,
+} from "../../landmarks/index.js";
 import { measureFace, naturalDots, outline } from "../../proportions/index.js";
 import { compareSides } from "../../symmetry/index.js";
 import {
@@ -18,7 +24,6 @@ import { planOverlap } from "../plan/plan-overlap.js";
 import { exactly } from "../plan/plan-readings.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
-import { type Weighed, weighingReasons } from "./weighing-reasons.js";
 import { WEIGHING, type WeighingCode } from "./words.js";
 
 /** The brows as they grow, read once for all choices. */
@@ -27,7 +32,6 @@ export interface GrownBrows {
   readonly measures: FaceMeasures<number>;
 }
 
-/** Reads the brows of a face as they grow. */
 export function readGrown(face: PlannableFace): GrownBrows {
   const u = landmarkUncertainty(face, "brow");
   const dots = eachSide((side) => naturalDots(face[side].brow, { u }).dots);
@@ -114,4 +118,37 @@ function closings(
     const by = -(opening[side] ?? 0);
     return by > most ? [note(WEIGHING, "lid-room-closes", { side, by, most })] : [];
   });
+}
+
+/** What was weighed of one choice, before it is judged. */
+export type Weighed = Omit<PlannedChoice, "kind" | "reasons">;
+
+function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCode>[] {
+  const { greatestMove, meanMove: mean, areas, comparison, lidRoom, frontShare } = row;
+  const { side, dot, by: greatest } = greatestMove;
+  const apart = comparison.differences
+    .filter(({ decision }) => decision?.outcome === "outside")
+    .map(({ measure, difference }) => `${MEASURES[measure].words} (${printed(difference.value)})`);
+  return [
+    note(WEIGHING, "moves", { mean, side, dot: DOTS[dot].words, greatest }),
+    areas === undefined
+      ? note(WEIGHING, "areas-unknown")
+      : note(WEIGHING, "areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),
+    apart.length === 0
+      ? note(WEIGHING, "sides-even")
+      : note(WEIGHING, "sides-differ", { measures: apart.join(", ") }),
+    lidRoom.right === undefined || lidRoom.left === undefined
+      ? note(WEIGHING, "lid-room-unknown")
+      : note(WEIGHING, "lid-room", { right: lidRoom.right, left: lidRoom.left }),
+    note(WEIGHING, "front-share", {
+      right: frontShare.right.value,
+      left: frontShare.left.value,
+      asked,
+    }),
+  ];
+}
+
+/** A difference, left less right, to a digit more than tolerances have. */
+function printed(difference: number): string {
+  return Math.abs(difference) < 0.1 ? difference.toFixed(3) : difference.toFixed(1);
 }

@@ -11,8 +11,8 @@ import {
 import { SIDES } from "../units/internal.js";
 import type { Capture } from "./capture.js";
 import { type Finding, judged, type Reading } from "./finding.js";
+import { distance } from "../geometry/index.js";
 
-/** Whether the eyes are open and look into the camera. */
 export function eyeFindings({ face, limits }: Capture): readonly Finding[] {
   const opening = SIDES.flatMap((side) => judged(openingReading(face, side), limits));
   const closed = opening.some(({ outcome }) => outcome === "outside");
@@ -87,4 +87,16 @@ function pupilIn(face: Face<"px">, side: Side): Point<"px"> | undefined {
   const placeInEye = eyeOf(face[side], side);
   const standIn = face.standIns?.some(({ landmark }) => landmark === "pupil") === true;
   return pupil === undefined || placeInEye === undefined || standIn ? undefined : placeInEye(pupil);
+}
+
+/** Turns a landmark's uncertainty in millimetres into a share of the mouth's width; ours. */
+const USUAL_MOUTH_WIDTH = 50;
+
+export function mouthReading(face: Face<"px">): Reading {
+  const { stomionSuperius: upper, stomionInferius: lower } = face.midline;
+  const [right, left] = [face.right.cheilion, face.left.cheilion];
+  const width = right && left && distance(right, left);
+  const u = (Math.SQRT2 * landmarkUncertainty(face, "stomionInferius")) / USUAL_MOUTH_WIDTH;
+  const gap = width ? upper && lower && distance(upper, lower) / width : undefined;
+  return { check: "mouthOpening", measured: gap === undefined ? gap : measured(gap, u) };
 }

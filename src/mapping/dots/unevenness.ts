@@ -88,5 +88,30 @@ function broken(
   return [{ difference: Math.abs(difference), limit: Math.abs(difference > 0 ? upper : lower) }];
 }
 
+/** The dots whose heights are evened, where no pin has settled them. */
+const EVENED: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
+
+/** What stays uneven because no dot was to leave its hair by more than a limit. */
+export function heldLevels(
+  dots: Sides<CompleteDots<"mm">>,
+  { levelLimit, pins }: SettledChoices,
+): readonly Note<ReasonCode>[] {
+  if (levelLimit === undefined) return [];
+  return EVENED.filter((dot) => pins.every((pin) => pin.dot !== dot)).flatMap((dot) => {
+    const { right, left } = eachSide((side) => dots[side][dot][1]);
+    const difference = Math.abs(left - right);
+    if (difference <= ROUNDING) return [];
+    const higher = right > left ? "right" : "left";
+    return [
+      note(REASONS, "levels-held-back", {
+        dot: DOTS[dot].words,
+        difference,
+        limit: levelLimit,
+        higher,
+      }),
+    ];
+  });
+}
+
 /** What adding and subtracting coordinates may cost, in mm. */
 const ROUNDING = 1e-9;
