@@ -9,7 +9,6 @@ const tables: ReadonlyMap<string, string> = new Map([
   ["src/landmarks/face/conventions.ts", "guides"],
   ["src/landmarks/face/measures.ts", "measures"],
   ["src/landmarks/markups/from-markup.ts", "the need of an error, assembled"],
-  ["src/landmarks/markups/markup-points.ts", "the need of an error, assembled"],
   ["src/units/quantities/geometry-error.ts", "the error itself"],
   ["src/units/decisions/tolerances.ts", "sources of tolerances"],
 ]);

@@ -1,4 +1,5 @@
-import { GeometryError, type Point, type Unit } from "../../units/index.js";
+import { type Point, type Unit } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import type { Face } from "./face.js";
 
 /**
@@ -29,15 +30,15 @@ export function requireSideOrder<U extends Unit>(
   const [x, y] = downwards(face, eyes, yAxis);
   const turn = axis[0] * y - axis[1] * x;
   if (inOrder && (yAxis === "down" ? turn > 0 : turn < 0)) return;
-  throw new GeometryError("sides-swapped", {
+  refuse(
+    "sides-swapped",
     where,
-    field: "eye corners from the client's right to the left",
-    value: eyes.map((point) => [point[0], point[1]]),
-    need:
-      yAxis === "down"
-        ? 'x to grow in this order: check right and left, and say mirrored: "frame" or "coordinates" of a flipped picture'
-        : "x to grow in this order: check right and left, and the axes",
-  });
+    "eye corners from the client's right to the left",
+    eyes.map((point) => [point[0], point[1]]),
+    yAxis === "down"
+      ? 'x to grow in this order: check right and left, and say mirrored: "frame" or "coordinates" of a flipped picture'
+      : "x to grow in this order: check right and left, and the axes",
+  );
 }
 
 function downwards<U extends Unit>(

@@ -1,4 +1,4 @@
-import { deepPoint, flatPoint, GeometryError, type Point } from "../../units/index.js";
+import { deepPoint, flatPoint, type Point } from "../../units/index.js";
 import { refuse, requireFinite, requireObject } from "../../units/internal.js";
 import type { IndexTable, Place } from "./index-table.js";
 import {
@@ -99,7 +99,7 @@ function pixelsPerUnit(
   switch (coordinates) {
     case "normalised": {
       if (high > FARTHEST_SHARE || low < -FARTHEST_SHARE) {
-        throw contradiction(where, "normalised", `"pixels" for values from ${low} to ${high}`);
+        refuseUnit(where, "normalised", `"pixels" for values from ${low} to ${high}`);
       }
       const { width, height } = requireImageSize(where, image, "shares of it are to be pixels");
       return [width, height];
@@ -107,16 +107,16 @@ function pixelsPerUnit(
     case "pixels":
       if (values.length > 0 && low >= SHARES.from && high <= SHARES.to) {
         requireImageSize(where, image, "these coordinates are shares of it");
-        throw contradiction(where, "pixels", `"normalised" for values from ${low} to ${high}`);
+        refuseUnit(where, "pixels", `"normalised" for values from ${low} to ${high}`);
       }
       return [1, 1];
   }
   // What the type does not know: a program in JavaScript can pass anything, or leave it out.
-  throw contradiction(where, coordinates, '"pixels" or "normalised"');
+  refuseUnit(where, coordinates, '"pixels" or "normalised"');
 }
 
-function contradiction(where: string, value: unknown, need: string): GeometryError {
-  return new GeometryError("inconsistent", { where, field: "coordinates", value, need });
+function refuseUnit(where: string, value: unknown, need: string): never {
+  refuse("inconsistent", where, "coordinates", value, need);
 }
 
 /** z of the mean of the inner eye corners; undefined where one of them has none. */

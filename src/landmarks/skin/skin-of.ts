@@ -1,5 +1,5 @@
 import { distance, fitRobustly } from "../../geometry/index.js";
-import { GeometryError, hasDepth, type Length, length, type Side } from "../../units/index.js";
+import { hasDepth, type Length, length, type Side } from "../../units/index.js";
 import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
@@ -72,12 +72,9 @@ function modelledSkin(face: Face<"mm">): Skin {
   const [right, left] = [face.right.exocanthion, face.left.exocanthion];
   if (right === undefined || left === undefined) {
     const sides = SIDES.filter((side) => !face[side].exocanthion);
-    throw new GeometryError("missing-landmark", {
-      where: "skinOf",
-      field: sides.map((side) => `${side}.exocanthion`).join(", "),
-      value: undefined,
-      need: "a point: skin falls back by the width of the face",
-    });
+    const field = sides.map((side) => `${side}.exocanthion`).join(", ");
+    const need = "a point: skin falls back by the width of the face";
+    refuse("missing-landmark", "skinOf", field, undefined, need);
   }
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
   // Depth falls with the square of the width.

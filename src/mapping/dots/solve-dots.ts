@@ -23,7 +23,6 @@ import {
   eachSide,
   type FlatPoint,
   flatPoint,
-  GeometryError,
   length,
   otherSide,
   type Side,
@@ -197,7 +196,7 @@ function besideArch(
   const x = across && length<"mm">(pointOnSide(across, side)[0]);
   const height = x === undefined ? undefined : heightOver(x, face[side].brow.upper);
   if (across !== undefined && height !== undefined) return { distance: across.distance, height };
-  throw noArch(side, rise.value);
+  refuseFlat(side, rise.value);
 }
 
 /** Height of the natural dot that a guide is about. */
@@ -209,7 +208,7 @@ function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): numb
       return dots.tailEnd[1];
     case "arch": {
       const at = crestOf(arch);
-      if (at === undefined) throw noArch(side, arch.rise.value);
+      if (at === undefined) refuseFlat(side, arch.rise.value);
       return at[1];
     }
   }
@@ -246,11 +245,7 @@ function placeAtHeight(guide: Guide, height: number): SidePlace {
   return placeOnSide(meeting.at, guide.side);
 }
 
-function noArch(side: Side, rise: number): GeometryError {
-  return new GeometryError("no-solution", {
-    where: "planDots",
-    field: `rise of the ${side} brow`,
-    value: rise,
-    need: "an arch that shows: a flat brow has none to follow",
-  });
+function refuseFlat(side: Side, rise: number): never {
+  const need = "an arch that shows: a flat brow has none to follow";
+  refuse("no-solution", "planDots", `rise of the ${side} brow`, rise, need);
 }

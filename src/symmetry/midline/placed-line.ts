@@ -8,6 +8,7 @@ import {
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import { type Midline, type MidlineMethod, type OtherMidline, MIDLINE_METHODS } from "./midline.js";
 import { type FittedLine, lineByMethod } from "./midline-methods.js";
 import { type FaceSense, leftIsPositive, tiltOf } from "./sense-of-face.js";
@@ -36,18 +37,14 @@ export function placeOnFace<U extends Unit>(
   const line = { through: pointOnLine({ ...fitted, direction }, fromCentre), direction };
   const downwards = leftIsPositive(direction, sense);
   const tilt = tiltOf(direction, sense);
-  if (!downwards && Math.abs(tilt) > 90) throw mirroredPhoto(direction);
+  if (!downwards && Math.abs(tilt) > 90) refuseMirrored(direction);
   return { line, tilt, leftIsPositive: downwards, fromCentre };
 }
 
 /** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
-function mirroredPhoto(direction: Line<"px">["direction"]): GeometryError {
-  return new GeometryError("sides-swapped", {
-    where: "fitMidline",
-    field: "right, left",
-    value: direction,
-    need: "the client's own right and left; the photo is mirrored, or the sides are swapped",
-  });
+function refuseMirrored(direction: Line<"px">["direction"]): never {
+  const need = "the client's own right and left; the photo is mirrored, or the sides are swapped";
+  refuse("sides-swapped", "fitMidline", "right, left", direction, need);
 }
 
 /** How far each midline landmark and the middle of each pair lie off, where that can be said. */

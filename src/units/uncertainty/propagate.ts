@@ -1,5 +1,5 @@
 import { type Correlation, correlationFactor, product } from "./correlation.js";
-import { GeometryError } from "../quantities/geometry-error.js";
+import { refuse } from "../quantities/geometry-error.js";
 import {
   coordinatesOf,
   type InputComponent,
@@ -148,12 +148,13 @@ function requireStraight(
 ): void {
   const swing = up === undefined || down === undefined ? Number.NaN : (up - down) / 2;
   if (Math.abs(swing - u) <= MOST_BEND * u + rounding) return;
-  throw new GeometryError("ill-conditioned", {
+  refuse(
+    "ill-conditioned",
     where,
     field,
-    value: `± ${u} to first order, ± ${swing} one uncertainty away`,
-    need: "inputs so certain that first order holds, or propagateByMonteCarlo",
-  });
+    `± ${u} to first order, ± ${swing} one uncertainty away`,
+    "inputs so certain that first order holds, or propagateByMonteCarlo",
+  );
 }
 
 function timesFactor(
