@@ -21,12 +21,7 @@ import {
   RULER_NOTES,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
-import {
-  depthNotes,
-  distanceOf,
-  perspectiveShrink,
-  type ReferenceDepth,
-} from "./reference-depth.js";
+import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
 import {
   endSlopes,
   type Place,
@@ -43,12 +38,7 @@ export interface RulerMark {
 }
 
 /** What is known of the marks of a ruler, beyond their readings. */
-export interface RulerOptions {
-  /** Standard uncertainty of each mark's place; default 0.26 mm, a careful hand's. */
-  readonly placement?: Length<"px">;
-  /** Where the ruler does not lie in the plane of what is measured. */
-  readonly depth?: ReferenceDepth;
-}
+export type RulerOptions = Omit<ReferenceOptions, "u">;
 
 /** A ruler found in a photo. */
 export interface RulerFit {
@@ -102,20 +92,11 @@ export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}
   const { curve, middle } = model;
   const slope = polynomialAt(curve, middle, 1);
   const slopeU = placement * model.widening * Math.hypot(...polynomialWeights(curve, middle, 1));
-  requireBaseline(where, "marks", marks, measured<number>(Math.abs(slope), slopeU));
-  const shrink = perspectiveShrink(where, options.depth);
-  const factor = 1 / Math.abs(slope) / shrink.value;
-  const relative = Math.hypot(slopeU / slope, shrink.u / shrink.value, recession(model) / slope);
+  const seen = measured<number>(Math.abs(slope), slopeU);
+  requireBaseline(where, "marks", marks, seen);
+  const millimetre = measured<number>(1, recession(model) / seen.value);
   return {
-    scale: {
-      from: "px",
-      to: "mm",
-      factor,
-      u: factor * relative,
-      source: "ruler",
-      notes: [...modelNotes(model, places), ...depthNotes(options.depth)],
-      ...distanceOf(options.depth),
-    },
+    scale: scaleOfKnown(where, "ruler", millimetre, seen, options.depth, modelNotes(model, places)),
     zero: pointOnLine(edge.line, length(polynomialAt(curve, 0))),
     residuals: places.map((place) => length(readingExcess(place, curve))),
     offsets: edge.residuals,

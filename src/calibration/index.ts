@@ -13,7 +13,7 @@ export {
   type SheetOptions,
   type SideReadingSheet,
 } from "./measures-from-readings.js";
-export type { ReferenceDepth } from "./reference-depth.js";
+export type { ReferenceDepth, ReferenceOptions } from "./reference-depth.js";
 export { IRIS_WIDTH, type IrisOptions, scaleFromIris } from "./scale-from-iris.js";
 export { type MarkerOptions, scaleFromMarker } from "./scale-from-marker.js";
-export { type ReferenceOptions, scaleFromReference } from "./scale-from-reference.js";
+export { scaleFromReference } from "./scale-from-reference.js";

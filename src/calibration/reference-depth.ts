@@ -20,11 +20,21 @@ export interface ReferenceDepth {
   readonly cameraDistance: Measured<Length<"mm">>;
 }
 
+/** What is known of a reference, beyond its length. */
+export interface ReferenceOptions {
+  /** Standard uncertainty of the known length; default 0. */
+  readonly u?: Length<"mm">;
+  /** Standard uncertainty of each point's place, in each axis; default 0.26 mm, a careful hand's. */
+  readonly placement?: Length<"px">;
+  /** Where the reference does not lie in the plane of what is measured. */
+  readonly depth?: ReferenceDepth;
+}
+
 /**
  * What a length reads, in the millimetres of a reference that lies nearer to the camera, over what it
  * is: 1 − nearer/distance (pinhole); 1 where the reference lies in the plane of what is measured.
  */
-export function perspectiveShrink(where: string, depth: ReferenceDepth | undefined): Measured {
+function perspectiveShrink(where: string, depth: ReferenceDepth | undefined): Measured {
   if (depth === undefined) return { value: 1, u: 0 };
   const nearer = measured<number>(depth.nearer.value, depth.nearer.u);
   const away = measured<number>(depth.cameraDistance.value, depth.cameraDistance.u);
@@ -37,17 +47,23 @@ export function perspectiveShrink(where: string, depth: ReferenceDepth | undefin
   return measured(1 - ratio, Math.hypot(nearer.u, ratio * away.u) / away.value);
 }
 
-export function depthNotes(depth: ReferenceDepth | undefined): readonly Note<ScaleNoteCode>[] {
-  if (depth === undefined) return [];
-  return [
-    note(DEPTH_NOTES, "reference-off-plane", {
-      nearer: depth.nearer.value,
-      distance: depth.cameraDistance.value,
-    }),
-  ];
-}
-
-/** What a scale keeps of a reference's depth: the camera's distance from what is measured. */
-export function distanceOf(depth: ReferenceDepth | undefined): Pick<Scale, "cameraDistance"> {
-  return depth === undefined ? {} : { cameraDistance: depth.cameraDistance };
+/** The scale of a known length and how it is seen in the photo, with both uncertainties. */
+export function scaleOfKnown(
+  where: string,
+  source: Scale["source"],
+  known: Measured,
+  seen: Measured,
+  depth: ReferenceDepth | undefined,
+  notes: readonly Note<ScaleNoteCode>[] = [],
+): Scale {
+  const shrink = perspectiveShrink(where, depth);
+  const factor = known.value / seen.value / shrink.value;
+  const u =
+    factor * Math.hypot(known.u / known.value, seen.u / seen.value, shrink.u / shrink.value);
+  const scale = { from: "px", to: "mm", factor, u, source } as const;
+  if (depth === undefined) return { ...scale, notes };
+  const { nearer, cameraDistance } = depth;
+  const about = { nearer: nearer.value, distance: cameraDistance.value };
+  const offPlane = note(DEPTH_NOTES, "reference-off-plane", about);
+  return { ...scale, notes: [...notes, offPlane], cameraDistance };
 }

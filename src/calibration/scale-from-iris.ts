@@ -120,14 +120,15 @@ function seenWidth(
   if (right === undefined || left === undefined) {
     return {
       seen: measured(mean, u),
-      notes: [oneIrisNote(right === undefined ? "left" : "right")],
+      notes: [note(IRIS_NOTES, "one-iris", { side: right === undefined ? "left" : "right" })],
     };
   }
   const apart = Math.abs(right - left);
   return {
     // Where the two disagree by more than their placement explains, their disagreement counts.
     seen: measured(mean, Math.max(u / Math.SQRT2, apart / 2)),
-    notes: apart > COVERAGE * Math.SQRT2 * u ? [differNote(right, left)] : [],
+    notes:
+      apart > COVERAGE * Math.SQRT2 * u ? [note(IRIS_NOTES, "irises-differ", { right, left })] : [],
   };
 }
 
@@ -173,14 +174,6 @@ function widthNotes(
 function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
   if (ringFactor.value === 1) return [];
   return [note(IRIS_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
-}
-
-function oneIrisNote(side: Side): Note<ScaleNoteCode> {
-  return note(IRIS_NOTES, "one-iris", { side });
-}
-
-function differNote(right: number, left: number): Note<ScaleNoteCode> {
-  return note(IRIS_NOTES, "irises-differ", { right, left });
 }
 
 /**

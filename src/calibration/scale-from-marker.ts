@@ -24,22 +24,10 @@ import {
   refusingAs,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
-import {
-  depthNotes,
-  distanceOf,
-  perspectiveShrink,
-  type ReferenceDepth,
-} from "./reference-depth.js";
+import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
 
-/** What is known of a marker, beyond its diameter. */
-export interface MarkerOptions {
-  /** Standard uncertainty of the known diameter; default 0. */
-  readonly u?: Length<"mm">;
-  /** Standard uncertainty of each rim point, in each axis; default 0.26 mm, a careful hand's. */
-  readonly placement?: Length<"px">;
-  /** Where the marker does not lie in the plane of what is measured. */
-  readonly depth?: ReferenceDepth;
-}
+/** What is known of a marker, beyond its diameter: as of a reference, beyond its length. */
+export type MarkerOptions = ReferenceOptions;
 
 /**
  * The scale of a photo from points on the rim of a round sticker: two opposite ones, or three and more
@@ -75,17 +63,7 @@ export function scaleFromMarker(
     if (options.placement !== undefined) requirePositive(where, "placement", placement);
     const { seen, notes } = seenWidth(rim, placement);
     requireBaseline(where, "rim", rim, seen);
-    const shrink = perspectiveShrink(where, options.depth);
-    const factor = known.value / seen.value / shrink.value;
-    return {
-      from: "px",
-      to: "mm",
-      factor,
-      u: factor * Math.hypot(known.u / known.value, seen.u / seen.value, shrink.u / shrink.value),
-      source: "marker",
-      notes: [...notes, ...depthNotes(options.depth)],
-      ...distanceOf(options.depth),
-    };
+    return scaleOfKnown(where, "marker", known, seen, options.depth, notes);
   });
 }
 
@@ -98,11 +76,17 @@ interface SeenWidth {
 function seenWidth(rim: Polyline<"px">, placement: number): SeenWidth {
   const tilt = tiltOf(rim, placement);
   if (tilt !== undefined) {
-    return { seen: widthWith(rim, placement, ellipseWidth), notes: [tiltNote(tilt)] };
+    return {
+      seen: widthWith(rim, placement, ellipseWidth),
+      notes: [note(MARKER_NOTES, "marker-tilted", { tilt })],
+    };
   }
   const { value, u } = widthWith(rim, placement, circleWidth);
   const times = scatterOf(rim, placement);
-  return { seen: measured(value, times * u), notes: times > 1 ? [scatterNote(times)] : [] };
+  return {
+    seen: measured(value, times * u),
+    notes: times > 1 ? [note(MARKER_NOTES, "rim-scatters", { times })] : [],
+  };
 }
 
 function widthWith(
@@ -190,12 +174,4 @@ function overRim<Result extends { readonly [Name in keyof Result]: number }>(
     ]),
   );
   return propagate((points) => measure(Object.values(points)), inputs, { linearity: "assumed" });
-}
-
-function tiltNote(tilt: number): Note<ScaleNoteCode> {
-  return note(MARKER_NOTES, "marker-tilted", { tilt });
-}
-
-function scatterNote(times: number): Note<ScaleNoteCode> {
-  return note(MARKER_NOTES, "rim-scatters", { times });
 }

@@ -3,22 +3,7 @@ import { BY_HAND } from "../landmarks/internal.js";
 import { type Length, measured, type Point, type Scale } from "../units/index.js";
 import { requireFinitePoint, requirePositive, refusingAs } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
-import {
-  depthNotes,
-  distanceOf,
-  perspectiveShrink,
-  type ReferenceDepth,
-} from "./reference-depth.js";
-
-/** What is known of a reference, beyond its length. */
-export interface ReferenceOptions {
-  /** Standard uncertainty of the known length; default 0. */
-  readonly u?: Length<"mm">;
-  /** Standard uncertainty of each end's place, in each axis; default 0.26 mm, a careful hand's. */
-  readonly placement?: Length<"px">;
-  /** Where the reference does not lie in the plane of what is measured. */
-  readonly depth?: ReferenceDepth;
-}
+import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
 
 /**
  * The scale of a photo from two points a known length apart: a stretch of a ruler, a strip of tape.
@@ -49,19 +34,10 @@ export function scaleFromReference(
     requireFinitePoint(where, "to", to);
     requirePositive(where, "length", length);
     const known = measured<number>(length, options.u ?? 0);
-    const seen = distance(from, to);
-    const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * seen) / length);
-    requireBaseline(where, "to", to, measured<number>(seen, seenU));
-    const shrink = perspectiveShrink(where, options.depth);
-    const factor = known.value / seen / shrink.value;
-    return {
-      from: "px",
-      to: "mm",
-      factor,
-      u: factor * Math.hypot(known.u / known.value, seenU / seen, shrink.u / shrink.value),
-      source: "reference",
-      notes: depthNotes(options.depth),
-      ...distanceOf(options.depth),
-    };
+    const width = distance(from, to);
+    const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * width) / length);
+    const seen = measured<number>(width, seenU);
+    requireBaseline(where, "to", to, seen);
+    return scaleOfKnown(where, "reference", known, seen, options.depth);
   });
 }
