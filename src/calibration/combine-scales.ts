@@ -76,10 +76,7 @@ function scatterOf(factors: readonly Measured[], mean: number): number {
   return Math.hypot(...factors.map(({ value }) => value - mean)) / Math.sqrt(factors.length);
 }
 
-/**
- * The distance of the camera, where any scale knows it: one photo has one camera. No more certain
- * than the best of them, since several often come from one tape; less where they differ.
- */
+/** One photo has one camera. No more certain than the best of them: several often share one tape. */
 function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance"> {
   const known = scales.flatMap(({ cameraDistance }) => cameraDistance ?? []);
   if (known.length === 0) return {};

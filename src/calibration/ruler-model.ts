@@ -20,10 +20,7 @@ export interface RulerModel {
 /** With fewer marks than this, one that is off cannot be told from the others. */
 const ENOUGH_TO_JUDGE = 4;
 
-/**
- * The simplest account of the marks that their placement allows: evenly spaced readings, or all but
- * one of them, or readings that crowd; where none does, evenly spaced with the scatter they show.
- */
+/** Marks evenly spaced, or all but one, or crowding: the simplest that their placement allows. */
 export function simplestModel(places: readonly Place[], placement: number): RulerModel {
   const even = modelOf(places, 1);
   if (explains(even, places, placement)) return even;

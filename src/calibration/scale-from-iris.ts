@@ -176,10 +176,7 @@ function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
   return [note(IRIS_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
 }
 
-/**
- * How far from the plane of the irises a brow lies: its start about 15 mm nearer to the camera, its
- * tail end about 10 mm farther.
- */
+/** How far a brow lies from the plane of the irises, in mm: its start nearer, its tail end farther. */
 const NEARER_AT_START = 15;
 const FARTHER_AT_TAIL = 10;
 
@@ -198,10 +195,7 @@ const FARTHEST_CAMERA = 1500;
 /** Of a distance spread evenly between the two, the root mean square of 1/distance is 1/√(a b). */
 const USUAL_CAMERA = Math.sqrt(NEAREST_CAMERA * FARTHEST_CAMERA);
 
-/**
- * What perspective adds to the relative uncertainty of a length on a brow scaled by the irises: nothing
- * where the camera's distance is known, since the face space is then free of it.
- */
+/** What perspective adds to the relative u of a brow: nothing where the distance is known. */
 export function browPerspective(
   where: string,
   cameraDistance: Measured<Length<"mm">> | undefined,

@@ -138,10 +138,7 @@ function tiltOf(rim: Polyline<"px">, placement: number): number | undefined {
   return toDegrees(Math.acos(semiMinor / semiMajor));
 }
 
-/**
- * How flat a rim is, as a vector of twice the direction's angle: unlike the direction itself it has
- * no jump where the rim is round.
- */
+/** How flat a rim is, along twice the direction's angle: that has no jump where the rim is round. */
 function flatness(rim: Polyline<"px">): { readonly along: number; readonly across: number } {
   const { semiMajor, semiMinor, major } = fitEllipse(rim);
   const size = (semiMajor - semiMinor) / (semiMajor + semiMinor);

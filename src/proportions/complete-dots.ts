@@ -8,10 +8,7 @@ import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 /** Vertical thickness of a drawn brow at its three stations; it ends in a point. */
 export type StationThickness = { readonly [At in Station]: Length<"mm"> };
 
-/**
- * Thickness of a drawn brow where nothing else is said: 8, 7 and 6 mm. Ours; brows fall from 6–8 mm
- * at the front to about 5 mm (trade practice, no source).
- */
+/** Usual thickness, ours; brows fall from 6–8 mm to about 5 mm (trade practice, no source). */
 export const STATION_THICKNESS: StationThickness = { start: mm(8), body: mm(7), arch: mm(6) };
 
 /**

@@ -21,10 +21,8 @@ import {
 import { UPWARDS } from "./upwards.js";
 
 /**
- * Where `"eye-width-share"` puts the arch unless told otherwise, in eye widths from endocanthion:
- * the mean of both published groups, (100 · 0.978 + 105 · 0.929) / 205.
- *
- * Source: Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239.
+ * Usual `"eye-width-share"`, in eye widths from endocanthion: (100 · 0.978 + 105 · 0.929) / 205, the mean
+ * of both groups of Roth & Metzinger, Arch Facial Plast Surg 2003;5:235–239.
  */
 export const ARCH_EYE_WIDTH_SHARE = 0.953;
 
@@ -115,11 +113,7 @@ export type FaceForGuide<
   >;
 };
 
-/**
- * Narrows a face to one that has the landmarks of a guide on both sides.
- *
- * @throws GeometryError `missing-landmark`, naming what is missing
- */
+/** Narrows a face to one that has the landmarks of a guide on both sides. */
 export function requireGuideLandmarks<Convention extends GuideConvention>(
   face: Face<"mm">,
   convention: Convention,

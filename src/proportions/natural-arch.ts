@@ -104,10 +104,7 @@ function judged(at: FlatPoint<"mm">, u: Length<"mm">, rise: Measured<Length<"mm"
   return { kind: u > WORST_PLACE ? "undetermined" : "peak", at, u, rise };
 }
 
-/**
- * Weights of the points' own errors, from weights of their distances from a chord that moves with
- * the first and the last of them.
- */
+/** Weights of the points' own errors, from weights of their distances from a chord of its ends. */
 function freeOfChord(weights: readonly number[], shares: readonly number[]): readonly number[] {
   const free = weights.slice();
   const last = free.length - 1;

@@ -82,11 +82,8 @@ export function outlineBorders<U extends Unit>(
 }
 
 /**
- * An outline under a map, from the face to the photo for example: exact but for rounding where the map
- * keeps straight lines straight and even. Where it bends them, as the frame of a turned head does, the
- * curves stray from the true image by no more than `error`, 0.01 px or mm where nothing else is said.
- *
- * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
+ * An outline under a map, such as that from the face to the photo: exact where straight lines stay
+ * straight and even; else within `error`, 0.01 px or mm where nothing else is said.
  */
 export function mapOutline<From extends Unit, To extends Unit>(
   outline: Outline<From>,

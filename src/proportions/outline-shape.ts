@@ -35,11 +35,7 @@ export const SHAPES: { readonly [Name in keyof OutlineOptions]-?: number } = {
   frontRoundness: 1,
 };
 
-/**
- * Refuses a shape out of its range, by the name under which it was given.
- *
- * @throws GeometryError `not-finite`, `out-of-range`
- */
+/** Refuses a shape out of its range, by the name under which it was given. */
 export function requireShape(where: string, given: string, shape: OutlineOptions): void {
   for (const name of keysOf(SHAPES)) {
     requireWithin(where, `${given}.${name}`, shape[name] ?? 0, 0, SHAPES[name]);

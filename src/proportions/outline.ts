@@ -111,10 +111,7 @@ function startOf(curve: HermiteCurve): FlatPoint<"mm"> {
   return flatPoint(x, y);
 }
 
-/**
- * Whether the straight line between the starts stays above the lower border, or below the upper one,
- * where one border starts nearer to the midline: read from the control points of their difference.
- */
+/** Whether the line between the starts crosses no border: by the control points of the difference. */
 function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
   const [top, bottom] = [startOf(upper), startOf(lower)];
   if (top[0] === bottom[0]) return true;

@@ -97,10 +97,7 @@ export function borderThroughBody(
   return bent(border, x, body[1], shape);
 }
 
-/**
- * Whether a border can rise, or fall, from the start through the body to the arch: a body may lie level
- * with the start, never with an arch that is higher or lower.
- */
+/** Whether a border can rise, or fall, throughout: the body may lie level with the start only. */
 export function isOnTheWay(
   { upperStart: [, start], upperArch: [, arch] }: UpperDots,
   [, body]: Point<"mm">,

@@ -96,11 +96,7 @@ export interface Declared {
   readonly relaxed?: boolean;
 }
 
-/**
- * One placement by hand: repeatability of one rater's landmarks on photographs.
- *
- * Source: Reliability of Periocular Anthropometry, 2019, 46 adults (same rater 0.26 mm).
- */
+/** One rater placing by hand. Source: Reliability of Periocular Anthropometry, 2019, 46 adults. */
 export const BY_HAND: Length<"mm"> = mm(0.26);
 
 /**

@@ -52,10 +52,7 @@ interface Measure {
   /** What an artist calls it, as in "left front: 1 mm too long". */
   readonly words: string;
   readonly kind: MeasureKind;
-  /**
-   * What it is read on: the `"dots"` of one brow, its `"borders"` from dot to dot, so that joined dots
-   * would read something else, or both `"brows"`.
-   */
+  /** `"dots"` of one brow, its `"borders"` where joined dots read otherwise, or both `"brows"`. */
   readonly on: "dots" | "borders" | "brows";
   /** Whether a ruler, a tape or a caliper reads it. */
   readonly byHand: boolean;

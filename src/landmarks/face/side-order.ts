@@ -3,13 +3,8 @@ import { refuse } from "../../units/internal.js";
 import type { Face } from "./face.js";
 
 /**
- * Refuses a face whose right and left are swapped or whose picture is mirrored.
- *
- * From the client's right to the left the eye corners read exocanthion, endocanthion, endocanthion,
- * exocanthion; seen along that row, nose and mouth lie on the side that only an unmirrored picture
- * has. A head that is tilted, or upside down, passes.
- *
- * @throws GeometryError `sides-swapped`
+ * Refuses a face whose right and left are swapped or whose picture is mirrored: along the eye corners,
+ * nose and mouth lie on the side that only an unmirrored picture has. A tilted head passes.
  */
 export function requireSideOrder<U extends Unit>(
   where: string,

@@ -83,10 +83,7 @@ function pointsInOrder(name: MarkupName, landmarks: MarkupPoints): MarkupPoints 
 /** All keypoints of a person, and where those of the face begin among them. */
 const WHOLE_BODY = { size: 133, face: 23 };
 
-/**
- * The points of a face among COCO-WholeBody keypoints: all 133 of a person, or those of the face alone,
- * as a flat list x, y, visibility, x, y, visibility …
- */
+/** A face from COCO-WholeBody keypoints, a person's 133 or the face's own: x, y, visibility, x … */
 export function pointsOfKeypoints(
   where: string,
   keypoints: readonly number[],

@@ -5,10 +5,7 @@ import type { MidlineLandmark, SideLandmark } from "../face/landmarks.js";
 /** Where a landmark stands in a markup: at one point, or at the mean of several; counted from 0. */
 export type Place = number | readonly number[];
 
-/**
- * Index table of one side of the face. Lines run as in `FaceSide`: borders of the brow from start
- * to tail, lids from endocanthion to exocanthion.
- */
+/** Index table of one side of the face; lines run as in `FaceSide`. */
 export interface MarkupSide {
   readonly points: { readonly [Name in SideLandmark]?: Place };
   readonly upperLid?: readonly number[];

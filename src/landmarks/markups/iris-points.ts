@@ -12,10 +12,7 @@ export interface EyeCorners {
   readonly exocanthion: Point<"px"> | undefined;
 }
 
-/**
- * The irises with the eyes to which they belong. Detectors append them in either order, so the place
- * decides: an iris lies between the corners of its own eye. One that lies in neither is left out.
- */
+/** Irises given to the eye between whose corners they lie: detectors append them in either order. */
 export function irisesOf(
   points: readonly (Point<"px"> | undefined)[],
   irises: Sides<MarkupIris>,

@@ -3,10 +3,8 @@ import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index
 import type { AlareChoice } from "./markups.js";
 
 /**
- * The 68 points of the 300-W (iBUG) markup.
- *
- * Uncertainty: measured by us on a detector of this markup against 102 frontal faces drawn by hand,
- * 3.0–4.5 mm at the canthi. Points placed by hand are better: say so in the options.
+ * The 68 points of 300-W (iBUG). Uncertainty: measured by us on a detector against 102 frontal faces
+ * drawn by hand, 3.0–4.5 mm at the canthi. Points placed by hand are better: say so in the options.
  */
 export const POINTS_68: IndexTable<AlareChoice<"points-68">> = /* @__PURE__ */ points68();
 

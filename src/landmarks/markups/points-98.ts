@@ -3,10 +3,8 @@ import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index
 import type { AlareChoice } from "./markups.js";
 
 /**
- * The 98 points of the WFLW markup. The lower border of a brow is closed with the tip of its tail,
- * which the markup counts with the upper one.
- *
- * Uncertainty: not measured; taken to be that of 68 points.
+ * The 98 points of WFLW. The lower border of a brow is closed with the tip of its tail, which the
+ * markup counts with the upper one. Uncertainty: not measured; taken to be that of 68 points.
  */
 export const POINTS_98: IndexTable<AlareChoice<"points-98">> = /* @__PURE__ */ points98();
 

@@ -5,10 +5,8 @@ import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
 /**
- * Width of the modelled skin over the biocular width, and its relative standard uncertainty.
- *
- * Measured by us: with 0.987 the model follows the canonical face mesh to 0.4 mm in the front's
- * length and 0.7 mm in the tail's.
+ * Width of the modelled skin over the biocular width, and its relative standard uncertainty. Measured
+ * by us: it follows the canonical face mesh to 0.4 mm in the front's length, 0.7 mm in the tail's.
  */
 const MODEL = { widthShare: 0.987, relativeU: 0.06 };
 

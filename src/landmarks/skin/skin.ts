@@ -56,9 +56,7 @@ export function depthAt(at: Point<"mm">, skin: Skin): Length<"mm"> {
   return length(skinDepth(at[0], skin));
 }
 
-/**
- * The point of the skin over a place of the face; a depth that the point itself carries is replaced.
- */
+/** The point of the skin over a place of the face; a depth of the point's own is replaced. */
 export function onSkin(at: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
   return deepPoint(at[0], at[1], skinDepth(at[0], skin));
 }
@@ -107,10 +105,7 @@ export function skinUncertainty(skin: Skin): number {
   return skin.kind === "flat" ? 0 : skin.relativeU;
 }
 
-/**
- * A skin that falls back so many times as far: with it, the uncertainty of depth is carried into any
- * length. A flat skin stays flat.
- */
+/** A skin that falls back so many times as far, to carry the uncertainty of depth into lengths. */
 export function deepen(skin: Skin, factor: number): Skin {
   switch (skin.kind) {
     case "flat":
@@ -128,17 +123,11 @@ export function deepen(skin: Skin, factor: number): Skin {
   }
 }
 
-function deeperCurve(
-  { second, fourth }: { readonly second: number; readonly fourth: number },
-  factor: number,
-): { readonly second: number; readonly fourth: number } {
+function deeperCurve({ second, fourth }: SkinCurve, factor: number): SkinCurve {
   return { second: factor * second, fourth: factor * fourth };
 }
 
-/**
- * The skin of a face that is so many times as large in every direction: with it, the uncertainty of
- * a photo's scale is carried into depth as into everything else.
- */
+/** The skin of a face so many times as large, to carry the uncertainty of scale into depth. */
 export function enlargeSkin(skin: Skin, times: number): Skin {
   switch (skin.kind) {
     case "flat":
@@ -161,18 +150,15 @@ export function enlargeSkin(skin: Skin, times: number): Skin {
 }
 
 /**
- * How far the outer eye corner lies behind the skin of the brow at the same x, over its distance
- * from the midline.
- *
- * Measured by us on the canonical face mesh: exocanthion (44.5, 31.7 deep), tail end (57.2, 28.3
- * deep), and a modelled skin that falls 12.85 mm between them: (12.85 − 3.4) / 44.5.
+ * How far the outer eye corner lies behind the brow's skin at its x, over its distance from the midline.
+ * Measured by us on the canonical face mesh: exocanthion (44.5, 31.7 deep), tail end (57.2, 28.3 deep),
+ * and a modelled skin that falls 12.85 mm between them: (12.85 − 3.4) / 44.5.
  */
 const SET_BACK = 0.212;
 
 /**
- * The outer corner of an eye with its depth. It lies in the orbit, behind the skin of the brow, so
- * it is not lifted onto that: it keeps the depth it has where the skin is fitted to the same source,
- * and is set back by 0.212 of its distance from the midline where not. On a flat skin it is flat.
+ * The outer corner of an eye, which lies in the orbit behind the brow's skin: at its own depth where the
+ * skin is fitted, else set back by 0.212 of its distance from the midline; flat on a flat skin.
  */
 export function atEyeCorner(exocanthion: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
   if (skin.kind === "fitted" && hasDepth(exocanthion)) return exocanthion;

@@ -27,9 +27,8 @@ export interface HalfFaces {
 }
 
 /**
- * How far the root of the nose lies ahead of the outer eye corners, over their distance. Measured by
- * us on the canonical face mesh: glabella 53.9 and sellion 52.4 deep, corners 31.7 deep and 88.9
- * apart.
+ * How far the root of the nose lies ahead of the outer eye corners, over their distance, on the canonical
+ * face mesh, by us: glabella 53.9, sellion 52.4, corners 31.7 deep and 88.9 apart.
  */
 const AHEAD: readonly (readonly [MidlineLandmark, number])[] = [
   ["glabella", 0.249],

@@ -14,11 +14,7 @@ export interface Camera {
   readonly prominence: Length<"mm">;
 }
 
-/**
- * How much nearer to the camera than the inner eye corners the skin of the brows lies in the middle
- * of the face, where there is no depth: 15.6 mm on the canonical face mesh; standard uncertainty
- * ours.
- */
+/** Usual prominence of the brows' skin: 15.6 mm on the canonical face mesh; its u is ours. */
 export const BROW_PROMINENCE: Measured<Length<"mm">> = measured(mm(15), mm(2));
 
 /** The same of a skin: a fitted one knows by itself where it lies, a flat one lies in their plane. */
@@ -26,12 +22,7 @@ export function prominenceOf(skin: Skin): Length<"mm"> {
   return skin.kind === "modelled" ? BROW_PROMINENCE.value : mm(0);
 }
 
-/**
- * How many times too large a length reads that lies `nearer` to the camera than the inner eye corners:
- * 1/(1 − nearer/distance), by pinhole.
- *
- * @throws GeometryError `out-of-range` for what lies in the camera, or behind it
- */
+/** How many times too large what lies `nearer` than the eye corners reads, by pinhole. */
 export function enlargement(
   where: string,
   nearer: number,

@@ -58,10 +58,7 @@ export function faceFrame(
   });
 }
 
-/**
- * What a midline is fitted to: a camera that did not point at the face shows near points shifted
- * sideways.
- */
+/** What a midline is fitted to: a camera aimed elsewhere shows near points shifted sideways. */
 function withoutPerspective(
   face: Face<"px">,
   scale: Scale,

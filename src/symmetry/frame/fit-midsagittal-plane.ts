@@ -158,8 +158,8 @@ function reliefSpread<U extends Unit>(face: Face<U>, width: Length<U>): Length<U
 }
 
 /**
- * Degrees between a direction across the picture and that of all pairs together. Where depth is scaled
- * rightly they agree on any symmetric head; where it is not, yaw and pitch together tilt the plane.
+ * Degrees between a direction across the picture and that of all pairs together: with depth scaled
+ * wrongly, yaw and pitch together tilt the plane.
  */
 function angleToPairs<U extends Unit>(
   pairs: readonly DeepMirrorPair<U>[],

@@ -12,12 +12,9 @@ export interface Sight {
 }
 
 /**
- * A place of the upright picture, in millimetres, as it is seen from the face's own front and from far
- * away. A point without depth is taken to lie on the skin of the brows; where only the camera counts,
- * other landmarks of a face lie as deep as the inner eye corners.
- *
- * @throws GeometryError `no-solution` where there is no skin behind it; `out-of-range` for a point
- * that lies behind the camera
+ * A place of the upright picture, in mm, seen from the face's own front and from far away. A point without
+ * depth lies on the skin of the brows; where only the camera counts, other landmarks lie as deep as the
+ * inner eye corners.
  */
 export function fromPicture(
   point: Point<"mm">,

@@ -80,10 +80,7 @@ export interface TurningOffset {
   readonly depth: number;
 }
 
-/**
- * How far towards the client's left a point of the turned face truly lies, where the turning has small
- * errors: to first order, 0 at the depth of the pivot for an error of the yaw.
- */
+/** How far leftwards a point truly lies where the turning has small errors, to first order. */
 export function turningShift(
   at: Point<"mm">,
   turning: Turning,
@@ -103,18 +100,12 @@ function turnOf({ yaw }: Turning): { readonly cosine: number; readonly sine: num
 }
 
 /**
- * Degrees by which the line from the outer eye corners down to the mouth corners leans forward on a
- * head that is held upright: what every pitch is counted from.
- *
- * Measured by us on the canonical face mesh: 69.9 mm below, 11.1 mm ahead. Profiles of people differ by
- * about 5° (ours).
+ * Degrees by which the line from outer eye corners to mouth corners leans forward on an upright head.
+ * Measured by us on the canonical face mesh: 69.9 mm below, 11.1 ahead. People differ by about 5° (ours).
  */
 export const PROFILE_LEAN = 9.03;
 
-/**
- * Degrees by which the chin of a face seen along its own mirror plane is raised: how much more the
- * mouth corners lie ahead of the outer eye corners than those of an average face.
- */
+/** Degrees by which the chin of a face seen along its own mirror plane is raised. */
 export function pitchOf({ right, left }: Face<"mm">): number | undefined {
   if (right.exocanthion === undefined || left.exocanthion === undefined) return undefined;
   if (right.cheilion === undefined || left.cheilion === undefined) return undefined;

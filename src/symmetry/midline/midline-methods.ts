@@ -138,10 +138,7 @@ function throughGiven<U extends Unit>(
   };
 }
 
-/**
- * One placement by hand. Nothing is said of how even the face is: the line is where it was marked. A
- * practice head without eyes still has a size: the points' own distance stands for its width.
- */
+/** One placement by hand. On a practice head without eyes the points' own distance is its width. */
 function placedByHand<U extends Unit>(face: Face<U>, apart: Length<U>): Length<U> {
   return length((BY_HAND / TYPICAL_WIDTH) * (biocularWidth(face) ?? apart));
 }

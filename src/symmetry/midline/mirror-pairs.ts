@@ -13,10 +13,7 @@ export interface NamedPair<U extends Unit> extends MirrorPair<U> {
   readonly name: PointLandmark;
 }
 
-/**
- * What the pairs count for. The wings of the nose and its tip go with a bent nose and count little;
- * brows are what the line is wanted for, so they do not count at all.
- */
+/** What pairs count for: a bent nose takes its wings along; brows are what the line is wanted for. */
 const PAIR_WEIGHTS: readonly (readonly [SideLandmark, number])[] = [
   ["endocanthion", 1],
   ["exocanthion", 1],

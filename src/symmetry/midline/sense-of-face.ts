@@ -13,18 +13,14 @@ export interface FaceSense {
   readonly leftwards: Vector | undefined;
 }
 
-/**
- * Reads from the landmarks' names which way is up and which way is the client's left: a face in
- * `px` and one in `mm` differ in nothing else.
- */
+/** Which way is up and which is the client's left, from the landmarks' names, in `px` and in `mm`. */
 export function senseOf<U extends Unit>(face: Face<U>): FaceSense {
   return { upwards: upwardsOf(face), leftwards: leftwardsOf(face) };
 }
 
 /**
- * Whether positive distances from a line towards the forehead lie on the client's left, as they do
- * in the photo, where y points down. A face without pairs is taken to stand less than a quarter turn
- * from upright.
+ * Whether positive distances from a line towards the forehead lie on the client's left, as in the photo.
+ * A face without pairs is taken to stand less than a quarter turn from upright.
  */
 export function leftIsPositive(direction: Vector, { leftwards }: FaceSense): boolean {
   return leftwards === undefined
@@ -32,10 +28,7 @@ export function leftIsPositive(direction: Vector, { leftwards }: FaceSense): boo
     : direction[0] * leftwards[1] - direction[1] * leftwards[0] > 0;
 }
 
-/**
- * Degrees of a direction towards the forehead from the vertical of the face's own space, positive
- * where the chin end lies towards the client's left.
- */
+/** Degrees of a direction from the vertical, positive where the chin end lies leftwards. */
 export function tiltOf(direction: Vector, sense: FaceSense): number {
   const [x, y] = direction;
   return toDegrees(Math.atan2(0 - x, leftIsPositive(direction, sense) ? -y : y));

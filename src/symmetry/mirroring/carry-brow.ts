@@ -156,11 +156,8 @@ export interface Knot {
 }
 
 /**
- * Takes every point of a brow along with a few of its dots: between two dots by straight
- * interpolation over the distance from the midline, beyond the first and the last one with them.
- * What lies at one distance moves as one, so vertical thickness stays.
- *
- * @throws GeometryError `out-of-range` where the dots do not stand in order from the midline
+ * Takes every point of a brow along with a few of its dots, by straight interpolation over the distance
+ * from the midline. What lies at one distance moves as one, so vertical thickness stays.
  */
 export function warp(
   where: string,
