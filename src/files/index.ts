@@ -4,7 +4,6 @@ export { type CsvOptions, readCsv } from "./read-csv.js";
 export { readNdjson } from "./read-ndjson.js";
 export { type PtsOptions, readPts } from "./read-pts.js";
 export { readTps, type TpsOptions } from "./read-tps.js";
-export { writeCsv } from "./write-csv.js";
+export { type Cell, writeCsv, writeTable } from "./write-csv.js";
 export { writeNdjson } from "./write-ndjson.js";
-export { type Cell, writeTable } from "./write-table.js";
 export { writeTps } from "./write-tps.js";

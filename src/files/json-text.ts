@@ -52,14 +52,11 @@ export function requireList(
   { fault }: JsonText,
   path: string,
   value: unknown,
-  atMost: number = Number.POSITIVE_INFINITY,
+  atMost: number = Infinity,
 ): readonly unknown[] {
   if (Array.isArray(value) && value.length <= atMost) return value;
-  throw fault(
-    path,
-    Array.isArray(value) ? `a list of ${value.length}` : value,
-    atMost === Number.POSITIVE_INFINITY ? "a list" : `a list of at most ${atMost}`,
-  );
+  const need = atMost === Infinity ? "a list" : `a list of at most ${atMost}`;
+  throw fault(path, Array.isArray(value) ? `a list of ${value.length}` : value, need);
 }
 
 /** A name, which may be a whole number. */

@@ -42,13 +42,8 @@ export function readCocoKeypoints(text: string, options: CocoOptions = {}): read
   if (Array.isArray(json.value)) return readList(json, "", json.value, new Map(), part);
   const { images = [], annotations } = requireObject(json, "", json.value);
   const pictures = readImages(json, requireList(json, "images", images));
-  return readList(
-    json,
-    "annotations",
-    requireList(json, "annotations", annotations),
-    pictures,
-    part,
-  );
+  const list = requireList(json, "annotations", annotations);
+  return readList(json, "annotations", list, pictures, part);
 }
 
 function readImages(json: JsonText, images: readonly unknown[]): ReadonlyMap<string, string> {
@@ -98,20 +93,14 @@ function readPoints(
     if (!Number.isFinite(number)) throw json.fault(`${path}[${index}]`, number, "a finite number");
   });
   if (numbers.length % 3 !== 0) {
-    throw json.fault(
-      path,
-      `a list of ${numbers.length}`,
-      "three numbers a point: x, y, visibility",
-    );
+    const need = "three numbers a point: x, y, visibility";
+    throw json.fault(path, `a list of ${numbers.length}`, need);
   }
   const points = triples(numbers as readonly number[]);
   if (part === "all" || key === "face_kpts") return points;
   if (points.length === WHOLE_BODY.size) return points.slice(WHOLE_BODY.from, WHOLE_BODY.to);
-  throw json.fault(
-    path,
-    `${points.length} points`,
-    `${WHOLE_BODY.size} points, or face_kpts beside it`,
-  );
+  const need = `${WHOLE_BODY.size} points, or face_kpts beside it`;
+  throw json.fault(path, `${points.length} points`, need);
 }
 
 function triples(numbers: readonly number[]): readonly (FilePoint | null)[] {

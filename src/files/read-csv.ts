@@ -3,7 +3,7 @@ import type { GeometryError } from "../units/index.js";
 import { notParsed, placeOf, textWithin } from "./fault.js";
 import { unguarded } from "./formula-guard.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
-import { strictNumber } from "./strict-number.js";
+import { strictNumber } from "./text-lines.js";
 
 /** How a CSV file is to be read. */
 export interface CsvOptions extends ReadLimits {
@@ -40,7 +40,7 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
   const last = rows.reduce((place, cells, index) => (isEmpty(cells) ? place : index), -1);
   const filled = rows
     .slice(0, last + 1)
-    .flatMap((cells, index) => (isBlank(cells) ? [] : [{ cells, index }]));
+    .flatMap((cells, index) => (cells.length === 1 && isEmpty(cells) ? [] : [{ cells, index }]));
   const [header, ...records] = filled;
   if (header === undefined) return [];
   const fault: Fault = (index, column, value, need) => {
@@ -110,10 +110,6 @@ const LONE_FEED = /(?<!\r)\n/;
 function withoutReturn(cells: readonly string[]): readonly string[] {
   const last = cells[cells.length - 1];
   return last?.endsWith("\r") === true ? [...cells.slice(0, -1), last.slice(0, -1)] : cells;
-}
-
-function isBlank(cells: readonly string[]): boolean {
-  return cells.length === 1 && isEmpty(cells);
 }
 
 function isEmpty(cells: readonly string[]): boolean {

@@ -2,8 +2,7 @@ import type { GeometryError } from "../units/index.js";
 import { refuse } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
-import { strictNumber } from "./strict-number.js";
-import { readPoint, type TextLine, textLines, wordsOf } from "./text-lines.js";
+import { readPoint, strictNumber, type TextLine, textLines, wordsOf } from "./text-lines.js";
 
 /** How a `.pts` file is to be read. */
 export interface PtsOptions extends ReadLimits {

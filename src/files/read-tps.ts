@@ -1,8 +1,7 @@
 import { requirePositive } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
-import { strictNumber } from "./strict-number.js";
-import { readPoint, type TextLine, textLines } from "./text-lines.js";
+import { readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
 
 /** How a TPS file is to be read or written. */
 export interface TpsOptions {
@@ -39,15 +38,8 @@ export function readTps(text: string, options: TpsOptions & ReadLimits = {}): re
     if (entry.key === "LM" || entry.key === "LM3") {
       const size = entry.key === "LM" ? 2 : 3;
       const count = readCount(entry);
-      sets.push({
-        points: readPoints(
-          lines.slice(index + 1, index + 1 + count),
-          entry,
-          count,
-          size,
-          imageHeight,
-        ),
-      });
+      const following = lines.slice(index + 1, index + 1 + count);
+      sets.push({ points: readPoints(following, entry, count, size, imageHeight) });
       index += count;
     } else {
       const set = sets[sets.length - 1];

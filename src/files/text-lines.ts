@@ -1,7 +1,5 @@
-import type { TextPlace } from "./fault.js";
-import { notParsed } from "./fault.js";
+import { notParsed, type TextPlace } from "./fault.js";
 import type { FilePoint } from "./point-set.js";
-import { strictNumber } from "./strict-number.js";
 
 /** A line that is not blank. */
 export interface TextLine {
@@ -46,4 +44,13 @@ export function readPoint(where: string, line: TextLine, size: 2 | 3): FilePoint
     return value;
   });
   return numbers as unknown as FilePoint;
+}
+
+const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
+
+/** A finite decimal number, or nothing: no hexadecimal, no comma, no Infinity, no empty text. */
+export function strictNumber(text: string): number | undefined {
+  if (!DECIMAL.test(text)) return undefined;
+  const value = Number(text);
+  return Number.isFinite(value) ? value : undefined;
 }

@@ -1,8 +1,7 @@
-import { GeometryError } from "../units/index.js";
-import { requirePositive } from "../units/internal.js";
-import type { PointSet } from "./point-set.js";
-import { requireFinitePoints } from "./require-points.js";
-import { type Cell, writeTable } from "./write-table.js";
+import { refuse, requireFinite, requirePositive } from "../units/internal.js";
+import { type PointSet, requireFinitePoints } from "./point-set.js";
+import papa from "papaparse";
+import { guarded } from "./formula-guard.js";
 
 /**
  * Writes sets of points as CSV that `readCsv` reads back: columns `id`, `image` and `scale` where a
@@ -38,7 +37,7 @@ export function writeCsv(sets: readonly PointSet[]): string {
   const last = rows[rows.length - 1];
   if (last?.every((cell) => cell === undefined || String(cell).trim() === "") === true) {
     const need = "an id, or a point: a last row of empty cells is none when it is read back";
-    throw refusal("out-of-range", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
+    refuse("out-of-range", "writeCsv", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
   }
   return writeTable(columns, rows);
 }
@@ -50,24 +49,48 @@ function axesOf(sets: readonly PointSet[], count: number): readonly string[] {
     const { points, scale } = set;
     if (points.length !== count || count === 0) {
       const need = count === 0 ? "one point or more" : `${count} points, as in the first set`;
-      throw refusal("wrong-count", `${field}.points.length`, points.length, need);
+      refuse("wrong-count", "writeCsv", `${field}.points.length`, points.length, need);
     }
     if (scale !== undefined) requirePositive("writeCsv", `${field}.scale`, scale);
     const size = requireFinitePoints("writeCsv", points, field);
     if (size !== undefined) sizes.add(size);
     if (sizes.size > 1) {
       const need = "points with as many numbers as in the sets before";
-      throw refusal("out-of-range", `${field}.points`, points, need);
+      refuse("out-of-range", "writeCsv", `${field}.points`, points, need);
     }
   });
   return sizes.has(3) ? ["x", "y", "z"] : ["x", "y"];
 }
 
-function refusal(
-  code: "wrong-count" | "out-of-range",
-  field: string,
-  value: unknown,
-  need: string,
-): GeometryError {
-  return new GeometryError(code, { where: "writeCsv", field, value, need });
+/** What a cell of a table may hold; left empty where there is nothing. */
+export type Cell = string | number | undefined;
+
+/**
+ * Writes a table as CSV (RFC 4180), its first row the names of the columns.
+ *
+ * A text that a spreadsheet would take for a formula gets an apostrophe before it. Numbers are
+ * written in full, with a point.
+ *
+ * @throws GeometryError `wrong-count` where a row is longer or shorter than the first; `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { writeTable } from "brow-geometry/files";
+ * writeTable(["name", "front"], [["anna", 31.5], ["=1+1", undefined]]);
+ * // → "name,front\r\nanna,31.5\r\n'=1+1,\r\n"
+ * ```
+ */
+export function writeTable(columns: readonly string[], rows: readonly (readonly Cell[])[]): string {
+  const cells = rows.map((row, index) => {
+    if (row.length !== columns.length) {
+      const need = `${columns.length} cells, one for each column`;
+      refuse("wrong-count", "writeTable", `rows[${index}].length`, row.length, need);
+    }
+    return row.map((cell, column) => {
+      if (typeof cell === "number") requireFinite("writeTable", `rows[${index}][${column}]`, cell);
+      return typeof cell === "string" ? guarded(cell) : cell;
+    });
+  });
+  const text = papa.unparse([columns.map(guarded), ...cells], { newline: "\r\n" });
+  return `${text}\r\n`;
 }

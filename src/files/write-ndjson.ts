@@ -1,6 +1,5 @@
 import { requirePositive } from "../units/internal.js";
-import type { PointSet } from "./point-set.js";
-import { requireFinitePoints } from "./require-points.js";
+import { type PointSet, requireFinitePoints } from "./point-set.js";
 
 /**
  * Writes sets of points as NDJSON that `readNdjson` reads back: one set a line.

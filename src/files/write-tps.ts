@@ -1,7 +1,6 @@
 import { refuse, requirePositive } from "../units/internal.js";
-import type { FilePoint, PointSet } from "./point-set.js";
+import { type FilePoint, type PointSet, requireFinitePoints } from "./point-set.js";
 import type { TpsOptions } from "./read-tps.js";
-import { requireFinitePoints } from "./require-points.js";
 
 /**
  * Writes a TPS file that `readTps` reads back. Missing points are written as `NA`.

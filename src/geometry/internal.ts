@@ -1,6 +1,12 @@
-export { cubicsOf, mapPath, pointOnCubic, reversePath, straightCubic } from "./curves/cubic.js";
+export {
+  cubicsOf,
+  graphOf,
+  mapPath,
+  pointOnCubic,
+  reversePath,
+  straightCubic,
+} from "./curves/cubic.js";
 export { flatten } from "./curves/flatten.js";
-export { graphOf } from "./curves/graph-of.js";
 export { heightOver } from "./lines/height-over.js";
 export {
   hermiteAt,
@@ -8,8 +14,8 @@ export {
   hermiteDifference,
   type HermiteKnot,
   hermiteKnotAt,
+  hermiteZeros,
 } from "./curves/hermite.js";
-export { hermiteZeros } from "./curves/hermite-zeros.js";
 export { integrate } from "./curves/integrate.js";
 export { mapPathWithin } from "./curves/map-path-within.js";
 export { mirrorLineOf } from "./fits/mirror-line.js";
@@ -20,11 +26,11 @@ export { pchip } from "./curves/pchip.js";
 export {
   type Derivative,
   fitPolynomial,
+  highestPeak,
   polynomialAt,
   type PolynomialFit,
   polynomialWeights,
 } from "./fits/polynomial-fit.js";
-export { highestPeak } from "./fits/polynomial-peak.js";
 export { rootBetween } from "./curves/root-between.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./curves/surface.js";
 export { type EigenPair, eigenPairs } from "./fits/symmetric-matrix.js";

@@ -36,22 +36,13 @@ import { each, flag, list, record, type Schema, within, word } from "./schema.js
 const MOST_PINS = 2 * DOT_NAMES.length;
 
 export const side: Schema<Side> = word<Side>({ right: true, left: true });
-
 export const dot: Schema<Dot> = word<Dot>(DOTS);
-
-/** Every rule that is a line on the face. */
 export const guideConvention: Schema<GuideConvention> = word(GUIDES);
-
 export const startConvention: Schema<StartConvention> = word(START_CONVENTIONS);
-
 export const archConvention: Schema<ArchConvention> = word(ARCH_CONVENTIONS);
-
 export const tailConvention: Schema<TailConvention> = word(TAIL_CONVENTIONS);
-
 export const lead: Schema<Lead> = word(LEADS);
-
 export const carry: Schema<Carry> = word(CARRIES);
-
 export const tailHeight: Schema<TailHeight> = word(TAIL_HEIGHTS);
 
 export const thickness: Schema<StationThickness> = record<StationThickness>(

@@ -3,13 +3,10 @@ import { DECISION_RULES, OUTCOMES } from "../units/internal.js";
 import { note, spread } from "./quantity.js";
 import { finite, record, type Schema, within, word } from "./schema.js";
 
-/** What a value may be: from here, to there, or both. */
 export const limits: Schema<Limits> = record<Limits>({}, { lower: finite, upper: finite });
 
-/** What a decision may say. */
 export const outcome: Schema<Outcome> = word(OUTCOMES);
 
-/** What was decided about one measured value. */
 export const decision: Schema<Decision> = record<Decision>(
   {
     outcome,

@@ -1,4 +1,10 @@
-import { LANDMARKS, type PointLandmark } from "../landmarks/index.js";
+import {
+  type FittedSkin,
+  LANDMARKS,
+  type PointLandmark,
+  type Skin,
+  type SkinCurve,
+} from "../landmarks/index.js";
 import type { Camera, FaceFrame, Midline, OtherMidline, Turning } from "../symmetry/index.js";
 import { MIDLINE_METHODS } from "../symmetry/internal.js";
 import type { Scale, ScaleNoteCode } from "../units/index.js";
@@ -14,11 +20,11 @@ import {
   size,
   spread,
 } from "./quantity.js";
-import { skin } from "./skin.js";
 import {
   each,
   finite,
   flag,
+  kinds,
   list,
   positive,
   record,
@@ -52,8 +58,7 @@ const midline = record<Midline<"px">>({
   ),
 });
 
-/** The conversion between the pixels of a photo and millimetres. */
-export const scale: Schema<Scale> = record<Scale>(
+const scale: Schema<Scale> = record<Scale>(
   {
     from: word<"px">({ px: true }),
     to: word<"mm">({ mm: true }),
@@ -79,6 +84,26 @@ export const scale: Schema<Scale> = record<Scale>(
   { cameraDistance: measuredLength<"mm">() },
 );
 
+const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });
+
+/** The skin on which a ruler lies. */
+export const skin: Schema<Skin> = kinds<Skin>({
+  flat: record<Extract<Skin, { kind: "flat" }>>({ kind: word({ flat: true }) }),
+  modelled: record<Extract<Skin, { kind: "modelled" }>>({
+    kind: word({ modelled: true }),
+    width: size<"mm">(),
+    relativeU: spread,
+  }),
+  fitted: record<FittedSkin>({
+    kind: word({ fitted: true }),
+    atMidline: length<"mm">(),
+    slope: finite,
+    right: skinCurve,
+    left: skinCurve,
+    relativeU: spread,
+  }),
+});
+
 const turning = record<Turning>(
   { yaw: angle, yawU: spread, depthU: spread, yawPerDepth: finite, pivot: length<"mm">(), skin },
   { pitch: angle },
@@ -91,7 +116,6 @@ const camera = record<Camera>({
   prominence: length<"mm">(),
 });
 
-/** The conversion between a photo and the face on it. */
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(
   { midline, scale, origin: point<"px">() },
   { turning, camera },

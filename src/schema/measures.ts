@@ -13,15 +13,12 @@ import { toleranceSet } from "./tolerance-set.js";
 import { measured } from "./quantity.js";
 import { each, list, record, type Schema, word, wordsOf } from "./schema.js";
 
-/** The name of what is read on one side. */
 export const measureName: Schema<MeasureName> = word<MeasureName>(MEASURE_NAMES);
 
-/** The name of what is read on one side, or between both. */
 export const faceMeasureName: Schema<FaceMeasureName> = word<FaceMeasureName>(MEASURES);
 
 const sideMeasures = record<SideMeasures<Measured>>({}, each(wordsOf(MEASURE_NAMES), measured));
 
-/** What is read on both brows, with uncertainty. */
 export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<Measured>>(
   { right: sideMeasures, left: sideMeasures },
   { startToStart: measured },
@@ -32,7 +29,6 @@ const difference = record<SideDifference>(
   { decision },
 );
 
-/** How two sides differ. */
 export const sideComparison: Schema<SideComparison> = record<SideComparison>({
   differences: list(difference, MEASURE_NAMES.length),
   tolerances: toleranceSet,

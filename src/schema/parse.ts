@@ -5,12 +5,7 @@ import type { Schema } from "./schema.js";
 type Problem = Omit<GeometryErrorDetail, "where" | "also">;
 type Issue = z.core.$ZodIssue;
 
-/**
- * What a schema makes of foreign data. `where` is the function that the caller knows, `root` the
- * name under which the data as a whole goes.
- *
- * @throws GeometryError `not-parsed`
- */
+/** What a schema makes of foreign data; `root` names the data as a whole. */
 export function parse<Type>(
   where: string,
   root: string,

@@ -12,7 +12,7 @@ import type {
   SettledChoices,
 } from "../mapping/index.js";
 import { ORIGINS } from "../mapping/internal.js";
-import type { Guide } from "../proportions/index.js";
+import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
 import {
   archConvention,
   carry,
@@ -30,23 +30,24 @@ import {
 } from "./choices.js";
 import { decision } from "./decision.js";
 import { plannableFace, standIns } from "./face.js";
-import { faceFrame } from "./frame.js";
+import { faceFrame, skin } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
-import { naturalDots } from "./natural-dots.js";
 import { parse } from "./parse.js";
 import {
   anyNote,
+  flatPoint,
   length,
   line,
+  measuredLength,
   MOST_NOTES,
   notes,
   noteValues,
   point,
   positiveLength,
   sides,
+  size,
   words,
 } from "./quantity.js";
-import { skin } from "./skin.js";
 import { each, finite, kinds, list, record, type Schema, word, type Words } from "./schema.js";
 
 /** A plan draws three a side. */
@@ -165,6 +166,33 @@ const caution = record<Caution>(
   { code: word(cautionCodes), text: words, values: noteValues },
   { finding: anyNote },
 );
+
+type Crest = Exclude<NaturalArch, { kind: "flat" }>;
+const rise = measuredLength<"mm">();
+
+const crest = record<Crest>({
+  kind: word<Crest["kind"]>({ peak: true, undetermined: true }),
+  at: flatPoint<"mm">(),
+  u: size<"mm">(),
+  rise,
+});
+
+const { upperStart, tailEnd, ...others } = each(DOTS, point<"mm">());
+
+/** The dots that a brow shows before anything is planned. */
+const naturalDots: Schema<NaturalDots> = record<NaturalDots>({
+  dots: record<NaturalDots["dots"]>({ upperStart, tailEnd }, others),
+  startLine: line<"mm">(),
+  arch: kinds<NaturalArch>({
+    peak: crest,
+    undetermined: crest,
+    flat: record<Extract<NaturalArch, { kind: "flat" }>>(
+      { kind: word({ flat: true }), rise },
+      { farthest: flatPoint<"mm">() },
+    ),
+  }),
+  extended: list(dot, DOT_NAMES.length),
+});
 
 /** A map of both brows, as `planBrows` answers it. */
 export const planSchema: Schema<BrowPlan> = record<BrowPlan>(

@@ -32,7 +32,6 @@ const MOST_VALUES_OF_A_NOTE = 50;
 const flatPair = numbers(2, "two finite numbers");
 const pairOrTriple = numbers(3, "two or three finite numbers");
 
-/** A list of two numbers, or of as many as `most`. */
 export function numbers(most: number, error: string): Schema<readonly number[]> {
   return z.array(finite, { error }).check(z.maxLength(most, { error }), z.minLength(2, { error }));
 }
@@ -49,17 +48,14 @@ export function point<U extends Unit>(): Schema<Point<U>> {
   return pairOrTriple as unknown as Schema<Point<U>>;
 }
 
-/** A point without depth. */
 export function flatPoint<U extends Unit>(): Schema<FlatPoint<U>> {
   return flatPair as unknown as Schema<FlatPoint<U>>;
 }
 
-/** A line of at least two points. */
 export function polyline<U extends Unit>(): Schema<Polyline<U>> {
   return border as unknown as Schema<Polyline<U>>;
 }
 
-/** A length of either sign. */
 export function length<U extends Unit>(): Schema<Length<U>> {
   return finite as unknown as Schema<Length<U>>;
 }
@@ -69,22 +65,19 @@ export function size<U extends Unit>(): Schema<Length<U>> {
   return spread as unknown as Schema<Length<U>>;
 }
 
-/** A length above 0. */
 export function positiveLength<U extends Unit>(): Schema<Length<U>> {
   return positive as unknown as Schema<Length<U>>;
 }
 
-const directionSchema = flatPair as unknown as Schema<Direction>;
-
-/** An endless line with its direction. */
 export function line<U extends Unit>(): Schema<Line<U>> {
-  return record<Line<U>>({ through: flatPoint<U>(), direction: directionSchema });
+  return record<Line<U>>({
+    through: flatPoint<U>(),
+    direction: flatPair as unknown as Schema<Direction>,
+  });
 }
 
-/** A value with its standard uncertainty. */
 export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread });
 
-/** A length with its standard uncertainty. */
 export function measuredLength<U extends Unit>(): Schema<Measured<Length<U>>> {
   return measured as unknown as Schema<Measured<Length<U>>>;
 }
@@ -92,7 +85,6 @@ export function measuredLength<U extends Unit>(): Schema<Measured<Length<U>>> {
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);
 
-/** What one side has, for both. */
 export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
   const shape = { right: value, left: value } as RequiredShape<Sides<Value>>;
   return record<Sides<Value>>(shape);
@@ -102,7 +94,6 @@ const noteValuesError = {
   error: `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`,
 };
 
-/** What a note's sentence is made of. */
 export const noteValues: Schema<NoteValues> = z
   .record(words, z.union([words, finite], { error: "text or a finite number" }), noteValuesError)
   .check(
@@ -112,13 +103,10 @@ export const noteValues: Schema<NoteValues> = z
 /** A note of anybody's, with a code of their own. */
 export const anyNote: Schema<Note> = record<Note>({ code: words, text: words, values: noteValues });
 
-/** A note with one of the given codes. */
 export function note<Code extends string>(codes: Words<Code>): Schema<Note<Code>> {
-  const shape = { code: word<Code>(codes), text: words, values: noteValues };
-  return record<Note<Code>>(shape);
+  return record<Note<Code>>({ code: word<Code>(codes), text: words, values: noteValues });
 }
 
-/** Notes with the given codes. */
 export function notes<Code extends string>(codes: Words<Code>): Schema<readonly Note<Code>[]> {
   return list(note(codes), MOST_NOTES);
 }

@@ -32,9 +32,7 @@ const RECORD_VERSION: MapRecord["version"] = 1;
 
 const KNOWN_VERSION = `${RECORD_VERSION}, the version of records that this library knows`;
 
-const version = z.literal(RECORD_VERSION, {
-  error: KNOWN_VERSION,
-}) as unknown as Schema<typeof RECORD_VERSION>;
+const version = z.literal(RECORD_VERSION, { error: KNOWN_VERSION });
 
 const input = kinds<MapInput>({
   face: record<Extract<MapInput, { kind: "face" }>>({

@@ -70,25 +70,20 @@ export function word<Union extends string>(words: Words<Union> | readonly Union[
   return z.enum(names, { error: `one of ${names.join(", ")}` });
 }
 
-/** Text of at most `most` characters. */
 export function text(most: number): Schema<string> {
   const error = `text of at most ${most} characters`;
   return z.string({ error }).check(z.maxLength(most, { error }));
 }
 
-/** True or false. */
 export const flag: Schema<boolean> = z.boolean({ error: "true or false" });
 
-/** A number that is neither NaN nor infinite. */
 export const finite: Schema<number> = z.number({ error: "a finite number" });
 
-/** A finite number within limits, both of which belong to it. */
 export function within(lower: number, upper: number): Schema<number> {
   const error = `a number from ${lower} to ${upper}`;
   return z.number({ error }).check(z.gte(lower, { error }), z.lte(upper, { error }));
 }
 
-/** A finite number above 0. */
 export const positive: Schema<number> = z
   .number({ error: "a finite number above 0" })
   .check(z.gt(0, { error: "a finite number above 0" }));

@@ -1,26 +1,28 @@
 export { toDegrees, toRadians } from "./quantities/angle.js";
-export { chiSquareQuantile } from "./uncertainty/chi-square.js";
+export {
+  chiSquareQuantile,
+  normalDistribution,
+  normalQuantile,
+} from "./uncertainty/normal-distribution.js";
 export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
 export {
   requireFinite,
   requireFinitePoint,
+  requireObject,
   requirePolyline,
   requirePositive,
   requireWithin,
-} from "./quantities/finite.js";
+  requireWord,
+} from "./quantities/require.js";
 export { refuse, shownValue } from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
-export { normalDistribution, normalQuantile } from "./uncertainty/normal-distribution.js";
 export { fill, note, type Sentences, type ValuesFor } from "./quantities/note.js";
 export { writtenLength } from "./quantities/parse-length.js";
 export { refusingAs } from "./quantities/refusing-as.js";
-export { requireObject } from "./quantities/require-object.js";
 export { SIDES } from "./quantities/side.js";
-export { requireWord } from "./quantities/require-word.js";
-export { decideUnder } from "./decisions/decide-under.js";
-export { TOLERANCE_UNITS } from "./decisions/tolerances.js";
+export { decideUnder, TOLERANCE_UNITS } from "./decisions/tolerances.js";
 export {
   DEPTH_NOTES,
   IRIS_NOTES,

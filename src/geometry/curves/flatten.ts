@@ -7,8 +7,6 @@ import { type Cubic, pointOnCubic } from "./cubic.js";
  *
  * A chord over 1/n of a cubic strays by at most max|second derivative| / 8n², and that maximum lies
  * at one of its ends.
- *
- * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
  */
 export function flatten<U extends Unit>(
   path: readonly Cubic<U>[],

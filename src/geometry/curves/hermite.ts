@@ -1,3 +1,5 @@
+import { rootBetween } from "./root-between.js";
+
 /** A knot of a curve y(x): its place, and the slope on either side, equal where the curve is smooth. */
 export interface HermiteKnot {
   readonly x: number;
@@ -13,9 +15,7 @@ export interface HermiteKnot {
  */
 export type HermiteCurve = readonly HermiteKnot[];
 
-/**
- * Place and slope of a curve at one x; at a knot, the slope towards smaller and towards larger x.
- */
+/** Place and slope of a curve at an x; at a knot, the slope towards smaller and towards larger x. */
 export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   const next = curve.findIndex((knot) => knot.x >= x);
   const to = curve[next];
@@ -36,7 +36,6 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   return { x, y, before: slope, after: slope };
 }
 
-/** The y of a curve at an x. */
 export function hermiteAt(curve: HermiteCurve, x: number): number {
   return hermiteKnotAt(curve, x).y;
 }
@@ -60,4 +59,41 @@ export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): Hermite
         after: one.after - other.after,
       };
     });
+}
+
+/** Every x at which a curve changes its sign, in order; where it only touches 0 it does not. */
+export function hermiteZeros(curve: HermiteCurve): readonly number[] {
+  const height = (x: number): number => hermiteAt(curve, x);
+  const stops = curve.flatMap((knot, index) => {
+    const next = curve[index + 1];
+    return next === undefined ? [knot.x] : [knot.x, ...turnsBetween(knot, next)];
+  });
+  // Where the curve is 0 at a stop itself, the sign before and after it tells.
+  const signed = stops.filter((x) => height(x) !== 0);
+  return signed.slice(1).flatMap((to, index) => {
+    const from = signed[index] as number;
+    const stop = stops.find((x) => x > from && x < to);
+    if (height(from) > 0 === height(to) > 0) return [];
+    return [stop ?? (rootBetween(from, to, height) as number)];
+  });
+}
+
+/** Where a cubic piece turns from rising to falling or back. */
+function turnsBetween(from: HermiteKnot, to: HermiteKnot): readonly number[] {
+  const width = to.x - from.x;
+  const chord = (to.y - from.y) / width;
+  const second = 3 * chord - 2 * from.after - to.before;
+  const third = from.after + to.before - 2 * chord;
+  return quadraticRoots(3 * third, 2 * second, from.after)
+    .filter((part) => part > 0 && part < 1)
+    .map((part) => from.x + part * width);
+}
+
+/** Roots of a t² + b t + c in order, without the loss of digits where b is large. */
+function quadraticRoots(a: number, b: number, c: number): readonly number[] {
+  const under = b * b - 4 * a * c;
+  if (under <= 0) return [];
+  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(under)) / 2;
+  const roots = half === 0 ? [] : [c / half];
+  return (a === 0 ? roots : [...roots, half / a]).sort((one, other) => one - other);
 }

@@ -7,8 +7,6 @@ import { distance } from "../lines/distance.js";
  * A path of cubics under any smooth map, in cubics that stray from the true image by no more than the
  * stated error: where straight lines become bent, as on the photo of a turned head, the control points'
  * images would not do. Pieces are halved until they suffice.
- *
- * @throws GeometryError `not-finite`, `out-of-range` where the error is not positive
  */
 export function mapPathWithin<From extends Unit, To extends Unit>(
   path: readonly Cubic<From>[],
@@ -62,11 +60,8 @@ function through<U extends Unit>(
 function halves<U extends Unit>([from, leaving, arriving, to]: Cubic<U>): readonly Cubic<U>[] {
   const middle = (one: FlatPoint<U>, other: FlatPoint<U>): FlatPoint<U> =>
     flatPoint((one[0] + other[0]) / 2, (one[1] + other[1]) / 2);
-  const [first, between, last] = [
-    middle(from, leaving),
-    middle(leaving, arriving),
-    middle(arriving, to),
-  ];
+  const [first, last] = [middle(from, leaving), middle(arriving, to)];
+  const between = middle(leaving, arriving);
   const [before, after] = [middle(first, between), middle(between, last)];
   const at = middle(before, after);
   return [

@@ -3,9 +3,7 @@ import { type Cubic, pointOnCubic } from "./cubic.js";
 import { integrate } from "./integrate.js";
 import type { Surface } from "./surface.js";
 
-/**
- * Length of a path of cubics, to 1e-12 of it; of the curve over it on a surface, where one is given.
- */
+/** Length of a path of cubics, to 1e-12 of it; where a surface is given, of the curve over it there. */
 export function pathLength<U extends Unit>(
   path: readonly Cubic<U>[],
   surface?: Surface,

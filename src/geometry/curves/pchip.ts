@@ -8,9 +8,6 @@ import type { HermiteCurve } from "./hermite.js";
  *
  * Source: Fritsch & Carlson 1980; slopes as weighted harmonic means, and at the ends by three points,
  * as in SciPy's `PchipInterpolator`.
- *
- * @throws GeometryError `wrong-count` under 2 points, `not-finite`, `out-of-range` where x does not
- * increase strictly
  */
 export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
   requirePoints(points);

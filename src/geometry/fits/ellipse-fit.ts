@@ -48,20 +48,14 @@ export function fitEllipse<U extends Unit>(points: Polyline<U>): EllipseFit<U> {
   const size = Math.sqrt(offsets.reduce((sum, [x, y]) => sum + x * x + y * y, 0) / points.length);
   const places: readonly Vector[] = offsets.map(([x, y]) => [x / size, y / size]);
   const conic = conicThrough(places);
-  const shape = conic === undefined ? undefined : shapeOf(conic);
+  const shape = conic && shapeOf(conic, mean, size);
   if (conic === undefined || shape === undefined) {
     refuse("ill-conditioned", "fitEllipse", "points", points, "points that lie along an ellipse");
   }
-  const { x, y, semiMajor, semiMinor, major } = shape;
-  return {
-    centre: flatPoint(mean[0] + size * x, mean[1] + size * y),
-    semiMajor: length(size * semiMajor),
-    semiMinor: length(size * semiMinor),
-    major,
-    residuals: places.map((place) =>
-      length<U>((size * excess(conic, place)) / steepness(conic, place)),
-    ),
-  };
+  const residuals = places.map((place) =>
+    length<U>((size * excess(conic, place)) / steepness(conic, place)),
+  );
+  return { ...shape, residuals };
 }
 
 /** x² + y² + p (x² − y²) + 2 q x y + d x + e y + f = 0: a circle where p and q are 0. */
@@ -108,15 +102,11 @@ function steepness({ p, q, d, e }: Conic, [x, y]: Vector): number {
   return Math.hypot(2 * (1 + p) * x + 2 * q * y + d, 2 * (1 - p) * y + 2 * q * x + e);
 }
 
-interface Shape {
-  readonly x: number;
-  readonly y: number;
-  readonly semiMajor: number;
-  readonly semiMinor: number;
-  readonly major: Direction;
-}
-
-function shapeOf(conic: Conic): Shape | undefined {
+function shapeOf<U extends Unit>(
+  conic: Conic,
+  mean: FlatPoint<U>,
+  size: number,
+): Omit<EllipseFit<U>, "residuals"> | undefined {
   const { p, q, d, e } = conic;
   const flattening = Math.hypot(p, q);
   const determinant = 1 - flattening * flattening;
@@ -128,10 +118,9 @@ function shapeOf(conic: Conic): Shape | undefined {
   // The matrix [1 + p, q; q, 1 − p] is smallest, and the rim farthest, across the axis of (p, q).
   const angle = (Math.atan2(q, p) + Math.PI) / 2;
   return {
-    x,
-    y,
-    semiMajor: Math.sqrt(square / (1 - flattening)),
-    semiMinor: Math.sqrt(square / (1 + flattening)),
+    centre: flatPoint(mean[0] + size * x, mean[1] + size * y),
+    semiMajor: length(size * Math.sqrt(square / (1 - flattening))),
+    semiMinor: length(size * Math.sqrt(square / (1 + flattening))),
     major: [Math.cos(angle), Math.sin(angle)],
   };
 }

@@ -1,5 +1,6 @@
-import { flatPoint, type Length, length, type Point, type Unit } from "../../units/index.js";
-import { refuse, requireFinitePoint, requirePositive, toDegrees } from "../../units/internal.js";
+import { flatPoint, type Length, length, type Unit } from "../../units/index.js";
+import { refuse, toDegrees } from "../../units/internal.js";
+import { type MirrorPair, refusePairs, requirePairs, ROBUST_PAIRS } from "./labelled-pair.js";
 import type { Direction, Line } from "../lines/line.js";
 import {
   bisquareAxis,
@@ -11,19 +12,6 @@ import {
   type MirrorTerm,
   mirrorTerm,
 } from "./mirror-axis.js";
-
-/**
- * A point of a roughly symmetric figure together with its partner on the other side; without
- * `other` the point belongs on the axis and is its own partner.
- */
-export interface MirrorPair<U extends Unit> {
-  readonly one: Point<U>;
-  readonly other?: Point<U>;
-  /** How much it counts before its place is judged, more than 0; with `other` it counts twice. */
-  readonly weight: number;
-  /** Standard uncertainty of each coordinate of its points, more than 0. */
-  readonly spread: Length<U>;
-}
 
 /** The line across which labelled points come closest to their own mirror image. */
 export interface MirrorLine<U extends Unit> {
@@ -38,9 +26,6 @@ export interface MirrorLine<U extends Unit> {
   /** Standard uncertainty of the line's place, across itself, at `line.through`. */
   readonly throughU: Length<U>;
 }
-
-/** Under this many pairs all are kept: of six, two in error cannot be told from the rest. */
-const ROBUST_PAIRS = 7;
 
 /**
  * The best mirror line of labelled points, which no two of them can lead astray.
@@ -72,13 +57,11 @@ export function bestMirrorLine<U extends Unit>(
   pairs: readonly MirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorLine<U> {
-  pairs.forEach(requirePair);
+  requirePairs("bestMirrorLine", pairs);
   return mirrorLineOf(pairs, options.robust !== false);
 }
 
-/**
- * {@link bestMirrorLine} for pairs that were checked at the door.
- */
+/** {@link bestMirrorLine} for pairs that were checked at the door. */
 export function mirrorLineOf<U extends Unit>(
   pairs: readonly MirrorPair<U>[],
   robustly: boolean,
@@ -87,19 +70,16 @@ export function mirrorLineOf<U extends Unit>(
   const terms = pairs.map((pair) => termOf(pair, x, y));
   const robust = robustly && pairs.length >= ROBUST_PAIRS;
   const axis = robust ? robustAxis(terms) : leastSquaresAxis(terms);
-  if (!favoursDirection(axis)) refuseDirection(pairs);
+  if (!favoursDirection(axis)) {
+    const need = "points that mirror each other better across one line than across others";
+    refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
+  }
   const weights = pairs.map(({ weight }, index) =>
     robust ? weight * bisquareWeight(terms[index] as MirrorTerm, axis) : weight,
   );
   const { angleU, throughU } = uncertaintyOf(terms, pairs, weights, axis);
   const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
   return { line, weights, robust, angleU, throughU };
-}
-
-function refuseDirection<U extends Unit>(pairs: readonly MirrorPair<U>[]): never {
-  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
-  const need = "points that mirror each other better across one line than across others";
-  refuse("ill-conditioned", "bestMirrorLine", "pairs", points, need);
 }
 
 function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
@@ -164,13 +144,4 @@ function roughCentre<U extends Unit>(pairs: readonly MirrorPair<U>[]): readonly 
     y += one[1] + other[1];
   }
   return [x / (2 * pairs.length), y / (2 * pairs.length)];
-}
-
-function requirePair<U extends Unit>(pair: MirrorPair<U>, index: number): void {
-  requireFinitePoint("bestMirrorLine", `pairs[${index}].one`, pair.one);
-  if (pair.other !== undefined) {
-    requireFinitePoint("bestMirrorLine", `pairs[${index}].other`, pair.other);
-  }
-  requirePositive("bestMirrorLine", `pairs[${index}].weight`, pair.weight);
-  requirePositive("bestMirrorLine", `pairs[${index}].spread`, pair.spread);
 }

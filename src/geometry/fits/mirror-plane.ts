@@ -1,8 +1,7 @@
 import { type DeepPoint, deepPoint, type Length, length, type Unit } from "../../units/index.js";
-import { refuse, requireFinitePoint, requirePositive } from "../../units/internal.js";
+import { type DeepMirrorPair, refusePairs, requirePairs, ROBUST_PAIRS } from "./labelled-pair.js";
 import {
   bisquareShares,
-  type DeepMirrorPair,
   favoursNormal,
   fitPlane,
   type FittedPlane,
@@ -27,9 +26,6 @@ export interface MirrorPlane<U extends Unit> extends Plane<U> {
   /** Standard uncertainty of the plane's place, across itself, at `through`. */
   readonly throughU: Length<U>;
 }
-
-/** Under this many pairs all are kept, as for the mirror line. */
-const ROBUST_PAIRS = 7;
 
 /**
  * The best mirror plane of labelled points in space, which a quarter of them cannot lead astray.
@@ -60,11 +56,14 @@ export function bestMirrorPlane<U extends Unit>(
   pairs: readonly DeepMirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorPlane<U> {
-  pairs.forEach(requirePair);
+  requirePairs("bestMirrorPlane", pairs);
   const robust = pairs.length >= ROBUST_PAIRS && options.robust !== false;
   const everything = pairs.map(() => 1);
   const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
-  if (!favoursNormal(plane)) refuseDirection(pairs);
+  if (!favoursNormal(plane)) {
+    const need = "points that mirror each other better across one plane than across others";
+    refusePairs("ill-conditioned", "bestMirrorPlane", pairs, need);
+  }
   const shares = robust ? bisquareShares(pairs, plane) : everything;
   const [x, y, z] = plane.through;
   return {
@@ -136,18 +135,4 @@ function throughUOf<U extends Unit>(
     total += points * counted;
   });
   return length(Math.sqrt(variance) / total);
-}
-
-function requirePair<U extends Unit>(pair: DeepMirrorPair<U>, index: number): void {
-  const where = "bestMirrorPlane";
-  requireFinitePoint(where, `pairs[${index}].one`, pair.one);
-  if (pair.other !== undefined) requireFinitePoint(where, `pairs[${index}].other`, pair.other);
-  requirePositive(where, `pairs[${index}].weight`, pair.weight);
-  requirePositive(where, `pairs[${index}].spread`, pair.spread);
-}
-
-function refuseDirection<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): never {
-  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
-  const need = "points that mirror each other better across one plane than across others";
-  refuse("ill-conditioned", "bestMirrorPlane", "pairs", points, need);
 }

@@ -1,12 +1,6 @@
 import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { BISQUARE_CUT } from "./bisquare.js";
-import {
-  type Basis,
-  DEPENDENT,
-  dot,
-  orthonormalBasis,
-  solveTriangle,
-} from "./orthonormal-basis.js";
+import { type Basis, DEPENDENT, dot, orthonormalBasis, solveTriangle } from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {

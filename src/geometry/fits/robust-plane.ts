@@ -1,5 +1,5 @@
-import type { DeepPoint, Length, Unit } from "../../units/index.js";
-import { refuse } from "../../units/internal.js";
+import type { Unit } from "../../units/index.js";
+import { type DeepMirrorPair, refusePairs } from "./labelled-pair.js";
 import {
   dotProduct,
   spaceAdvance,
@@ -8,19 +8,6 @@ import {
 } from "../lines/space-vector.js";
 import { BISQUARE_CUT } from "./bisquare.js";
 import { eigenPairs } from "./symmetric-matrix.js";
-
-/**
- * A point of a roughly symmetric body together with its partner on the other side; without `other`
- * the point belongs on the plane and is its own partner.
- */
-export interface DeepMirrorPair<U extends Unit> {
-  readonly one: DeepPoint<U>;
-  readonly other?: DeepPoint<U>;
-  /** How much it counts before its place is judged, more than 0; with `other` it counts twice. */
-  readonly weight: number;
-  /** Standard uncertainty of each coordinate of its points, more than 0. */
-  readonly spread: Length<U>;
-}
 
 /** Share of the pairs that the trimmed start keeps: up to a quarter may be misplaced. */
 const KEPT_SHARE = 0.75;
@@ -85,7 +72,10 @@ export function robustPlane<U extends Unit>(pairs: readonly DeepMirrorPair<U>[])
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const last = plane;
     plane = fitPlane(pairs, bisquareShares(pairs, last));
-    if (!favoursNormal(plane)) refuseAgreement(pairs);
+    if (!favoursNormal(plane)) {
+      const need = "points that mirror each other to within a few spreads";
+      refusePairs("inconsistent", "bestMirrorPlane", pairs, need);
+    }
     if (stepBetween(last, plane) < CONVERGED) break;
   }
   return plane;
@@ -171,10 +161,4 @@ function squaredShare<U extends Unit>(
   const fromPlane = dotProduct(spaceDifference(other, through), normal);
   const [x, y, z] = spaceDifference(one, spaceAdvance(other, normal, -2 * fromPlane));
   return (x * x + y * y + z * z) / (2 * spread * spread);
-}
-
-function refuseAgreement<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): never {
-  const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
-  const need = "points that mirror each other to within a few spreads";
-  refuse("inconsistent", "bestMirrorPlane", "pairs", points, need);
 }

@@ -78,14 +78,21 @@ export function fitSimilarity<From extends Unit, To extends Unit>(
   partners: readonly Point<To>[],
   options: SimilarityOptions = {},
 ): SimilarityFit<From, To> {
+  const where = "fitSimilarity";
   const { weights = points.map(() => 1), factor = "free" } = options;
-  requireFigures(points, partners, weights);
-  if (factor !== "free") requirePositive("fitSimilarity", "factor", factor);
+  requireFigures(where, points, partners, weights);
+  if (factor !== "free") requirePositive(where, "factor", factor);
   const from = centroid(points, weights);
   const to = centroid(partners, weights);
   const { real, imaginary, size } = products(points, partners, weights, from, to);
   const pull = Math.hypot(real, imaginary);
-  requireTurn(points, partners, size, pull);
+  if (!(size > 0)) {
+    refuse("coincident-points", where, "points", points, "two points that differ and count");
+  }
+  if (!(pull > 0)) {
+    const need = "points that suit their partners better in one turn than in others";
+    refuse("ill-conditioned", where, "partners", partners, need);
+  }
   const similarity = {
     rotation: toDegrees(Math.atan2(imaginary, real)),
     factor: factor === "free" ? pull / size : factor,
@@ -162,11 +169,11 @@ function products<From extends Unit, To extends Unit>(
 }
 
 function requireFigures<From extends Unit, To extends Unit>(
+  where: string,
   points: readonly Point<From>[],
   partners: readonly Point<To>[],
   weights: readonly number[],
 ): void {
-  const where = "fitSimilarity";
   for (const [field, list] of Object.entries({ partners, weights })) {
     if (points.length >= 2 && list.length === points.length) continue;
     const need = `one for each of at least 2 points, here ${points.length}`;
@@ -176,23 +183,6 @@ function requireFigures<From extends Unit, To extends Unit>(
   partners.forEach((partner, index) => requireFinitePoint(where, `partners[${index}]`, partner));
   weights.forEach((weight, index) => {
     if (weight >= 0 && Number.isFinite(weight)) return;
-    const field = `weights[${index}]`;
-    refuse("out-of-range", where, field, weight, "0 or more");
+    refuse("out-of-range", where, `weights[${index}]`, weight, "0 or more");
   });
-}
-
-function requireTurn<From extends Unit, To extends Unit>(
-  points: readonly Point<From>[],
-  partners: readonly Point<To>[],
-  size: number,
-  pull: number,
-): void {
-  const where = "fitSimilarity";
-  if (!(size > 0)) {
-    refuse("coincident-points", where, "points", points, "two points that differ and count");
-  }
-  if (!(pull > 0)) {
-    const need = "points that suit their partners better in one turn than in others";
-    refuse("ill-conditioned", where, "partners", partners, need);
-  }
 }

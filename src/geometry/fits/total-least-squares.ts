@@ -44,7 +44,11 @@ export function fitLine<U extends Unit>(points: Polyline<U>): LineFit<U> {
     sumXY += x * y;
     sumYY += y * y;
   }
-  requireSpread(points, sumXX + sumYY, Math.hypot(sumXX - sumYY, 2 * sumXY));
+  const scatter = sumXX + sumYY;
+  if (!(Math.hypot(sumXX - sumYY, 2 * sumXY) > ROUND * scatter)) {
+    const code = scatter > 0 ? "ill-conditioned" : "coincident-points";
+    refuse(code, "fitLine", "points", points, "points that spread along one direction");
+  }
   const angle = Math.atan2(2 * sumXY, sumXX - sumYY) / 2;
   const line = forwards(points, lineAlong(centre, [Math.cos(angle), Math.sin(angle)]));
   const residuals = points.map((point) => distanceFromLine(point, line));
@@ -75,13 +79,3 @@ function forwards<U extends Unit>(points: Polyline<U>, line: Line<U>): Line<U> {
 
 /** Scatter that differs by less than this share between directions points nowhere. */
 const ROUND = 1e-9;
-
-function requireSpread<U extends Unit>(
-  points: Polyline<U>,
-  scatter: number,
-  contrast: number,
-): void {
-  if (scatter > 0 && contrast > ROUND * scatter) return;
-  const need = "points that spread along one direction";
-  refuse(scatter > 0 ? "ill-conditioned" : "coincident-points", "fitLine", "points", points, need);
-}

@@ -1,6 +1,9 @@
 import {
+  type DeepPoint,
+  deepPoint,
   type FlatPoint,
   flatPoint,
+  hasDepth,
   type Length,
   length,
   type Point,
@@ -107,4 +110,62 @@ export function distanceAlongLine<U extends Unit>(point: Point<U>, line: Line<U>
 export function distanceFromLine<U extends Unit>(point: Point<U>, line: Line<U>): Length<U> {
   const [x, y] = difference(point, line.through);
   return length(line.direction[0] * y - line.direction[1] * x);
+}
+
+/**
+ * The mirror image of a point across a line; depth stays as it is.
+ *
+ * @example
+ * ```ts
+ * import { lineThrough, reflectAcross } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
+ * reflectAcross(mm([3, 1]), lineThrough(mm([0, 0]), mm([1, 2]))); // → [-1.000, 3.000]
+ * ```
+ */
+export function reflectAcross<U extends Unit>(point: FlatPoint<U>, across: Line<U>): FlatPoint<U>;
+export function reflectAcross<U extends Unit>(point: DeepPoint<U>, across: Line<U>): DeepPoint<U>;
+export function reflectAcross<U extends Unit>(point: Point<U>, across: Line<U>): Point<U>;
+export function reflectAcross<U extends Unit>(point: Point<U>, across: Line<U>): Point<U> {
+  const twice = 2 * distanceFromLine(point, across);
+  const x = point[0] + twice * across.direction[1];
+  const y = point[1] - twice * across.direction[0];
+  return hasDepth(point) ? deepPoint(x, y, point[2]) : flatPoint(x, y);
+}
+
+/** How two endless lines meet: in one point, nowhere, or everywhere. */
+export type LineMeeting<U extends Unit> =
+  | { readonly kind: "crossing"; readonly at: FlatPoint<U> }
+  | { readonly kind: "parallel"; readonly apart: Length<U> }
+  | { readonly kind: "coincident" };
+
+/**
+ * What rounding may do to a sine, or to a distance as a share of the coordinates: below it two
+ * directions count as parallel, and two parallel lines as one.
+ */
+const ROUNDING = 1e-12;
+
+/**
+ * Where two endless lines meet. Parallel and coincident lines are ordinary answers.
+ *
+ * @example
+ * ```ts
+ * import { intersect, lineThrough } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
+ * const level = lineThrough(mm([0, 12]), mm([1, 12]));
+ * const tailGuide = lineThrough(mm([15.7, -38]), mm([43.9, 0]));
+ * intersect(level, tailGuide); // → { kind: "crossing", at: [52.81, 12.00] }
+ * ```
+ */
+export function intersect<U extends Unit>(one: Line<U>, other: Line<U>): LineMeeting<U> {
+  const sine = one.direction[0] * other.direction[1] - one.direction[1] * other.direction[0];
+  if (Math.abs(sine) < ROUNDING) {
+    const apart = Math.abs(distanceFromLine(other.through, one));
+    const reach = Math.hypot(...one.through, ...other.through);
+    return apart <= ROUNDING * reach
+      ? { kind: "coincident" }
+      : { kind: "parallel", apart: length(apart) };
+  }
+  const [x, y] = difference(other.through, one.through);
+  const along = (x * other.direction[1] - y * other.direction[0]) / sine;
+  return { kind: "crossing", at: pointOnLine(one, length(along)) };
 }

@@ -1,6 +1,5 @@
 import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
-import { polygonArea } from "./polygon-area.js";
-import { type Leg, legsOf, pointAlong } from "./polyline.js";
+import { type Leg, legsOf, pointAlong, polygonArea } from "./polyline.js";
 import { difference } from "../lines/vector.js";
 
 /**

@@ -15,13 +15,8 @@ export function hausdorffDistance<U extends Unit>(
   one: readonly Leg<U>[],
   other: readonly Leg<U>[],
 ): number {
-  const coordinates = [...one, ...other].flatMap(({ from, to }) => [
-    from[0],
-    from[1],
-    to[0],
-    to[1],
-  ]);
-  const slack = EXACTNESS * coordinates.reduce((most, at) => Math.max(most, Math.abs(at)), 0);
+  const all = [...one, ...other].flatMap(({ from, to }) => [from[0], from[1], to[0], to[1]]);
+  const slack = EXACTNESS * all.reduce((most, at) => Math.max(most, Math.abs(at)), 0);
   return farthest(other, one, farthest(one, other, 0, slack), slack);
 }
 
@@ -75,20 +70,10 @@ function farthestWithin<U extends Unit>(
   const nearLegs = near.map((leg) => legs[leg] as Leg<U>);
   const atMiddle = nearLegs.map((leg) => distanceFromLeg(middle, leg));
   const half = { size: size / 2, legs: nearLegs };
-  const first = {
-    ...half,
-    from,
-    to: middle,
-    atFrom: near.map((leg) => atFrom[leg] as number),
-    atTo: atMiddle,
-  };
-  const second = {
-    ...half,
-    from: middle,
-    to,
-    atFrom: atMiddle,
-    atTo: near.map((leg) => atTo[leg] as number),
-  };
+  const nearFrom = near.map((leg) => atFrom[leg] as number);
+  const nearTo = near.map((leg) => atTo[leg] as number);
+  const first = { ...half, from, to: middle, atFrom: nearFrom, atTo: atMiddle };
+  const second = { ...half, from: middle, to, atFrom: atMiddle, atTo: nearTo };
   const atLeast = Math.max(found, least(atMiddle));
   return farthestWithin(second, farthestWithin(first, atLeast, slack), slack);
 }

@@ -7,7 +7,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline } from "../../units/internal.js";
+import { refuse, requirePolyline, requirePositive } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { between } from "../lines/vector.js";
 
@@ -123,3 +123,60 @@ export function placeOnLeg<U extends Unit>(
 
 /** A polyline's own length, summed up, may round past its last point. */
 const ROUNDING = 1e-12;
+
+/**
+ * A polyline over the same way with more points, none farther than `step` from the next; its own
+ * points stay, repeated neighbours drop out.
+ *
+ * @throws GeometryError `out-of-range` where the step is not more than 0, and what
+ * {@link pointAlong} throws
+ *
+ * @example
+ * ```ts
+ * import { densify } from "brow-geometry/geometry";
+ * import { mm } from "brow-geometry";
+ * densify(mm([[0, 0], [10, 0], [10, 3]]), mm(4)); // → [[0, 0], [3.33, 0], [6.67, 0], [10, 0], [10, 3]]
+ * ```
+ */
+export function densify<U extends Unit>(
+  polyline: Polyline<U>,
+  step: Length<U>,
+): readonly FlatPoint<U>[] {
+  requirePositive("densify", "step", step);
+  const legs = legsOf("densify", polyline);
+  const [first] = polyline;
+  const points: FlatPoint<U>[] = first === undefined ? [] : [flatPoint(first[0], first[1])];
+  for (const { from, to, size } of legs) {
+    const pieces = Math.ceil(size / step);
+    for (let piece = 1; piece <= pieces; piece += 1) {
+      const [x, y] = between(from, to, piece / pieces);
+      points.push(flatPoint(x, y));
+    }
+  }
+  return points;
+}
+
+/**
+ * Signed area of the polygon through points, closed from the last to the first, in square units:
+ * positive where it is run through from the x axis towards the y axis (counter-clockwise in the
+ * face space, clockwise in the photo).
+ *
+ * @example
+ * ```ts
+ * import { mm } from "brow-geometry";
+ * import { polygonArea } from "brow-geometry/geometry";
+ * polygonArea(mm([[0, 0], [4, 0], [4, 3]])); // → 6
+ * polygonArea(mm([[0, 0], [4, 3], [4, 0]])); // → -6
+ * ```
+ */
+export function polygonArea<U extends Unit>(points: Polyline<U>): number {
+  const [originX, originY] = points[0] ?? [0, 0];
+  let twice = 0;
+  let [beforeX, beforeY] = [0, 0];
+  for (const point of points) {
+    const [x, y] = [point[0] - originX, point[1] - originY];
+    twice += beforeX * y - beforeY * x;
+    [beforeX, beforeY] = [x, y];
+  }
+  return twice / 2;
+}

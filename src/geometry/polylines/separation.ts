@@ -1,9 +1,8 @@
 import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
 import { requirePositive } from "../../units/internal.js";
-import { densify } from "./densify.js";
+import { densify, distanceFromLeg, type Leg, legsOf, polylineLength } from "./polyline.js";
 import { distance } from "../lines/distance.js";
 import { hausdorffDistance } from "./hausdorff-distance.js";
-import { distanceFromLeg, type Leg, legsOf, polylineLength } from "./polyline.js";
 
 /** How far two lines run apart. */
 export interface Separation<U extends Unit> {

@@ -1,4 +1,4 @@
-import { requireFinite } from "../quantities/finite.js";
+import { requireFinite } from "../quantities/require.js";
 import { refuse } from "../quantities/geometry-error.js";
 import { guardBandOf } from "./guard-band.js";
 import { type Measured, requireUncertainty } from "../uncertainty/measured.js";

@@ -1,4 +1,5 @@
-import type { Limits } from "./decide.js";
+import { decide, type Decision, type DecisionOptions, type Limits } from "./decide.js";
+import type { Measured } from "../uncertainty/measured.js";
 
 /**
  * What a tolerance is about, with the unit of its limits. Every one limits a difference: between the
@@ -83,4 +84,29 @@ function published(halfWidth: number, source: string): Tolerance {
 
 function within(halfWidth: number): Limits {
   return { lower: -halfWidth, upper: halfWidth };
+}
+
+/**
+ * The decision of a tolerance set on a value, in an object to be spread: none where the set says nothing
+ * of it. The limits are those of a difference from `aim`, 0 where the value is a difference itself.
+ */
+export function decideUnder(
+  { tolerances }: ToleranceSet,
+  name: ToleranceName | undefined,
+  value: Measured,
+  options: DecisionOptions = {},
+  aim = 0,
+): { readonly decision?: Decision } {
+  const tolerance = name === undefined ? undefined : tolerances[name];
+  if (tolerance === undefined) return {};
+  return { decision: decide(value, about(aim, tolerance.limits), options) };
+}
+
+function about(aim: number, limits: Limits): Limits {
+  const { lower, upper } = limits;
+  if (aim === 0) return limits;
+  return {
+    ...(lower === undefined ? {} : { lower: aim + lower }),
+    ...(upper === undefined ? {} : { upper: aim + upper }),
+  };
 }

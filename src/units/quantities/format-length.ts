@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive } from "./finite.js";
+import { requireFinite, requirePositive } from "./require.js";
 import type { Length } from "./quantity.js";
 
 /**

@@ -49,11 +49,6 @@ export class GeometryError extends RangeError {
   }
 }
 
-/**
- * Throws the {@link GeometryError} of a function, by its name, and a field.
- *
- * @throws GeometryError with the code
- */
 export function refuse(
   code: GeometryErrorCode,
   where: string,

@@ -16,10 +16,7 @@ export interface Note<Code extends string = string> {
 /** What a note's sentence is made of. */
 export type NoteValues = Readonly<Record<string, string | number>>;
 
-/**
- * Sentences by their codes, with places for values: `{name}`, or `{name:1}` for a number with one
- * decimal.
- */
+/** Sentences by their codes, with places for values: `{name}`, or `{name:1}` with one decimal. */
 export type Sentences<Code extends string = string> = Readonly<Record<Code, string>>;
 
 /** The names of the places in a sentence. */
@@ -37,12 +34,7 @@ type Filling<Sentence extends string> = [Places<Sentence>] extends [never]
   ? readonly [values?: NoteValues]
   : readonly [values: ValuesFor<Sentence>];
 
-/**
- * Makes the note that a table of sentences has under a code. The compiler asks for a value for every
- * place in the sentence.
- *
- * @throws GeometryError `out-of-range` where the sentence names a value that is not given
- */
+/** The note that a table of sentences has under a code, with a value for every place in its sentence. */
 export function note<Table extends Sentences, Code extends keyof Table & string>(
   sentences: Table,
   code: Code,
@@ -51,11 +43,7 @@ export function note<Table extends Sentences, Code extends keyof Table & string>
   return { code, text: filled("note", sentences[code] ?? "", values), values };
 }
 
-/**
- * A sentence with its values filled in, for words that are no note.
- *
- * @throws GeometryError `out-of-range` where the sentence names a value that is not given
- */
+/** A sentence with its values filled in, for words that are no note. */
 export function fill<Sentence extends string>(
   sentence: Sentence,
   ...[values = {}]: Filling<Sentence>

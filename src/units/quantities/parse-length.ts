@@ -22,7 +22,6 @@ export function parseLength(text: string): Length<"mm"> {
   return writtenLength(text) ?? refuse("not-parsed", "parseLength", "text", text, need);
 }
 
-/** The length that a text is, as {@link parseLength} has it; undefined where it is none. */
 export function writtenLength(text: string): Length<"mm"> | undefined {
   const { whole, decimal, over, under, unit } = LENGTH.exec(text)?.groups ?? {};
   const millimetres = unit === undefined ? undefined : MILLIMETRES[unit.toLowerCase()];

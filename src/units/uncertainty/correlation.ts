@@ -10,8 +10,6 @@ export interface Correlation<Name extends string = string> {
 /**
  * Lower triangular factor of the matrix of correlations: independent deviations, multiplied by it,
  * vary together as asked. Undefined where nothing varies together.
- *
- * @throws GeometryError `out-of-range`, `inconsistent` where no numbers can vary together like this
  */
 export function correlationFactor(
   where: string,

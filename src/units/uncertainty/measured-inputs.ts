@@ -1,4 +1,4 @@
-import { requireFinite, requireFinitePoint } from "../quantities/finite.js";
+import { requireFinite, requireFinitePoint } from "../quantities/require.js";
 import {
   type Measured,
   type MeasuredPoint,
@@ -35,7 +35,6 @@ export interface Coordinate {
   readonly u: number;
 }
 
-/** Names of a point's coordinates, in order. */
 export const AXES: readonly string[] = ["x", "y", "depth"];
 
 /** Every number of the inputs, in order; refuses what is not finite. */

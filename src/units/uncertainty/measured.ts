@@ -1,6 +1,6 @@
-import { requireFinite, requireFinitePoint } from "../quantities/finite.js";
+import { requireFinite, requireFinitePoint } from "../quantities/require.js";
 import { refuse } from "../quantities/geometry-error.js";
-import type { DeepPoint, FlatPoint, UnitTag, Length, Point, Unit } from "../quantities/quantity.js";
+import type { DeepPoint, FlatPoint, Length, Point, Unit, UnitTag } from "../quantities/quantity.js";
 
 /**
  * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit.
@@ -80,11 +80,6 @@ export function measuredPoint<U extends Unit>(
   return { value, u };
 }
 
-/**
- * Refuses a standard uncertainty that is missing, not finite or negative.
- *
- * @throws GeometryError `not-finite`, `out-of-range`
- */
 export function requireUncertainty(
   where: string,
   field: string,

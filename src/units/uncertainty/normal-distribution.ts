@@ -1,14 +1,10 @@
-import { requireFinite } from "../quantities/finite.js";
+import { requireFinite } from "../quantities/require.js";
 import { refuse } from "../quantities/geometry-error.js";
 import { riseToRoot } from "./rise-to-root.js";
 
 /**
  * Probability Φ(z) that a standard normal variable is at most `z`, to full relative precision in
- * the lower tail.
- *
- * By the series of its middle and the continued fraction of its tails (both from memory).
- *
- * @throws GeometryError `not-finite` where `z` is NaN
+ * the lower tail: by the series of its middle and the continued fraction of its tails (both from memory).
  */
 export function normalDistribution(z: number): number {
   if (Number.isNaN(z)) requireFinite("normalDistribution", "z", z);
@@ -17,18 +13,13 @@ export function normalDistribution(z: number): number {
   return 0.5 + centralArea(z);
 }
 
-/**
- * The `z` below which a standard normal variable lies with `probability`: inverse of Φ.
- *
- * @throws GeometryError `out-of-range` where `probability` is not strictly between 0 and 1
- */
+/** The `z` below which a standard normal variable lies with `probability`: inverse of Φ. */
 export function normalQuantile(probability: number): number {
   if (!(probability > 0 && probability < 1)) {
     const need = "more than 0 and less than 1";
     refuse("out-of-range", "normalQuantile", "probability", probability, need);
   }
-  if (probability > 0.5) return -lowerQuantile(1 - probability);
-  return lowerQuantile(probability);
+  return probability > 0.5 ? -lowerQuantile(1 - probability) : lowerQuantile(probability);
 }
 
 /** log Φ is concave, and Φ(−t) ≤ exp(−t²/2)/2 puts the start left of the root. */
@@ -76,3 +67,14 @@ function tailFraction(z: number): number {
 
 /** Enough for the fraction to settle to the last bit at the end of the tail nearest the middle. */
 const FRACTION_LEVELS = 120;
+
+/**
+ * The sum of squares of `freedom` independent standard normal variables that is exceeded with
+ * probability 1 − `probability`; good to 3 % from the upper quartile up.
+ *
+ * Source: Wilson and Hilferty's cube-root approximation (from memory).
+ */
+export function chiSquareQuantile(probability: number, freedom: number): number {
+  const spread = 2 / (9 * freedom);
+  return freedom * (1 - spread + normalQuantile(probability) * Math.sqrt(spread)) ** 3;
+}

@@ -4,8 +4,8 @@ import {
   coordinatesOf,
   type InputComponent,
   type MeasuredInputs,
-  plainValues,
   type PlainValues,
+  plainValues,
 } from "./measured-inputs.js";
 import { deviationsFrom } from "./random.js";
 import {
@@ -16,7 +16,6 @@ import {
   type ResultPart,
   type UncertaintyOf,
 } from "./result-components.js";
-import { shortestInterval } from "./shortest-interval.js";
 
 /** The ends of an interval. */
 export type Interval<Value extends number = number> = readonly [low: Value, high: Value];
@@ -175,4 +174,24 @@ function covarianceOf(one: Float64Array, other: Float64Array): number {
     count += 1;
   }
   return count < 2 ? 0 : sum / (count - 1);
+}
+
+/**
+ * The shortest interval that holds a share of the draws, which come in ascending order; of equally
+ * short ones the lowest.
+ *
+ * Source: JCGM 101:2008 (GUM Supplement 1).
+ */
+function shortestInterval(
+  ascending: ArrayLike<number>,
+  share: number,
+): readonly [low: number, high: number] {
+  const at = (index: number): number => ascending[index] as number;
+  const last = ascending.length - 1;
+  const span = Math.min(last, Math.max(1, Math.round(share * ascending.length)));
+  let low = 0;
+  for (let start = 1; start + span <= last; start += 1) {
+    if (at(start + span) - at(start) < at(low + span) - at(low)) low = start;
+  }
+  return [at(low), at(low + span)];
 }

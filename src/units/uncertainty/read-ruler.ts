@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive } from "../quantities/finite.js";
+import { requireFinite, requirePositive } from "../quantities/require.js";
 import { refuse } from "../quantities/geometry-error.js";
 import { type Measured, measured } from "./measured.js";
 import { type Length, length, mm } from "../quantities/quantity.js";

@@ -3,16 +3,21 @@ import { Bezier } from "bezier-js";
 import { type FlatPoint, mm, px } from "brow-geometry";
 import { type Cubic, pathData, polygonArea } from "brow-geometry/geometry";
 import {
+  cubicsOf,
   flatten,
+  graphOf,
+  hermiteAt,
+  type HermiteCurve,
   mapPath,
   pathArea,
   pathLength,
+  pchip,
   pointOnCubic,
   reversePath,
   straightCubic,
 } from "../../../src/geometry/internal.js";
 import { describe, expect, it } from "vitest";
-import { anyBetween, anyFlatPoint } from "../../support/arbitraries.js";
+import { anyBetween, anyFlatPoint, anyNumber } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 
@@ -209,5 +214,36 @@ describe("pathData", () => {
       points.flatMap((point) => [point?.[0], point?.[1]]),
       1e-6,
     );
+  });
+});
+
+const anyPoints = fc
+  .array(fc.tuple(fc.integer({ min: 1, max: 20 }), anyNumber(10)), { minLength: 2, maxLength: 8 })
+  .map((steps) => {
+    let x = 0;
+    return steps.map(([step, y]): readonly [number, number] => [(x += step), y]);
+  });
+
+describe("graphOf", () => {
+  test.prop([anyPoints])("is the way back from a curve to its cubics, run either way", (points) => {
+    const curve = pchip(points);
+    const path = cubicsOf<"mm">(curve);
+    for (const run of [path, reversePath(path)]) {
+      const graph = graphOf(run) as HermiteCurve;
+      expect(graph.map(({ x }) => x)).toEqual(curve.map(({ x }) => x));
+      for (const cubic of path) {
+        const [x, y] = pointOnCubic(cubic, 0.3);
+        expectClose(hermiteAt(graph, x), y, 1e-9);
+      }
+    }
+  });
+
+  it("is nothing where a path turns back, has a gap, stands upright or goes unevenly", () => {
+    const [here, there, far] = [mm([0, 0]), mm([4, 1]), mm([9, 0])];
+    expect(graphOf([straightCubic(here, far), straightCubic(far, there)])).toBeUndefined();
+    expect(graphOf([straightCubic(here, there), straightCubic(mm([4, 2]), far)])).toBeUndefined();
+    expect(graphOf([straightCubic(there, mm([4, 5]))])).toBeUndefined();
+    expect(graphOf([[here, mm([3, 0]), mm([3.5, 1]), there]])).toBeUndefined();
+    expect(graphOf([])).toBeUndefined();
   });
 });

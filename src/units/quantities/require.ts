@@ -1,30 +1,15 @@
 import type { Point, Polyline, Unit } from "./quantity.js";
 import { refuse } from "./geometry-error.js";
 
-/**
- * Refuses a number that is NaN or infinite, naming the function and the field.
- *
- * @throws GeometryError `not-finite`
- */
 export function requireFinite(where: string, field: string, value: number): void {
   if (!Number.isFinite(value)) refuse("not-finite", where, field, value, "a finite number");
 }
 
-/**
- * Refuses a number that is not finite and greater than zero.
- *
- * @throws GeometryError `not-finite`, `out-of-range`
- */
 export function requirePositive(where: string, field: string, value: number): void {
   requireFinite(where, field, value);
   if (value <= 0) refuse("out-of-range", where, field, value, "more than 0");
 }
 
-/**
- * Refuses a number that is not finite, or less than the least or more than the most that is allowed.
- *
- * @throws GeometryError `not-finite`, `out-of-range`
- */
 export function requireWithin(
   where: string,
   field: string,
@@ -38,11 +23,6 @@ export function requireWithin(
   }
 }
 
-/**
- * Refuses a point with a coordinate that is missing, NaN or infinite.
- *
- * @throws GeometryError `not-finite`
- */
 export function requireFinitePoint<U extends Unit>(
   where: string,
   field: string,
@@ -53,11 +33,6 @@ export function requireFinitePoint<U extends Unit>(
   }
 }
 
-/**
- * Refuses a line with fewer points than `atLeast`, or with a point that is not finite.
- *
- * @throws GeometryError `wrong-count`, `not-finite`
- */
 export function requirePolyline<U extends Unit>(
   where: string,
   field: string,
@@ -81,4 +56,20 @@ function isFinitePoint(point: unknown): boolean {
     Number.isFinite(y) &&
     Number.isFinite(depth)
   );
+}
+
+export function requireObject(where: string, field: string, value: unknown, need: string): void {
+  if (typeof value === "object" && value !== null) return;
+  refuse("not-parsed", where, field, value, need);
+}
+
+/** Refuses a word of no list, which programs in JavaScript can pass; what was left out passes. */
+export function requireWord(
+  where: string,
+  field: string,
+  value: string | undefined,
+  words: readonly string[],
+): void {
+  if (value === undefined || words.includes(value)) return;
+  refuse("out-of-range", where, field, value, `one of ${words.join(", ")}`);
 }
