@@ -1,6 +1,5 @@
 import {
   averageOf,
-  GeometryError,
   length,
   measured,
   type Measured,
@@ -50,7 +49,10 @@ export function combineScales(scales: readonly Scale[]): Scale {
     if (scales.length === 1) return only;
     const mean = averageOf(factors);
     const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
-    if (!Number.isFinite(spread)) refuseContradiction(where, scales);
+    if (!Number.isFinite(spread)) {
+      const given = scales.map(({ factor }) => factor);
+      refuse("inconsistent", where, "scales", given, "scales without uncertainty that are equal");
+    }
     const disagree = spread > chiSquareQuantile(AGREEMENT, scales.length - 1);
     return {
       from: "px",
@@ -99,21 +101,7 @@ function requireIndependent(where: string, scales: readonly Scale[]): void {
     notes.some(({ code }) => code === "population-average"),
   );
   if (average.length < 2) return;
-  throw new GeometryError("inconsistent", {
-    where,
-    field: "scales",
-    value: `${average.length} scales from the population's iris`,
-    need: "at most one: its spread is the same in all of them",
-  });
-}
-
-function refuseContradiction(where: string, scales: readonly Scale[]): never {
-  const need = "scales without uncertainty that are equal";
-  refuse(
-    "inconsistent",
-    where,
-    "scales",
-    scales.map(({ factor }) => factor),
-    need,
-  );
+  const field = "scales";
+  const need = "at most one: its spread is the same in all of them";
+  refuse("inconsistent", where, field, `${average.length} scales from the population's iris`, need);
 }

@@ -139,12 +139,9 @@ function readByHand(reading: Reading, options: SheetOptions): Measured {
 
 function shareOf(side: Side, front: Measured, tail: Measured): Measured {
   if (front.value + tail.value === 0) {
-    throw new GeometryError("out-of-range", {
-      where: "measuresFromReadings",
-      field: `${side}.front, ${side}.tail`,
-      value: [front.value, tail.value],
-      need: "readings that are not both 0",
-    });
+    const field = `${side}.front, ${side}.tail`;
+    const need = "readings that are not both 0";
+    refuse("out-of-range", "measuresFromReadings", field, [front.value, tail.value], need);
   }
   const { value, u } = propagate((of) => of.front / (of.front + of.tail), { front, tail });
   return { value, u };

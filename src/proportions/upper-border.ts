@@ -8,7 +8,7 @@ import {
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
 import { refuse, requireFinitePoint, shownValue } from "../units/internal.js";
 import { requireShape, STEEPEST, type UpperBorderShape } from "./outline-shape.js";
-import { GeometryError, type Point } from "../units/index.js";
+import { type Point } from "../units/index.js";
 
 /** The dots that the upper border runs through. */
 export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch" | "tailEnd">>;
@@ -93,7 +93,11 @@ export function borderThroughBody(
   requireOutwards(where, { ...dots, upperBody: body }, ["upperStart", "upperBody", "upperArch"]);
   const x = outwardsOf(dots) * body[0];
   if (Math.abs(hermiteAt(border, x) - body[1]) <= SAME_HEIGHT) return border;
-  if (!isOnTheWay(dots, body)) throw offTheWay(where, dots, body);
+  if (!isOnTheWay(dots, body)) {
+    const [start, arch] = [shownValue(dots.upperStart[1], 4), shownValue(dots.upperArch[1], 4)];
+    const need = `a y between those of the start, ${start}, and the arch, ${arch}`;
+    refuse("inconsistent", where, "dots.upperBody", body, need);
+  }
   return bent(border, x, body[1], shape);
 }
 
@@ -109,16 +113,6 @@ export function isOnTheWay(
 
 /** Rounding of a height, in mm. */
 export const SAME_HEIGHT = 1e-9;
-
-function offTheWay(
-  where: string,
-  { upperStart, upperArch }: UpperDots,
-  value: Point<"mm">,
-): GeometryError {
-  const field = "dots.upperBody";
-  const need = `a y between those of the start, ${shownValue(upperStart[1], 4)}, and the arch, ${shownValue(upperArch[1], 4)}`;
-  return new GeometryError("inconsistent", { where, field, value, need });
-}
 
 function bent(
   border: HermiteCurve,

@@ -5,13 +5,12 @@ import {
   hasDepth,
   measured,
   type Measured,
-  type Note,
   type Point,
   type Unit,
 } from "../../units/index.js";
 import { note, refusingAs, requirePositive } from "../../units/internal.js";
 import type { Face, FaceSide } from "../face/face.js";
-import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
+import { FACE_NOTES } from "../face/words.js";
 
 /**
  * A face whose irises are as wide as they are: the limbus points of a source that draws its rings too
@@ -52,12 +51,10 @@ export function correctIrises<U extends Unit>(
     ...(source === undefined
       ? {}
       : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
-    ...(changed ? { notes: [...notes, irisesNarrowed(value, u)] } : {}),
+    ...(changed
+      ? { notes: [...notes, note(FACE_NOTES, "irises-narrowed", { factor: value, u })] }
+      : {}),
   };
-}
-
-function irisesNarrowed(factor: number, u: number): Note<FaceNoteCode> {
-  return note(FACE_NOTES, "irises-narrowed", { factor, u });
 }
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {

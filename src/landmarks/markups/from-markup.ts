@@ -13,7 +13,6 @@ import {
   MARKUPS,
   requireMarkup,
 } from "./markups.js";
-import { GeometryError } from "../../units/index.js";
 
 /**
  * A face from the points of a named markup: what a detector answered, or what a data set holds.
@@ -92,12 +91,9 @@ export function pointsOfKeypoints(
   const count = (keypoints as readonly number[] | undefined)?.length;
   const first = count === 3 * WHOLE_BODY.size ? WHOLE_BODY.face : 0;
   if (first === 0 && count !== 3 * size) {
-    throw new GeometryError("wrong-count", {
-      where,
-      field: count === undefined ? "landmarks" : "landmarks.length",
-      value: count,
-      need: `${3 * size} or ${3 * WHOLE_BODY.size} numbers`,
-    });
+    const field = count === undefined ? "landmarks" : "landmarks.length";
+    const need = `${3 * size} or ${3 * WHOLE_BODY.size} numbers`;
+    refuse("wrong-count", where, field, count, need);
   }
   return Array.from({ length: size }, (_, index): MarkupPoint => {
     const at = 3 * (first + index);

@@ -1,12 +1,5 @@
 import { midpoint } from "../../geometry/index.js";
-import {
-  deepPoint,
-  flatPoint,
-  GeometryError,
-  hasDepth,
-  type Point,
-  type Sides,
-} from "../../units/index.js";
+import { deepPoint, flatPoint, hasDepth, type Point, type Sides } from "../../units/index.js";
 import { refuse, requireFinitePoint, requireObject } from "../../units/internal.js";
 import type { Face, LandmarkSource, StandIn } from "../face/face.js";
 import {
@@ -94,12 +87,9 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
   const turned = mapFace(face as unknown as Face<"mm">, turn);
   const { right, left } = turned;
   if (right.endocanthion === undefined || left.endocanthion === undefined) {
-    throw new GeometryError("missing-landmark", {
-      where: HERE,
-      field: right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion",
-      value: undefined,
-      need: "a point: the middle of both becomes the origin",
-    });
+    const field = right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion";
+    const need = "a point: the middle of both becomes the origin";
+    refuse("missing-landmark", HERE, field, undefined, need);
   }
   const origin = midpoint(right.endocanthion, left.endocanthion);
   const moved = mapFace(turned, (point): Point<"mm"> => {
@@ -169,11 +159,7 @@ function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
     const y = along(up, "up");
     if (!hasDepth(point)) return flatPoint(x, y);
     if (viewer !== undefined) return deepPoint(x, y, along(viewer, "viewer"));
-    throw new GeometryError("out-of-range", {
-      where: HERE,
-      field: "axes.viewer",
-      value: undefined,
-      need: "the direction towards the viewer, since points carry depth",
-    });
+    const need = "the direction towards the viewer, since points carry depth";
+    refuse("out-of-range", HERE, "axes.viewer", undefined, need);
   };
 }

@@ -6,15 +6,8 @@ import {
   type SymmetricMatrix,
 } from "../../geometry/index.js";
 import type { Face, SymmetricPoints } from "../../landmarks/index.js";
-import {
-  type DeepPoint,
-  GeometryError,
-  hasDepth,
-  type Length,
-  length,
-  type Unit,
-} from "../../units/index.js";
-import { toDegrees, refusingAs } from "../../units/internal.js";
+import { type DeepPoint, hasDepth, type Length, length, type Unit } from "../../units/index.js";
+import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
 import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-pairs.js";
 import { senseOf, tiltOf } from "../midline/sense-of-face.js";
 
@@ -84,7 +77,11 @@ export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalP
     const plane = bestMirrorPlane(pairs);
     const sense = senseOf(face);
     const { leftwards, upwards } = sense;
-    if (leftwards === undefined || upwards === undefined) throw withoutSense(face);
+    if (leftwards === undefined || upwards === undefined) {
+      const eyes = [face.right.endocanthion, face.left.endocanthion];
+      const need = "a pair of landmarks, and one above or below the eyes";
+      refuse("missing-landmark", "fitMidsagittalPlane", "face", eyes, need);
+    }
     const [x, y, z] = plane.normal;
     const sign = x * leftwards[0] + y * leftwards[1] < 0 ? -1 : 1;
     const normal: SpaceVector = [sign * x, sign * y, sign * z];
@@ -115,22 +112,17 @@ export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalP
 function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[] {
   const width = biocularWidth(face);
   if (face.symmetricPoints === undefined || width === undefined) {
-    throw new GeometryError("missing-landmark", {
-      where: "fitMidsagittalPlane",
-      field: width === undefined ? "right.endocanthion, left.endocanthion" : "symmetricPoints",
-      value: undefined,
-      need: width === undefined ? "a point each" : "points with depth and their mirror partners",
-    });
+    const field = width === undefined ? "right.endocanthion, left.endocanthion" : "symmetricPoints";
+    const need =
+      width === undefined ? "a point each" : "points with depth and their mirror partners";
+    refuse("missing-landmark", "fitMidsagittalPlane", field, undefined, need);
   }
   const spread = reliefSpread(face, width);
   const pairs = pairsWithDepth(face.symmetricPoints, spread);
   if (countPoints(pairs) < LEAST_POINTS) {
-    throw new GeometryError("wrong-count", {
-      where: "fitMidsagittalPlane",
-      field: "symmetricPoints",
-      value: `${countPoints(pairs)} points with depth`,
-      need: `at least ${LEAST_POINTS}`,
-    });
+    const found = `${countPoints(pairs)} points with depth`;
+    const need = `at least ${LEAST_POINTS}`;
+    refuse("wrong-count", "fitMidsagittalPlane", "symmetricPoints", found, need);
   }
   return pairs;
 }
@@ -186,13 +178,4 @@ function spreadAlong(covariance: SymmetricMatrix, [x, y, z]: SpaceVector): numbe
   return Math.sqrt(
     xx * x * x + yy * y * y + zz * z * z + 2 * (xy * x * y + xz * x * z + yz * y * z),
   );
-}
-
-function withoutSense<U extends Unit>({ right, left }: Face<U>): GeometryError {
-  return new GeometryError("missing-landmark", {
-    where: "fitMidsagittalPlane",
-    field: "face",
-    value: [right.endocanthion, left.endocanthion],
-    need: "a pair of landmarks, and one above or below the eyes",
-  });
 }
