@@ -114,13 +114,8 @@ function limitsOf(purpose: CapturePurpose): CaptureLimits {
 function requireLimits(limits: Partial<CaptureLimits>): void {
   for (const [name, limit] of Object.entries(limits)) {
     if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {
-      refuse(
-        "out-of-range",
-        HERE,
-        `limits.${name}`,
-        limit,
-        `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`,
-      );
+      const need = `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`;
+      refuse("out-of-range", HERE, `limits.${name}`, limit, need);
     }
     requireObject(HERE, `limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
     requireLimit(`limits.${name}`, limit);
@@ -155,13 +150,9 @@ function requireBaseline(baseline: Face<"px">): void {
   requireFiniteFace("baseline", baseline);
   const [problem] = sidesFindings(baseline);
   if (problem?.code !== "sides-swapped") return;
-  refuse(
-    "sides-swapped",
-    HERE,
-    "baseline",
-    [baseline.right.endocanthion, baseline.left.endocanthion],
-    "an unmirrored photo with the client's own right and left",
-  );
+  const corners = [baseline.right.endocanthion, baseline.left.endocanthion];
+  const need = "an unmirrored photo with the client's own right and left";
+  refuse("sides-swapped", HERE, "baseline", corners, need);
 }
 
 /** The irises' scale, where there are irises wide enough to carry one. */

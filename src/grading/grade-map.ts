@@ -73,11 +73,6 @@ const HERE = "gradeMap";
 
 function requirePassMark(passMark: number): void {
   if (passMark >= 0 && passMark <= 1) return;
-  refuse(
-    Number.isFinite(passMark) ? "out-of-range" : "not-finite",
-    HERE,
-    "passMark",
-    passMark,
-    "a share of all points, from 0 to 1",
-  );
+  const code = Number.isFinite(passMark) ? "out-of-range" : "not-finite";
+  refuse(code, HERE, "passMark", passMark, "a share of all points, from 0 to 1");
 }

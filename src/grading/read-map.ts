@@ -86,13 +86,9 @@ function requireReference(where: string, reference: GradingReference): void {
 /** Readings as `measuresFromReadings` answers them. */
 function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured>): void {
   requireObject(where, field, sheet, "what measuresFromReadings answers");
+  const need = "a value with its u, as measuresFromReadings answers it";
   const requireReading = (path: string, reading: unknown): void =>
-    requireObject(
-      where,
-      `${field}.${path}`,
-      reading,
-      "a value with its u, as measuresFromReadings answers it",
-    );
+    requireObject(where, `${field}.${path}`, reading, need);
   for (const side of SIDES) {
     requireObject(where, `${field}.${side}`, sheet[side], "what measuresFromReadings answers");
     for (const [name, reading] of Object.entries(sheet[side]))

@@ -1,5 +1,11 @@
 import type { Box, Spot, Stretch } from "./box.js";
-import { type MarkerShape, type Palette, type StrokeRole, STROKES } from "./palette.js";
+import {
+  type MarkerShape,
+  type Palette,
+  type StrokeRole,
+  STROKES,
+  type StrokeStyle,
+} from "./palette.js";
 import { coordinate, element, type SvgElement } from "./svg.js";
 import type { View } from "./view.js";
 
@@ -29,7 +35,7 @@ export function strokeGroup(
   fill = "none",
 ): SvgElement {
   const { view, palette, onPhoto } = brush;
-  const { width, dash } = STROKES[role];
+  const { width, dash }: StrokeStyle = STROKES[role];
   const paths = data.map((d) => element("path", { d }));
   const edge = element(
     "g",
@@ -102,24 +108,12 @@ function crossAt(
   name: SvgElement,
   attributes: Readonly<Record<string, string>>,
 ): SvgElement {
-  const arms: readonly Spot[] =
+  const arm = (right: number, down: number): string =>
+    pathData(([-1, 1] as const).map((way): Spot => [x + way * right, y + way * down]));
+  const d =
     shape === "cross"
-      ? [
-          [radius, 0],
-          [0, radius],
-        ]
-      : [
-          [radius, radius],
-          [radius, -radius],
-        ];
-  const d = arms
-    .map(([right, down]) =>
-      pathData([
-        [x - right, y - down],
-        [x + right, y + down],
-      ]),
-    )
-    .join("");
+      ? arm(radius, 0) + arm(0, radius)
+      : arm(radius, radius) + arm(radius, -radius);
   const { width } = STROKES.landmark;
   return element("g", { ...attributes, fill: "none" }, [
     name,

@@ -1,22 +1,6 @@
 /** How a picture is coloured: for light or dark surroundings, or in black alone. */
 export type Theme = "light" | "dark" | "monochrome";
 
-/** What a stroke stands for. */
-export type StrokeRole =
-  | "natural"
-  | "planned"
-  | "capture"
-  | "midline"
-  | "start"
-  | "arch"
-  | "tail"
-  | "ruler"
-  | "landmark"
-  | "move"
-  | "remove"
-  | "fill"
-  | "correction";
-
 /** Colours of one theme, as `#rrggbb`. */
 export interface Palette {
   /** Behind everything, and around strokes and letters that lie on a photo. */
@@ -107,7 +91,7 @@ export interface StrokeStyle {
   readonly dash: readonly number[];
 }
 
-export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
+export const STROKES = {
   planned: { width: 0.55, dash: [] },
   capture: { width: 0.55, dash: [] },
   natural: { width: 0.45, dash: [0.9, 0.9] },
@@ -121,7 +105,10 @@ export const STROKES: Readonly<Record<StrokeRole, StrokeStyle>> = {
   remove: { width: 0.28, dash: [] },
   fill: { width: 0.28, dash: [0.9, 0.5] },
   correction: { width: 0.45, dash: [] },
-};
+} as const;
+
+/** What a stroke stands for. */
+export type StrokeRole = keyof typeof STROKES;
 
 /** The shape of the dots that belong to each mark, the same in every theme. */
 export const MARKERS: Readonly<

@@ -40,16 +40,9 @@ export function bordersLayer(
   const lower = brow.lower === undefined ? [] : placed(brow.lower, brush.view);
   const closed = lower.length > 0;
   const outline = [...upper, ...[...lower].reverse()];
+  const data = [pathData(outline, closed)];
   return {
-    elements: [
-      strokeGroup(
-        role,
-        `${role} ${side}`,
-        [pathData(outline, closed)],
-        brush,
-        fillOf(role, closed, brush),
-      ),
-    ],
+    elements: [strokeGroup(role, `${role} ${side}`, data, brush, fillOf(role, closed, brush))],
     strokes: stretches(outline),
   };
 }
@@ -61,16 +54,9 @@ export function plannedBrowLayer(
   brush: Brush,
 ): Layer {
   const path = plannedPath(dots, shape, brush);
+  const [data, fill] = [[curveData(path)], fillOf("planned", true, brush)];
   return {
-    elements: [
-      strokeGroup(
-        "planned",
-        `planned ${side}`,
-        [curveData(path)],
-        brush,
-        fillOf("planned", true, brush),
-      ),
-    ],
+    elements: [strokeGroup("planned", `planned ${side}`, data, brush, fill)],
     strokes: stretches(spotsOf(path, LOOSE, brush)),
   };
 }

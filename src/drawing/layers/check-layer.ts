@@ -59,31 +59,21 @@ function drawnDot(
   const { view, palette } = brush;
   const planned = dots[side][dot];
   const place = placeOnSide(planned, side);
-  const drawn = pointOnSide(
-    {
-      distance: place.distance + outward.difference.value,
-      height: place.height + up.difference.value,
-    },
-    side,
-  );
+  const distance = place.distance + outward.difference.value;
+  const height = place.height + up.difference.value;
+  const drawn = pointOnSide({ distance, height }, side);
   const [from, to] = [view.place(drawn), view.place(planned)];
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const away: Spot =
     length === 0 ? [0, 1] : [(from[0] - to[0]) / length, (from[1] - to[1]) / length];
   const size = TYPE_SIZES.legend * view.size;
+  const arrow = arrowData(from, to, TIP_ROOM * view.size, view.size);
   const title = fill(DOT_TITLES.drawn, { side, dot: DOTS[dot].words });
   return {
     elements: [
       ...(correction === undefined
         ? []
-        : [
-            strokeGroup(
-              "correction",
-              `correction ${side}`,
-              arrowData(from, to, TIP_ROOM * view.size, view.size),
-              brush,
-            ),
-          ]),
+        : [strokeGroup("correction", `correction ${side}`, arrow, brush)]),
       markerAt(
         from,
         { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },

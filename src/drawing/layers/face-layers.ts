@@ -33,26 +33,19 @@ export function landmarksLayer(face: Face<"mm">, box: Box, brush: Brush): Layer 
   const onSides = SIDES.flatMap((side) =>
     SHOWN.map((name) => ({ name, side, at: face[side][name] })),
   );
-  const onMidline = MIDLINE_LANDMARKS.map((name) => ({
-    name,
-    side: undefined,
-    at: face.midline[name],
-  }));
+  const onMidline = MIDLINE_LANDMARKS.map((name) => {
+    return { name, side: undefined, at: face.midline[name] };
+  });
   const crosses = [...onSides, ...onMidline].flatMap(({ name, side, at }) => {
     if (at === undefined) return [];
     const room = boxOfDot(brush.view.place(at), CROSS_RADIUS * brush.view.size);
     return isWithin(room, box) ? [{ name, side, at, room }] : [];
   });
+  const drawn = crosses.map((cross) =>
+    landmarkCross({ ...cross, standIn: approximated.has(cross.name) }, brush),
+  );
   return {
-    elements: [
-      element(
-        "g",
-        { class: "landmarks" },
-        crosses.map((cross) =>
-          landmarkCross({ ...cross, standIn: approximated.has(cross.name) }, brush),
-        ),
-      ),
-    ],
+    elements: [element("g", { class: "landmarks" }, drawn)],
     closed: crosses.map(({ room }) => room),
   };
 }
@@ -130,14 +123,10 @@ export function eyeLayer(
     pupil === undefined || radius === undefined
       ? []
       : runs(circle(pupil, radius), open).map((run) => placed(run, brush.view));
+  const data = [...lids, ...iris].map((spots) => pathData(spots));
   return {
     elements: [
-      strokeGroup(
-        "landmark",
-        "eye",
-        [...lids, ...iris].map((spots) => pathData(spots)),
-        brush,
-      ),
+      strokeGroup("landmark", "eye", data, brush),
       ...(pupil === undefined || !open(pupil)
         ? []
         : [

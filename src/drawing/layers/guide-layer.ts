@@ -64,15 +64,9 @@ export function guidesLayer(
         : guideStretches(guide.line, dot, rise, eye).map(guidePath(guide, face[side], dot, skin));
     const spots = lines.map((points) => points.map(view.place));
     const top = spots.at(-1)?.at(-1) as Spot;
+    const data = spots.map((line) => pathData(line));
     return {
-      elements: [
-        strokeGroup(
-          mark,
-          `guide ${mark} ${side}`,
-          spots.map((line) => pathData(line)),
-          brush,
-        ),
-      ],
+      elements: [strokeGroup(mark, `guide ${mark} ${side}`, data, brush)],
       labels: [
         {
           text: LABELS[mark],

@@ -50,15 +50,9 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
     (1 - share) * (line[0] as Spot)[1] + share * (line[1] as Spot)[1],
   ];
   const size = TYPE_SIZES.label * view.size;
+  const data = [line, ...ticks].map((spots) => pathData(spots));
   return {
-    elements: [
-      strokeGroup(
-        "ruler",
-        `length ${side}`,
-        [line, ...ticks].map((spots) => pathData(spots)),
-        brush,
-      ),
-    ],
+    elements: [strokeGroup("ruler", `length ${side}`, data, brush)],
     labels: [
       {
         text,

@@ -114,13 +114,8 @@ function requirePhoto(plan: BrowPlan, photo: PhotoBeneath | undefined): void {
   requirePositive("drawPlan", "photo.width", photo.width);
   requirePositive("drawPlan", "photo.height", photo.height);
   if (photo.href !== undefined && !PICTURE_ADDRESS.test(photo.href.trimStart())) {
-    refuse(
-      "out-of-range",
-      "drawPlan",
-      "photo.href",
-      photo.href,
-      "the address of a picture: http, https, blob, file, data:image or relative",
-    );
+    const need = "the address of a picture: http, https, blob, file, data:image or relative";
+    refuse("out-of-range", "drawPlan", "photo.href", photo.href, need);
   }
   if (plan.frame === undefined) {
     refuse("inconsistent", "drawPlan", "photo", photo, "a plan that was made on a photo");

@@ -25,10 +25,8 @@ export function requireChoices(where: string, choices: Choices): void {
     requireWithin(where, field, choices[field] ?? least, least, most);
   }
   requireShape(where, "shape", shape);
-  if (thickness !== undefined) {
-    for (const station of keysOf(STATIONS)) {
-      requirePositive(where, `thickness.${station}`, thickness[station]);
-    }
+  for (const station of keysOf(STATIONS)) {
+    if (thickness) requirePositive(where, `thickness.${station}`, thickness[station]);
   }
   requireFlag(where, "noseBent", choices.noseBent);
   requireFlag(where, "declared.upright", choices.declared?.upright);
@@ -79,9 +77,7 @@ function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
  * Whether pinned dots stand in order along the brow shows only once the rest is solved.
  */
 function requireUsablePins(where: string, pins: readonly Pin[]): void {
-  if (!isList(pins)) {
-    refuse("out-of-range", where, "pins", pins, "a list");
-  }
+  if (!isList(pins)) refuse("out-of-range", where, "pins", pins, "a list");
   pins.forEach((pin, index) => {
     const field = `pins[${index}]`;
     requireWord(where, `${field}.side`, pin.side, SIDES);
@@ -89,23 +85,13 @@ function requireUsablePins(where: string, pins: readonly Pin[]): void {
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
     if (earlier !== index) {
-      refuse(
-        "contradicting-pins",
-        where,
-        field,
-        pin.at,
-        `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`,
-      );
+      const need = `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`;
+      refuse("contradicting-pins", where, field, pin.at, need);
     }
     const outward = pin.side === "left" ? pin.at[0] : -pin.at[0];
     if (outward <= 0) {
-      refuse(
-        "contradicting-pins",
-        where,
-        `${field}.at`,
-        pin.at,
-        `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`,
-      );
+      const need = `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`;
+      refuse("contradicting-pins", where, `${field}.at`, pin.at, need);
     }
   });
 }

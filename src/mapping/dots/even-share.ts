@@ -29,13 +29,8 @@ export function evenShare(
     };
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {
-      refuse(
-        "no-solution",
-        "planDots",
-        `${side} upperArch`,
-        height,
-        `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`,
-      );
+      const need = `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`;
+      refuse("no-solution", "planDots", `${side} upperArch`, height, need);
     }
     return even;
   });

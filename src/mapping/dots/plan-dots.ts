@@ -55,7 +55,7 @@ export function planAcross(midlineU: number, face: PlannableFace, choices: Choic
   const { dots, origins, guides, events } = solveDots(face, natural, skin, settled.value);
   for (const side of pinnedFirst(settled.value.pins)) {
     requireDotsInOrder("planDots", dots[side], side, settled.value.pins);
-    requireOutline("planDots", dots[side], side, settled.value);
+    requireOutline(dots[side], side, settled.value);
   }
   return {
     face,
@@ -93,7 +93,6 @@ function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>
  * Without pins and mirrored, dots hang below a border that is drawn by the same rule.
  */
 function requireOutline(
-  where: string,
   dots: CompleteDots<"mm">,
   side: Side,
   { shape, pins, carry }: SettledChoices,
@@ -105,12 +104,7 @@ function requireOutline(
     if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
     const { field, value, need } = error.detail;
     const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
-    refuse(
-      pins.length > 0 ? "contradicting-pins" : "no-solution",
-      where,
-      dot === undefined ? field : `${side} ${dot}`,
-      value,
-      withPins(need, pins),
-    );
+    const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
+    refuse(code, "planDots", dot ? `${side} ${dot}` : field, value, withPins(need, pins));
   }
 }

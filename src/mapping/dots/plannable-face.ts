@@ -26,13 +26,8 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    refuse(
-      "missing-landmark",
-      "requirePlannable",
-      missing.join(", "),
-      undefined,
-      "these landmarks on both sides",
-    );
+    const need = "these landmarks on both sides";
+    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, need);
   }
   return face as PlannableFace<U>;
 }

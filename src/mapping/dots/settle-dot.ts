@@ -38,14 +38,13 @@ export function settleDot(
   const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
   if (pinned.right === undefined && pinned.left === undefined) {
     const places = eachSide(own);
-    const distance = ledBy(
-      followed.across,
-      eachSide((side) => places[side].distance),
-    );
-    const height = ledBy(
-      followed.inHeight,
-      eachSide((side) => places[side].height),
-    );
+    const led = (lead: Lead, of: keyof SidePlace): number =>
+      ledBy(
+        lead,
+        eachSide((side) => places[side][of]),
+      );
+    const distance = led(followed.across, "distance");
+    const height = led(followed.inHeight, "height");
     return eachSide((side) => ({
       distance,
       height: heldNear(places[side].height, height, followed.limit),

@@ -206,11 +206,8 @@ function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): numb
       return dots.upperStart[1];
     case "tail":
       return dots.tailEnd[1];
-    case "arch": {
-      const at = crestOf(arch);
-      if (at === undefined) refuseFlat(side, arch.rise.value);
-      return at[1];
-    }
+    case "arch":
+      return crestOf(arch)?.[1] ?? refuseFlat(side, arch.rise.value);
   }
 }
 
@@ -234,13 +231,9 @@ function guideFor(
 function placeAtHeight(guide: Guide, height: number): SidePlace {
   const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
   if (meeting.kind !== "crossing") {
-    refuse(
-      "no-solution",
-      "planDots",
-      `${guide.side} ${guide.mark} guide (${guide.convention})`,
-      guide.line.direction,
-      "a direction that is not level",
-    );
+    const field = `${guide.side} ${guide.mark} guide (${guide.convention})`;
+    const need = "a direction that is not level";
+    refuse("no-solution", "planDots", field, guide.line.direction, need);
   }
   return placeOnSide(meeting.at, guide.side);
 }

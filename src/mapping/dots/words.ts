@@ -13,7 +13,7 @@ export const LEVEL_REASONS = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels} brow.",
   "levels-held-back":
-    "To even the heights no {dot} dot was taken more than {limit:1} mm up or down from where its own hair has it: the two stay {difference:1} mm unequally high; the {higher} one is higher.",
+    "Evening took no {dot} dot more than {limit:1} mm up or down from its own hair: the {higher} one stays {difference:1} mm higher.",
 } as const;
 
 /** Why a brow starts where it does. */
@@ -68,16 +68,16 @@ export const EVENT_REASONS = {
   "guide-missed":
     "The {mark} guide meets the {side} brow nowhere, extended or not: the natural height of its {mark} is kept.",
   "carried-by-measure":
-    "The {side} brow is carried by measure: from its own start it takes the leading heights, front and tail as long by ruler. Its arch lies {arch:1} mm and its tail end {tail:1} mm farther out than mirrored; nearer the midline where negative.",
+    "The {side} brow is carried by measure: from its own start, with the leading heights and ruler lengths. Its arch lies {arch:1} mm and its tail end {tail:1} mm farther out than mirrored (negative: nearer the midline).",
   pinned: "The {name} of the {side} brow stays where {by} fixed it{reason}.",
   "pins-break-levels":
-    "Pins break the levels: the {dot} dots lie {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+    "Pins leave the {higher} {dot} dot {difference:1} mm higher, more than {limit} mm.",
   "pins-break-tail-heights":
-    "Pins leave the tail ends {difference:1} mm unequally high, more than {limit} mm; the {higher} one is higher.",
+    "Pins leave the {higher} tail end {difference:1} mm higher, more than {limit} mm.",
   "pins-break-distances":
-    "Pins leave the {dot} dots {difference:1} mm unequally far from the midline, more than {limit} mm; the {farther} one is farther out.",
+    "Pins leave the {farther} {dot} dot {difference:1} mm farther from the midline, more than {limit} mm.",
   "pins-break-thickness":
-    "Pins leave the brows {difference:1} mm unequally thick at the {station}, more than {limit} mm; the {thicker} one is thicker.",
+    "Pins leave the {thicker} brow {difference:1} mm thicker at the {station}, more than {limit} mm.",
   "pins-break-share":
     "Pins break the front share: that of the {side} brow is {share:2}, asked for was {asked:2} ± {limit:2}.",
 } as const;

@@ -92,21 +92,14 @@ export function uncertaintyOnPhoto(
     });
   }
   const { cameraDistance: _distance, ...farScale } = scale;
-  const { moves, faceWith } = faceInputs(
-    photo,
-    READ_ON_PHOTO,
-    1 / scale.factor,
-    midline.line.direction,
-  );
+  const { direction } = midline.line;
+  const { moves, faceWith } = faceInputs(photo, READ_ON_PHOTO, 1 / scale.factor, direction);
   return propagate(
     ({ skinDepth, factor, distance, prominence, ...values }) => {
       const moved = faceWith(values);
-      const fromAfar = faceFrame(
-        moved,
-        { ...farScale, factor },
-        { midline: fitMidline(moved, { method }) },
-      );
-      const frame = seenBy(camera, fromAfar, { distance, prominence, skinDepth });
+      const fitted = { midline: fitMidline(moved, { method }) };
+      const fromAfar = faceFrame(moved, { ...farScale, factor }, fitted);
+      const frame = seenBy(camera, fromAfar, distance, prominence, skinDepth);
       const skin = skinAs(plan.skin, skinDepth, factor / scale.factor);
       return rowOf(readPlan(requirePlannable(toFace(moved, frame)), skin, plan.choices));
     },
@@ -132,24 +125,18 @@ function skinAs(skin: Skin, depth: number, times: number): Skin {
   return enlargeSkin(deepen(skin, depth), times);
 }
 
-/** What may be otherwise of a camera and of the skin before it. */
-interface TrueCamera {
-  readonly distance: number;
-  readonly prominence: number;
-  readonly skinDepth: number;
-}
-
+/** A frame whose camera, and the skin before it, may truly be otherwise. */
 function seenBy(
   camera: Camera | undefined,
   frame: FaceFrame,
-  { distance, prominence, skinDepth }: TrueCamera,
+  distance: number,
+  prominence: number,
+  skinDepth: number,
 ): FaceFrame {
   if (camera === undefined) return frame;
   const skin = deepen(camera.skin, skinDepth);
-  return {
-    ...frame,
-    camera: { ...camera, distance: mm(distance), prominence: mm(prominence), skin },
-  };
+  const truly = { ...camera, distance: mm(distance), prominence: mm(prominence), skin };
+  return { ...frame, camera: truly };
 }
 
 function distanceU({ cameraDistance }: Scale): number {

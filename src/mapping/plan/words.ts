@@ -12,14 +12,14 @@ export const CAUTIONS = {
   "scale-uncertain":
     "The photo's scale is known to ±{percent:1} % (standard uncertainty): 50 mm may be {off:1} mm more or less. Check by ruler on the skin.",
   "scale-from-population-average":
-    "Millimetres are taken from the average width of the iris, not measured on this client: shares and angles do not care, lengths do.",
+    "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
   "head-may-be-turned":
-    "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {angle:1}° or the face is uneven by as much. The photo cannot tell; no dot was moved for it.",
+    "The halves of the face differ by {difference:1} mm in width: the head is turned by about {angle:1}°, or the face is that uneven. The photo cannot tell, and no dot is moved for it.",
   "head-was-turned":
-    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side}, which was corrected by depth: the brow that was farther away is seen less well. Check its lengths by ruler.",
+    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side} and corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
   "eyes-slant":
-    "The line of the eyes slants by {angle:1}° (±{u:1}°) against the face's horizontal, the {side} eye higher: others recognise more than {limit:2}°. Brows level with each other may look slanted beside such eyes; choose together with the client.",
+    "The eyes slant by {angle:1}° (±{u:1}°), the {side} one higher: others recognise more than {limit:2}°. Level brows may look slanted beside them; choose together with the client.",
   "size-implausible":
     "The outer eye corners lie {distance:0} mm apart; those of adults lie {least} to {most} mm apart. Check the scale and its unit before anything else.",
   "capture-finding": "{finding}",
@@ -37,7 +37,7 @@ export type ComparisonFindingCode = keyof typeof COMPARISON_FINDINGS;
 /** What another capture says against a plan. */
 export const COMPARISON_FINDINGS = {
   "expression-differs":
-    "The {side} brow stands {size:1} mm {where} in the later capture than in the earlier one, more than {limit} mm: it was raised or drawn down in one of them, or the client lay down. Plan from the one that is upright and relaxed.",
+    "The {side} brow stands {size:1} mm {where} in the later capture, more than {limit} mm: it was raised or drawn down in one of them, or the client lay down. Plan from the upright, relaxed one.",
 } as const;
 
 /** What to do with one dot. */

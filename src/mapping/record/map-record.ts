@@ -94,13 +94,8 @@ export function replay(record: MapRecord): BrowPlan {
   const { version, input, choices }: Omit<MapRecord, "version"> & { readonly version: number } =
     record;
   if (version !== RECORD_VERSION) {
-    refuse(
-      "out-of-range",
-      "replay",
-      "version",
-      version,
-      `${RECORD_VERSION}, the version of records that this library knows`,
-    );
+    const need = `${RECORD_VERSION}, the version of records that this library knows`;
+    refuse("out-of-range", "replay", "version", version, need);
   }
   // What the plan was told of the capture is kept among the cautions only.
   const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);

@@ -108,12 +108,8 @@ function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): voi
   requireFinite("weighChoices", "options.lidRoom.most", most);
   for (const side of SIDES) {
     if (measures[side].lidToBrow !== undefined) continue;
-    refuse(
-      "missing-landmark",
-      "weighChoices",
-      `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`,
-      undefined,
-      "all three, where the space over the lid is to be kept open",
-    );
+    const fields = `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`;
+    const need = "all three, where the space over the lid is to be kept open";
+    refuse("missing-landmark", "weighChoices", fields, undefined, need);
   }
 }

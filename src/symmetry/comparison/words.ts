@@ -4,7 +4,7 @@ export type HalfFacesNoteCode = keyof typeof HALF_FACES_NOTES;
 /** What uneven halves of a face may mean. */
 export const HALF_FACES_NOTES = {
   "half-faces-differ":
-    "The halves of the face differ by {difference:1} mm in width: either the head is turned by about {yaw:0}°, or the face is uneven by {difference:1} mm. The photo cannot tell, and no dot is moved for it.",
+    "The halves of the face differ by {difference:1} mm in width: the head is turned by about {yaw:0}°, or the face is that uneven. The photo cannot tell, and no dot is moved for it.",
 } as const;
 
 /** Codes of the notes that a {@link Registration} may make. */

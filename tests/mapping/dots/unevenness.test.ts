@@ -54,37 +54,23 @@ describe("a plan with pins says what they break", () => {
 
   it.each<[Dot, number, number, readonly string[]]>([
     ["upperStart", 0.9, -0.9, []],
-    [
-      "upperStart",
-      0,
-      1.2,
-      [
-        "Pins break the levels: the start dots lie 1.2 mm unequally high, more than 1 mm; the left one is higher.",
-      ],
-    ],
+    ["upperStart", 0, 1.2, ["Pins leave the left start dot 1.2 mm higher, more than 1 mm."]],
     [
       "upperArch",
       -1.4,
       -2,
       [
-        "Pins break the levels: the arch dots lie 2.0 mm unequally high, more than 1 mm; the right one is higher.",
-        "Pins leave the arch dots 1.4 mm unequally far from the midline, more than 1 mm; the right one is farther out.",
+        "Pins leave the right arch dot 2.0 mm higher, more than 1 mm.",
+        "Pins leave the right arch dot 1.4 mm farther from the midline, more than 1 mm.",
       ],
     ],
-    [
-      "tailEnd",
-      0,
-      1.5,
-      ["Pins leave the tail ends 1.5 mm unequally high, more than 1 mm; the left one is higher."],
-    ],
+    ["tailEnd", 0, 1.5, ["Pins leave the left tail end 1.5 mm higher, more than 1 mm."]],
     ["lowerArch", 0, 0.4, []],
     [
       "lowerArch",
       0,
       0.6,
-      [
-        "Pins leave the brows 0.6 mm unequally thick at the arch, more than 0.5 mm; the right one is thicker.",
-      ],
+      ["Pins leave the right brow 0.6 mm thicker at the arch, more than 0.5 mm."],
     ],
   ])("%s moved by (%d, %d) on one side alone", (dot, outward, up, expected) => {
     expect(breaks(bothSides(dot, outward, up))).toEqual(expected);
@@ -99,7 +85,7 @@ describe("a plan with pins says what they break", () => {
     const tolerances = { name: "one way", tolerances: { position: oneWay } };
     expect(breaks(pins, { tolerances })).toEqual([]);
     expect(breaks(bothSides("upperStart", 0, -2.5), { tolerances })).toEqual([
-      "Pins break the levels: the start dots lie 2.5 mm unequally high, more than 2 mm; the right one is higher.",
+      "Pins leave the right start dot 2.5 mm higher, more than 2 mm.",
     ]);
   });
 
@@ -221,7 +207,7 @@ describe("a plan whose levels are limited", () => {
     expectClose(dots.left.upperArch[1] - dots.right.upperArch[1], 1, 1e-9);
     expectClose(dots.left.lowerStart[1] - dots.right.lowerStart[1], 1, 1e-9);
     expect(heldBack({ levelLimit: mm(1) })[0]).toBe(
-      "To even the heights no start dot was taken more than 1.0 mm up or down from where its own hair has it: the two stay 1.0 mm unequally high; the left one is higher.",
+      "Evening took no start dot more than 1.0 mm up or down from its own hair: the left one stays 1.0 mm higher.",
     );
     expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
   });

@@ -50,7 +50,7 @@ describe("comparisonFindings", () => {
     expect(more).toEqual([]);
     expect(finding?.code).toBe("expression-differs");
     expect(finding?.text).toMatch(
-      /^The left brow stands 3\.\d mm higher in the later capture than in the earlier one, more than 1 mm:/,
+      /^The left brow stands 3\.\d mm higher in the later capture, more than 1 mm:/,
     );
     expect(
       comparisonFindings(compared(raised(-3, 3))).map(({ text }) => text.slice(0, 40)),

@@ -72,7 +72,7 @@ describe("halfFaces", () => {
   it("say what else it may be", () => {
     const { note } = halfFaces(seen(turnedHead(faceInDepth(), 4)));
     expect(note?.text).toBe(
-      "The halves of the face differ by 3.0 mm in width: either the head is turned by about 4°, or the face is uneven by 3.0 mm. The photo cannot tell, and no dot is moved for it.",
+      "The halves of the face differ by 3.0 mm in width: the head is turned by about 4°, or the face is that uneven. The photo cannot tell, and no dot is moved for it.",
     );
   });
 
