@@ -2,10 +2,7 @@ import type { Capture } from "./capture.js";
 import { type Finding, finding } from "./finding.js";
 import { CONTRARY, DECLARED } from "./words.js";
 
-/**
- * What was declared of the client's posture, and what was not. A brow that stands elsewhere than in
- * the baseline speaks against either: lying down moves brows, and so does a tense forehead.
- */
+/** What was declared, and what was not; a brow that has moved since the baseline speaks against either. */
 export function declaredFindings(
   { declared }: Capture,
   brows: readonly Finding[],

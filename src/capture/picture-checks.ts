@@ -43,10 +43,7 @@ function pixelsOf(tolerance: number, { factor, u }: Scale): Measured {
   return measured(pixels, (pixels * u) / factor);
 }
 
-/**
- * Landmarks do not tell how near the camera was, not even with depth: perspective draws both halves
- * of a face alike, and people differ by more. Depth tells what perspective would do to the brows.
- */
+/** Landmarks do not tell how near the camera was: people differ by more than perspective does. */
 function distanceUnknown({ limits }: Capture, depth: number, known: boolean): Finding {
   const { lower } = limits.cameraDistance.limits;
   if (lower === undefined) return unchecked("cameraDistance", "cameraDistance");

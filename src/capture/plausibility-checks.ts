@@ -18,11 +18,7 @@ import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
 import { type Finding, judged, type Reading } from "./finding.js";
 import { UNLIMITED } from "./words.js";
 
-/**
- * Whether eyes and irises have the proportions that people have: if not, something went wrong. Only what
- * lies beyond what people have is worth a word, and where its own uncertainty could account for that the
- * word says so. What lies within needs no proof.
- */
+/** Whether eyes and irises have the proportions that people have; what lies within them needs no proof. */
 export function plausibilityFindings({ face, scale, limits }: Capture): readonly Finding[] {
   const irises = irisWidths(face);
   const eyes = biocularWidth(face);

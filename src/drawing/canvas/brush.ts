@@ -154,10 +154,7 @@ const CORNERS: Readonly<
 /** Half of an arrow's head, in steps. */
 const HEAD = 0.8;
 
-/**
- * An arrow from spot to spot, whose tip leaves room for the dot it points to. A short one has no room
- * for a head: its dots tell the way.
- */
+/** An arrow that leaves room for the dot at its tip; a short one has no head, and its dots tell the way. */
 export function arrowData(from: Spot, to: Spot, room: number, size: number): readonly string[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (length <= room + 2 * HEAD * size) return [pathData([from, to])];

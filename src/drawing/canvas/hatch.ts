@@ -8,10 +8,7 @@ export interface Hatching {
   readonly apart: number;
 }
 
-/**
- * The strokes of a hatching that lie inside one closed outline and outside of another. Strokes of all
- * surfaces lie on the same lines, so that neighbours match.
- */
+/** Strokes inside one closed outline and outside of another; all surfaces share the same lines. */
 export function hatch(
   inside: readonly Spot[],
   outside: readonly Spot[],

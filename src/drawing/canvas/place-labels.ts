@@ -38,11 +38,7 @@ export interface Placement<Kind extends Label> {
   readonly homeless: readonly Kind[];
 }
 
-/**
- * Finds a place for every label, one after the other in the given order, so that no two touch.
- *
- * Greedy and without chance: each label takes the cheapest of its own candidates that is still free.
- */
+/** Each label in turn takes the cheapest of its candidates that is still free, so that no two touch. */
 export function placeLabels<Kind extends Label>(
   labels: readonly Kind[],
   surroundings: Surroundings,
@@ -69,11 +65,7 @@ const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
   return [Math.cos(angle), Math.sin(angle)] as const;
 });
 
-/**
- * What it costs, for each type size: to stand farther away, at another place or in a later direction,
- * on strokes, with a leader, or over a place that is still to be named, from which then no leader
- * would get away.
- */
+/** What each type size costs; `waiting`: over a place still to be named, whose leader could not get away. */
 const COST = { away: 1, turn: 0.5, along: 0.4, elsewhere: 3, stroke: 2.5, waiting: 4, leader: 1 };
 
 interface Scene extends Surroundings {

@@ -14,10 +14,7 @@ export function lineOf(size: number): number {
 /** From the top of a line to its baseline, as a multiple of the type size. */
 export const BASELINE = 0.93;
 
-/**
- * Widths of characters as shares of the type size, at least as wide as in the widest sans-serif
- * faces in common use: a box of text is then never too small, whatever font shows it.
- */
+/** Widths as shares of the type size, at least those of the widest common sans-serif: no box is too small. */
 const CLASSES: readonly (readonly [pattern: RegExp, width: number])[] = [
   [/^[ijlI|.,:;'!]$/, 0.4],
   [/^[ftr()[\]/ \u00A0-]$/, 0.46],
@@ -48,10 +45,7 @@ export function textWidth(
 /** Where a line may end: at any space but that between a number and its unit. */
 const BREAKS = /(?<!\d) | (?!(?:mm²?|%)(?![\w²]))/;
 
-/**
- * Text broken into lines that fit a width; a word that is too wide alone is broken as well. What
- * no-break spaces hold together stays so.
- */
+/** Text in lines of a width; too wide a word is broken, what no-break spaces hold together is not. */
 export function wrapped(
   text: string,
   size: number,

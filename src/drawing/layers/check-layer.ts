@@ -15,10 +15,7 @@ const RADIUS = 1;
 /** Room that the planned dot at an arrow's tip takes, in steps. */
 const TIP_ROOM = 1.1;
 
-/**
- * Corrections of a check in their order, as "C1": dots, then measures of sides on which no dot says as
- * much already.
- */
+/** Corrections in order, as "C1": dots, then measures of sides on which no dot says as much already. */
 export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keyed[] {
   const corrected = dots.filter(({ correction }) => correction !== undefined);
   const told = measures.filter(({ side }) =>
@@ -35,10 +32,7 @@ export function isUndecided({ outward, up }: DotDeviation): boolean {
   return [outward, up].some(({ decision }) => decision?.outcome === "undecided");
 }
 
-/**
- * The dots that were drawn: each as a saltire, with an arrow to its plan and the number of its
- * correction where it is outside, and a question mark where nobody knows yet.
- */
+/** Drawn dots as saltires: outside with an arrow to the plan and its number, undecided with a question mark. */
 export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush): Layer {
   let corrections = 0;
   return stacked(

@@ -24,10 +24,7 @@ const CROSS_RADIUS = 1.1;
 
 const SHOWN = ["endocanthion", "exocanthion", "alare", "cheilion"] as const;
 
-/**
- * Landmarks inside a box as crosses, those that a source only approximates as rings. Pupil and limbus
- * are left out: a drawn eye shows them, and on a photo they are not to be hidden.
- */
+/** Landmarks as crosses, approximated ones as rings; pupil and limbus are seen in the eye itself. */
 export function landmarksLayer(face: Face<"mm">, box: Box, brush: Brush): Layer {
   const approximated = new Set(face.standIns?.map(({ landmark }) => landmark));
   const onSides = SIDES.flatMap((side) =>

@@ -34,10 +34,7 @@ const SHORTEST = 1;
 
 const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as const;
 
-/**
- * The guides of one side: each from the landmark it rises from to a little above its dot, with a gap
- * where it would cross the eye. An arch that no guide placed gets a short stroke of its own.
- */
+/** Guides from their landmark to above their dot, with a gap at the eye; an arch without one gets a stroke. */
 export function guidesLayer(
   { face, skin, ...plan }: PlannedDots,
   side: Side,
@@ -112,11 +109,7 @@ interface Bend {
   readonly depth: number;
 }
 
-/**
- * The way of a guide on the face, between two distances along its line: from its landmarks, as deep
- * as these are, to its dot on the skin. It is straight from the front; where a turned head is drawn
- * back onto its photo, it bends at each of them.
- */
+/** A stretch of a guide, as deep as its landmarks and dot: on a turned head's photo it bends at each of them. */
 function guidePath(
   guide: Guide,
   landmarks: FaceSide<"mm">,

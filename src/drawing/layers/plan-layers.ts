@@ -21,10 +21,7 @@ export interface AlsoShown {
   readonly check?: DrawnCheck;
 }
 
-/**
- * Everything that a picture of a plan shows inside a box, from the eyes up to the dots; `beneathDots`
- * is what else it shows, and what may be hidden by a dot.
- */
+/** All of a plan's picture, from the eyes up to the dots; `beneathDots` may be hidden by a dot. */
 export function planLayers(
   plan: BrowPlan,
   box: Box,

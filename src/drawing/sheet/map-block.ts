@@ -19,10 +19,7 @@ export interface MapBlock extends Block {
 /** Length of the ruler beside the face, in millimetres. */
 const RULER_LENGTH = 50;
 
-/**
- * A plan at true size: one millimetre on the face, seen from the front, is one on paper. It shows the moves, or
- * in their place the check of what was drawn.
- */
+/** A plan seen from the front, 1 mm on the face 1 mm on paper, with its moves or with the check. */
 export function mapBlock(plan: BrowPlan, { width, brush }: Sheet, shown: AlsoShown = {}): MapBlock {
   const brushAt = (origin: Spot): Brush => ({ ...brush, view: uprightView(origin) });
   const extent = faceBox(plan, brushAt([0, 0]));

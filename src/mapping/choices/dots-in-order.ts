@@ -21,10 +21,7 @@ const DOWNWARD: readonly (readonly [Dot, Dot])[] = [
   ["upperArch", "lowerArch"],
 ];
 
-/**
- * Refuses dots that are no brow: dots out of order from the start to the tail, a lower dot above
- * its upper one. Where pins are to blame, they are named.
- */
+/** Refuses dots out of order from start to tail, or a lower dot above its upper one; blames pins by name. */
 export function requireDotsInOrder(
   where: string,
   dots: BrowDots<"mm">,

@@ -72,10 +72,7 @@ function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
   }
 }
 
-/**
- * Refuses pins that no plan can keep: two for one dot, or one on the wrong side of the midline.
- * Whether pinned dots stand in order along the brow shows only once the rest is solved.
- */
+/** Refuses pins twice on a dot or across the midline; their order along the brow shows once it is solved. */
 function requireUsablePins(where: string, pins: readonly Pin[]): void {
   if (!isList(pins)) refuse("out-of-range", where, "pins", pins, "a list");
   pins.forEach((pin, index) => {

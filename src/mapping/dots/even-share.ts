@@ -7,10 +7,7 @@ import { ledBy } from "../choices/choice-tables.js";
 import type { SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
 
-/**
- * Moves both arches sideways, at their heights, until the front has its share of the ruler lengths
- * exactly: evening the heights has bent the border on which the share was found.
- */
+/** Moves both arches sideways to the front share: evening heights has bent the border where it was found. */
 export function evenShare(
   arches: Sides<SettledDot>,
   starts: Sides<SidePlace>,

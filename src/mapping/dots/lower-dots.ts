@@ -28,10 +28,7 @@ export function bodyDot(
   });
 }
 
-/**
- * The dots of the lower border under an upper dot, both sides equally thick: where one side's is
- * pinned, the thickness that this gives is the other side's too.
- */
+/** Lower dots, both sides equally thick: a pinned one gives its thickness to the other side too. */
 export function lowerDot(
   dot: Dot,
   uppers: Sides<SettledDot>,

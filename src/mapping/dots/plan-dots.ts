@@ -88,10 +88,7 @@ function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>
   return notes.filter((one, index) => notes.findIndex(({ text }) => text === one.text) === index);
 }
 
-/**
- * Refuses dots that no outline runs through, such as a body dot above the arch, and names the pins.
- * Without pins and mirrored, dots hang below a border that is drawn by the same rule.
- */
+/** Refuses pinned or carried dots that no outline runs through; mirrored ones hang below a border that has one. */
 function requireOutline(
   dots: CompleteDots<"mm">,
   side: Side,

@@ -25,10 +25,7 @@ export interface Followed {
   readonly limit?: Length<"mm">;
 }
 
-/**
- * Settles one dot on both sides: a pinned side keeps its pin, and the other side mirrors it unless
- * it is pinned itself; without pins both sides take the place of the one that leads.
- */
+/** A pinned side keeps its pin and the other mirrors it; without pins both take the place of the one that leads. */
 export function settleDot(
   dot: Dot,
   own: (side: Side) => SidePlace,

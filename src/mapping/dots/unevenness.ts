@@ -20,10 +20,7 @@ import { keysOf, note, SIDES } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { type ReasonCode, REASONS } from "./words.js";
 
-/**
- * What pins break: levels and evenness of the two brows, and the front share where one was asked
- * for. Looked at by the values alone, under the tolerances that the plan is compared by.
- */
+/** What pins break of levels, evenness and an asked front share, by values alone under the plan's tolerances. */
 export function pinBreaks(
   dots: Sides<CompleteDots<"mm">>,
   skin: Skin,

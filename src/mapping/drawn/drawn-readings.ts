@@ -25,10 +25,7 @@ import type { BrowPlan } from "../plan/plan.js";
 /** The name of one dot of one side among the inputs of an uncertainty calculation. */
 type DotInput = `${Side} ${Dot}`;
 
-/**
- * What is read on the dots that were drawn, with the uncertainty of their places alone: eye corners,
- * lids and skin are the plan's, so that an error in them is in both and falls out of the difference.
- */
+/** Reads drawn dots, only their places uncertain: the face is the plan's, and its errors fall out of differences. */
 export function readDrawn(
   dots: Sides<BrowDots<"mm">>,
   u: Length<"mm">,

@@ -9,10 +9,7 @@ import {
 } from "../../units/index.js";
 import { decideUnder } from "../../units/internal.js";
 
-/**
- * Whether each planned front takes the share of front and tail that was asked for; undefined where the
- * tolerances say nothing of front shares. A plan has every upper dot, so that both shares are read.
- */
+/** Whether each planned front takes the asked share; undefined where the tolerances say nothing of it. */
 export function decideShares(
   measures: FaceMeasures<Measured>,
   asked: number,

@@ -92,10 +92,7 @@ export function faceInputs<U extends Unit>(
   };
 }
 
-/**
- * The face with its landmarks in one order, whoever wrote them down: sums of the same terms in
- * another order differ in the last bits, and a record has to replay to the last one.
- */
+/** Landmarks in one order: sums in another differ in the last bits, and a record replays to the last one. */
 function inOneOrder<U extends Unit>(face: Face<U>): Face<U> {
   return {
     ...face,

@@ -123,10 +123,7 @@ function mapSideReadings<Value, Mapped>(
   };
 }
 
-/**
- * The outline through dots, or nothing where none runs through them: of what was drawn by hand, and of
- * a plan whose landmarks are moved to see what their uncertainty does.
- */
+/** The outline, or nothing where none runs through the dots, as drawn by hand or moved by their uncertainty. */
 export function outlineIfAny(dots: OutlineDots, shape: OutlineOptions): Outline<"mm"> | undefined {
   try {
     return outline(dots, shape);

@@ -43,10 +43,7 @@ export interface SpaceUncertainty {
 
 const CERTAIN: SpaceUncertainty = { size: 0, tilt: 0, shift: 0, distance: 0 };
 
-/**
- * Standard uncertainty of everything read on a plan, from its landmarks, its skin and how well the
- * face space is known; the midline is taken as given.
- */
+/** Standard uncertainty of a plan's readings from landmarks, skin and face space; the midline is given. */
 export function uncertaintyOnFace(
   plan: PlannedDots,
   space: SpaceUncertainty = CERTAIN,
