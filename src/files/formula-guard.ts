@@ -10,7 +10,6 @@ export function guarded(text: string): string {
   return FORMULA.test(text) ? `'${text}` : text;
 }
 
-/** The text that was guarded. */
 export function unguarded(text: string): string {
   return GUARDED.test(text) ? text.slice(1) : text;
 }

@@ -32,7 +32,6 @@ import { parse } from "./parse.js";
 import { point, positiveLength, words } from "./quantity.js";
 import { each, flag, list, record, type Schema, within, word } from "./schema.js";
 
-/** Each dot of both brows. */
 const MOST_PINS = 2 * DOT_NAMES.length;
 
 export const side: Schema<Side> = word<Side>({ right: true, left: true });

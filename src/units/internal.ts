@@ -14,13 +14,12 @@ export {
   requireWithin,
   requireWord,
 } from "./quantities/require.js";
-export { refuse, shownValue } from "./quantities/geometry-error.js";
+export { refuse, refusingAs, shownValue } from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { fill, note, type Sentences, type ValuesFor } from "./quantities/note.js";
 export { writtenLength } from "./quantities/parse-length.js";
-export { refusingAs } from "./quantities/refusing-as.js";
 export { SIDES } from "./quantities/side.js";
 export { decideUnder, TOLERANCE_UNITS } from "./decisions/tolerances.js";
 export {

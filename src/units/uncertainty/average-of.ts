@@ -1,6 +1,5 @@
 import { type Measured, measured } from "./measured.js";
-import { refuse } from "../quantities/geometry-error.js";
-import { refusingAs } from "../quantities/refusing-as.js";
+import { refuse, refusingAs } from "../quantities/geometry-error.js";
 
 /**
  * The mean of repeated, independent measurements of one thing, each weighted by 1/u²; n equally

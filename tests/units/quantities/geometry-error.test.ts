@@ -1,5 +1,7 @@
 import { GeometryError } from "brow-geometry";
 import { describe, expect, it } from "vitest";
+import { refusingAs, requirePositive } from "../../../src/units/internal.js";
+import { refusal } from "../../support/refusal.js";
 
 const detail = { where: "parseFace", field: "left.pupil", value: [1, Number.NaN], need: "a point" };
 
@@ -43,5 +45,29 @@ describe("GeometryError", () => {
       "parseFace: left.pupil is [1, NaN]; needs a point. a is 1; needs text. b is 1; needs text. And 2 more",
     );
     expect(error.detail.also).toHaveLength(4);
+  });
+});
+
+describe("refusingAs", () => {
+  it("answers what it runs", () => {
+    expect(refusingAs("outer", () => 3)).toBe(3);
+  });
+
+  it("names the outer function, and keeps everything else", () => {
+    const inner = refusal(() => requirePositive("inner", "width", -1));
+    const outer = refusal(() => refusingAs("outer", () => requirePositive("inner", "width", -1)));
+    expect(outer).toBeInstanceOf(GeometryError);
+    expect(outer.code).toBe(inner.code);
+    expect(outer.detail).toEqual({ ...inner.detail, where: "outer" });
+    expect(outer.message).toBe(inner.message.replace("inner", "outer"));
+    expect(outer.cause).toBeInstanceOf(GeometryError);
+  });
+
+  it("leaves errors that are not its own alone", () => {
+    const error = new TypeError("no");
+    const run = (): never => {
+      throw error;
+    };
+    expect(() => refusingAs("outer", run)).toThrow(error);
   });
 });
