@@ -120,9 +120,15 @@ function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[
   const spread = reliefSpread(face, width);
   const pairs = pairsWithDepth(face.symmetricPoints, spread);
   if (countPoints(pairs) < LEAST_POINTS) {
-    const found = `${countPoints(pairs)} points with depth`;
+    const field = "symmetricPoints";
     const need = `at least ${LEAST_POINTS}`;
-    refuse("wrong-count", "fitMidsagittalPlane", "symmetricPoints", found, need);
+    refuse(
+      "wrong-count",
+      "fitMidsagittalPlane",
+      field,
+      `${countPoints(pairs)} points with depth`,
+      need,
+    );
   }
   return pairs;
 }
