@@ -1,200 +1,80 @@
-export {
-  averageOf,
-  decide,
-  type Decision,
-  type DecisionRule,
-  eachSide,
-  type FlatPoint,
-  formatLength,
-  GeometryError,
-  type GeometryErrorCode,
-  type Length,
-  type Limits,
-  measured,
-  type Measured,
-  mm,
-  type Note,
-  NOTICED_BY_CLIENTS,
-  NOTICED_BY_OTHERS,
-  otherSide,
-  type Outcome,
-  parseLength,
-  type Point,
-  type Polyline,
-  px,
-  readCaliper,
-  readRuler,
-  type Scale,
-  type Side,
-  type Sides,
-  type ToleranceSet,
-  toMillimetres,
-  toPixels,
-  type Unit,
-  WORKING_TOLERANCES,
-} from "./units/index.js";
-export {
-  ARCH_CONVENTIONS,
-  type ArchConvention,
-  type Brow,
-  type BrowDots,
-  type CompleteDots,
-  describeMarkup,
-  type Dot,
-  DOTS,
-  type Face,
-  faceFromMillimetres,
-  type FaceMeasures,
-  type FaceSide,
-  fromLandmarks,
-  fromMarkup,
-  type GuideConvention,
-  GUIDES,
-  type LandmarkName,
-  lengthBetween,
-  type MarkupDescription,
-  type MarkupName,
-  type MarkupOptions,
-  MARKUPS,
-  type MeasureName,
-  MEASURES,
-  type MillimetreOptions,
-  type PlainFace,
-  requireLandmarks,
-  type SideMeasures,
-  type Skin,
-  skinOf,
-  START_CONVENTIONS,
-  type StartConvention,
-} from "./landmarks/index.js";
-export {
-  type Guide,
-  guideLine,
-  measureFace,
-  type NaturalArch,
-  naturalDots,
-  type NaturalDots,
-  outline,
-  type Outline,
-  type OutlineOptions,
-  type StationThickness,
-} from "./proportions/index.js";
-export {
-  type CaptureComparison,
-  type CaptureComparisonOptions,
-  carryBrow,
-  compareBorders,
-  compareCaptures,
-  compareSides,
-  type ComparisonOptions,
-  eyeCant,
-  FACE_MIDLINE,
-  faceFrame,
-  type FaceFrame,
-  type FaceFrameOptions,
-  fitMidline,
-  halfFaces,
-  type Midline,
-  mirror,
-  noseDeviation,
-  placeOnSide,
-  pointOnSide,
-  type SideComparison,
-  type SideDifference,
-  toFace,
-  toPhoto,
-  type TurnedFace,
-  type TurningOptions,
-  turnToFront,
-} from "./symmetry/index.js";
-export {
-  combineScales,
-  fitRuler,
-  IRIS_WIDTH,
-  type IrisOptions,
-  type MarkerOptions,
-  measuresFromReadings,
-  type Reading,
-  type ReadingSheet,
-  type ReferenceOptions,
-  scaleFromIris,
-  scaleFromMarker,
-  scaleFromReference,
-  scaleFromRuler,
-  type SheetOptions,
-} from "./calibration/index.js";
-export {
-  type BrowPlan,
-  CARRIES,
-  type Carry,
-  type Caution,
-  checkDrawn,
-  checkReadings,
-  type Choices,
-  comparisonFindings,
-  DEPENDENT_DOTS,
-  type DrawnCheck,
-  type DrawnMap,
-  type DrawnOptions,
-  evenReadings,
-  everyChoice,
-  type Lead,
-  LEADS,
-  LEVELS,
-  type Levels,
-  type MapRecord,
-  type Move,
-  type Pin,
-  planBrows,
-  planDots,
-  type PlannableFace,
-  type PlannedDots,
-  planOnPhoto,
-  type PlanOptions,
-  planOverlap,
-  type ReadingMove,
-  RECORD_VERSION,
-  recordOf,
-  replay,
-  requirePlannable,
-  TAIL_HEIGHTS,
-  type TailHeight,
-  weighChoices,
-  type WeighedChoices,
-  type WeighOptions,
-  type WorkOptions,
-  type WorkStep,
-  workSteps,
-} from "./mapping/index.js";
-export {
-  type ChoicesDrawing,
-  drawCaptures,
-  drawChoices,
-  drawPlan,
-  drawSheet,
-  drawStrip,
-  type Look,
-  type NamedCapture,
-  type Paper,
-  type PlanDrawing,
-  type SheetDrawing,
-  type Theme,
-} from "./drawing/index.js";
-export {
-  CAPTURE_LIMITS,
-  type CaptureCheck,
-  type CaptureOptions,
-  checkCapture,
-  type Finding,
-  type FindingCode,
-  headPose,
-  type HeadPose,
-} from "./capture/index.js";
-export {
-  type GradedItem,
-  gradeMap,
-  type GradingOptions,
-  type MapGrade,
-  type Rubric,
-  RULER_SHEET_RUBRIC,
-} from "./grading/index.js";
+// Lengths, points and sides.
+export { mm, px, parseLength, formatLength, eachSide, otherSide } from "./units/index.js";
+export { GeometryError } from "./units/index.js";
+export type { FlatPoint, GeometryErrorCode, Length, Note, Point, Polyline } from "./units/index.js";
+export type { Side, Sides, Unit } from "./units/index.js";
+
+// Measured values and what is decided about them.
+export { measured, averageOf, readRuler, readCaliper, decide } from "./units/index.js";
+export { WORKING_TOLERANCES, NOTICED_BY_CLIENTS, NOTICED_BY_OTHERS } from "./units/index.js";
+export type { Decision, DecisionRule, Limits, Measured, Outcome } from "./units/index.js";
+export type { ToleranceSet } from "./units/index.js";
+
+// From landmarks to a face.
+export { fromMarkup, fromLandmarks, faceFromMillimetres } from "./landmarks/index.js";
+export { requireLandmarks, describeMarkup, MARKUPS } from "./landmarks/index.js";
+export type { Brow, Face, FaceSide, LandmarkName, MarkupDescription } from "./landmarks/index.js";
+export type { MarkupName, MarkupOptions, MillimetreOptions, PlainFace } from "./landmarks/index.js";
+export { requirePlannable } from "./mapping/index.js";
+export type { PlannableFace } from "./mapping/index.js";
+
+// Will the photo do.
+export { checkCapture, headPose, CAPTURE_LIMITS } from "./capture/index.js";
+export type { CaptureCheck, CaptureOptions, Finding, FindingCode } from "./capture/index.js";
+export type { HeadPose } from "./capture/index.js";
+
+// From pixels to millimetres.
+export { scaleFromIris, scaleFromReference, scaleFromRuler } from "./calibration/index.js";
+export { scaleFromMarker, fitRuler, combineScales, IRIS_WIDTH } from "./calibration/index.js";
+export type { IrisOptions, MarkerOptions, ReferenceOptions } from "./calibration/index.js";
+export { toMillimetres, toPixels } from "./units/index.js";
+export type { Scale } from "./units/index.js";
+export { fitMidline, faceFrame, turnToFront, toFace, toPhoto } from "./symmetry/index.js";
+export { FACE_MIDLINE } from "./symmetry/index.js";
+export type { FaceFrame, FaceFrameOptions, Midline, TurnedFace } from "./symmetry/index.js";
+export type { TurningOptions } from "./symmetry/index.js";
+
+// What is read on brows.
+export { DOTS, MEASURES, GUIDES, ARCH_CONVENTIONS, START_CONVENTIONS } from "./landmarks/index.js";
+export { lengthBetween, skinOf } from "./landmarks/index.js";
+export type { ArchConvention, BrowDots, CompleteDots, Dot } from "./landmarks/index.js";
+export type { FaceMeasures, GuideConvention, MeasureName } from "./landmarks/index.js";
+export type { SideMeasures, Skin, StartConvention } from "./landmarks/index.js";
+export { naturalDots, measureFace, guideLine, outline } from "./proportions/index.js";
+export type { Guide, NaturalArch, NaturalDots, Outline } from "./proportions/index.js";
+export type { OutlineOptions, StationThickness } from "./proportions/index.js";
+export { placeOnSide, pointOnSide } from "./symmetry/index.js";
+
+// The two sides of a face, and the same face again.
+export { mirror, carryBrow, compareSides, compareBorders } from "./symmetry/index.js";
+export { compareCaptures, halfFaces, eyeCant, noseDeviation } from "./symmetry/index.js";
+export type { CaptureComparison, CaptureComparisonOptions } from "./symmetry/index.js";
+export type { ComparisonOptions, SideComparison, SideDifference } from "./symmetry/index.js";
+export { comparisonFindings } from "./mapping/index.js";
+
+// The plan.
+export { planOnPhoto, planBrows, planDots, planOverlap, LEADS, CARRIES } from "./mapping/index.js";
+export { LEVELS, TAIL_HEIGHTS, DEPENDENT_DOTS } from "./mapping/index.js";
+export type { BrowPlan, Carry, Caution, Choices, Lead, Levels, Move } from "./mapping/index.js";
+export type { Pin, PlanOptions, PlannedDots, TailHeight } from "./mapping/index.js";
+
+// Choices weighed, steps of work, the record.
+export { weighChoices, everyChoice, workSteps, recordOf, replay } from "./mapping/index.js";
+export { RECORD_VERSION } from "./mapping/index.js";
+export type { MapRecord, WeighOptions, WeighedChoices, WorkOptions } from "./mapping/index.js";
+export type { WorkStep } from "./mapping/index.js";
+
+// What was drawn, and readings by hand.
+export { checkDrawn, checkReadings, evenReadings } from "./mapping/index.js";
+export type { DrawnCheck, DrawnMap, DrawnOptions, ReadingMove } from "./mapping/index.js";
+export { measuresFromReadings } from "./calibration/index.js";
+export type { Reading, ReadingSheet, SheetOptions } from "./calibration/index.js";
+
+// Pictures.
+export { drawPlan, drawStrip, drawChoices, drawCaptures, drawSheet } from "./drawing/index.js";
+export type { ChoicesDrawing, Look, NamedCapture, Paper, PlanDrawing } from "./drawing/index.js";
+export type { SheetDrawing, Theme } from "./drawing/index.js";
+
+// Grades.
+export { gradeMap, RULER_SHEET_RUBRIC } from "./grading/index.js";
+export type { GradedItem, GradingOptions, MapGrade, Rubric } from "./grading/index.js";

@@ -2,11 +2,6 @@ export type { CaptureOptions } from "./capture.js";
 export { checkCapture } from "./check-capture.js";
 export type { CaptureCheck, Finding, FindingSeverity } from "./finding.js";
 export { headPose, type HeadPose } from "./head-pose.js";
-export {
-  CAPTURE_LIMITS,
-  type CaptureLimit,
-  type CaptureLimits,
-  type CapturePurpose,
-  type LimitedCheck,
-} from "./limits.js";
+export { CAPTURE_LIMITS } from "./limits.js";
+export type { CaptureLimit, CaptureLimits, CapturePurpose, LimitedCheck } from "./limits.js";
 export type { FindingCode } from "./words.js";

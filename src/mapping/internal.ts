@@ -1,11 +1,5 @@
 export type { ComparisonFindingCode } from "./plan/words.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";
-export {
-  CARRY_WORDS,
-  LEAD_WORDS,
-  LEVELS_WORDS,
-  SHAPE_WORDS,
-  SHARE_WORDS,
-  TAIL_HEIGHT_WORDS,
-} from "./choices/words.js";
+export { CARRY_WORDS, LEAD_WORDS, LEVELS_WORDS, SHAPE_WORDS } from "./choices/words.js";
+export { SHARE_WORDS, TAIL_HEIGHT_WORDS } from "./choices/words.js";

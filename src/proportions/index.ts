@@ -8,13 +8,8 @@ export { meetGuide } from "./meet-guide.js";
 export type { NaturalArch } from "./natural-arch.js";
 export { naturalDots, type NaturalDots, type NaturalDotsOptions } from "./natural-dots.js";
 export { naturalOutline } from "./natural-outline.js";
-export {
-  outlineArea,
-  outlineBorders,
-  type OutlineOverlap,
-  outlinePath,
-  overlapOutlines,
-} from "./outline-path.js";
+export { outlineArea, outlineBorders, outlinePath, overlapOutlines } from "./outline-path.js";
+export type { OutlineOverlap } from "./outline-path.js";
 export { outline, type Outline, type OutlineDots } from "./outline.js";
 export type { OutlineOptions, UpperBorderShape } from "./outline-shape.js";
 export { thickness, type ThicknessDirection, type ThicknessReading } from "./thickness.js";

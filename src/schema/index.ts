@@ -1,14 +1,8 @@
 export { choicesSchema, parseChoices } from "./choices.js";
 export { faceSchema, parseFace } from "./face.js";
-export {
-  type DetectedLandmarks,
-  type LandmarkFile,
-  type LandmarkFileContext,
-  landmarkFileSchema,
-  type LengthReference,
-  type NamedLandmarks,
-  parseLandmarkFile,
-} from "./landmark-file.js";
+export { landmarkFileSchema, parseLandmarkFile } from "./landmark-file.js";
+export type { DetectedLandmarks, LandmarkFile, LandmarkFileContext } from "./landmark-file.js";
+export type { LengthReference, NamedLandmarks } from "./landmark-file.js";
 export { parsePlan, planSchema } from "./plan.js";
 export { parseReadingSheet, readingSheetSchema } from "./reading-sheet.js";
 export { parseRecord, recordJsonSchema, recordSchema } from "./record.js";

@@ -1,64 +1,31 @@
 export { averageOf } from "./uncertainty/average-of.js";
 export type { Correlation } from "./uncertainty/correlation.js";
-export {
-  decide,
-  type Decision,
-  type DecisionOptions,
-  type DecisionRule,
-  type Limits,
-  type Outcome,
-} from "./decisions/decide.js";
+export { decide } from "./decisions/decide.js";
+export type { Decision, DecisionOptions, DecisionRule, Limits } from "./decisions/decide.js";
+export type { Outcome } from "./decisions/decide.js";
 export { formatLength } from "./quantities/format-length.js";
-export {
-  GeometryError,
-  type GeometryErrorCode,
-  type GeometryErrorDetail,
-} from "./quantities/geometry-error.js";
+export { GeometryError } from "./quantities/geometry-error.js";
+export type { GeometryErrorCode, GeometryErrorDetail } from "./quantities/geometry-error.js";
 export type { InputComponent, MeasuredInputs, PlainValues } from "./uncertainty/measured-inputs.js";
-export {
-  type Measured,
-  measured,
-  type MeasuredPoint,
-  measuredPoint,
-  type PointUncertainty,
-} from "./uncertainty/measured.js";
+export { measured, measuredPoint } from "./uncertainty/measured.js";
+export type { Measured, MeasuredPoint, PointUncertainty } from "./uncertainty/measured.js";
 export type { Note, NoteValues } from "./quantities/note.js";
 export { parseLength } from "./quantities/parse-length.js";
-export {
-  type Interval,
-  type IntervalsOf,
-  type MonteCarloOptions,
-  type MonteCarloResult,
-  propagateByMonteCarlo,
-} from "./uncertainty/propagate-by-monte-carlo.js";
+export { propagateByMonteCarlo } from "./uncertainty/propagate-by-monte-carlo.js";
+export type { Interval, IntervalsOf } from "./uncertainty/propagate-by-monte-carlo.js";
+export type { MonteCarloOptions } from "./uncertainty/propagate-by-monte-carlo.js";
+export type { MonteCarloResult } from "./uncertainty/propagate-by-monte-carlo.js";
 export { propagate, type Propagated, type PropagationOptions } from "./uncertainty/propagate.js";
-export {
-  type DeepPoint,
-  deepPoint,
-  type FlatPoint,
-  flatPoint,
-  hasDepth,
-  type Length,
-  length,
-  mm,
-  type Point,
-  type Polyline,
-  px,
-  type Unit,
-  type UnitTag,
-} from "./quantities/quantity.js";
+export { deepPoint, flatPoint, hasDepth, length, mm, px } from "./quantities/quantity.js";
+export type { DeepPoint, FlatPoint, Length, Point, Polyline, Unit } from "./quantities/quantity.js";
+export type { UnitTag } from "./quantities/quantity.js";
 export { readCaliper, type ReadingOptions, readRuler } from "./uncertainty/read-ruler.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";
 export { type Scale, type ScaleSource, toMillimetres, toPixels } from "./uncertainty/scale.js";
 export { eachSide, otherSide, type Side, type Sides } from "./quantities/side.js";
-export {
-  NOTICED_BY_CLIENTS,
-  NOTICED_BY_OTHERS,
-  type Tolerance,
-  type ToleranceName,
-  type ToleranceSet,
-  type ToleranceSetWith,
-  WORKING_TOLERANCES,
-} from "./decisions/tolerances.js";
+export { NOTICED_BY_CLIENTS, NOTICED_BY_OTHERS } from "./decisions/tolerances.js";
+export { WORKING_TOLERANCES } from "./decisions/tolerances.js";
+export type { Tolerance, ToleranceName, ToleranceSet } from "./decisions/tolerances.js";
+export type { ToleranceSetWith } from "./decisions/tolerances.js";
 export type { ScaleNoteCode } from "./uncertainty/words.js";
 export type { AdviceCode } from "./decisions/words.js";
