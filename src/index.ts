@@ -15,8 +15,6 @@ export { fromMarkup, fromLandmarks, faceFromMillimetres } from "./landmarks/inde
 export { requireLandmarks, describeMarkup, MARKUPS } from "./landmarks/index.js";
 export type { Brow, Face, FaceSide, LandmarkName, MarkupDescription } from "./landmarks/index.js";
 export type { MarkupName, MarkupOptions, MillimetreOptions, PlainFace } from "./landmarks/index.js";
-export { requirePlannable } from "./mapping/index.js";
-export type { PlannableFace } from "./mapping/index.js";
 
 // Will the photo do.
 export { checkCapture, headPose, CAPTURE_LIMITS } from "./capture/index.js";
@@ -53,10 +51,11 @@ export type { ComparisonOptions, SideComparison, SideDifference } from "./symmet
 export { comparisonFindings } from "./mapping/index.js";
 
 // The plan.
-export { planOnPhoto, planBrows, planDots, planOverlap, LEADS, CARRIES } from "./mapping/index.js";
-export { LEVELS, TAIL_HEIGHTS, DEPENDENT_DOTS } from "./mapping/index.js";
+export { requirePlannable, planOnPhoto, planBrows, planDots } from "./mapping/index.js";
+export { planOverlap, DEPENDENT_DOTS } from "./mapping/index.js";
+export { LEADS, CARRIES, LEVELS, TAIL_HEIGHTS } from "./mapping/index.js";
 export type { BrowPlan, Carry, Caution, Choices, Lead, Levels, Move } from "./mapping/index.js";
-export type { Pin, PlanOptions, PlannedDots, TailHeight } from "./mapping/index.js";
+export type { Pin, PlannableFace, PlannedDots, PlanOptions, TailHeight } from "./mapping/index.js";
 
 // Choices weighed, steps of work, the record.
 export { weighChoices, everyChoice, workSteps, recordOf, replay } from "./mapping/index.js";
