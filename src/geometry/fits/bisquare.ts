@@ -4,3 +4,8 @@
  * computes it from that.
  */
 export const BISQUARE_CUT = 4.685;
+
+/** What a bisquare leaves of a weight: all of it at 0, nothing from the cut on, whose square is 1. */
+export function bisquare(square: number): number {
+  return square < 1 ? (1 - square) * (1 - square) : 0;
+}

@@ -7,30 +7,24 @@ export interface Basis {
 /** A term of which less than this share is new says what the terms before it said. */
 export const DEPENDENT = 1e-9;
 
-/**
- * Orthogonalises the columns of terms that come as rows, one row for each value to be fitted;
- * undefined where a term repeats the others.
- */
-export function orthonormalBasis(
-  terms: readonly (readonly number[])[],
-  size: number,
-): Basis | undefined {
+/** Orthogonalises terms that come as columns; undefined where one repeats those before it. */
+export function orthonormalBasis(terms: readonly (readonly number[])[]): Basis | undefined {
   const columns: number[][] = [];
-  const triangle = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  for (let term = 0; term < size; term += 1) {
-    const column = terms.map((row) => row[term] as number);
+  const triangle = terms.map(() => zeros(terms.length));
+  for (let term = 0; term < terms.length; term += 1) {
+    const column = (terms[term] as readonly number[]).slice();
     const before = Math.sqrt(dot(column, column));
-    columns.forEach((earlier, index) => {
+    for (let index = 0; index < term; index += 1) {
+      const earlier = columns[index] as readonly number[];
       const share = dot(column, earlier);
-      for (let row = 0; row < column.length; row += 1) {
-        column[row] = (column[row] as number) - share * (earlier[row] as number);
-      }
+      addTo(column, earlier, -share);
       (triangle[index] as number[])[term] = share;
-    });
+    }
     const own = Math.sqrt(dot(column, column));
     if (!(own > DEPENDENT * before)) return undefined;
     (triangle[term] as number[])[term] = own;
-    columns.push(column.map((entry) => entry / own));
+    for (let row = 0; row < column.length; row += 1) column[row] = (column[row] as number) / own;
+    columns.push(column);
   }
   return { columns, triangle };
 }
@@ -61,6 +55,33 @@ export function dot(one: readonly number[], other: readonly number[]): number {
   return sum;
 }
 
+/** Adds a multiple of a list to another of the same length. */
+export function addTo(sum: number[], other: readonly number[], factor: number): void {
+  for (let row = 0; row < sum.length; row += 1) {
+    sum[row] = (sum[row] as number) + factor * (other[row] as number);
+  }
+}
+
+export function zeros(count: number): number[] {
+  return new Array<number>(count).fill(0);
+}
+
+/** The factors with which the terms of a basis run closest to values. */
+export function closestFactors(
+  { columns, triangle }: Basis,
+  values: readonly number[],
+): readonly number[] {
+  return solveTriangle(
+    triangle,
+    columns.map((column) => dot(column, values)),
+  );
+}
+
+/** Rows as columns. */
+export function columnsOf(rows: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return (rows[0] ?? []).map((_, column) => rows.map((row) => row[column] as number));
+}
+
 /**
  * The factors with which a sum of terms runs closest to values: least squares. Undefined where the
  * values leave a factor open.
@@ -71,10 +92,6 @@ export function leastSquares(
   terms: readonly (readonly number[])[],
   values: readonly number[],
 ): readonly number[] | undefined {
-  const basis = orthonormalBasis(terms, terms[0]?.length ?? 0);
-  if (basis === undefined) return undefined;
-  return solveTriangle(
-    basis.triangle,
-    basis.columns.map((column) => dot(column, values)),
-  );
+  const basis = orthonormalBasis(columnsOf(terms));
+  return basis && closestFactors(basis, values);
 }

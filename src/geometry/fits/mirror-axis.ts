@@ -4,7 +4,7 @@
 // sum of weight × point × partner, and what is left of the squares is 2 × (size − pull): everything
 // follows from six sums over the pairs, from which single pairs can be subtracted again.
 
-import { BISQUARE_CUT } from "./bisquare.js";
+import { bisquare, BISQUARE_CUT } from "./bisquare.js";
 
 /** An axis of mirroring, by a point on it and the cosine and sine of *twice* its angle. */
 export interface MirrorAxis {
@@ -134,8 +134,7 @@ export function bisquareAxis(
 
 /** What a bisquare leaves of a term's weight: 1 on the axis, 0 beyond the largest mismatch. */
 export function bisquareWeight(term: MirrorTerm, axis: MirrorAxis): number {
-  const share = squaredMismatch(term, axis) * term.perLimit;
-  return share < 1 ? (1 - share) * (1 - share) : 0;
+  return bisquare(squaredMismatch(term, axis) * term.perLimit);
 }
 
 /** Whether the sums tell one direction from another, beyond rounding. */

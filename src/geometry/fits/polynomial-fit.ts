@@ -1,5 +1,5 @@
 import { refuse, requireFinite } from "../../units/internal.js";
-import { dot } from "./least-squares.js";
+import { addTo, dot, zeros } from "./least-squares.js";
 import { rootBetween } from "../curves/root-between.js";
 
 /**
@@ -117,16 +117,6 @@ function reachOf(nodes: readonly number[]): { readonly centre: number; readonly 
     if (node > high) high = node;
   }
   return { centre: (low + high) / 2, spread: high > low ? (high - low) / 2 : 1 };
-}
-
-function addTo(sum: number[], other: readonly number[], factor: number): void {
-  for (let index = 0; index < sum.length; index += 1) {
-    sum[index] = (sum[index] as number) + factor * (other[index] as number);
-  }
-}
-
-function zeros(count: number): number[] {
-  return new Array<number>(count).fill(0);
 }
 
 function requireValues(nodes: readonly number[], values: readonly number[], degree: number): void {

@@ -1,6 +1,14 @@
 import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
-import { BISQUARE_CUT } from "./bisquare.js";
-import { type Basis, DEPENDENT, dot, orthonormalBasis, solveTriangle } from "./least-squares.js";
+import { bisquare, BISQUARE_CUT } from "./bisquare.js";
+import {
+  addTo,
+  type Basis,
+  closestFactors,
+  columnsOf,
+  DEPENDENT,
+  orthonormalBasis,
+  solveTriangle,
+} from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -44,7 +52,7 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
-  const basis = orthonormalBasis(terms, size);
+  const basis = orthonormalBasis(columnsOf(terms));
   if (basis === undefined) refuseTerms();
   let weights: readonly number[] = values.map(() => 1);
   let fit = fitWeighted(basis, values, weights);
@@ -54,7 +62,7 @@ export function fitRobustly(
     fit = fitWeighted(basis, values, weights);
     const reach = BISQUARE_CUT * Math.max(spread, spreadOf(fit.residuals));
     for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
-      const next = fit.residuals.map((residual) => bisquare(residual / reach));
+      const next = fit.residuals.map((residual) => bisquare((residual / reach) ** 2));
       change = Math.max(...next.map((weight, row) => Math.abs(weight - at(weights, row))));
       weights = next;
       fit = fitWeighted(basis, values, weights);
@@ -77,21 +85,16 @@ function fitWeighted(
   weights: readonly number[],
 ): WeightedFit {
   const scales = weights.map(Math.sqrt);
-  const rows = scales.map((scale, row) => columns.map((column) => scale * at(column, row)));
-  const basis = orthonormalBasis(rows, columns.length);
+  const scaled = (entries: readonly number[]): readonly number[] =>
+    entries.map((entry, row) => entry * at(scales, row));
+  const basis = orthonormalBasis(columns.map(scaled));
   // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
   if (basis?.triangle.every((row, term) => at(row, term) ** 2 > DEPENDENT) !== true) refuseTerms();
-  const scaled = values.map((value, row) => at(scales, row) * value);
-  const factors = solveTriangle(
-    basis.triangle,
-    basis.columns.map((column) => dot(column, scaled)),
-  );
-  const residuals = values.map((value, row) =>
-    factors.reduce(
-      (rest, factor, term) => rest - factor * at(columns[term] as readonly number[], row),
-      value,
-    ),
-  );
+  const factors = closestFactors(basis, scaled(values));
+  const residuals = values.slice();
+  columns.forEach((column, term) => {
+    addTo(residuals, column, -at(factors, term));
+  });
   return { factors, residuals };
 }
 
@@ -107,10 +110,6 @@ function mostHarmful({ columns }: Basis, residuals: readonly number[]): number {
 function spreadOf(residuals: readonly number[]): number {
   const sizes = residuals.map(Math.abs).sort((one, other) => one - other);
   return SPREAD_OF_MEDIAN * at(sizes, Math.floor(sizes.length / 2));
-}
-
-function bisquare(share: number): number {
-  return Math.abs(share) < 1 ? (1 - share * share) ** 2 : 0;
 }
 
 /** An entry of which the loop around it says that it is there. */

@@ -6,7 +6,7 @@ import {
   spaceDifference,
   type SpaceVector,
 } from "../lines/space-vector.js";
-import { BISQUARE_CUT } from "./bisquare.js";
+import { bisquare, BISQUARE_CUT } from "./bisquare.js";
 import { eigenPairs } from "./symmetric-matrix.js";
 
 /** Share of the pairs that the trimmed start keeps: up to a quarter may be misplaced. */
@@ -141,10 +141,7 @@ export function bisquareShares<U extends Unit>(
   pairs: readonly DeepMirrorPair<U>[],
   plane: Plane,
 ): readonly number[] {
-  return pairs.map((pair) => {
-    const share = squaredShare(pair, plane) / BISQUARE_CUT ** 2;
-    return share < 1 ? (1 - share) ** 2 : 0;
-  });
+  return pairs.map((pair) => bisquare(squaredShare(pair, plane) / BISQUARE_CUT ** 2));
 }
 
 /**
