@@ -1,4 +1,5 @@
-export type { ComparisonFindingCode } from "./plan/words.js";
+export { CAUTION_CODES, type ComparisonFindingCode } from "./plan/words.js";
+export { REASON_CODES } from "./dots/words.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";
 export { CARRY_WORDS, LEAD_WORDS, LEVELS_WORDS, SHAPE_WORDS } from "./choices/words.js";

@@ -3,7 +3,6 @@ import {
   type ArchConvention,
   type Declared,
   type Dot,
-  DOTS,
   type GuideConvention,
   GUIDES,
   START_CONVENTIONS,
@@ -26,7 +25,7 @@ import { CHOSEN_SHARES } from "../mapping/internal.js";
 import { type OutlineOptions, type StationThickness } from "../proportions/index.js";
 import { SHAPES, STATIONS } from "../proportions/internal.js";
 import { type Side } from "../units/index.js";
-import { DECISION_RULES } from "../units/internal.js";
+import { DECISION_RULES, keysOf, SIDES } from "../units/internal.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
 import { point, positiveLength, words } from "./quantity.js";
@@ -34,18 +33,18 @@ import { each, flag, list, record, type Schema, within, word } from "./schema.js
 
 const MOST_PINS = 2 * DOT_NAMES.length;
 
-export const side: Schema<Side> = word<Side>({ right: true, left: true });
-export const dot: Schema<Dot> = word<Dot>(DOTS);
-export const guideConvention: Schema<GuideConvention> = word(GUIDES);
+export const side: Schema<Side> = word(SIDES);
+export const dot: Schema<Dot> = word(DOT_NAMES);
+export const guideConvention: Schema<GuideConvention> = word(keysOf(GUIDES));
 export const startConvention: Schema<StartConvention> = word(START_CONVENTIONS);
 export const archConvention: Schema<ArchConvention> = word(ARCH_CONVENTIONS);
 export const tailConvention: Schema<TailConvention> = word(TAIL_CONVENTIONS);
-export const lead: Schema<Lead> = word(LEADS);
-export const carry: Schema<Carry> = word(CARRIES);
-export const tailHeight: Schema<TailHeight> = word(TAIL_HEIGHTS);
+export const lead: Schema<Lead> = word(keysOf(LEADS));
+export const carry: Schema<Carry> = word(keysOf(CARRIES));
+export const tailHeight: Schema<TailHeight> = word(keysOf(TAIL_HEIGHTS));
 
 export const thickness: Schema<StationThickness> = record<StationThickness>(
-  each(STATIONS, positiveLength<"mm">()),
+  each(keysOf(STATIONS), positiveLength<"mm">()),
 );
 
 export const shape: Schema<OutlineOptions> = record<OutlineOptions>(

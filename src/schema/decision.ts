@@ -1,5 +1,5 @@
-import { type AdviceCode, type Decision, type Limits, type Outcome } from "../units/index.js";
-import { DECISION_RULES, OUTCOMES } from "../units/internal.js";
+import type { Decision, Limits, Outcome } from "../units/index.js";
+import { ADVICE_CODES, DECISION_RULES, OUTCOMES } from "../units/internal.js";
 import { note, spread } from "./quantity.js";
 import { finite, record, type Schema, within, word } from "./schema.js";
 
@@ -20,6 +20,6 @@ export const decision: Schema<Decision> = record<Decision>(
   {
     guardBand: finite,
     acceptable: finite,
-    advice: note<AdviceCode>({ "repeat-placements": true, "measure-better": true }),
+    advice: note(ADVICE_CODES),
   },
 );

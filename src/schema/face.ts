@@ -2,52 +2,37 @@ import * as z from "zod/mini";
 import {
   type Brow,
   type Face,
-  type FaceNoteCode,
   type FaceSide,
-  type LandmarkName,
-  LANDMARKS,
   type LandmarkSource,
   type LandmarkUncertainty,
   type MidlineLandmarks,
   type SymmetricPoints,
   type StandIn,
 } from "../landmarks/index.js";
+import {
+  FACE_NOTE_CODES,
+  LANDMARK_NAMES,
+  MIDLINE_LANDMARKS,
+  SIDE_LANDMARKS,
+} from "../landmarks/internal.js";
 import type { PlannableFace } from "../mapping/index.js";
 import type { Unit } from "../units/index.js";
 import { parse } from "./parse.js";
 import { measured, notes, point, polyline, sides, size, words } from "./quantity.js";
-import { each, list, record, type Schema, word, type Words } from "./schema.js";
+import { each, list, record, type Schema, word } from "./schema.js";
 
 /** Twice what the densest face mesh in use has. */
 const MOST_PAIRS = 1000;
 const MOST_STAND_INS = 100;
 
-const landmarkNames: Words<LandmarkName> = {
-  ...LANDMARKS.side,
-  ...LANDMARKS.lines,
-  ...LANDMARKS.midline,
-};
-
-const noteCodes: Words<FaceNoteCode> = {
-  "sides-swapped": true,
-  "irises-swapped": true,
-  "mirroring-undone": true,
-  "scaled-to-pixels": true,
-  "point-missing": true,
-  "point-misplaced": true,
-  "stand-in": true,
-  "irises-narrowed": true,
-  "repeated-points": true,
-};
-
-const landmark = word<LandmarkName>(landmarkNames);
+const landmark = word(LANDMARK_NAMES);
 
 const uncertainty = record<LandmarkUncertainty>(
   { default: size<"mm">() },
   {
     landmarks: record<NonNullable<LandmarkUncertainty["landmarks"]>>(
       {},
-      each(landmarkNames, size<"mm">()),
+      each(LANDMARK_NAMES, size<"mm">()),
     ),
   },
 );
@@ -56,7 +41,7 @@ const source = record<LandmarkSource>({
   markup: words,
   uncertainty,
   ringFactor: measured,
-  depth: word<LandmarkSource["depth"]>({ none: true, estimated: true, measured: true }),
+  depth: word(["none", "estimated", "measured"]),
 });
 
 export const standIns: Schema<readonly StandIn[]> = list(
@@ -71,9 +56,9 @@ const brow = record<Brow<"mm">>({ upper: border }, { lower: border });
 
 const lines = { upperLid: border, lowerLid: border };
 
-const anySide = record<FaceSide<"mm">>({}, { ...each(LANDMARKS.side, place), ...lines, brow });
+const anySide = record<FaceSide<"mm">>({}, { ...each(SIDE_LANDMARKS, place), ...lines, brow });
 
-const { endocanthion, exocanthion, alare, ...others } = each(LANDMARKS.side, place);
+const { endocanthion, exocanthion, alare, ...others } = each(SIDE_LANDMARKS, place);
 
 const plannableSide = record<PlannableFace["right"]>(
   { endocanthion, exocanthion, alare, brow },
@@ -85,7 +70,7 @@ function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
     {
       right: side,
       left: side,
-      midline: record<MidlineLandmarks<"mm">>({}, each(LANDMARKS.midline, place)),
+      midline: record<MidlineLandmarks<"mm">>({}, each(MIDLINE_LANDMARKS, place)),
     },
     {
       source,
@@ -94,7 +79,7 @@ function faceOf(side: Schema<FaceSide<"mm">>): Schema<Face<"mm">> {
         pairs: list(sides(place), MOST_PAIRS),
         middle: list(place, MOST_PAIRS),
       }),
-      notes: notes(noteCodes),
+      notes: notes(FACE_NOTE_CODES),
     },
   );
 }

@@ -1,14 +1,14 @@
 import {
   type FittedSkin,
-  LANDMARKS,
   type PointLandmark,
   type Skin,
   type SkinCurve,
 } from "../landmarks/index.js";
+import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { Camera, FaceFrame, Midline, OtherMidline, Turning } from "../symmetry/index.js";
 import { MIDLINE_METHODS } from "../symmetry/internal.js";
-import type { Scale, ScaleNoteCode } from "../units/index.js";
-import { SCALE_SOURCES } from "../units/internal.js";
+import type { Scale } from "../units/index.js";
+import { SCALE_NOTE_CODES, SCALE_SOURCES } from "../units/internal.js";
 import {
   flatPoint,
   length,
@@ -31,10 +31,9 @@ import {
   type Schema,
   within,
   word,
-  type Words,
 } from "./schema.js";
 
-const names: Words<PointLandmark> = { ...LANDMARKS.side, ...LANDMARKS.midline };
+const names: readonly PointLandmark[] = [...SIDE_LANDMARKS, ...MIDLINE_LANDMARKS];
 
 const angle = within(-180, 180);
 
@@ -46,7 +45,7 @@ const midline = record<Midline<"px">>({
   method: word([...MIDLINE_METHODS, "plane"]),
   offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
   weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
-  trimmed: list(word<PointLandmark>(names), Object.keys(names).length),
+  trimmed: list(word(names), names.length),
   robust: flag,
   others: list(
     record<OtherMidline<"px">>({
@@ -60,26 +59,12 @@ const midline = record<Midline<"px">>({
 
 const scale: Schema<Scale> = record<Scale>(
   {
-    from: word<"px">({ px: true }),
-    to: word<"mm">({ mm: true }),
+    from: word(["px"]),
+    to: word(["mm"]),
     factor: positive,
     u: spread,
     source: word(SCALE_SOURCES),
-    notes: notes<ScaleNoteCode>({
-      "population-average": true,
-      "ring-factor": true,
-      "one-iris": true,
-      "irises-differ": true,
-      "perspective-unknown": true,
-      "perspective-corrected": true,
-      "reference-off-plane": true,
-      "ruler-recedes": true,
-      "marker-tilted": true,
-      "reading-rejected": true,
-      "readings-scatter": true,
-      "rim-scatters": true,
-      "sources-disagree": true,
-    }),
+    notes: notes(SCALE_NOTE_CODES),
   },
   { cameraDistance: measuredLength<"mm">() },
 );
@@ -88,14 +73,14 @@ const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });
 
 /** The skin on which a ruler lies. */
 export const skin: Schema<Skin> = kinds<Skin>({
-  flat: record<Extract<Skin, { kind: "flat" }>>({ kind: word({ flat: true }) }),
+  flat: record<Extract<Skin, { kind: "flat" }>>({ kind: word(["flat"]) }),
   modelled: record<Extract<Skin, { kind: "modelled" }>>({
-    kind: word({ modelled: true }),
+    kind: word(["modelled"]),
     width: size<"mm">(),
     relativeU: spread,
   }),
   fitted: record<FittedSkin>({
-    kind: word({ fitted: true }),
+    kind: word(["fitted"]),
     atMidline: length<"mm">(),
     slope: finite,
     right: skinCurve,

@@ -86,8 +86,8 @@ const landmarks: { readonly [Form in keyof LandmarkForms]: Schema<LandmarkForms[
 const detected = MARKUP_NAMES.map((name) =>
   record<Detected>(
     {
-      markup: word({ [name]: true }) as Schema<MarkupName>,
-      coordinates: word<MarkupPicture["coordinates"]>({ pixels: true, normalised: true }),
+      markup: word([name]),
+      coordinates: word(["pixels", "normalised"]),
       landmarks: landmarks[MARKUPS[name].form] as Schema<Detected["landmarks"]>,
     },
     {
@@ -99,7 +99,7 @@ const detected = MARKUP_NAMES.map((name) =>
 );
 
 const named = record<NamedLandmarks>(
-  { markup: word<"by-hand">({ "by-hand": true }), face: faceSchema("px") },
+  { markup: word(["by-hand"]), face: faceSchema("px") },
   context,
 );
 

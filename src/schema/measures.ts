@@ -2,22 +2,21 @@ import {
   type FaceMeasureName,
   type FaceMeasures,
   type MeasureName,
-  MEASURES,
   type SideMeasures,
 } from "../landmarks/index.js";
-import { MEASURE_NAMES } from "../landmarks/internal.js";
+import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
 import { decision } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { measured } from "./quantity.js";
-import { each, list, record, type Schema, word, wordsOf } from "./schema.js";
+import { each, list, record, type Schema, word } from "./schema.js";
 
-export const measureName: Schema<MeasureName> = word<MeasureName>(MEASURE_NAMES);
+export const measureName: Schema<MeasureName> = word(MEASURE_NAMES);
 
-export const faceMeasureName: Schema<FaceMeasureName> = word<FaceMeasureName>(MEASURES);
+export const faceMeasureName: Schema<FaceMeasureName> = word(FACE_MEASURE_NAMES);
 
-const sideMeasures = record<SideMeasures<Measured>>({}, each(wordsOf(MEASURE_NAMES), measured));
+const sideMeasures = record<SideMeasures<Measured>>({}, each(MEASURE_NAMES, measured));
 
 export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<Measured>>(
   { right: sideMeasures, left: sideMeasures },

@@ -1,18 +1,17 @@
-import { type CompleteDots, DOTS, LANDMARKS, type SideLandmark } from "../landmarks/index.js";
+import type { CompleteDots } from "../landmarks/index.js";
 import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type {
   BrowPlan,
   Caution,
-  CautionCode,
   DotMove,
   DotOrigin,
   DotPlacing,
   Move,
-  ReasonCode,
   SettledChoices,
 } from "../mapping/index.js";
-import { ORIGINS } from "../mapping/internal.js";
+import { CAUTION_CODES, ORIGINS, REASON_CODES } from "../mapping/internal.js";
 import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
+import { keysOf } from "../units/internal.js";
 import {
   archConvention,
   carry,
@@ -48,7 +47,7 @@ import {
   size,
   words,
 } from "./quantity.js";
-import { each, finite, kinds, list, record, type Schema, word, type Words } from "./schema.js";
+import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
 
 /** A plan draws three a side. */
 const MOST_GUIDES = 20;
@@ -73,11 +72,11 @@ const settledChoices = record<SettledChoices>(
 );
 
 const guide = record<Guide>({
-  mark: word(MARKS),
+  mark: word(keysOf(MARKS)),
   convention: guideConvention,
   side,
   line: line<"mm">(),
-  from: list(word<SideLandmark>(LANDMARKS.side), SIDE_LANDMARKS.length),
+  from: list(word(SIDE_LANDMARKS), SIDE_LANDMARKS.length),
   standIns,
 });
 
@@ -89,7 +88,7 @@ const origin = record<DotOrigin>(
 );
 
 const dotMove = record<DotMove>({
-  kind: word<DotMove["kind"]>({ move: true, stay: true }),
+  kind: word(["move", "stay"]),
   side,
   dot,
   text: words,
@@ -101,7 +100,7 @@ const move = kinds<Move>({
   move: dotMove,
   stay: dotMove,
   place: record<DotPlacing>({
-    kind: word({ place: true }),
+    kind: word(["place"]),
     side,
     dot,
     text: words,
@@ -110,60 +109,8 @@ const move = kinds<Move>({
   }),
 });
 
-const reasons = notes<ReasonCode>({
-  "lead-middle": true,
-  "lead-side": true,
-  "lead-side-by-measure": true,
-  "levels-middle": true,
-  "levels-side": true,
-  "levels-held-back": true,
-  "start-at-alare": true,
-  "start-at-endocanthion-nose-wide": true,
-  "start-at-endocanthion-stand-in": true,
-  "start-at-endocanthion-nose-bent": true,
-  "start-at-endocanthion-nose-deviates": true,
-  "start-chosen": true,
-  "arch-natural": true,
-  "arch-moved-outward": true,
-  "arch-moved-inward": true,
-  "arch-flat": true,
-  "arch-undetermined": true,
-  "arch-chosen": true,
-  "tail-at-guide": true,
-  "thickness-natural": true,
-  "thickness-chosen": true,
-  "thickness-assumed": true,
-  "border-extended": true,
-  "guide-missed": true,
-  "carried-by-measure": true,
-  pinned: true,
-  "pins-break-levels": true,
-  "pins-break-tail-heights": true,
-  "pins-break-distances": true,
-  "pins-break-thickness": true,
-  "pins-break-share": true,
-});
-
-const cautionCodes: Words<CautionCode> = {
-  "local-law": true,
-  hygiene: true,
-  "planning-aid": true,
-  "scale-uncertain": true,
-  "scale-from-population-average": true,
-  "stand-in": true,
-  "head-may-be-turned": true,
-  "head-was-turned": true,
-  "eyes-slant": true,
-  "size-implausible": true,
-  "capture-finding": true,
-  "expression-differs": true,
-  "pose-differs": true,
-  "posture-not-kept": true,
-  "posture-not-declared": true,
-};
-
 const caution = record<Caution>(
-  { code: word(cautionCodes), text: words, values: noteValues },
+  { code: word(CAUTION_CODES), text: words, values: noteValues },
   { finding: anyNote },
 );
 
@@ -171,13 +118,13 @@ type Crest = Exclude<NaturalArch, { kind: "flat" }>;
 const rise = measuredLength<"mm">();
 
 const crest = record<Crest>({
-  kind: word<Crest["kind"]>({ peak: true, undetermined: true }),
+  kind: word(["peak", "undetermined"]),
   at: flatPoint<"mm">(),
   u: size<"mm">(),
   rise,
 });
 
-const { upperStart, tailEnd, ...others } = each(DOTS, point<"mm">());
+const { upperStart, tailEnd, ...others } = each(DOT_NAMES, point<"mm">());
 
 /** The dots that a brow shows before anything is planned. */
 const naturalDots: Schema<NaturalDots> = record<NaturalDots>({
@@ -187,7 +134,7 @@ const naturalDots: Schema<NaturalDots> = record<NaturalDots>({
     peak: crest,
     undetermined: crest,
     flat: record<Extract<NaturalArch, { kind: "flat" }>>(
-      { kind: word({ flat: true }), rise },
+      { kind: word(["flat"]), rise },
       { farthest: flatPoint<"mm">() },
     ),
   }),
@@ -200,11 +147,11 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     face: plannableFace,
     skin,
     choices: settledChoices,
-    reasons,
+    reasons: notes(REASON_CODES),
     natural: sides(naturalDots),
     guides: sides(list(guide, MOST_GUIDES)),
-    dots: sides(record<CompleteDots<"mm">>(each(DOTS, point<"mm">()))),
-    origins: sides(record<BrowPlan["origins"]["right"]>(each(DOTS, origin))),
+    dots: sides(record<CompleteDots<"mm">>(each(DOT_NAMES, point<"mm">()))),
+    origins: sides(record<BrowPlan["origins"]["right"]>(each(DOT_NAMES, origin))),
     measures: faceMeasures,
     comparison: sideComparison,
     naturalMeasures: faceMeasures,

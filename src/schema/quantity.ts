@@ -20,7 +20,6 @@ import {
   type Schema,
   text,
   word,
-  type Words,
 } from "./schema.js";
 
 /** A border drawn by hand has a dozen points, one traced by a program some hundreds. */
@@ -103,10 +102,10 @@ export const noteValues: Schema<NoteValues> = z
 /** A note of anybody's, with a code of their own. */
 export const anyNote: Schema<Note> = record<Note>({ code: words, text: words, values: noteValues });
 
-export function note<Code extends string>(codes: Words<Code>): Schema<Note<Code>> {
-  return record<Note<Code>>({ code: word<Code>(codes), text: words, values: noteValues });
+export function note<Code extends string>(codes: readonly Code[]): Schema<Note<Code>> {
+  return record<Note<Code>>({ code: word(codes), text: words, values: noteValues });
 }
 
-export function notes<Code extends string>(codes: Words<Code>): Schema<readonly Note<Code>[]> {
+export function notes<Code extends string>(codes: readonly Code[]): Schema<readonly Note<Code>[]> {
   return list(note(codes), MOST_NOTES);
 }

@@ -4,7 +4,7 @@ import { READABLE_MEASURES } from "../landmarks/internal.js";
 import { writtenLength } from "../units/internal.js";
 import { parse } from "./parse.js";
 import { measured, spread, words } from "./quantity.js";
-import { each, record, type Schema, wordsOf } from "./schema.js";
+import { each, record, type Schema } from "./schema.js";
 
 const READING =
   'a length with its unit, such as "29.5 mm", a number of millimetres from 0 on, or one with its uncertainty as value and u';
@@ -17,7 +17,7 @@ const reading = z.union([spread, written, measured], {
   error: READING,
 }) as unknown as Schema<Reading>;
 
-const side = record<SideReadingSheet>({}, each(wordsOf(READABLE_MEASURES), reading));
+const side = record<SideReadingSheet>({}, each(READABLE_MEASURES, reading));
 
 /** What was read by hand on a face. */
 export const readingSheetSchema: Schema<ReadingSheet> = record<ReadingSheet>(

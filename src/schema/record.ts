@@ -36,11 +36,11 @@ const version = z.literal(RECORD_VERSION, { error: KNOWN_VERSION });
 
 const input = kinds<MapInput>({
   face: record<Extract<MapInput, { kind: "face" }>>({
-    kind: word({ face: true }),
+    kind: word(["face"]),
     face: plannableFace,
   }),
   photo: record<Extract<MapInput, { kind: "photo" }>>({
-    kind: word({ photo: true }),
+    kind: word(["photo"]),
     // The two spaces differ in their types only: numbers do not show their unit.
     photo: plannableFace as unknown as Schema<PlannableFace<"px">>,
     frame: faceFrame,

@@ -10,12 +10,12 @@ const MOST_ITEMS = FACE_MEASURE_NAMES.length + MEASURE_NAMES.length;
 
 const item = kinds<RubricItem>({
   reference: record<Extract<RubricItem, { kind: "reference" }>>({
-    kind: word({ reference: true }),
+    kind: word(["reference"]),
     measure: faceMeasureName,
     points: positive,
   }),
   evenness: record<Extract<RubricItem, { kind: "evenness" }>>({
-    kind: word({ evenness: true }),
+    kind: word(["evenness"]),
     measure: measureName,
     points: positive,
   }),

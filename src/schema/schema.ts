@@ -53,21 +53,9 @@ export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schem
     .check(z.maxLength(most, { error }), z.minLength(atLeast, { error }));
 }
 
-/**
- * A table by all words of a union. Codes of notes are written again in such tables, checked by the
- * compiler: the tables they follow from hold the sentences, which whoever only parses must not carry.
- */
-export type Words<Union extends string> = { readonly [Word in Union]: unknown };
-
-/** The words of a list that follows from a table. */
-export function wordsOf<Union extends string>(list: readonly Union[]): Words<Union> {
-  return Object.fromEntries(list.map((each) => [each, true])) as Words<Union>;
-}
-
-/** One of some words: those of a table, or of a list from which their union follows. */
-export function word<Union extends string>(words: Words<Union> | readonly Union[]): Schema<Union> {
-  const names = (Array.isArray(words) ? words : Object.keys(words)) as Union[];
-  return z.enum(names, { error: `one of ${names.join(", ")}` });
+/** One of some words. */
+export function word<const Union extends string>(words: readonly Union[]): Schema<Union> {
+  return z.enum(words as Union[], { error: `one of ${words.join(", ")}` });
 }
 
 export function text(most: number): Schema<string> {
@@ -90,10 +78,10 @@ export const positive: Schema<number> = z
 
 /** The same schema under each name: a shape, or part of one. */
 export function each<Name extends string, Value>(
-  names: Words<Name>,
+  names: readonly Name[],
   value: Schema<Value>,
 ): { readonly [Key in Name]: Schema<Value> } {
-  return Object.fromEntries(Object.keys(names).map((name) => [name, value])) as {
+  return Object.fromEntries(names.map((name) => [name, value])) as {
     [Key in Name]: Schema<Value>;
   };
 }

@@ -1,11 +1,6 @@
 import * as z from "zod/mini";
-import {
-  type Limits,
-  type Tolerance,
-  type ToleranceName,
-  type ToleranceSet,
-} from "../units/index.js";
-import { TOLERANCE_UNITS } from "../units/internal.js";
+import { type Limits, type Tolerance, type ToleranceSet } from "../units/index.js";
+import { keysOf, TOLERANCE_UNITS } from "../units/internal.js";
 import { limits } from "./decision.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
@@ -30,14 +25,11 @@ export const toleranceSetSchema: Schema<ToleranceSet> = setWith(
 );
 
 function setWith(limits: Schema<Limits>): Schema<ToleranceSet> {
-  const status = word<Tolerance["status"]>({ ours: true, published: true });
+  const status = word(["ours", "published"]);
   const tolerance = record<Tolerance>({ limits, status, source: words });
   return record<ToleranceSet>({
     name: words,
-    tolerances: record<ToleranceSet["tolerances"]>(
-      {},
-      each<ToleranceName, Tolerance>(TOLERANCE_UNITS, tolerance),
-    ),
+    tolerances: record<ToleranceSet["tolerances"]>({}, each(keysOf(TOLERANCE_UNITS), tolerance)),
   });
 }
 

@@ -1,5 +1,19 @@
+import type { CodeOf } from "../../units/internal.js";
+
+export const FACE_NOTE_CODES = [
+  "sides-swapped",
+  "irises-swapped",
+  "mirroring-undone",
+  "scaled-to-pixels",
+  "point-missing",
+  "point-misplaced",
+  "stand-in",
+  "irises-narrowed",
+  "repeated-points",
+] as const;
+
 /** Codes of the notes that a face may carry. */
-export type FaceNoteCode = keyof typeof FACE_NOTES;
+export type FaceNoteCode = CodeOf<typeof FACE_NOTE_CODES, typeof FACE_NOTES>;
 
 /** What was done to a face on the way in, and what is missing in it. */
 export const FACE_NOTES = {

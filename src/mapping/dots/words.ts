@@ -1,5 +1,41 @@
+import type { CodeOf } from "../../units/internal.js";
+
+export const REASON_CODES = [
+  "lead-middle",
+  "lead-side",
+  "lead-side-by-measure",
+  "levels-middle",
+  "levels-side",
+  "levels-held-back",
+  "start-at-alare",
+  "start-at-endocanthion-nose-wide",
+  "start-at-endocanthion-stand-in",
+  "start-at-endocanthion-nose-bent",
+  "start-at-endocanthion-nose-deviates",
+  "start-chosen",
+  "arch-natural",
+  "arch-moved-outward",
+  "arch-moved-inward",
+  "arch-flat",
+  "arch-undetermined",
+  "arch-chosen",
+  "tail-at-guide",
+  "thickness-natural",
+  "thickness-chosen",
+  "thickness-assumed",
+  "border-extended",
+  "guide-missed",
+  "carried-by-measure",
+  "pinned",
+  "pins-break-levels",
+  "pins-break-tail-heights",
+  "pins-break-distances",
+  "pins-break-thickness",
+  "pins-break-share",
+] as const;
+
 /** Codes of the reasons that a plan gives. */
-export type ReasonCode = keyof typeof REASONS;
+export type ReasonCode = CodeOf<typeof REASON_CODES, typeof REASONS>;
 
 /** Which brow leads. */
 export const LEAD_REASONS = {
@@ -89,7 +125,7 @@ export const REASONS: typeof LEAD_REASONS &
   typeof ARCH_REASONS &
   typeof TAIL_REASONS &
   typeof THICKNESS_REASONS &
-  typeof EVENT_REASONS = {
+  typeof EVENT_REASONS = /* @__PURE__ */ (() => ({
   ...LEAD_REASONS,
   ...LEVEL_REASONS,
   ...START_REASONS,
@@ -97,7 +133,7 @@ export const REASONS: typeof LEAD_REASONS &
   ...TAIL_REASONS,
   ...THICKNESS_REASONS,
   ...EVENT_REASONS,
-};
+}))();
 
 /** The verticals between which a natural arch stays, by what they run through. */
 export const ARCH_LIMITS = {

@@ -1,5 +1,26 @@
+import type { CodeOf } from "../../units/internal.js";
+
+export const CAUTION_CODES = [
+  "local-law",
+  "hygiene",
+  "planning-aid",
+  "scale-uncertain",
+  "scale-from-population-average",
+  "stand-in",
+  "head-may-be-turned",
+  "head-was-turned",
+  "eyes-slant",
+  "size-implausible",
+  "capture-finding",
+  "expression-differs",
+  "pose-differs",
+  "posture-not-kept",
+
+  "posture-not-declared",
+] as const;
+
 /** Codes of the cautions that travel with a plan. */
-export type CautionCode = keyof typeof CAUTIONS;
+export type CautionCode = CodeOf<typeof CAUTION_CODES, typeof CAUTIONS>;
 
 /** What whoever uses a plan must know before pigment goes into skin. */
 export const CAUTIONS = {

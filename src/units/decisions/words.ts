@@ -1,5 +1,9 @@
+import type { CodeOf } from "../quantities/note.js";
+
+export const ADVICE_CODES = ["repeat-placements", "measure-better"] as const;
+
 /** Codes of the advice that an undecided result carries. */
-export type AdviceCode = keyof typeof ADVICE;
+export type AdviceCode = CodeOf<typeof ADVICE_CODES, typeof ADVICE>;
 
 /** What would settle an undecided result. */
 export const ADVICE = {

@@ -19,6 +19,15 @@ export type NoteValues = Readonly<Record<string, string | number>>;
 /** Sentences by their codes, with places for values: `{name}`, or `{name:1}` with one decimal. */
 export type Sentences<Code extends string = string> = Readonly<Record<Code, string>>;
 
+/**
+ * The codes of a list that names every sentence of a table and nothing else. Schemas read the list: whoever
+ * only parses must not carry the sentences.
+ */
+export type CodeOf<
+  List extends readonly (keyof Table & string)[],
+  Table extends { readonly [Code in keyof Table]: Code extends List[number] ? string : never },
+> = List[number];
+
 /** The names of the places in a sentence. */
 type Places<Sentence extends string> = Sentence extends `${string}{${infer Place}}${infer Rest}`
   ? (Place extends `${infer Name}:${string}` ? Name : Place) | Places<Rest>

@@ -1,10 +1,30 @@
+import type { CodeOf } from "../quantities/note.js";
+
+export const SCALE_NOTE_CODES = [
+  "population-average",
+  "ring-factor",
+  "one-iris",
+  "irises-differ",
+  "perspective-unknown",
+  "perspective-corrected",
+  "reference-off-plane",
+  "ruler-recedes",
+  "marker-tilted",
+  "reading-rejected",
+  "readings-scatter",
+  "rim-scatters",
+  "sources-disagree",
+] as const;
+
 /** Codes of the notes that a scale may carry. */
-export type ScaleNoteCode =
-  | keyof typeof IRIS_NOTES
-  | keyof typeof DEPTH_NOTES
-  | keyof typeof RULER_NOTES
-  | keyof typeof MARKER_NOTES
-  | keyof typeof SOURCES_NOTES;
+export type ScaleNoteCode = CodeOf<
+  typeof SCALE_NOTE_CODES,
+  typeof IRIS_NOTES &
+    typeof DEPTH_NOTES &
+    typeof RULER_NOTES &
+    typeof MARKER_NOTES &
+    typeof SOURCES_NOTES
+>;
 
 // A table for each source of a scale: an app that uses one does not carry the sentences of the others.
 
