@@ -1,3 +1,5 @@
+import { writtenPath } from "../units/internal.js";
+
 /** A number, a word or a mark, as RFC 8259 has them. */
 const SCALAR_OR_MARK =
   /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
@@ -60,7 +62,8 @@ export function walkJson(
     if (next === undefined) return start;
     if (mark === "{" || mark === "[" || (mark === undefined && expected.word !== "name")) {
       const depth = mark === undefined ? levels.length : levels.length - 1;
-      if (depth <= DEEPEST_PATH) visit(pathOf(levels.slice(0, depth)), start);
+      if (depth <= DEEPEST_PATH)
+        visit(writtenPath(levels.slice(0, depth).map(({ step }) => step)), start);
     }
     expected = next;
     at = start + word.length;
@@ -135,11 +138,4 @@ function afterValue(level: Level | undefined): Expected {
 function afterComma(level: Level | undefined): Expected | undefined {
   if (typeof level?.step === "number") level.step += 1;
   return level?.list === true ? VALUE : NAME;
-}
-
-function pathOf(levels: readonly Level[]): string {
-  return levels
-    .map(({ list, step }) => (list ? `[${step}]` : `.${step}`))
-    .join("")
-    .replace(/^\./, "");
 }

@@ -1,4 +1,4 @@
-import { refuse, requireFinite } from "../units/internal.js";
+import { refuse, requireFinite, requirePositive } from "../units/internal.js";
 
 /** A point as a file holds it. */
 export type FilePoint =
@@ -29,12 +29,12 @@ export interface ReadLimits {
 export const MOST_POINTS = 2000;
 
 /**
- * Refuses points that are not finite, or flat and deep ones in one set; returns how many numbers
- * each has, or nothing where all of them are missing.
+ * Refuses points that are not finite, flat and deep ones in one set, and a scale that is not above 0;
+ * returns how many numbers each point has, or nothing where all of them are missing.
  */
-export function requireFinitePoints(
+export function requireSet(
   where: string,
-  points: PointSet["points"],
+  { points, scale }: PointSet,
   field: string,
 ): 2 | 3 | undefined {
   let size: 2 | 3 | undefined;
@@ -51,5 +51,6 @@ export function requireFinitePoints(
       requireFinite(where, `${place}[${axis}]`, coordinate);
     });
   });
+  if (scale !== undefined) requirePositive(where, `${field}.scale`, scale);
   return size;
 }

@@ -1,8 +1,8 @@
 import type { GeometryError } from "../units/index.js";
 import { refuse } from "../units/internal.js";
-import { notParsed, textWithin } from "./fault.js";
+import { textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
-import { readPoint, strictNumber, type TextLine, textLines, wordsOf } from "./text-lines.js";
+import { lineFault, readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
 
 /** How a `.pts` file is to be read. */
 export interface PtsOptions extends ReadLimits {
@@ -86,8 +86,6 @@ function requireBrace(line: TextLine, brace: "{" | "}"): void {
   if (line.text.trim() !== brace) throw fault(line, `"${brace}"`);
 }
 
-/** The first word of a line is not what it has to be. */
 function fault(line: TextLine, need: string): GeometryError {
-  const word = wordsOf(line)[0] ?? { line: line.line, column: 1, text: "" };
-  return notParsed("readPts", word, line.text.trim() === "" ? undefined : line.text.trim(), need);
+  return lineFault("readPts", line, need);
 }

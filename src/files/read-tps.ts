@@ -1,7 +1,7 @@
 import { requirePositive } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
-import { readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
+import { lineFault, readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
 
 /** How a TPS file is to be read or written. */
 export interface TpsOptions {
@@ -125,8 +125,7 @@ function describe(set: Draft, entry: Entry): void {
 }
 
 function fault(line: TextLine, need: string): Error {
-  const column = line.text.length - line.text.trimStart().length + 1;
-  return notParsed("readTps", { line: line.line, column }, line.text.trim(), need);
+  return lineFault("readTps", line, need);
 }
 
 function valueFault({ line, text, value }: Entry, need: string): Error {

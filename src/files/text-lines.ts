@@ -1,3 +1,4 @@
+import type { GeometryError } from "../units/index.js";
 import { notParsed, type TextPlace } from "./fault.js";
 import type { FilePoint } from "./point-set.js";
 
@@ -27,6 +28,12 @@ export function wordsOf({ line, text }: TextLine): readonly Word[] {
     column: match.index + 1,
     text: match[0],
   }));
+}
+
+/** A line that is not what it has to be, by the place of its first word. */
+export function lineFault(where: string, line: TextLine, need: string): GeometryError {
+  const [first = { line: line.line, column: 1 }] = wordsOf(line);
+  return notParsed(where, first, line.text.trim() || undefined, need);
 }
 
 /** A point written as so many numbers with blanks between them. */

@@ -1,5 +1,5 @@
-import { refuse, requireFinite, requirePositive } from "../units/internal.js";
-import { type PointSet, requireFinitePoints } from "./point-set.js";
+import { refuse, requireFinite } from "../units/internal.js";
+import { type PointSet, requireSet } from "./point-set.js";
 import papa from "papaparse";
 import { guarded } from "./formula-guard.js";
 
@@ -46,13 +46,12 @@ function axesOf(sets: readonly PointSet[], count: number): readonly string[] {
   const sizes = new Set<2 | 3>();
   sets.forEach((set, index) => {
     const field = `sets[${index}]`;
-    const { points, scale } = set;
+    const { points } = set;
     if (points.length !== count || count === 0) {
       const need = count === 0 ? "one point or more" : `${count} points, as in the first set`;
       refuse("wrong-count", "writeCsv", `${field}.points.length`, points.length, need);
     }
-    if (scale !== undefined) requirePositive("writeCsv", `${field}.scale`, scale);
-    const size = requireFinitePoints("writeCsv", points, field);
+    const size = requireSet("writeCsv", set, field);
     if (size !== undefined) sizes.add(size);
     if (sizes.size > 1) {
       const need = "points with as many numbers as in the sets before";

@@ -1,5 +1,4 @@
-import { requirePositive } from "../units/internal.js";
-import { type PointSet, requireFinitePoints } from "./point-set.js";
+import { type PointSet, requireSet } from "./point-set.js";
 
 /**
  * Writes sets of points as NDJSON that `readNdjson` reads back: one set a line.
@@ -16,9 +15,9 @@ import { type PointSet, requireFinitePoints } from "./point-set.js";
  */
 export function writeNdjson(sets: readonly PointSet[]): string {
   return sets
-    .map(({ id, points, image, scale }, index) => {
-      requireFinitePoints("writeNdjson", points, `sets[${index}]`);
-      if (scale !== undefined) requirePositive("writeNdjson", `sets[${index}].scale`, scale);
+    .map((set, index) => {
+      requireSet("writeNdjson", set, `sets[${index}]`);
+      const { id, points, image, scale } = set;
       return `${JSON.stringify({ id, points, image, scale })}\n`;
     })
     .join("");

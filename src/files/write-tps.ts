@@ -1,5 +1,5 @@
 import { refuse, requirePositive } from "../units/internal.js";
-import { type FilePoint, type PointSet, requireFinitePoints } from "./point-set.js";
+import { type FilePoint, type PointSet, requireSet } from "./point-set.js";
 import type { TpsOptions } from "./read-tps.js";
 
 /**
@@ -22,7 +22,7 @@ export function writeTps(sets: readonly PointSet[], options: TpsOptions = {}): s
 }
 
 function writeSet(set: PointSet, field: string, imageHeight: number | undefined): string {
-  const size = requireFinitePoints("writeTps", set.points, field) ?? 2;
+  const size = requireSet("writeTps", set, field) ?? 2;
   const points = set.points.map((point, index) =>
     point === null
       ? Array.from({ length: size }, () => "NA").join(" ")
@@ -34,7 +34,7 @@ function writeSet(set: PointSet, field: string, imageHeight: number | undefined)
     ...points,
     ...(image === undefined ? [] : [`IMAGE=${requireName(image, `${field}.image`)}`]),
     `ID=${requireName(id, `${field}.id`)}`,
-    ...(scale === undefined ? [] : [`SCALE=${requireScale(scale, `${field}.scale`)}`]),
+    ...(scale === undefined ? [] : [`SCALE=${scale}`]),
   ];
   return `${lines.join("\n")}\n`;
 }
@@ -56,9 +56,4 @@ function requireName(name: string, field: string): string {
   if (name === name.trim() && !/[\r\n]/.test(name)) return name;
   const need = "a name without line breaks and without blanks at its ends";
   refuse("out-of-range", "writeTps", field, name, need);
-}
-
-function requireScale(scale: number, field: string): number {
-  requirePositive("writeTps", field, scale);
-  return scale;
 }

@@ -1,5 +1,6 @@
 import type * as z from "zod/mini";
 import { GeometryError, type GeometryErrorDetail } from "../units/index.js";
+import { writtenPath } from "../units/internal.js";
 import type { Schema } from "./schema.js";
 
 type Problem = Omit<GeometryErrorDetail, "where" | "also">;
@@ -29,18 +30,10 @@ function problems(issue: Issue, root: string, json: unknown): readonly Problem[]
       ? issue.keys.map((key) => [...issue.path, key])
       : [issue.path];
   return paths.map((path) => ({
-    field: path.length === 0 ? root : written(path),
+    field: path.length === 0 ? root : writtenPath(path),
     value: valueAt(path, json),
     need: issue.message,
   }));
-}
-
-/** A path as one would write it in code: `right.brow.upper[3][0]`. */
-function written(path: readonly PropertyKey[]): string {
-  return path
-    .map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`))
-    .join("")
-    .replace(/^\./, "");
 }
 
 function valueAt(path: readonly PropertyKey[], json: unknown): unknown {

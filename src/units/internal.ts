@@ -5,7 +5,7 @@ export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
 export { requireFinite, requireFinitePoint, requireObject } from "./quantities/require.js";
 export { requirePolyline, requirePositive, requireWithin } from "./quantities/require.js";
 export { requireWord } from "./quantities/require.js";
-export { refuse, refusingAs, shownValue } from "./quantities/geometry-error.js";
+export { refuse, refusingAs, shownValue, writtenPath } from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";

@@ -71,6 +71,14 @@ function sentences(detail: GeometryErrorDetail): string {
   return unsaid > 0 ? `${said}. And ${unsaid} more` : said;
 }
 
+/** A path as one would write it in code: `right.brow.upper[3][0]`. */
+export function writtenPath(path: readonly PropertyKey[]): string {
+  return path
+    .map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`))
+    .join("")
+    .replace(/^\./, "");
+}
+
 /** A value in text of at most 80 characters, its numbers to so many decimals where that is said. */
 export function shownValue(value: unknown, decimals?: number): string {
   const text = asText(value, 0, decimals);
