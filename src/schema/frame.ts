@@ -1,9 +1,4 @@
-import {
-  type FittedSkin,
-  type PointLandmark,
-  type Skin,
-  type SkinCurve,
-} from "../landmarks/index.js";
+import { type PointLandmark, type Skin, type SkinCurve } from "../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { Camera, FaceFrame, Midline, OtherMidline, Turning } from "../symmetry/index.js";
 import { MIDLINE_METHODS } from "../symmetry/internal.js";
@@ -73,20 +68,17 @@ const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });
 
 /** The skin on which a ruler lies. */
 export const skin: Schema<Skin> = kinds<Skin>({
-  flat: record<Extract<Skin, { kind: "flat" }>>({ kind: word(["flat"]) }),
-  modelled: record<Extract<Skin, { kind: "modelled" }>>({
-    kind: word(["modelled"]),
-    width: size<"mm">(),
-    relativeU: spread,
-  }),
-  fitted: record<FittedSkin>({
-    kind: word(["fitted"]),
-    atMidline: length<"mm">(),
-    slope: finite,
-    right: skinCurve,
-    left: skinCurve,
-    relativeU: spread,
-  }),
+  flat: [{}],
+  modelled: [{ width: size<"mm">(), relativeU: spread }],
+  fitted: [
+    {
+      atMidline: length<"mm">(),
+      slope: finite,
+      right: skinCurve,
+      left: skinCurve,
+      relativeU: spread,
+    },
+  ],
 });
 
 const turning = record<Turning>(

@@ -1,14 +1,6 @@
 import type { CompleteDots } from "../landmarks/index.js";
 import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
-import type {
-  BrowPlan,
-  Caution,
-  DotMove,
-  DotOrigin,
-  DotPlacing,
-  Move,
-  SettledChoices,
-} from "../mapping/index.js";
+import type { BrowPlan, Caution, DotOrigin, Move, SettledChoices } from "../mapping/index.js";
 import { CAUTION_CODES, ORIGINS, REASON_CODES } from "../mapping/internal.js";
 import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
 import { keysOf } from "../units/internal.js";
@@ -87,26 +79,13 @@ const origin = record<DotOrigin>(
   { pin },
 );
 
-const dotMove = record<DotMove>({
-  kind: word(["move", "stay"]),
-  side,
-  dot,
-  text: words,
-  up: length<"mm">(),
-  outward: length<"mm">(),
-});
+const told = { side, dot, text: words };
+const moved = { ...told, up: length<"mm">(), outward: length<"mm">() };
 
 const move = kinds<Move>({
-  move: dotMove,
-  stay: dotMove,
-  place: record<DotPlacing>({
-    kind: word(["place"]),
-    side,
-    dot,
-    text: words,
-    distance: length<"mm">(),
-    height: length<"mm">(),
-  }),
+  move: [moved],
+  stay: [moved],
+  place: [{ ...told, distance: length<"mm">(), height: length<"mm">() }],
 });
 
 const caution = record<Caution>(
@@ -114,15 +93,8 @@ const caution = record<Caution>(
   { finding: anyNote },
 );
 
-type Crest = Exclude<NaturalArch, { kind: "flat" }>;
 const rise = measuredLength<"mm">();
-
-const crest = record<Crest>({
-  kind: word(["peak", "undetermined"]),
-  at: flatPoint<"mm">(),
-  u: size<"mm">(),
-  rise,
-});
+const crest = { at: flatPoint<"mm">(), u: size<"mm">(), rise };
 
 const { upperStart, tailEnd, ...others } = each(DOT_NAMES, point<"mm">());
 
@@ -131,12 +103,9 @@ const naturalDots: Schema<NaturalDots> = record<NaturalDots>({
   dots: record<NaturalDots["dots"]>({ upperStart, tailEnd }, others),
   startLine: line<"mm">(),
   arch: kinds<NaturalArch>({
-    peak: crest,
-    undetermined: crest,
-    flat: record<Extract<NaturalArch, { kind: "flat" }>>(
-      { kind: word(["flat"]), rise },
-      { farthest: flatPoint<"mm">() },
-    ),
+    peak: [crest],
+    undetermined: [crest],
+    flat: [{ rise }, { farthest: flatPoint<"mm">() }],
   }),
   extended: list(dot, DOT_NAMES.length),
 });

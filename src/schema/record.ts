@@ -20,7 +20,7 @@ import { faceMeasureName, sideComparison } from "./measures.js";
 import { parse } from "./parse.js";
 import { planSchema } from "./plan.js";
 import { measured, words } from "./quantity.js";
-import { finite, kinds, list, record, type Schema, word } from "./schema.js";
+import { finite, kinds, list, record, type Schema } from "./schema.js";
 
 const MOST_NOTES = 500;
 const MOST_DOTS = 2 * DOT_NAMES.length;
@@ -35,16 +35,9 @@ const KNOWN_VERSION = `${RECORD_VERSION}, the version of records that this libra
 const version = z.literal(RECORD_VERSION, { error: KNOWN_VERSION });
 
 const input = kinds<MapInput>({
-  face: record<Extract<MapInput, { kind: "face" }>>({
-    kind: word(["face"]),
-    face: plannableFace,
-  }),
-  photo: record<Extract<MapInput, { kind: "photo" }>>({
-    kind: word(["photo"]),
-    // The two spaces differ in their types only: numbers do not show their unit.
-    photo: plannableFace as unknown as Schema<PlannableFace<"px">>,
-    frame: faceFrame,
-  }),
+  face: [{ face: plannableFace }],
+  // The two spaces differ in their types only: numbers do not show their unit.
+  photo: [{ photo: plannableFace as unknown as Schema<PlannableFace<"px">>, frame: faceFrame }],
 });
 
 const deviation = record<Deviation>({ difference: measured }, { decision });

@@ -3,22 +3,14 @@ import type { Rubric, RubricItem } from "../grading/index.js";
 import { faceMeasureName, measureName } from "./measures.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
-import { kinds, list, positive, record, type Schema, word } from "./schema.js";
+import { kinds, list, positive, record, type Schema } from "./schema.js";
 
 /** Each measure once against the reference and once for evenness. */
 const MOST_ITEMS = FACE_MEASURE_NAMES.length + MEASURE_NAMES.length;
 
 const item = kinds<RubricItem>({
-  reference: record<Extract<RubricItem, { kind: "reference" }>>({
-    kind: word(["reference"]),
-    measure: faceMeasureName,
-    points: positive,
-  }),
-  evenness: record<Extract<RubricItem, { kind: "evenness" }>>({
-    kind: word(["evenness"]),
-    measure: measureName,
-    points: positive,
-  }),
+  reference: [{ measure: faceMeasureName, points: positive }],
+  evenness: [{ measure: measureName, points: positive }],
 });
 
 /** What a course looks at, and how much each of it weighs. */

@@ -24,14 +24,17 @@ export type OptionalShape<Type> = {
   readonly [Key in OptionalKey<Type>]-?: Schema<Exclude<Type[Key], undefined>>;
 };
 
+/** A schema for each key of a type: those that it requires, then, where it has such, those it leaves open. */
+type Shapes<Type> = readonly [
+  required: RequiredShape<Type>,
+  ...(OptionalKey<Type> extends never ? [] : [optional: OptionalShape<Type>]),
+];
+
 /**
  * An object with the keys of its type and no others. An optional key is absent or has a value: a
  * written `undefined` is refused, as `exactOptionalPropertyTypes` has it.
  */
-export function record<Type extends object>(
-  required: RequiredShape<Type>,
-  ...[optional]: OptionalKey<Type> extends never ? [] : [optional: OptionalShape<Type>]
-): Schema<Type> {
+export function record<Type extends object>(...[required, optional]: Shapes<Type>): Schema<Type> {
   const shape: Record<string, z.ZodMiniType> = { ...(required as Record<string, z.ZodMiniType>) };
   for (const [key, schema] of Object.entries({ ...(optional as Record<string, z.ZodMiniType>) })) {
     shape[key] = z.exactOptional(schema);
@@ -92,11 +95,16 @@ type WithKind<Union, Kind> = Union extends { readonly kind: infer Kinds }
     : never
   : never;
 
-/** One of several kinds of object, told apart by their `kind`: for every kind the schema it has. */
-export function kinds<Union extends { readonly kind: string }>(schemas: {
-  readonly [Kind in Union["kind"]]: Schema<WithKind<Union, Kind>>;
+/** One of several kinds of object, told apart by their `kind`: for every kind its other keys. */
+export function kinds<Union extends { readonly kind: string }>(shapes: {
+  readonly [Kind in Union["kind"]]: Shapes<Omit<WithKind<Union, Kind>, "kind">>;
 }): Schema<Union> {
-  return z.discriminatedUnion("kind", [...new Set(Object.values(schemas))] as never, {
-    error: `one of ${Object.keys(schemas).join(", ")}`,
+  type Kind = { readonly kind: string; readonly others?: unknown };
+  const entries = Object.entries<Shapes<Omit<Kind, "kind">>>(shapes as never);
+  const schemas = entries.map(([kind, [required, optional]]) =>
+    record<Kind>({ kind: word([kind]), ...required }, optional),
+  );
+  return z.discriminatedUnion("kind", schemas as never, {
+    error: `one of ${Object.keys(shapes).join(", ")}`,
   });
 }
