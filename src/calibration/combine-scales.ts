@@ -78,7 +78,10 @@ function scatterOf(factors: readonly Measured[], mean: number): number {
   return Math.hypot(...factors.map(({ value }) => value - mean)) / Math.sqrt(factors.length);
 }
 
-/** One photo has one camera. No more certain than the best of them: several often share one tape. */
+/**
+ * The camera's distance, where any scale knows it: one photo has one camera. Their mean is no more certain
+ * than the best of them, since several often come from one tape, and less certain where they differ.
+ */
 function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance"> {
   const known = scales.flatMap(({ cameraDistance }) => cameraDistance ?? []);
   if (known.length === 0) return {};

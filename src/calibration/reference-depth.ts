@@ -30,7 +30,10 @@ export interface ReferenceOptions {
   readonly depth?: ReferenceDepth;
 }
 
-/** What a length reads in the millimetres of a nearer reference, over what it is (pinhole). */
+/**
+ * What a length reads, in the millimetres of a reference that lies nearer to the camera, over what it is:
+ * 1 − nearer/distance, by pinhole. It is 1 where the reference lies in the plane of what is measured.
+ */
 function perspectiveShrink(where: string, depth: ReferenceDepth | undefined): Measured {
   if (depth === undefined) return { value: 1, u: 0 };
   const nearer = measured<number>(depth.nearer.value, depth.nearer.u);

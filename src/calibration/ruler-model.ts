@@ -20,7 +20,10 @@ export interface RulerModel {
 /** With fewer marks than this, one that is off cannot be told from the others. */
 const ENOUGH_TO_JUDGE = 4;
 
-/** Marks evenly spaced, or all but one, or crowding: the simplest that their placement allows. */
+/**
+ * The simplest account of the marks that their placement allows: evenly spaced, or all but one of them, or
+ * crowding towards one end as the ruler recedes. Where none fits: evenly spaced, with the scatter they show.
+ */
 export function simplestModel(places: readonly Place[], placement: number): RulerModel {
   const even = modelOf(places, 1);
   if (explains(even, places, placement)) return even;

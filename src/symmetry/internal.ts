@@ -1,5 +1,6 @@
 export { BROW_PROMINENCE } from "./frame/camera.js";
 export { MIDLINE_METHODS } from "./midline/midline.js";
 export { mapDots } from "./mirroring/shape.js";
+export { WAYS } from "./comparison/words.js";
 export { STABLE_LANDMARKS } from "./comparison/register-captures.js";
 export { PROFILE_LEAN, type TurningOffset, turningShift } from "./frame/turning.js";

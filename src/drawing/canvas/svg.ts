@@ -59,6 +59,7 @@ const DECIMALS = 3;
 
 export function coordinate(value: number): string {
   requireFinite("svgSource", "coordinate", value);
+  // Adding 0 turns −0 into 0.
   return String(Number(value.toFixed(DECIMALS)) + 0);
 }
 

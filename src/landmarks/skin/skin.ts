@@ -157,8 +157,9 @@ export function enlargeSkin(skin: Skin, times: number): Skin {
 const SET_BACK = 0.212;
 
 /**
- * The outer corner of an eye, which lies in the orbit behind the brow's skin: at its own depth where the
- * skin is fitted, else set back by 0.212 of its distance from the midline; flat on a flat skin.
+ * The outer corner of an eye with its depth. It lies in the orbit, behind the brow's skin, so it is not
+ * lifted onto that. Where the skin is fitted, its own depth comes from the same source and is kept;
+ * without one it is set back by 0.212 of its distance from the midline. On a flat skin it is flat.
  */
 export function atEyeCorner(exocanthion: Point<"mm">, skin: Skin): DeepPoint<"mm"> {
   if (skin.kind === "fitted" && hasDepth(exocanthion)) return exocanthion;

@@ -1,10 +1,11 @@
 import { type Dot, DOTS, MEASURE_KINDS, MEASURES } from "../../landmarks/index.js";
 import { amountOf, kindOf, type KindOfMeasure } from "../../landmarks/internal.js";
 import type { Way } from "../../symmetry/index.js";
+import { WAYS } from "../../symmetry/internal.js";
 import type { Side } from "../../units/index.js";
 import { fill } from "../../units/internal.js";
 import type { Deviation, DotDeviation, MeasureDeviation } from "./deviation.js";
-import { MOVES, WAYS } from "../plan/words.js";
+import { MOVES } from "../plan/words.js";
 import { inHalves } from "../plan/moves.js";
 
 /** How to bring a dot back to its plan along those axes on which it is outside. */

@@ -6,6 +6,7 @@ import {
   FACE_MIDLINE,
   type FaceFrame,
   halfFaces,
+  type HalfFacesNoteCode,
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
@@ -25,15 +26,18 @@ export interface PlanFinding extends Note {
   readonly severity?: FindingSeverity;
 }
 
-/** Findings that captures contradict each other have a caution of their own to carry them. */
-const CONTRADICTIONS = {
+/** Findings that a caution of their own carries: captures contradict each other, or a head may be turned. */
+const CARRIED_AS = {
   "brow-raised": "expression-differs",
   "brow-lowered": "expression-differs",
   "declaration-questioned": "expression-differs",
   "expression-differs": "expression-differs",
   "stable-points-disagree": "pose-differs",
+  "half-faces-differ": "head-may-be-turned",
 } as const satisfies {
-  readonly [Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode]?: CautionCode;
+  readonly [
+    Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode | HalfFacesNoteCode
+  ]?: CautionCode;
 };
 
 /** Whether a finding warns: what was only unchecked or declared stays in the capture's own answer. */
@@ -45,12 +49,12 @@ const WARNS: { readonly [Severity in FindingSeverity]: boolean } = {
 };
 
 function carrying({ code, text, values }: PlanFinding): Caution {
-  const carriedAs = isContradiction(code) ? CONTRADICTIONS[code] : "capture-finding";
+  const carriedAs = hasItsOwn(code) ? CARRIED_AS[code] : "capture-finding";
   return { ...note(CAUTIONS, carriedAs, { finding: text }), finding: { code, text, values } };
 }
 
-function isContradiction(code: string): code is keyof typeof CONTRADICTIONS {
-  return Object.hasOwn(CONTRADICTIONS, code);
+function hasItsOwn(code: string): code is keyof typeof CARRIED_AS {
+  return Object.hasOwn(CARRIED_AS, code);
 }
 
 /** What whoever uses a plan must know before pigment goes into skin. */
@@ -113,16 +117,10 @@ function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<Cau
 }
 
 /** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
-function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
+function turningCautions(face: PlannableFace): readonly Caution[] {
   if (face.midline.glabella === undefined && face.midline.sellion === undefined) return [];
-  const { difference, yaw, note: differ } = halfFaces(face);
-  if (differ === undefined) return [];
-  return [
-    note(CAUTIONS, "head-may-be-turned", {
-      difference: Math.abs(difference.value),
-      angle: Math.abs(yaw.value),
-    }),
-  ];
+  const { note: differ } = halfFaces(face);
+  return differ === undefined ? [] : [carrying(differ)];
 }
 
 /** Yaw beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */

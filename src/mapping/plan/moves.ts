@@ -1,9 +1,10 @@
 import { type BrowDots, type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
+import { WAYS } from "../../symmetry/internal.js";
 import { type Length, length, type Side, type Sides } from "../../units/index.js";
 import { fill, SIDES } from "../../units/internal.js";
-import { MOVES, WAYS } from "./words.js";
+import { MOVES } from "./words.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
 export type Move = DotMove | DotPlacing;

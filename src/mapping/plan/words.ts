@@ -35,8 +35,7 @@ export const CAUTIONS = {
   "scale-from-population-average":
     "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
   "stand-in": "{landmark} is only approximated: {instead}. Check by eye whatever rests on it.",
-  "head-may-be-turned":
-    "The halves of the face differ by {difference:1} mm in width: the head is turned by about {angle:1}°, or the face is that uneven. The photo cannot tell, and no dot is moved for it.",
+  "head-may-be-turned": "{finding}",
   "head-was-turned":
     "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side} and corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
   "eyes-slant":
@@ -67,11 +66,4 @@ export const MOVES = {
     "{side} {dot}: place {distance} mm from the midline, {height} mm above the inner eye corners",
   stay: "{side} {dot}: stays",
   move: "{side} {dot}: {ways}",
-} as const;
-
-export const WAYS = {
-  up: "up {by}",
-  down: "down {by}",
-  outward: "outward {by}",
-  inward: "inward {by}",
 } as const;

@@ -1,6 +1,7 @@
 import { type Dot, DOTS, type FaceMeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
+import { WAYS } from "../../symmetry/internal.js";
 import { type Length, length, mm, otherSide, type Side } from "../../units/index.js";
 import { fill, keysOf, requireFinite, SIDES } from "../../units/internal.js";
 import { inHalves } from "../plan/moves.js";
@@ -12,7 +13,6 @@ import {
   THICKNESS_REASONS,
 } from "../dots/words.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { WAYS } from "../plan/words.js";
 import { RULED, STEPS, WHY } from "./words.js";
 
 /** Options of {@link workSteps}. */

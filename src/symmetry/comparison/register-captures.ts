@@ -50,7 +50,10 @@ export interface Registration {
 /** Share of cases in which stable points that did not move are believed. */
 const CONFIDENCE = 0.95;
 
-/** Lays a capture over an earlier one; where stable points disagree too much, all u are widened. */
+/**
+ * Lays a capture over an earlier one by its stable landmarks, each with its own uncertainty. Where they
+ * disagree more than that explains, all uncertainties are widened by as much.
+ */
 export function registerCaptures(
   pairs: readonly StablePair[],
   scale: "free" | "fixed",

@@ -15,3 +15,11 @@ export const REGISTRATION_NOTES = {
   "stable-points-disagree":
     "Landmarks that should not move lie {times:1} times as far apart as their uncertainties explain, the {landmark} most: {apart:1} mm. Something else has changed, such as the expression or the camera's distance.",
 } as const;
+
+/** Where a dot went or is to go, in the artist's words. */
+export const WAYS = {
+  up: "up {by}",
+  down: "down {by}",
+  outward: "outward {by}",
+  inward: "inward {by}",
+} as const;

@@ -14,7 +14,10 @@ export interface Camera {
   readonly prominence: Length<"mm">;
 }
 
-/** Usual prominence of the brows' skin: 15.6 mm on the canonical face mesh; its u is ours. */
+/**
+ * How much nearer to the camera than the inner eye corners the brows' skin lies in the middle of the face,
+ * where no depth tells. It is 15.6 mm on the canonical face mesh; the standard uncertainty is ours.
+ */
 export const BROW_PROMINENCE: Measured<Length<"mm">> = measured(mm(15), mm(2));
 
 /** The same of a skin: a fitted one knows by itself where it lies, a flat one lies in their plane. */
@@ -22,7 +25,10 @@ export function prominenceOf(skin: Skin): Length<"mm"> {
   return skin.kind === "modelled" ? BROW_PROMINENCE.value : mm(0);
 }
 
-/** How many times too large what lies `nearer` than the eye corners reads, by pinhole. */
+/**
+ * How many times too large a length reads that lies `nearer` to the camera than the inner eye corners:
+ * 1/(1 − nearer/distance), by pinhole. Refuses what lies in the camera or behind it.
+ */
 export function enlargement(
   where: string,
   nearer: number,

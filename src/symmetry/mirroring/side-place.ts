@@ -19,8 +19,9 @@ export interface SidePlace {
  * ```
  */
 export function placeOnSide(point: Point<"mm">, side: Side): SidePlace {
-  // Taken from 0, so that the midline is 0 and never -0.
-  return { distance: side === "left" ? point[0] : 0 - point[0], height: point[1] };
+  const [x, y] = point;
+  // Adding 0 turns −0 into 0.
+  return { distance: (side === "left" ? x : -x) + 0, height: y };
 }
 
 /**

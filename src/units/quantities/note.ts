@@ -70,12 +70,13 @@ function filled(where: string, sentence: string, values: NoteValues): string {
         refuse("out-of-range", where, `values.${name}`, value, need);
       }
       return typeof value === "number" && decimals !== undefined
-        ? withoutMinusZero(value.toFixed(Number(decimals)))
+        ? fixed(value, Number(decimals))
         : String(value);
     },
   );
 }
 
-function withoutMinusZero(text: string): string {
-  return /^-0(?:\.0*)?$/.test(text) ? text.slice(1) : text;
+/** Adding 0 turns −0 into 0. */
+function fixed(value: number, decimals: number): string {
+  return (Number(value.toFixed(decimals)) + 0).toFixed(decimals);
 }
