@@ -6,7 +6,6 @@ import {
   FACE_MIDLINE,
   type FaceFrame,
   halfFaces,
-  type HalfFacesNoteCode,
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
@@ -26,18 +25,15 @@ export interface PlanFinding extends Note {
   readonly severity?: FindingSeverity;
 }
 
-/** Findings that a caution of their own carries: captures contradict each other, or a head may be turned. */
-const CARRIED_AS = {
+/** Findings that captures contradict each other have a caution of their own to carry them. */
+const CONTRADICTIONS = {
   "brow-raised": "expression-differs",
   "brow-lowered": "expression-differs",
   "declaration-questioned": "expression-differs",
   "expression-differs": "expression-differs",
   "stable-points-disagree": "pose-differs",
-  "half-faces-differ": "head-may-be-turned",
 } as const satisfies {
-  readonly [
-    Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode | HalfFacesNoteCode
-  ]?: CautionCode;
+  readonly [Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode]?: CautionCode;
 };
 
 /** Whether a finding warns: what was only unchecked or declared stays in the capture's own answer. */
@@ -49,12 +45,12 @@ const WARNS: { readonly [Severity in FindingSeverity]: boolean } = {
 };
 
 function carrying({ code, text, values }: PlanFinding): Caution {
-  const carriedAs = hasItsOwn(code) ? CARRIED_AS[code] : "capture-finding";
+  const carriedAs = isContradiction(code) ? CONTRADICTIONS[code] : "capture-finding";
   return { ...note(CAUTIONS, carriedAs, { finding: text }), finding: { code, text, values } };
 }
 
-function hasItsOwn(code: string): code is keyof typeof CARRIED_AS {
-  return Object.hasOwn(CARRIED_AS, code);
+function isContradiction(code: string): code is keyof typeof CONTRADICTIONS {
+  return Object.hasOwn(CONTRADICTIONS, code);
 }
 
 /** What whoever uses a plan must know before pigment goes into skin. */
@@ -117,10 +113,12 @@ function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<Cau
 }
 
 /** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
-function turningCautions(face: PlannableFace): readonly Caution[] {
+function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
   if (face.midline.glabella === undefined && face.midline.sellion === undefined) return [];
   const { note: differ } = halfFaces(face);
-  return differ === undefined ? [] : [carrying(differ)];
+  if (differ === undefined) return [];
+  // Not carried as a finding: a replayed record would hand it in beside the one that is made again.
+  return [note(CAUTIONS, "head-may-be-turned", { ...differ.values, finding: differ.text })];
 }
 
 /** Yaw beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */

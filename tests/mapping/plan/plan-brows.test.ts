@@ -143,10 +143,10 @@ describe("planBrows", () => {
     const shifted = { ...face.left, exocanthion: mm([46.4, 0]) };
     const { cautions } = planBrows({ ...face, left: shifted });
     const turned = cautions.find(({ code }) => code === "head-may-be-turned");
-    expect(turned?.finding?.values.difference).toBeCloseTo(2.5, 9);
+    expect(turned?.values.difference).toBeCloseTo(2.5, 9);
     // The root of the nose lies 0.241 of the biocular width ahead of the corners (canonical mesh):
     // 21.8 mm here, which a turn of 3.3° shows as 2.5 mm.
-    expect(turned?.finding?.values.yaw).toBeCloseTo(3.3, 1);
+    expect(turned?.values.yaw).toBeCloseTo(3.3, 1);
   });
 
   it("carries what a check of the capture found, through a record too", () => {
