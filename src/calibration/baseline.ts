@@ -1,5 +1,11 @@
-import { type Measured } from "../units/index.js";
+import type { Measured, Note, ScaleNoteCode } from "../units/index.js";
 import { refuse } from "../units/internal.js";
+
+/** A length of known size as it is seen in the photo, in pixels, with notes on it. */
+export interface SeenWidth {
+  readonly seen: Measured;
+  readonly notes: readonly Note<ScaleNoteCode>[];
+}
 
 /** A stretch shorter than this many of its own standard uncertainties fixes no length or direction. */
 const LEAST_UNCERTAINTIES = 5;

@@ -18,7 +18,7 @@ import {
   requireFinitePoint,
   requirePositive,
 } from "../units/internal.js";
-import { requireBaseline } from "./baseline.js";
+import { requireBaseline, type SeenWidth } from "./baseline.js";
 
 /**
  * Horizontal visible iris diameter of adults: 11.71 ± 0.42 mm in 743 eyes.
@@ -97,11 +97,6 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
 }
 
 /** Width of the irises in the photo, the mean of both, with notes on it. */
-interface SeenWidth {
-  readonly seen: Measured;
-  readonly notes: readonly Note<ScaleNoteCode>[];
-}
-
 function seenWidth(
   where: string,
   face: Face<"px">,

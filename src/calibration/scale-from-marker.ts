@@ -6,13 +6,11 @@ import {
   type Measured,
   measured,
   measuredPoint,
-  type Note,
   type Polyline,
   propagate,
   type Propagated,
   px,
   type Scale,
-  type ScaleNoteCode,
 } from "../units/index.js";
 import {
   chiSquareQuantile,
@@ -23,7 +21,7 @@ import {
   toDegrees,
   refusingAs,
 } from "../units/internal.js";
-import { requireBaseline } from "./baseline.js";
+import { requireBaseline, type SeenWidth } from "./baseline.js";
 import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
 
 /** What is known of a marker, beyond its diameter: as of a reference, beyond its length. */
@@ -68,11 +66,6 @@ export function scaleFromMarker(
 }
 
 /** Diameter of the marker in the photo, with notes on it. */
-interface SeenWidth {
-  readonly seen: Measured;
-  readonly notes: readonly Note<ScaleNoteCode>[];
-}
-
 function seenWidth(rim: Polyline<"px">, placement: number): SeenWidth {
   const tilt = tiltOf(rim, placement);
   if (tilt !== undefined) {

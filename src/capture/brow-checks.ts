@@ -1,15 +1,9 @@
+import { dotProduct } from "../geometry/internal.js";
 import { type Face, landmarkUncertainty } from "../landmarks/index.js";
 import { hasDepth, measured, type Point, type Polyline, type Side } from "../units/index.js";
 import { SIDES } from "../units/internal.js";
 import type { Capture } from "./capture.js";
-import {
-  axesInPicture,
-  axesInSpace,
-  dot,
-  type FacialAxes,
-  middleOf,
-  wayFrom,
-} from "./facial-axes.js";
+import { axesInPicture, axesInSpace, type FacialAxes, middleOf, wayFrom } from "./facial-axes.js";
 import { USUAL_WIDTH } from "./face-size.js";
 import type { Reading } from "./finding.js";
 
@@ -47,18 +41,18 @@ function browHeight(
   if (axes === undefined || level === undefined || border === undefined) return undefined;
   if (right.exocanthion === undefined || left.exocanthion === undefined) return undefined;
   if (deep && ![level, ...border].every(hasDepth)) return undefined;
-  const width = dot(wayFrom(right.exocanthion, left.exocanthion), axes.across);
+  const width = dotProduct(wayFrom(right.exocanthion, left.exocanthion), axes.across);
   return (USUAL_WIDTH * meanHeight(border, level, axes)) / width;
 }
 
 /** Mean height of a line above a level, every stretch counting by its way across the face. */
 function meanHeight(line: Polyline<"px">, level: Point<"px">, { across, up }: FacialAxes): number {
-  const heights = line.map((point) => dot(wayFrom(level, point), up));
+  const heights = line.map((point) => dotProduct(wayFrom(level, point), up));
   let [sum, width] = [0, 0];
   heights.forEach((height, index) => {
     const [from, to, before] = [line[index - 1], line[index], heights[index - 1]];
     if (from === undefined || to === undefined || before === undefined) return;
-    const stretch = Math.abs(dot(wayFrom(from, to), across));
+    const stretch = Math.abs(dotProduct(wayFrom(from, to), across));
     sum += (stretch * (before + height)) / 2;
     width += stretch;
   });

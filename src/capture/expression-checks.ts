@@ -10,6 +10,7 @@ import {
 } from "../units/index.js";
 import { SIDES } from "../units/internal.js";
 import type { Capture } from "./capture.js";
+import { pairDistance } from "./face-size.js";
 import { type Finding, judged, type Reading } from "./finding.js";
 import { distance } from "../geometry/index.js";
 
@@ -94,8 +95,7 @@ const USUAL_MOUTH_WIDTH = 50;
 
 export function mouthReading(face: Face<"px">): Reading {
   const { stomionSuperius: upper, stomionInferius: lower } = face.midline;
-  const [right, left] = [face.right.cheilion, face.left.cheilion];
-  const width = right && left && distance(right, left);
+  const width = pairDistance(face, "cheilion");
   const u = (Math.SQRT2 * landmarkUncertainty(face, "stomionInferius")) / USUAL_MOUTH_WIDTH;
   const gap = width ? upper && lower && distance(upper, lower) / width : undefined;
   return { check: "mouthOpening", measured: gap === undefined ? gap : measured(gap, u) };

@@ -1,5 +1,5 @@
 import { distance } from "../geometry/index.js";
-import type { Face } from "../landmarks/index.js";
+import type { Face, SideLandmark } from "../landmarks/index.js";
 import type { Scale } from "../units/index.js";
 
 /**
@@ -8,15 +8,15 @@ import type { Scale } from "../units/index.js";
  */
 export const USUAL_WIDTH = 90;
 
-/** Distance of the outer eye corners in the picture, where both are known. */
-export function biocularWidth({ right, left }: Face<"px">): number | undefined {
-  if (right.exocanthion === undefined || left.exocanthion === undefined) return undefined;
-  return distance(right.exocanthion, left.exocanthion);
+/** Distance of a landmark from its partner in the picture, where both are known. */
+export function pairDistance({ right, left }: Face<"px">, name: SideLandmark): number | undefined {
+  const [one, other] = [right[name], left[name]];
+  return one && other && distance(one, other);
 }
 
 /** The scale of a face as wide as usual: for shares and small differences, not for lengths. */
 export function usualScale(face: Face<"px">): Scale | undefined {
-  const width = biocularWidth(face);
+  const width = pairDistance(face, "exocanthion");
   if (width === undefined) return undefined;
   const factor = USUAL_WIDTH / width;
   return { from: "px", to: "mm", factor, u: 0.06 * factor, source: "given", notes: [] };

@@ -1,11 +1,12 @@
-import { midpoint } from "../geometry/index.js";
+import { midpoint, type SpaceVector } from "../geometry/index.js";
+import { dotProduct, spaceAdvance } from "../geometry/internal.js";
 import type { Face, SymmetricPoints, SideLandmark } from "../landmarks/index.js";
 import { PROFILE_LEAN } from "../symmetry/internal.js";
 import { type DeepPoint, hasDepth, type Point, type Sides } from "../units/index.js";
 import { toRadians } from "../units/internal.js";
 
 /** A direction or a way in the picture's space: right, down, towards the viewer. */
-export type Way = readonly [right: number, down: number, ahead: number];
+export type Way = SpaceVector;
 
 /** Two of a face's own axes, each of length 1. */
 export interface FacialAxes {
@@ -37,7 +38,10 @@ export function deepPairs({
 
 /** From the right to the left partners, all pairs together: wide pairs count for more. */
 export function wayAcross(pairs: readonly Sides<DeepPoint<"px">>[]): Way {
-  return pairs.reduce<Way>((sum, { right, left }) => plus(sum, wayFrom(right, left)), [0, 0, 0]);
+  return pairs.reduce<Way>(
+    (sum, { right, left }) => spaceAdvance(sum, wayFrom(right, left), 1),
+    [0, 0, 0],
+  );
 }
 
 const PROFILE = toRadians(PROFILE_LEAN);
@@ -52,9 +56,12 @@ export function axesInSpace(face: Face<"px">): FacialAxes | undefined {
   }
   const across = unit(wayAcross(deepPairs(face)));
   const rise = wayFrom(mouth, eyes);
-  const backwards = unit(plus(rise, across, -dot(rise, across)));
+  const backwards = unit(spaceAdvance(rise, across, -dotProduct(rise, across)));
   const forwards = cross(backwards, across);
-  return { across, up: plus(scaled(backwards, Math.cos(PROFILE)), forwards, Math.sin(PROFILE)) };
+  return {
+    across,
+    up: spaceAdvance(scaled(backwards, Math.cos(PROFILE)), forwards, Math.sin(PROFILE)),
+  };
 }
 
 /** The axes in the picture's plane, where the outer eye corners are known. */
@@ -77,20 +84,12 @@ export function wayFrom(from: Point<"px">, to: Point<"px">): Way {
   return [to[0] - from[0], to[1] - from[1], ahead];
 }
 
-export function dot(one: Way, other: Way): number {
-  return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
-}
-
 function cross(one: Way, other: Way): Way {
   return [
     one[1] * other[2] - one[2] * other[1],
     one[2] * other[0] - one[0] * other[2],
     one[0] * other[1] - one[1] * other[0],
   ];
-}
-
-export function plus(one: Way, other: Way, times = 1): Way {
-  return [one[0] + times * other[0], one[1] + times * other[1], one[2] + times * other[2]];
 }
 
 export function unit(way: Way): Way {

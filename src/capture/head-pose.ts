@@ -1,3 +1,4 @@
+import { dotProduct, spaceAdvance } from "../geometry/internal.js";
 import { type Face, type FaceWith, landmarkUncertainty } from "../landmarks/index.js";
 import {
   faceFrame,
@@ -13,9 +14,7 @@ import { attempt, NO_MIDLINE } from "./attempt.js";
 import {
   axesInSpace,
   deepPairs,
-  dot,
   type FacialAxes,
-  plus,
   unit,
   type Way,
   wayAcross,
@@ -108,8 +107,8 @@ function yawOfPairs(face: Face<"px">): Measured | undefined {
 
 function pitchOf({ across, up }: FacialAxes): Measured {
   const viewer: Way = [0, 0, 1];
-  const ahead = unit(plus(viewer, across, -dot(viewer, across)));
-  return measured(toDegrees(Math.asin(-dot(up, ahead))), PROFILE_U);
+  const ahead = unit(spaceAdvance(viewer, across, -dotProduct(viewer, across)));
+  return measured(toDegrees(Math.asin(-dotProduct(up, ahead))), PROFILE_U);
 }
 
 /** How the head is held; without depth the halves of the face may tell a turn. */

@@ -14,14 +14,14 @@ import {
   type Scale,
 } from "../units/index.js";
 import type { Capture } from "./capture.js";
-import { biocularWidth, USUAL_WIDTH } from "./face-size.js";
+import { pairDistance, USUAL_WIDTH } from "./face-size.js";
 import { type Finding, judged, type Reading } from "./finding.js";
 import { UNLIMITED } from "./words.js";
 
 /** Whether eyes and irises have the proportions that people have; what lies within them needs no proof. */
 export function plausibilityFindings({ face, scale, limits }: Capture): readonly Finding[] {
   const irises = irisWidths(face);
-  const eyes = biocularWidth(face);
+  const eyes = pairDistance(face, "exocanthion");
   const ownScale = scale?.source === "iris" ? undefined : scale;
   const readings: readonly Reading[] = [
     irisDifference(face, irises),
@@ -127,11 +127,6 @@ function irisWidths(face: Face<"px">): IrisWidths | undefined {
 
 function irisWidth({ limbusMedial, limbusLateral }: FaceSide<"px">): number | undefined {
   return limbusMedial && limbusLateral && distance(limbusMedial, limbusLateral);
-}
-
-function pairDistance({ right, left }: Face<"px">, name: SideLandmark): number | undefined {
-  const [one, other] = [right[name], left[name]];
-  return one && other && distance(one, other);
 }
 
 function pairU(face: Face<"px">, name: SideLandmark): number {

@@ -15,5 +15,6 @@ export { fitPolynomial, highestPeak, polynomialAt } from "./fits/polynomial-fit.
 export { polynomialWeights } from "./fits/polynomial-fit.js";
 export type { Derivative, PolynomialFit } from "./fits/polynomial-fit.js";
 export { rootBetween } from "./curves/root-between.js";
+export { dotProduct, spaceAdvance } from "./lines/space-vector.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./curves/surface.js";
 export { type EigenPair, eigenPairs } from "./fits/symmetric-matrix.js";

@@ -15,6 +15,16 @@ export interface Stretch {
   readonly to: Spot;
 }
 
+/** How far it is from one spot to another, and which way: of length 1, or not a number where they meet. */
+export function wayBetween(
+  from: Spot,
+  to: Spot,
+): { readonly length: number; readonly along: Spot } {
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(x, y);
+  return { length, along: [x / length, y / length] };
+}
+
 export function boxAround(spots: readonly Spot[]): Box {
   const xs = spots.map(([x]) => x);
   const ys = spots.map(([, y]) => y);

@@ -1,4 +1,4 @@
-import type { Box, Spot, Stretch } from "./box.js";
+import { type Box, type Spot, type Stretch, wayBetween } from "./box.js";
 import {
   type MarkerShape,
   type Palette,
@@ -156,9 +156,8 @@ const HEAD = 0.8;
 
 /** An arrow that leaves room for the dot at its tip; a short one has no head, and its dots tell the way. */
 export function arrowData(from: Spot, to: Spot, room: number, size: number): readonly string[] {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const { length, along } = wayBetween(from, to);
   if (length <= room + 2 * HEAD * size) return [pathData([from, to])];
-  const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const tip: Spot = [to[0] - room * along[0], to[1] - room * along[1]];
   const barb = (aside: 1 | -1): Spot => [
     tip[0] - HEAD * size * (along[0] + 0.6 * aside * along[1]),

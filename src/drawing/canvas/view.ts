@@ -2,7 +2,7 @@ import type { FaceWith } from "../../landmarks/index.js";
 import type { BrowPlan } from "../../mapping/index.js";
 import { toPhoto } from "../../symmetry/index.js";
 import { type FlatPoint, flatPoint, type Point, type Polyline } from "../../units/index.js";
-import type { Spot } from "./box.js";
+import { type Spot, wayBetween } from "./box.js";
 
 /** How the face space lies in a picture. */
 export interface View {
@@ -39,9 +39,7 @@ export function placed(polyline: Polyline<"mm">, view: View): readonly Spot[] {
 /** The direction, of length 1 in the picture, in which a direction of the face is seen. */
 export function seenDirection([x, y]: readonly [number, number], view: View): Spot {
   const origin: FlatPoint<"mm"> = flatPoint(0, 0);
-  const [from, to] = [view.place(origin), view.place(flatPoint(x, y))];
-  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  return [(to[0] - from[0]) / size, (to[1] - from[1]) / size];
+  return wayBetween(view.place(origin), view.place(flatPoint(x, y))).along;
 }
 
 /** The view of a plan: over its photo, or upright in millimetres where it has none. */

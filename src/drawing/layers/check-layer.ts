@@ -3,7 +3,7 @@ import type { DotDeviation, DrawnCheck, PlannedDots } from "../../mapping/index.
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import { fill } from "../../units/internal.js";
 import { DOT_TITLES } from "./words.js";
-import type { Spot } from "../canvas/box.js";
+import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
 import type { Keyed } from "../canvas/label-layer.js";
 import { type Layer, stacked } from "../canvas/layer.js";
@@ -57,9 +57,8 @@ function drawnDot(
   const height = place.height + up.difference.value;
   const drawn = pointOnSide({ distance, height }, side);
   const [from, to] = [view.place(drawn), view.place(planned)];
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const away: Spot =
-    length === 0 ? [0, 1] : [(from[0] - to[0]) / length, (from[1] - to[1]) / length];
+  const { length, along } = wayBetween(to, from);
+  const away: Spot = length === 0 ? [0, 1] : along;
   const size = TYPE_SIZES.legend * view.size;
   const arrow = arrowData(from, to, TIP_ROOM * view.size, view.size);
   const title = fill(DOT_TITLES.drawn, { side, dot: DOTS[dot].words });

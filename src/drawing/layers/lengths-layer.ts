@@ -1,6 +1,6 @@
 import type { BrowDots, SideMeasures } from "../../landmarks/index.js";
 import type { Measured, Side } from "../../units/index.js";
-import type { Spot } from "../canvas/box.js";
+import { type Spot, wayBetween } from "../canvas/box.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
@@ -69,8 +69,8 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
 }
 
 function normalTowards(direction: Spot, from: Spot, to: Spot): Spot {
-  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const normal: Spot = [-(to[1] - from[1]) / size, (to[0] - from[0]) / size];
+  const [x, y] = wayBetween(from, to).along;
+  const normal: Spot = [-y, x];
   const facing = normal[0] * direction[0] + normal[1] * direction[1];
   return facing < 0 ? [-normal[0], -normal[1]] : normal;
 }

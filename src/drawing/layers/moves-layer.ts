@@ -1,5 +1,5 @@
 import type { BrowPlan, Move } from "../../mapping/index.js";
-import type { Spot } from "../canvas/box.js";
+import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 
@@ -24,8 +24,7 @@ export function movesLayer({ moves, natural, dots }: BrowPlan, brush: Brush): La
 
 function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, brush: Brush): Layer {
   const { size } = brush.view;
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const { length, along } = wayBetween(from, to);
   const data = arrowData(from, to, TIP_ROOM * size, size);
   const across: readonly Spot[] = [
     [along[1], -along[0]],

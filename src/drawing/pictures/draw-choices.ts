@@ -1,23 +1,12 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
-import type { Brush } from "../canvas/brush.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { legend, type LegendEntry } from "./legend.js";
-import { type Look, requireLook } from "../canvas/look.js";
-import {
-  pagesOf,
-  type Paper,
-  PAPER_MARGIN,
-  PAPERS,
-  requirePaper,
-  requireShort,
-  roomOn,
-} from "../sheet/page.js";
-import { PALETTES } from "../canvas/palette.js";
-import { bullets, PAPER_TYPE, type Sheet, title } from "../sheet/text-blocks.js";
+import type { Look } from "../canvas/look.js";
+import { pagesOf, type Paper, requireShort, roomOn, sheetOn } from "../sheet/page.js";
+import { bullets, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { lineOf } from "../canvas/text-size.js";
-import { uprightView } from "../canvas/view.js";
 import { LEGEND, TITLES } from "./words.js";
 
 /** How {@link drawChoices} draws. */
@@ -65,14 +54,11 @@ export function drawChoices(
   options: ChoicesDrawing = {},
 ): readonly string[] {
   return refusingAs("drawChoices", () => {
-    requireLook("drawChoices", options);
-    requirePaper("drawChoices", options.paper);
+    const { paper, sheet } = sheetOn("drawChoices", options);
     if (rows.length === 0) {
       refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
     }
-    const { paper = "A4", theme = "light", title: name = TITLES.choices } = options;
-    const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-    const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
+    const { title: name = TITLES.choices } = options;
     const named = title(name, sheet);
     requireShort("drawChoices", "title", [named], options.title);
     const weighing = weighingOf(face, rows);

@@ -2,24 +2,14 @@ import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
-import type { Brush } from "../canvas/brush.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
 import { describePlan } from "./describe-plan.js";
 import { type Keyed, textAt } from "../canvas/label-layer.js";
 import { checkEntries, legend, type LegendEntry, planLegend } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
-import { type Look, requireLook } from "../canvas/look.js";
-import {
-  pagesOf,
-  type Paper,
-  PAPER_MARGIN,
-  PAPERS,
-  requirePaper,
-  requireShort,
-  roomOn,
-} from "../sheet/page.js";
-import { PALETTES } from "../canvas/palette.js";
+import type { Look } from "../canvas/look.js";
+import { pagesOf, type Paper, PAPER_MARGIN, requireShort, roomOn, sheetOn } from "../sheet/page.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import type { SvgElement } from "../canvas/svg.js";
@@ -37,7 +27,6 @@ import {
 } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
 import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
-import { uprightView } from "../canvas/view.js";
 import { FIELDS, HEADINGS, LEGEND, ON_THE_SHEET, TITLES } from "./words.js";
 
 /** How {@link drawSheet} draws. */
@@ -82,12 +71,9 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
   return refusingAs("drawSheet", () => {
-    requireLook("drawSheet", options);
-    requirePaper("drawSheet", options.paper);
-    const { paper = "A4", theme = "light", title: name = TITLES.plan, overlap = false } = options;
+    const { paper, sheet } = sheetOn("drawSheet", options);
+    const { title: name = TITLES.plan, overlap = false } = options;
     const { fields = DEFAULT_FIELDS, rulerZero = mm(0), check } = options;
-    const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
-    const sheet: Sheet = { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush };
     const map = mapBlock(plan, sheet, { overlap });
     const room = roomOn(paper, FOOT_HEIGHT);
     const named = title(name, sheet);

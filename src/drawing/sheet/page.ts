@@ -1,5 +1,9 @@
 import { fill, refuse, requireWord } from "../../units/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
+import type { Brush } from "../canvas/brush.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { PALETTES } from "../canvas/palette.js";
+import { uprightView } from "../canvas/view.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
 import { PAPER_TYPE, type Sheet } from "./text-blocks.js";
@@ -79,6 +83,14 @@ export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly h
 /** What printers leave white, and a little more, in millimetres. */
 export const PAPER_MARGIN = 12;
 
-export function requirePaper(where: string, paper: Paper | undefined): void {
+/** The room of pages, after checks of what the caller asked for; on A4 and light by default. */
+export function sheetOn(
+  where: string,
+  options: Look & { readonly paper?: Paper },
+): { readonly paper: Paper; readonly sheet: Sheet } {
+  const { paper = "A4", theme = "light" } = options;
+  requireLook(where, options);
   requireWord(where, "paper", paper, Object.keys(PAPERS));
+  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
+  return { paper, sheet: { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush } };
 }
