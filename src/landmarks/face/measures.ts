@@ -137,6 +137,8 @@ export type SideMeasures<Value> = {
   readonly [Name in FaceMeasureName as Name extends MeasureName ? Name : never]?: Value;
 };
 
+// The one measure between both brows is read by its name: loops over a list of one, in a dozen places, would
+// cost more than they give until there is a second.
 /** What is read on both sides, and between them. */
 export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
   /** Distance between the two upper start dots, by ruler. */

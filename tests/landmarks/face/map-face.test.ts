@@ -1,5 +1,5 @@
 import { type DeepPoint, deepPoint, flatPoint } from "brow-geometry/units";
-import { type Face, type LandmarkName, mm, type Point } from "brow-geometry";
+import { type Face, type FaceSide, type LandmarkName, mm, type Point } from "brow-geometry";
 import { mapBrow } from "../../../src/landmarks/internal.js";
 import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
@@ -15,10 +15,16 @@ describe("a mapped face", () => {
       return point;
     });
     expect(same).toEqual(face);
+    const onSide = ({ upperLid = [], lowerLid = [], brow, ...points }: FaceSide<"px">): number =>
+      [upperLid, lowerLid, brow?.upper, brow?.lower, Object.keys(points)]
+        .flatMap((line) => line?.length ?? 0)
+        .reduce((sum, count) => sum + count);
+    const { right, left, midline, symmetricPoints } = face;
     const named = seen.filter((landmark) => landmark !== undefined);
-    // Seven points, two lids of nine and two borders of five a side; nine on the midline.
-    expect(named).toHaveLength(2 * (7 + 18 + 10) + 9);
-    expect(seen.length - named.length).toBe(2 * 220 + 28);
+    expect(named).toHaveLength(onSide(right) + onSide(left) + Object.keys(midline).length);
+    const { pairs = [], middle = [] } = symmetricPoints ?? {};
+    expect(middle).not.toEqual([]);
+    expect(seen.length - named.length).toBe(2 * pairs.length + middle.length);
   });
 
   it("tells which landmark a point is or belongs to", () => {
