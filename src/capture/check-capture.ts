@@ -167,7 +167,7 @@ const ANY_SCALE: Scale = { from: "px", to: "mm", factor: 1, u: 0, source: "given
 function sidesFindings(face: Face<"px">): readonly Finding[] {
   const frame = attempt(() => faceFrame(face, ANY_SCALE), ["sides-swapped", ...NO_MIDLINE]);
   if ("answer" in frame) return [];
-  if (frame.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake")];
-  if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake")];
+  if (frame.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake", {})];
+  if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake", {})];
   return [unchecked("sides", "roll")];
 }

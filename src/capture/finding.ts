@@ -6,7 +6,7 @@ import {
   type Outcome,
   type Side,
 } from "../units/index.js";
-import { fill } from "../units/internal.js";
+import { fill, type ValuesFor } from "../units/internal.js";
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
 import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } from "./words.js";
 
@@ -41,22 +41,25 @@ export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   return SEVERITIES.flatMap((severity) => findings.filter((one) => one.severity === severity));
 }
 
-export function finding(
+export function finding<Code extends FindingCode>(
   check: CaptureCheck,
-  code: FindingCode,
+  code: Code,
   severity: FindingSeverity,
-  values: NoteValues = {},
+  values: ValuesFor<(typeof FOUND)[Code]> & ValuesFor<(typeof ADVICE)[Code]>,
 ): Finding {
   return { ...said(code, "", values), check, severity };
 }
 
-/** A finding in words: what was found, how sure that is, and what to do. */
+/**
+ * A finding in words: what was found, how sure that is, and what to do. The code of a reading shows only
+ * when it is judged: there a value that its sentence lacks is refused at run time.
+ */
 function said(
   code: FindingCode,
   doubt: string,
   values: NoteValues,
 ): Pick<Finding, "code" | "text" | "values" | "advice"> {
-  const advice = fill(ADVICE[code], values);
+  const advice = fill<string>(ADVICE[code], values);
   const found = [FOUND[code], doubt].filter((sentence) => sentence !== "").join(" ");
   return { code, text: `${fill<string>(found, values)} ${advice}`, values, advice };
 }

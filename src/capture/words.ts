@@ -58,7 +58,7 @@ export const UNDECIDED =
   "With a standard uncertainty of {u:2} neither keeping that nor exceeding it is proven.";
 
 /** What to do about it. */
-export const ADVICE: Readonly<Record<FindingCode, string>> = {
+export const ADVICE = {
   "head-tilted": "Hold the camera level and ask the client to hold the head upright.",
   "head-turned": "Ask the client to face the camera.",
   "turned-or-asymmetric":
@@ -92,7 +92,7 @@ export const ADVICE: Readonly<Record<FindingCode, string>> = {
   "declared-contrary":
     "Seat the client upright, let the forehead rest, and take the picture again.",
   "declaration-questioned": "Ask again, and measure both brows by ruler, upright.",
-};
+} as const;
 
 /** What is looked at, where the answer is that it was not. */
 export const QUESTIONS = {
