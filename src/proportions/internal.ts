@@ -1,4 +1,5 @@
 export { STATION_THICKNESS, STATIONS } from "./complete-dots.js";
+export { readSide, type SideReading } from "./measure-side.js";
 export { ARCH_EYE_WIDTH_SHARE, requireGuideLandmarks } from "./guide-line.js";
 export { mapOutline } from "./outline-path.js";
 export { requireShape, SHAPES } from "./outline-shape.js";

@@ -11,14 +11,14 @@ export type Cubic<U extends Unit> = readonly [
 
 /** `at` is a parameter of 0…1. */
 export function pointOnCubic<U extends Unit>(cubic: Cubic<U>, at: number): FlatPoint<U> {
+  const [from, leaving, arriving, to] = cubic;
   const rest = 1 - at;
-  const weights = [rest ** 3, 3 * rest * rest * at, 3 * rest * at * at, at ** 3];
-  let [x, y] = [0, 0];
-  cubic.forEach((point, index) => {
-    x += (weights[index] as number) * point[0];
-    y += (weights[index] as number) * point[1];
-  });
-  return flatPoint(x, y);
+  const [first, second] = [rest * rest * rest, 3 * rest * rest * at];
+  const [third, fourth] = [3 * rest * at * at, at * at * at];
+  return flatPoint(
+    first * from[0] + second * leaving[0] + third * arriving[0] + fourth * to[0],
+    first * from[1] + second * leaving[1] + third * arriving[1] + fourth * to[1],
+  );
 }
 
 export function straightCubic<U extends Unit>(from: Point<U>, to: Point<U>): Cubic<U> {

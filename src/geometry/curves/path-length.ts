@@ -12,20 +12,15 @@ export function pathLength<U extends Unit>(
 }
 
 function cubicLength<U extends Unit>(cubic: Cubic<U>, surface: Surface | undefined): number {
-  const [from, leaving, arriving, to] = cubic;
-  const speedAlong = (axis: 0 | 1, at: number): number => {
-    const rest = 1 - at;
-    return (
-      3 *
-      (rest * rest * (leaving[axis] - from[axis]) +
-        2 * rest * at * (arriving[axis] - leaving[axis]) +
-        at * at * (to[axis] - arriving[axis]))
-    );
-  };
+  const [[x0, y0], [x1, y1], [x2, y2], [x3, y3]] = cubic;
   return integrate(0, 1, (at) => {
-    const [x, y] = [speedAlong(0, at), speedAlong(1, at)];
-    if (surface === undefined) return Math.hypot(x, y);
+    const rest = 1 - at;
+    const [first, second, third] = [rest * rest, 2 * rest * at, at * at];
+    const x = 3 * (first * (x1 - x0) + second * (x2 - x1) + third * (x3 - x2));
+    const y = 3 * (first * (y1 - y0) + second * (y2 - y1) + third * (y3 - y2));
+    if (surface === undefined) return Math.sqrt(x * x + y * y);
     const [placeX, placeY] = pointOnCubic(cubic, at);
-    return Math.hypot(x, y, surface.rise(placeX, placeY, x, y));
+    const depth = surface.rise(placeX, placeY, x, y);
+    return Math.sqrt(x * x + y * y + depth * depth);
   });
 }

@@ -1,5 +1,4 @@
 import type { Dot } from "../../landmarks/index.js";
-import { DOT_NAMES } from "../../landmarks/internal.js";
 import { placeOnSide, type SidePlace } from "../../symmetry/index.js";
 import { eachSide, type Length, otherSide, type Side, type Sides } from "../../units/index.js";
 import { type Lead, ledBy } from "../choices/choice-tables.js";
@@ -32,8 +31,7 @@ export function settleDot(
   followed: Followed,
   pins: readonly Pin[],
 ): Sides<LedDot> {
-  const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
-  if (pinned.right === undefined && pinned.left === undefined) {
+  if (!pins.some((pin) => pin.dot === dot)) {
     const places = eachSide(own);
     const led = (lead: Lead, of: keyof SidePlace): number =>
       ledBy(
@@ -49,6 +47,7 @@ export function settleDot(
       own: places[side],
     }));
   }
+  const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
   return eachSide((side) => {
     const pin = pinned[side];
     if (pin !== undefined) return settledAt(placeOnSide(pin.at, side), { from: "pinned", pin });
@@ -72,6 +71,13 @@ function ledFrom(lead: Lead, side: Side): DotOrigin["from"] {
 
 /** A value for every dot, made by the same rule. */
 export function overDots<Value>(make: (dot: Dot) => Value): { readonly [Name in Dot]: Value } {
-  const entries = DOT_NAMES.map((dot) => [dot, make(dot)]);
-  return Object.fromEntries(entries) as { [Name in Dot]: Value };
+  return {
+    upperStart: make("upperStart"),
+    upperBody: make("upperBody"),
+    upperArch: make("upperArch"),
+    tailEnd: make("tailEnd"),
+    lowerStart: make("lowerStart"),
+    lowerBody: make("lowerBody"),
+    lowerArch: make("lowerArch"),
+  };
 }

@@ -29,23 +29,33 @@ export function settleThickness(
   if (chosen !== undefined) {
     return { value: chosen, reasons: [note(REASONS, "thickness-chosen", { ...chosen })] };
   }
-  const grown = ledSides(lead).map((side) =>
-    stationsOf(face[side].brow, natural[side], skin, frontShare),
-  );
-  const known = (station: Station): Length<"mm"> | undefined =>
-    meanOf(grown.map((stations) => stations[station]));
-  const [start, body, arch] = [known("start"), known("body"), known("arch")];
-  const value: StationThickness = {
-    start: start ?? STATION_THICKNESS.start,
-    body: body ?? STATION_THICKNESS.body,
-    arch: arch ?? STATION_THICKNESS.arch,
-  };
-  const assumed = keysOf(STATIONS).filter((station) => known(station) === undefined);
+  const grown = grownThickness(face, natural, skin, lead, frontShare);
+  const value: StationThickness = { ...STATION_THICKNESS, ...grown };
+  const assumed = keysOf(STATIONS).filter((station) => grown[station] === undefined);
   const assumption = note(REASONS, "thickness-assumed", { ...value, assumed: assumed.join(", ") });
   return {
     value,
     reasons: [assumed.length === 0 ? note(REASONS, "thickness-natural", { ...value }) : assumption],
   };
+}
+
+/** How thick the brows that lead are as they grow, each station where their borders tell. */
+export function grownThickness(
+  face: PlannableFace,
+  natural: Sides<NaturalDots>,
+  skin: Skin,
+  lead: Lead,
+  frontShare: number,
+): Partial<StationThickness> {
+  const grown = ledSides(lead).map((side) =>
+    stationsOf(face[side].brow, natural[side], skin, frontShare),
+  );
+  const known: { [At in Station]?: Length<"mm"> } = {};
+  for (const station of keysOf(STATIONS)) {
+    const thickness = meanOf(grown.map((stations) => stations[station]));
+    if (thickness !== undefined) known[station] = thickness;
+  }
+  return known;
 }
 
 /** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */

@@ -6,24 +6,19 @@ import {
   flatPoint,
   type Length,
   type Measured,
-  type MeasuredPoint,
   type Point,
-  propagate,
   type Side,
   type Sides,
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import type { BrowPlan } from "../plan/plan.js";
 import {
   outlineIfAny,
-  rowOf,
   type SideReadings,
   withDifferences,
   withUncertainties,
 } from "../plan/plan-readings.js";
-import type { BrowPlan } from "../plan/plan.js";
-
-/** The name of one dot of one side among the inputs of an uncertainty calculation. */
-type DotInput = `${Side} ${Dot}`;
+import { type Row, rowOfMeasures, slopesOf, uncertainties } from "../plan/reading-rows.js";
 
 /** Reads drawn dots, only their places uncertain: the face is the plan's, and its errors fall out of differences. */
 export function readDrawn(
@@ -31,32 +26,39 @@ export function readDrawn(
   u: Length<"mm">,
   { face, skin, choices }: BrowPlan,
 ): SideReadings<Measured> {
-  const read = (of: Sides<BrowDots<"mm">>): SideReadings<number> => {
+  const read = (of: Sides<BrowDots<"mm">>): FaceMeasures<number> => {
     const drawn = eachSide((side) =>
       isWhole(of[side]) ? outlineIfAny(of[side], choices.shape) : undefined,
     );
     const measures = measureFace(of, face, skin, drawn);
-    return withDifferences({
+    return {
       ...measures,
       ...eachSide((side) =>
         drawn[side] === undefined ? withoutOutline(measures[side]) : measures[side],
       ),
-    });
+    };
   };
-  const inputs: Partial<Record<DotInput, MeasuredPoint<"mm">>> = {};
-  for (const side of SIDES) {
-    for (const dot of DOT_NAMES) {
-      const at = dots[side][dot];
-      if (at !== undefined) inputs[`${side} ${dot}`] = { value: flatPoint(at[0], at[1]), u };
-    }
-  }
-  const { u: uncertainties } = propagate(
-    (places: { readonly [Name in DotInput]?: Point<"mm"> }) =>
-      rowOf({ drawn: read(eachSide((side) => dotsOf(side, places))) }),
-    inputs as Record<DotInput, MeasuredPoint<"mm">>,
-    { linearity: "assumed" },
+  const places = rowOfDots(dots);
+  const columns = slopesOf(
+    (row) => rowOfMeasures(read(eachSide((side) => dotsOf(side, row)))),
+    places,
+    places.map(() => u * AT_CENTRE),
   );
-  return withUncertainties({ drawn: read(dots) }, uncertainties).drawn;
+  const effects = columns.flatMap((column) => (column ? [column.map((slope) => slope * u)] : []));
+  const readings = { drawn: withDifferences(read(dots)) };
+  return withUncertainties(readings, uncertainties("drawn", effects)).drawn;
+}
+
+/** A step for slopes at the centre: small against the bends of an outline, large against rounding. */
+const AT_CENTRE = 2 ** -10;
+
+/** Where the dots of both brows lie, in the order of their names; NaN for a dot that was not drawn. */
+function rowOfDots(dots: Sides<BrowDots<"mm">>): Row {
+  return Float64Array.from(
+    SIDES.flatMap((side) =>
+      DOT_NAMES.flatMap((dot) => dots[side][dot]?.slice(0, 2) ?? [Number.NaN, Number.NaN]),
+    ),
+  );
 }
 
 /** Whether every dot is known that an outline needs. */
@@ -72,12 +74,13 @@ function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
   return Object.fromEntries(onDots);
 }
 
-function dotsOf(side: Side, places: { readonly [Name in DotInput]?: Point<"mm"> }): BrowDots<"mm"> {
+function dotsOf(side: Side, places: Row): BrowDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  for (const dot of DOT_NAMES) {
-    const at = places[`${side} ${dot}`];
-    if (at !== undefined) dots[dot] = at;
-  }
+  const first = side === "right" ? 0 : 2 * DOT_NAMES.length;
+  DOT_NAMES.forEach((dot, index) => {
+    const [x, y] = places.subarray(first + 2 * index) as unknown as readonly [number, number];
+    if (!Number.isNaN(x)) dots[dot] = flatPoint(x, y);
+  });
   return dots;
 }
 

@@ -14,13 +14,9 @@ import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots } from "../dots/plan-dots.js";
-import {
-  readPlan,
-  type ReadingsRow,
-  type SideReadings,
-  withUncertainties,
-} from "./plan-readings.js";
-import { uncertaintyOnFace, uncertaintyOnPhoto } from "./plan-uncertainty.js";
+import { readPlan, type SideReadings, withUncertainties } from "./plan-readings.js";
+import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
+import { planUncertainty, type Cause, type Variation } from "./plan-slopes.js";
 import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** What a plan takes into account besides the artist's choices. */
@@ -65,7 +61,7 @@ export function planBrows(
 ): BrowPlan {
   return refusingAs("planBrows", () => {
     const plan = planDots(face, choices);
-    return finishedPlan(plan, uncertaintyOnFace(plan), choices, options);
+    return finishedPlan(plan, causesOnFace, choices, options);
   });
 }
 
@@ -98,18 +94,21 @@ export function planOnPhoto(
 ): BrowPlan {
   return refusingAs("planOnPhoto", () => {
     const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
-    const u = uncertaintyOnPhoto(plan, photo, frame);
-    return { ...finishedPlan(plan, u, choices, options, frame), frame };
+    const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);
+    return { ...finishedPlan(plan, causes, choices, options, frame), frame };
   });
 }
 
 function finishedPlan(
   plan: PlannedDots,
-  u: ReadingsRow,
+  causes: (truth: Variation) => readonly Cause[],
   choices: Choices,
   { findings = [] }: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
+  const { face, skin } = plan;
+  const truth = { face, skin, pins: plan.choices.pins };
+  const u = planUncertainty(plan, causes(truth), choices.thickness === undefined);
   const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
   const grown = eachSide((side) => plan.natural[side].dots);
   const { rule, tolerances = WORKING_TOLERANCES } = choices;

@@ -60,20 +60,10 @@ export function withDifferences(measures: FaceMeasures<number>): SideReadings<nu
   return { measures, differences };
 }
 
-/** Readings laid out in one row of named numbers. */
+/** Uncertainties of readings, each by the path of its reading. */
 export type ReadingsRow = Readonly<Record<string, number>>;
 
-/** Lays readings out in one row, as an uncertainty calculation takes them. */
-export function rowOf(readings: NamedReadings<string, number>): ReadingsRow {
-  const row: Record<string, number> = {};
-  mapReadings(readings, (value, path) => {
-    row[path] = value;
-    return value;
-  });
-  return row;
-}
-
-/** Readings with the uncertainties that stand at their places in a row. */
+/** Readings with the uncertainties of their paths. */
 export function withUncertainties<Name extends string>(
   readings: NamedReadings<Name, number>,
   uncertainties: ReadingsRow,

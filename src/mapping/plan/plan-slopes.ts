@@ -1,0 +1,258 @@
+import { heightOver } from "../../geometry/internal.js";
+import {
+  type BrowDots,
+  type CompleteDots,
+  type Dot,
+  type FaceSide,
+  landmarkUncertainty,
+  lengthBetween,
+  type Skin,
+} from "../../landmarks/index.js";
+import { naturalDots, type NaturalDots } from "../../proportions/index.js";
+import { readSide, type SideReading } from "../../proportions/internal.js";
+import {
+  deepPoint,
+  eachSide,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  length,
+  type Point,
+  type Side,
+  type Sides,
+} from "../../units/index.js";
+import { keysOf, SIDES } from "../../units/internal.js";
+import type { Pin } from "../choices/choices.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
+import { grownThickness } from "../dots/settle-thickness.js";
+import { solveDots } from "../dots/solve-dots.js";
+import { outlineIfAny, type ReadingsRow } from "./plan-readings.js";
+import {
+  BETWEEN,
+  fillSide,
+  READ,
+  rootOfSquares,
+  type Row,
+  slopesBetween,
+  slopesOf,
+  uncertainties,
+} from "./reading-rows.js";
+
+// A plan is read in two stages: from the face to what grows and to the planned dots, and from those dots
+// to what is read on them. Slopes of both stages multiply. The second has few inputs, however many points
+// a border has, and it holds the costly part, the outlines. Numbers stand in rows, NaN is what does not
+// exist.
+
+/** A face as it may truly be, with its skin and the pins that were set on it. */
+export interface Variation {
+  readonly face: PlannableFace;
+  readonly skin: Skin;
+  readonly pins: readonly Pin[];
+}
+
+/** One independent cause of error: the face one standard deviation of it away, either way. */
+export type Cause = (amount: 1 | -1) => Variation;
+
+/**
+ * Standard uncertainty of everything that is read on a plan, by mean slopes over ± one standard deviation
+ * of every cause; `Infinity` where a reading has no slope, since what it is read on ceases to exist.
+ *
+ * @param grown whether the planned thickness is the hair's own, and as uncertain
+ */
+export function planUncertainty(
+  plan: PlannedDots,
+  causes: readonly Cause[],
+  grown: boolean,
+): ReadingsRow {
+  const stateOf = stateReader(plan, grown);
+  const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
+  const readPlanned = plannedReader(plan);
+  const placed = centre.subarray(READ);
+  const effects = causes.map((cause) => {
+    const [up, down] = [ifAny(() => cause(1)), ifAny(() => cause(-1))];
+    const effect = slopesBetween(stateOf(up), centre, stateOf(down));
+    const read = (skin = plan.skin): Row => readPlanned(placed, skin);
+    const bySkin =
+      up?.skin === plan.skin && down?.skin === plan.skin
+        ? undefined
+        : slopesBetween(read(up?.skin), read(), read(down?.skin));
+    return { natural: effect.subarray(0, READ), placed: effect.subarray(READ), bySkin };
+  });
+  const steps = rootOfSquares(
+    effects.map((effect) => effect.placed),
+    placed.length,
+  );
+  const columns = slopesOf((row) => readPlanned(row, plan.skin), placed, steps);
+  const planned = effects.map((effect) => product(columns, effect.placed, effect.bySkin));
+  return {
+    ...uncertainties(
+      "natural",
+      effects.map((effect) => effect.natural),
+    ),
+    ...uncertainties("planned", planned),
+  };
+}
+
+/** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
+const AFTER_DOTS = 14;
+const PLACED = AFTER_DOTS + 4;
+
+/** The first stage: what grows, and what planned readings follow from, of a face as it may truly be. */
+function stateReader(plan: PlannedDots, grown: boolean): (variation?: Variation) => Row {
+  const own = eachSide((side) => readGrown(plan.face, side, plan.skin, plan.natural[side]));
+  return (variation) => {
+    const state = new Float64Array(READ + 2 * PLACED).fill(Number.NaN);
+    if (variation === undefined) return state;
+    const { face, skin } = variation;
+    const hair = eachSide((side) => {
+      const isOwn = face[side] === plan.face[side] && skin === plan.skin;
+      return isOwn ? own[side] : readGrown(face, side, skin);
+    });
+    for (const side of SIDES) fillSide(state, side, hair[side].reading);
+    const natural = eachSide((side) => hair[side].natural);
+    state[BETWEEN] = lengthBetween(
+      natural.right.dots.upperStart,
+      natural.left.dots.upperStart,
+      skin,
+    );
+    const dots = ifAny(() => solvedDots(plan, variation, natural, grown));
+    if (dots === undefined) return state;
+    SIDES.forEach((side, index) => {
+      const from = READ + index * PLACED;
+      fillDots(state.subarray(from), dots[side]);
+      const { exocanthion, pupil, upperLid } = face[side];
+      const lid = pupil && upperLid && heightOver(length<"mm">(pupil[0]), upperLid);
+      state.set([exocanthion[0], exocanthion[1]], from + AFTER_DOTS);
+      if (lid !== undefined) state.set([pupil?.[0] ?? 0, lid], from + AFTER_DOTS + 2);
+    });
+    return state;
+  };
+}
+
+interface GrownSide {
+  readonly natural: NaturalDots;
+  readonly reading: SideReading;
+}
+
+function readGrown(face: PlannableFace, side: Side, skin: Skin, known?: NaturalDots): GrownSide {
+  const { brow } = face[side];
+  const natural = known ?? naturalDots(brow, { u: landmarkUncertainty(face, "brow") });
+  const context = { side, landmarks: face[side], skin, borders: brow };
+  return { natural, reading: readSide(natural.dots, context) };
+}
+
+/** The dots of a face as it may truly be, by the choices that the plan has settled. */
+function solvedDots(
+  { choices }: PlannedDots,
+  { face, skin, pins }: Variation,
+  natural: Sides<NaturalDots>,
+  grown: boolean,
+): PlannedDots["dots"] {
+  const { lead, frontShare } = choices;
+  const thickness = {
+    ...choices.thickness,
+    ...(grown ? grownThickness(face, natural, skin, lead, frontShare) : {}),
+  };
+  return solveDots(face, natural, skin, { ...choices, thickness, pins }).dots;
+}
+
+/** What a question answers; nothing where it has no answer for a face that is a little different. */
+function ifAny<Answer>(question: () => Answer): Answer | undefined {
+  try {
+    return question();
+  } catch (error) {
+    if (error instanceof GeometryError) return undefined;
+    throw error;
+  }
+}
+
+/** The second stage: what is read on planned dots, the eyes beside them being where the row has them. */
+function plannedReader({ face, choices }: PlannedDots): (placed: Row, skin: Skin) => Row {
+  return (placed, skin) => {
+    const row = new Float64Array(READ);
+    const starts = eachSide((side) => {
+      const at = placed.subarray(side === "right" ? 0 : PLACED);
+      const dots = dotsIn(at);
+      const borders = outlineIfAny(dots, choices.shape);
+      const landmarks = eyeIn(at, face[side]);
+      const context = { side, landmarks, skin, ...(borders === undefined ? {} : { borders }) };
+      fillSide(row, side, readSide(dots, context));
+      return dots.upperStart;
+    });
+    row[BETWEEN] = lengthBetween(starts.right, starts.left, skin);
+    return row;
+  };
+}
+
+/**
+ * Each dot stands in a row by how it lies from the middle of others: so that dots moved one by one still
+ * make a brow.
+ */
+const LIES_FROM: { readonly [Name in Dot]: readonly Dot[] } = {
+  upperStart: [],
+  upperArch: [],
+  tailEnd: [],
+  upperBody: ["upperStart", "upperArch"],
+  lowerStart: ["upperStart"],
+  lowerBody: ["upperBody"],
+  lowerArch: ["upperArch"],
+};
+const IN_ROW = keysOf(LIES_FROM);
+
+function fillDots(row: Row, dots: CompleteDots<"mm">): void {
+  IN_ROW.forEach((dot, index) => {
+    const [x, y] = dots[dot];
+    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
+    row[2 * index] = x - fromX;
+    row[2 * index + 1] = y - fromY;
+  });
+}
+
+function dotsIn(row: Row): CompleteDots<"mm"> {
+  const dots: { [Name in Dot]?: Point<"mm"> } = {};
+  IN_ROW.forEach((dot, index) => {
+    const [x, y] = placeIn(row, 2 * index);
+    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
+    dots[dot] = flatPoint(x + fromX, y + fromY);
+  });
+  return dots as CompleteDots<"mm">;
+}
+
+function middleOf(names: readonly Dot[], dots: BrowDots<"mm">): Point<"mm"> {
+  const places = names.map((name) => dots[name] as Point<"mm">);
+  const mean = (axis: 0 | 1): number =>
+    places.reduce((sum, place) => sum + place[axis] / places.length, 0);
+  return flatPoint(mean(0), mean(1));
+}
+
+function placeIn(row: Row, index: number): Point<"mm"> {
+  return flatPoint(row[index] as number, row[index + 1] as number);
+}
+
+/** The eye of a side with its corner and its lid elsewhere; the lid is level as far as it is read. */
+function eyeIn(placed: Row, { exocanthion }: PlannableFace["left"]): FaceSide<"mm"> {
+  const [outer, height] = placeIn(placed, AFTER_DOTS);
+  // How deep the corner lies is known apart from where it is seen.
+  const corner = hasDepth(exocanthion)
+    ? deepPoint<"mm">(outer, height, exocanthion[2])
+    : flatPoint<"mm">(outer, height);
+  const [x, lid] = placeIn(placed, AFTER_DOTS + 2);
+  if (Number.isNaN(lid)) return { exocanthion: corner };
+  const upperLid = [flatPoint<"mm">(x - 1, lid), flatPoint<"mm">(x + 1, lid)];
+  return { exocanthion: corner, pupil: flatPoint(x, lid), upperLid };
+}
+
+/** What a cause does to the planned readings, through the places of the dots and through the skin. */
+function product(columns: readonly (Row | undefined)[], placed: Row, bySkin: Row | undefined): Row {
+  const row = bySkin ?? new Float64Array(READ);
+  columns.forEach((column, index) => {
+    const by = placed[index] as number;
+    if (column === undefined || by === 0) return;
+    column.forEach((slope, at) => {
+      // What does not depend on a place does not mind that nothing is known of it.
+      if (slope !== 0) row[at] = (row[at] as number) + slope * by;
+    });
+  });
+  return row;
+}
