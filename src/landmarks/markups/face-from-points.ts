@@ -1,7 +1,5 @@
 import {
-  deepPoint,
   eachSide,
-  flatPoint,
   hasDepth,
   type Note,
   otherSide,
@@ -23,7 +21,7 @@ import {
   standInNotes,
 } from "./markup-notes.js";
 import type { MarkupOptions } from "./markup-options.js";
-import { type PicturePoints, readPoints } from "./markup-points.js";
+import { type PicturePoints, pointAt, readPoints } from "./markup-points.js";
 import type { MarkupPoints } from "./markups.js";
 import { requireSideOrder } from "../face/side-order.js";
 import type { FaceNoteCode } from "../face/words.js";
@@ -100,25 +98,6 @@ function readPlaces(
     else found[name] = point;
   }
   return found;
-}
-
-function pointAt(points: PicturePoints, place: Place | undefined): Point<"px"> | undefined {
-  if (place === undefined) return undefined;
-  if (typeof place === "number") return points[place];
-  return meanPoint(place.map((index) => points[index]));
-}
-
-function meanPoint(points: PicturePoints): Point<"px"> | undefined {
-  let [x, y, depth, deep] = [0, 0, 0, true];
-  for (const point of points) {
-    if (point === undefined) return undefined;
-    x += point[0];
-    y += point[1];
-    if (hasDepth(point)) depth += point[2];
-    else deep = false;
-  }
-  const count = points.length;
-  return deep ? deepPoint(x / count, y / count, depth / count) : flatPoint(x / count, y / count);
 }
 
 /** A line without missing points and repeats; none where one of its ends is missing. */

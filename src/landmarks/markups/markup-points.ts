@@ -1,4 +1,5 @@
-import { deepPoint, flatPoint, type Point } from "../../units/index.js";
+import { distance } from "../../geometry/index.js";
+import { deepPoint, flatPoint, hasDepth, type Point } from "../../units/index.js";
 import { refuse, requireFinite, requireObject } from "../../units/internal.js";
 import type { IndexTable, Place } from "./index-table.js";
 import {
@@ -43,17 +44,20 @@ export function readPoints(
   const width = flipped
     ? requireImageSize(where, imageSize(where, options), "a flipped picture is turned back").width
     : 0;
-  const zero = depthZero(raw, table);
-  if (zero !== undefined && across === 1 && table.depth === "estimated") {
-    requireDepthUnit(where, raw, table);
-  }
-  return raw.map((point) => {
+  const points = raw.map((point) => {
     if (point === undefined) return undefined;
     const x = flipped ? width - point.x * across : point.x * across;
     const y = point.y * down;
-    return zero === undefined || point.z === undefined
-      ? flatPoint(x, y)
-      : deepPoint(x, y, (zero - point.z) * across);
+    return point.z === undefined ? flatPoint<"px">(x, y) : deepPoint<"px">(x, y, point.z);
+  });
+  const zero = depthZero(points, table);
+  if (zero !== undefined && across === 1 && table.depth === "estimated") {
+    requireDepthUnit(where, points, table);
+  }
+  return points.map((point) => {
+    if (point === undefined || !hasDepth(point)) return point;
+    const [x, y, z] = point;
+    return zero === undefined ? flatPoint(x, y) : deepPoint(x, y, (zero - z) * across);
   });
 }
 
@@ -119,36 +123,42 @@ function refuseUnit(where: string, value: unknown, need: string): never {
   refuse("inconsistent", where, "coordinates", value, need);
 }
 
-/** z of the mean of the inner eye corners; undefined where one of them has none. */
-function depthZero(raw: RawPoints, { right, left }: IndexTable): number | undefined {
-  const one = meanOf(raw, right.points.endocanthion)?.z;
-  const other = meanOf(raw, left.points.endocanthion)?.z;
-  return one === undefined || other === undefined ? undefined : (one + other) / 2;
+/** Where depth is counted from: the mean of the inner eye corners. */
+function depthZero(points: PicturePoints, { right, left }: IndexTable): number | undefined {
+  const corners = [right, left].map((side) => pointAt(points, side.points.endocanthion));
+  return meanPoint(corners)?.[2];
 }
 
-function meanOf(raw: RawPoints, place: Place | undefined): RawPoint | undefined {
-  if (typeof place === "number" || place === undefined)
-    return place === undefined ? place : raw[place];
-  const points = place.map((index) => raw[index]).filter((point) => point !== undefined);
-  if (points.length < place.length || points.length === 0) return undefined;
-  const mean = (of: (point: RawPoint) => number): number =>
-    points.reduce((sum, point) => sum + of(point), 0) / points.length;
-  const deep = points.every(({ z }) => z !== undefined);
-  return {
-    x: mean(({ x }) => x),
-    y: mean(({ y }) => y),
-    z: deep ? mean(({ z }) => z ?? 0) : undefined,
-  };
+/** The point at a place, or the mean of several. */
+export function pointAt(points: PicturePoints, place: Place | undefined): Point<"px"> | undefined {
+  if (place === undefined) return undefined;
+  if (typeof place === "number") return points[place];
+  return meanPoint(place.map((index) => points[index]));
+}
+
+function meanPoint(points: PicturePoints): Point<"px"> | undefined {
+  let [x, y, depth, deep] = [0, 0, 0, true];
+  for (const point of points) {
+    if (point === undefined) return undefined;
+    x += point[0];
+    y += point[1];
+    if (hasDepth(point)) depth += point[2];
+    else deep = false;
+  }
+  const count = points.length;
+  return deep ? deepPoint(x / count, y / count, depth / count) : flatPoint(x / count, y / count);
 }
 
 /** Refuses depths that do not count pixels although x and y do. */
-function requireDepthUnit(where: string, raw: RawPoints, { right, left }: IndexTable): void {
-  const depths = raw.flatMap((point) => (point?.z === undefined ? [] : [point.z]));
+function requireDepthUnit(where: string, points: PicturePoints, { right, left }: IndexTable): void {
+  const depths = points.flatMap((point) =>
+    point !== undefined && hasDepth(point) ? [point[2]] : [],
+  );
   const depth = Math.max(...depths) - Math.min(...depths);
-  const one = meanOf(raw, right.points.exocanthion);
-  const other = meanOf(raw, left.points.exocanthion);
+  const one = pointAt(points, right.points.exocanthion);
+  const other = pointAt(points, left.points.exocanthion);
   if (one === undefined || other === undefined) return;
-  if (depth >= LEAST_DEPTH * Math.hypot(one.x - other.x, one.y - other.y)) return;
+  if (depth >= LEAST_DEPTH * distance(one, other)) return;
   const need = "depths that count pixels as x does, or none at all";
   refuse("inconsistent", where, "landmarks[…].z", depth, need);
 }

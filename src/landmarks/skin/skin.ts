@@ -105,43 +105,25 @@ export function skinUncertainty(skin: Skin): number {
   return skin.kind === "flat" ? 0 : skin.relativeU;
 }
 
-/** A skin that falls back so many times as far, to carry the uncertainty of depth into lengths. */
-export function deepen(skin: Skin, factor: number): Skin {
+/**
+ * A skin that falls back so many times as far, on a face so many times as large, to carry the uncertainty
+ * of depth and of scale into lengths.
+ */
+export function deepen(skin: Skin, factor: number, times = 1): Skin {
   switch (skin.kind) {
     case "flat":
       return skin;
     case "modelled":
-      return { ...skin, width: length(skin.width / Math.sqrt(factor)) };
-    case "fitted":
-      return {
-        ...skin,
-        atMidline: length(factor * skin.atMidline),
-        slope: factor * skin.slope,
-        right: deeperCurve(skin.right, factor),
-        left: deeperCurve(skin.left, factor),
-      };
-  }
-}
-
-function deeperCurve({ second, fourth }: SkinCurve, factor: number): SkinCurve {
-  return { second: factor * second, fourth: factor * fourth };
-}
-
-/** The skin of a face so many times as large, to carry the uncertainty of scale into depth. */
-export function enlargeSkin(skin: Skin, times: number): Skin {
-  switch (skin.kind) {
-    case "flat":
-      return skin;
-    case "modelled":
-      return { ...skin, width: length(times * skin.width) };
+      return { ...skin, width: length((times * skin.width) / Math.sqrt(factor)) };
     case "fitted": {
-      const curve = ({ second, fourth }: typeof skin.right): typeof skin.right => ({
-        second: second / times,
-        fourth: fourth / times ** 3,
+      const curve = ({ second, fourth }: SkinCurve): SkinCurve => ({
+        second: (factor * second) / times,
+        fourth: (factor * fourth) / times ** 3,
       });
       return {
         ...skin,
-        atMidline: length(times * skin.atMidline),
+        atMidline: length(factor * times * skin.atMidline),
+        slope: factor * skin.slope,
         right: curve(skin.right),
         left: curve(skin.left),
       };

@@ -6,7 +6,7 @@ import {
   type Skin,
   skinUncertainty,
 } from "../../landmarks/index.js";
-import { deepen, enlargeSkin } from "../../landmarks/internal.js";
+import { deepen } from "../../landmarks/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
@@ -131,7 +131,7 @@ function sizeCause(truth: Variation, relativeU: number): Cause {
     return seenBy(
       enlargedBy(() => times),
       truth,
-      enlargeSkin(truth.skin, times),
+      deepen(truth.skin, 1, times),
     );
   };
 }
