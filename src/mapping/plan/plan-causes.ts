@@ -59,7 +59,7 @@ export function causesOnPhoto(plan: Variation, frame: FaceFrame): readonly Cause
   const { midline, scale, turning } = frame;
   const { method } = midline;
   const errs =
-    (map: (amount: 1 | -1) => PointMap<"mm", "mm">): Cause =>
+    (map: (amount: number) => PointMap<"mm", "mm">): Cause =>
     (amount) =>
       seenBy(map(amount), truth);
   const causes = [
@@ -151,16 +151,16 @@ function enlargedBy(times: (point: Point<"mm">, onSkin: boolean) => number): Poi
 function cameraCauses(
   { skin }: Variation,
   { scale, camera }: FaceFrame,
-): readonly ((amount: 1 | -1) => PointMap<"mm", "mm">)[] {
+): readonly ((amount: number) => PointMap<"mm", "mm">)[] {
   if (camera === undefined) return [];
   const distanceU = scale.cameraDistance?.u ?? 0;
-  const farther = (amount: 1 | -1): PointMap<"mm", "mm"> =>
+  const farther = (amount: number): PointMap<"mm", "mm"> =>
     enlargedBy((point, onSkin) => {
       const modelled = onSkin ? camera.prominence + depthAt(point, skin) : 0;
       const depth = hasDepth(point) ? point[2] : modelled;
       return 1 + (amount * depth * distanceU) / camera.distance ** 2;
     });
-  const nearer = (amount: 1 | -1): PointMap<"mm", "mm"> =>
+  const nearer = (amount: number): PointMap<"mm", "mm"> =>
     enlargedBy((_, onSkin) => (onSkin ? 1 - (amount * BROW_PROMINENCE.u) / camera.distance : 1));
   // How near the brows lie is the average's where no depth says it.
   return camera.skin.kind === "fitted" ? [farther] : [farther, nearer];

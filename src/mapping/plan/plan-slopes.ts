@@ -31,10 +31,10 @@ import { outlineIfAny, type ReadingsRow } from "./plan-readings.js";
 import {
   BETWEEN,
   fillSide,
+  meanSlopes,
   READ,
   rootOfSquares,
   type Row,
-  slopesBetween,
   slopesOf,
   uncertainties,
 } from "./reading-rows.js";
@@ -51,8 +51,8 @@ export interface Variation {
   readonly pins: readonly Pin[];
 }
 
-/** One independent cause of error: the face one standard deviation of it away, either way. */
-export type Cause = (amount: 1 | -1) => Variation;
+/** One independent cause of error: the face so many of its standard deviations away. */
+export type Cause = (amount: number) => Variation;
 
 /**
  * Standard uncertainty of everything that is read on a plan, by mean slopes over ± one standard deviation
@@ -66,29 +66,29 @@ export function planUncertainty(
   grown: boolean,
 ): ReadingsRow {
   const stateOf = stateReader(plan, grown);
-  const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
   const readPlanned = plannedReader(plan);
-  const placed = centre.subarray(READ);
-  const effects = causes.map((cause) => {
-    const [up, down] = [ifAny(() => cause(1)), ifAny(() => cause(-1))];
-    const effect = slopesBetween(stateOf(up), centre, stateOf(down));
-    const read = (skin = plan.skin): Row => readPlanned(placed, skin);
-    const bySkin =
-      up?.skin === plan.skin && down?.skin === plan.skin
-        ? undefined
-        : slopesBetween(read(up?.skin), read(), read(down?.skin));
-    return { natural: effect.subarray(0, READ), placed: effect.subarray(READ), bySkin };
-  });
-  const steps = rootOfSquares(
-    effects.map((effect) => effect.placed),
-    placed.length,
+  const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
+  const placed = placedIn(centre);
+  centre.set(readPlanned(placed, plan.skin), BY_SKIN);
+  const effects = causes.map((cause) =>
+    meanSlopes((amount) => {
+      const variation = ifAny(() => cause(amount));
+      const state = stateOf(variation);
+      const skin = variation?.skin ?? plan.skin;
+      const read = skin === plan.skin ? centre.subarray(BY_SKIN) : readPlanned(placed, skin);
+      state.set(read, BY_SKIN);
+      return state;
+    }, centre),
   );
+  const steps = rootOfSquares(effects.map(placedIn), placed.length);
   const columns = slopesOf((row) => readPlanned(row, plan.skin), placed, steps);
-  const planned = effects.map((effect) => product(columns, effect.placed, effect.bySkin));
+  const planned = effects.map((effect) =>
+    throughPlaces(effect.slice(BY_SKIN), columns, placedIn(effect)),
+  );
   return {
     ...uncertainties(
       "natural",
-      effects.map((effect) => effect.natural),
+      effects.map((effect) => effect.subarray(0, READ)),
     ),
     ...uncertainties("planned", planned),
   };
@@ -98,11 +98,19 @@ export function planUncertainty(
 const AFTER_DOTS = 14;
 const PLACED = AFTER_DOTS + 4;
 
+/** A row of the first stage: what grows, what planned readings follow from, and what the skin makes of them. */
+const BY_SKIN = READ + 2 * PLACED;
+const STATE = BY_SKIN + READ;
+
+function placedIn(state: Row): Row {
+  return state.subarray(READ, BY_SKIN);
+}
+
 /** The first stage: what grows, and what planned readings follow from, of a face as it may truly be. */
 function stateReader(plan: PlannedDots, grown: boolean): (variation?: Variation) => Row {
   const own = eachSide((side) => readGrown(plan.face, side, plan.skin, plan.natural[side]));
   return (variation) => {
-    const state = new Float64Array(READ + 2 * PLACED).fill(Number.NaN);
+    const state = new Float64Array(STATE).fill(Number.NaN);
     if (variation === undefined) return state;
     const { face, skin } = variation;
     const hair = eachSide((side) => {
@@ -243,9 +251,8 @@ function eyeIn(placed: Row, { exocanthion }: PlannableFace["left"]): FaceSide<"m
   return { exocanthion: corner, pupil: flatPoint(x, lid), upperLid };
 }
 
-/** What a cause does to the planned readings, through the places of the dots and through the skin. */
-function product(columns: readonly (Row | undefined)[], placed: Row, bySkin: Row | undefined): Row {
-  const row = bySkin ?? new Float64Array(READ);
+/** Adds to a row what a cause does to the planned readings through the places of the dots. */
+function throughPlaces(row: Row, columns: readonly (Row | undefined)[], placed: Row): Row {
   columns.forEach((column, index) => {
     const by = placed[index] as number;
     if (column === undefined || by === 0) return;

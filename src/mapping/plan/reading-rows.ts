@@ -30,13 +30,32 @@ export function fillSide(row: Row, side: Side, reading: Partial<SideReading>): v
   });
 }
 
-/** How a row changes with one standard deviation; where it exists on one side only, that side tells. */
-export function slopesBetween(up: Row, centre: Row, down: Row): Row {
+/**
+ * How a row changes with one of something, by its mean slope over one either way; over less where some of
+ * it does not exist so far away, and to one side where it exists on one side only.
+ */
+export function meanSlopes(rowAt: (amount: number) => Row, centre: Row): Row {
+  const slopes = slopesOver(1, rowAt, centre);
+  for (const share of NEARER) {
+    const isOpen = slopes.some((slope, at) => Number.isNaN(slope) && !Number.isNaN(centre[at]));
+    if (!isOpen) break;
+    const near = slopesOver(share, rowAt, centre);
+    slopes.forEach((slope, at) => {
+      if (Number.isNaN(slope)) slopes[at] = near[at] as number;
+    });
+  }
+  return slopes;
+}
+
+const NEARER = [1 / 8, 1 / 512];
+
+function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row): Row {
+  const [up, down] = [rowAt(share), rowAt(-share)];
   return centre.map((value, index) => {
     const [above, below] = [up[index] as number, down[index] as number];
-    const slope = (above - below) / 2;
-    if (!Number.isNaN(slope)) return slope;
-    return Number.isNaN(above) ? value - below : above - value;
+    const twice = above - below;
+    if (!Number.isNaN(twice)) return twice / (2 * share);
+    return (Number.isNaN(above) ? value - below : above - value) / share;
   });
 }
 
@@ -51,12 +70,12 @@ export function slopesOf(
     const known = steps[index] as number;
     if (known === 0 || Number.isNaN(at)) return undefined;
     const step = Number.isNaN(known) ? NOMINAL_STEP : known;
-    const readAt = (place: number): Row => {
+    const readAt = (amount: number): Row => {
       const moved = placed.slice();
-      moved[index] = place;
+      moved[index] = at + amount * step;
       return read(moved);
     };
-    return slopesBetween(readAt(at + step), centre, readAt(at - step)).map((slope) => slope / step);
+    return meanSlopes(readAt, centre).map((slope) => slope / step);
   });
 }
 

@@ -141,7 +141,7 @@ function conformance({ nearer, farther }: Room, u: number): number {
 
 /** Probability that the true value is on the inner side of a limit at this distance. */
 function keeping(distance: number, u: number): number {
-  if (u === 0) return distance >= 0 ? 1 : 0;
+  if (u === 0 || distance === Infinity) return distance >= 0 ? 1 : 0;
   return normalDistribution(distance / u);
 }
 
@@ -212,6 +212,7 @@ function requireConfidence(confidence: number): void {
  */
 function guardBandOf(width: number, u: number, confidence: number): number | undefined {
   if (u === 0) return 0;
+  if (u === Infinity) return undefined;
   const ratio = width / u;
   if (2 * normalDistribution(ratio / 2) - 1 < confidence) return undefined;
   const band = riseToRoot(normalQuantile(confidence), (at) => {
