@@ -38,23 +38,30 @@ const MOST_HALVINGS = 40;
 export function integrate(from: number, to: number, of: (at: number) => number): number {
   // Measured without signs: where parts cancel, or a stretch holds next to nothing, rounding alone
   // would never settle.
-  const size = rule(COARSE, from, to, (at) => Math.abs(of(at)));
-  return settled(from, to, of, AGREEMENT * Math.abs(size), MOST_HALVINGS);
+  let size = 0;
+  const coarse = rule(COARSE, from, to, (at) => {
+    const value = of(at);
+    size += Math.abs(value);
+    return value;
+  });
+  const enough = AGREEMENT * Math.abs(to - from) * (size / (2 * COARSE.length));
+  return settled(from, to, of, coarse, enough, MOST_HALVINGS);
 }
 
 function settled(
   from: number,
   to: number,
   of: (at: number) => number,
+  coarse: number,
   enough: number,
   halvings: number,
 ): number {
   const fine = rule(FINE, from, to, of);
-  if (halvings === 0 || !(Math.abs(fine - rule(COARSE, from, to, of)) > enough)) return fine;
+  if (halvings === 0 || !(Math.abs(fine - coarse) > enough)) return fine;
   const middle = (from + to) / 2;
-  return (
-    settled(from, middle, of, enough, halvings - 1) + settled(middle, to, of, enough, halvings - 1)
-  );
+  const half = (start: number, end: number): number =>
+    settled(start, end, of, rule(COARSE, start, end, of), enough, halvings - 1);
+  return half(from, middle) + half(middle, to);
 }
 
 function rule(

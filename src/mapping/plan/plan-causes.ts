@@ -7,6 +7,7 @@ import {
   skinUncertainty,
 } from "../../landmarks/index.js";
 import { deepen } from "../../landmarks/internal.js";
+import { eigenPairs } from "../../geometry/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
@@ -69,7 +70,7 @@ export function causesOnPhoto(plan: Variation, frame: FaceFrame): readonly Cause
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
     const space = (face: PlannableFace): SpaceShift => spaceOf(face, method);
-    return [...landmarkCauses(truth, [...READ, ...FITTED], space), ...causes];
+    return [...landmarkCauses(truth, READ, space), ...spaceCauses(truth, space), ...causes];
   }
   const shift = midline.throughU * scale.factor;
   return [
@@ -83,7 +84,7 @@ export function causesOnPhoto(plan: Variation, frame: FaceFrame): readonly Cause
   ];
 }
 
-/** Every independent error of the landmarks, and of the space that hangs on them. */
+/** Every independent error of the landmarks that are read, and of the space that hangs on them. */
 function landmarkCauses(
   { face, skin, pins }: Variation,
   read: readonly LandmarkName[],
@@ -92,11 +93,54 @@ function landmarkCauses(
   const own = spaceIn?.(face);
   return errorSources(face, read, 1, UPRIGHT).map((source): Cause => (amount) => {
     const moved = { face: withError(face, source, amount) as PlannableFace, skin, pins };
-    if (spaceIn === undefined || own === undefined) return moved;
-    const { x, y, lean } = spaceIn(moved.face);
-    const by = { x: x - own.x, y: y - own.y, lean: lean - own.lean };
-    return by.x === 0 && by.y === 0 && by.lean === 0 ? moved : seenBy(intoSpace(by), moved);
+    if (spaceIn === undefined || own === undefined || isInPlace(moved.face, face)) return moved;
+    return seenBy(intoSpace(between(own, spaceIn(moved.face))), moved);
   });
+}
+
+/** Whether nothing was moved that a space is laid through. */
+function isInPlace(moved: PlannableFace, face: PlannableFace): boolean {
+  return LAID_THROUGH.every(
+    (name) => moved.right[name] === face.right[name] && moved.left[name] === face.left[name],
+  );
+}
+
+const LAID_THROUGH = ["endocanthion", "exocanthion", "pupil", "alare"] as const;
+
+/**
+ * The errors of landmarks that only the midline is fitted to. However many they are, they move the whole
+ * space, sideways, up and by leaning: three causes that are independent of each other hold them all.
+ */
+function spaceCauses(
+  truth: Variation,
+  spaceIn: (face: PlannableFace) => SpaceShift,
+): readonly Cause[] {
+  const { face } = truth;
+  const shifts = errorSources(face, FITTED, 1, UPRIGHT).map((source) => {
+    const [there, back] = [1, -1].map((amount) =>
+      spaceIn(withError(face, source, amount) as PlannableFace),
+    ) as [SpaceShift, SpaceShift];
+    const { x, y, lean } = between(back, there);
+    return [x / 2, y / 2, lean / 2] as const;
+  });
+  const sum = (one: 0 | 1 | 2, other: 0 | 1 | 2): number =>
+    shifts.reduce((total, shift) => total + shift[one] * shift[other], 0);
+  const together = eigenPairs({
+    xx: sum(0, 0),
+    yy: sum(1, 1),
+    zz: sum(2, 2),
+    xy: sum(0, 1),
+    xz: sum(0, 2),
+    yz: sum(1, 2),
+  });
+  return together.map(({ value, vector: [x, y, lean] }): Cause => (amount) => {
+    const size = amount * Math.sqrt(Math.max(value, 0));
+    return seenBy(intoSpace({ x: size * x, y: size * y, lean: size * lean }), truth);
+  });
+}
+
+function between(one: SpaceShift, other: SpaceShift): SpaceShift {
+  return { x: other.x - one.x, y: other.y - one.y, lean: other.lean - one.lean };
 }
 
 const UPRIGHT = [0, 1] as const;

@@ -92,7 +92,7 @@ export function decide(
 ): Decision {
   const { rule = "guarded", confidence = 0.95 } = options;
   requireFinite("decide", "value", value);
-  requireUncertainty("decide", "u", u);
+  if (u !== Infinity) requireUncertainty("decide", "u", u);
   requireLimits(limits);
   requireConfidence(confidence);
   const room = roomWithin(value, limits);

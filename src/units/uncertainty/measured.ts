@@ -3,8 +3,8 @@ import { refuse } from "../quantities/geometry-error.js";
 import type { DeepPoint, FlatPoint, Length, Point, Unit, UnitTag } from "../quantities/quantity.js";
 
 /**
- * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit;
- * `Infinity` where nothing is known of it.
+ * A value with its standard uncertainty `u` (one standard deviation), both in the value's unit. A plan
+ * writes `Infinity` where nothing is known of it; no reading may come so.
  *
  * Source: JCGM 100:2008 (GUM), 2.3.1.
  */
@@ -14,7 +14,7 @@ export interface Measured<Value extends number = number> {
 }
 
 /**
- * Pairs a value with its standard uncertainty, which is 0 or more; `Infinity` where it is not known.
+ * Pairs a value with its standard uncertainty, which is 0 or more.
  *
  * @throws GeometryError `not-finite`, `out-of-range`
  *
@@ -86,7 +86,7 @@ export function requireUncertainty(
   field: string,
   u: number | undefined,
 ): asserts u is number {
-  if (!(u !== undefined && u >= 0)) {
+  if (!(u !== undefined && u >= 0 && Number.isFinite(u))) {
     refuse(Number.isFinite(u) ? "out-of-range" : "not-finite", where, field, u, "0 or more");
   }
 }

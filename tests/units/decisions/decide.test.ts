@@ -221,3 +221,14 @@ describe("decide", () => {
     expect(() => decide({ value: 1, u: -1 }, ONE_EACH_WAY)).toThrow("u is -1; needs 0 or more");
   });
 });
+
+describe("a value of whose uncertainty nothing is known", () => {
+  const value = { value: 0.1, u: Infinity };
+
+  it("is undecided by proof, and decided at face value only where that was asked for", () => {
+    expect(decide(value, { lower: -1, upper: 1 }).outcome).toBe("undecided");
+    expect(decide(value, { upper: -1 }).outcome).toBe("undecided");
+    expect(decide(value, { upper: 1 })).not.toHaveProperty("acceptable");
+    expect(decide(value, { lower: -1, upper: 1 }, { rule: "simple" }).outcome).toBe("within");
+  });
+});
