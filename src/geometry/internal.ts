@@ -2,6 +2,7 @@ export { cubicsOf, graphOf, mapPath, pointOnCubic, reversePath } from "./curves/
 export { straightCubic } from "./curves/cubic.js";
 export { flatten } from "./curves/flatten.js";
 export { heightOver } from "./lines/height-over.js";
+export { hermiteArea, hermiteLength } from "./curves/hermite.js";
 export { hermiteAt, hermiteDifference, hermiteKnotAt, hermiteZeros } from "./curves/hermite.js";
 export type { HermiteCurve, HermiteKnot } from "./curves/hermite.js";
 export { integrate } from "./curves/integrate.js";

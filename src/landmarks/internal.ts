@@ -12,3 +12,4 @@ export { MARKUP_NAMES } from "./markups/markups.js";
 export { amountOf, FACE_MEASURE_NAMES, kindOf, MEASURE_NAMES } from "./face/measures.js";
 export { MEASURES_ON_BORDERS, READABLE_MEASURES } from "./face/measures.js";
 export type { KindOfMeasure, MeasureKind } from "./face/measures.js";
+export { lengthOfCurve } from "./skin/skin-length.js";

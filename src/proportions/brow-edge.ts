@@ -1,12 +1,9 @@
 import { polygonArea } from "../geometry/index.js";
-import { flatten, graphOf, heightOver, hermiteAt } from "../geometry/internal.js";
-import { type Brow, type BrowDots, lengthOf, lengthOfPath, type Skin } from "../landmarks/index.js";
-import { type Length, length, mm, type Point, type Polyline } from "../units/index.js";
-import { outlineArea } from "./outline-path.js";
-import type { Outline } from "./outline.js";
-
-/** The borders of a brow: hair as points tell it, or an outline as exact curves. */
-export type BrowBorders = Brow<"mm"> | Outline<"mm">;
+import { heightOver, hermiteArea, hermiteAt } from "../geometry/internal.js";
+import { type Brow, type BrowDots, lengthOf, type Skin } from "../landmarks/index.js";
+import { lengthOfCurve } from "../landmarks/internal.js";
+import { type Length, length, type Point, type Polyline } from "../units/index.js";
+import { type BrowCurves, startOf } from "./brow-curves.js";
 
 /** What is read on the borders of a brow rather than on its dots. */
 export interface BrowEdge {
@@ -17,36 +14,19 @@ export interface BrowEdge {
   readonly area: number | undefined;
 }
 
-/** The edge of a brow as its borders have it; without them its dots, joined by straight lines. */
-export function browEdge(
-  dots: BrowDots<"mm">,
-  borders: BrowBorders | undefined,
-  skin: Skin,
-): BrowEdge {
-  if (borders === undefined) return edgeOfDots(dots, skin);
-  return "front" in borders ? edgeOfOutline(borders, skin) : edgeOfHair(borders, skin);
-}
-
-function edgeOfOutline(drawn: Outline<"mm">, skin: Skin): BrowEdge {
-  const lower = graphOf(drawn.lower);
+/** The edge of a brow that is drawn through its dots. */
+export function edgeOfCurves({ outwards, upper, lower, bulge }: BrowCurves, skin: Skin): BrowEdge {
+  const [top, bottom] = [startOf(upper), startOf(lower)];
+  const front = ((top.y + bottom.y) / 2) * (top.x - bottom.x) + 0.6 * bulge * (top.y - bottom.y);
   return {
-    lowerAt: (x) =>
-      lower === undefined
-        ? heightOver(length(x), flatten(drawn.lower, STRAYS))
-        : hermiteAt(lower, x),
-    along: ([from], [to]) =>
-      lengthOfPath(
-        drawn.upper.filter(([[start], , , [end]]) => isBetween((start + end) / 2, from, to)),
-        skin,
-      ),
-    area: outlineArea(drawn),
+    lowerAt: (x) => hermiteAt(lower, outwards * x),
+    along: ([from], [to]) => lengthOfCurve(upper, outwards * from, outwards * to, outwards, skin),
+    area: hermiteArea(upper) - hermiteArea(lower) + front,
   };
 }
 
-/** Where the lower border of an outline turns back, it is read as a polyline that strays by so much. */
-const STRAYS = mm(0.001);
-
-function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
+/** The edge of a brow as its hair has it. */
+export function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
   return {
     lowerAt: (x) => lower && heightOver(length(x), lower),
     along: (from, to) =>
@@ -55,7 +35,8 @@ function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
   };
 }
 
-function edgeOfDots(
+/** The dots of a brow, joined by straight lines. */
+export function edgeOfDots(
   { upperBody, lowerStart, lowerBody, lowerArch, tailEnd }: BrowDots<"mm">,
   skin: Skin,
 ): BrowEdge {
@@ -73,6 +54,6 @@ function edgeOfDots(
   };
 }
 
-function isBetween(x: number, from: number, to: number): boolean {
+export function isBetween(x: number, from: number, to: number): boolean {
   return x > Math.min(from, to) && x < Math.max(from, to);
 }

@@ -1,5 +1,5 @@
 export { archAtShare } from "./arch-at-share.js";
-export type { BrowBorders } from "./brow-edge.js";
+export type { BrowBorders } from "./brow-borders.js";
 export { completeDots, type Station, type StationThickness } from "./complete-dots.js";
 export { frontShare } from "./front-share.js";
 export { type FaceForGuide, type Guide, guideLine, type GuideOptions } from "./guide-line.js";
@@ -10,7 +10,8 @@ export { naturalDots, type NaturalDots, type NaturalDotsOptions } from "./natura
 export { naturalOutline } from "./natural-outline.js";
 export { outlineArea, outlineBorders, outlinePath, overlapOutlines } from "./outline-path.js";
 export type { OutlineOverlap } from "./outline-path.js";
-export { outline, type Outline, type OutlineDots } from "./outline.js";
+export type { OutlineDots } from "./brow-curves.js";
+export { outline, type Outline } from "./outline.js";
 export type { OutlineOptions, UpperBorderShape } from "./outline-shape.js";
 export { thickness, type ThicknessDirection, type ThicknessReading } from "./thickness.js";
 export type { UpperDots } from "./upper-border.js";

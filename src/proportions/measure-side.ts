@@ -1,5 +1,3 @@
-import { distance, spaceDistance } from "../geometry/index.js";
-import { heightOver } from "../geometry/internal.js";
 import {
   type BrowDots,
   type Face,
@@ -10,18 +8,10 @@ import {
   type SideMeasures,
   type Skin,
 } from "../landmarks/index.js";
-import { atEyeCorner, onSkin } from "../landmarks/internal.js";
-import {
-  eachSide,
-  length,
-  type Length,
-  type Point,
-  type Side,
-  type Sides,
-} from "../units/index.js";
-import { keysOf, refusingAs, toDegrees } from "../units/internal.js";
-import { type BrowBorders, browEdge, type BrowEdge } from "./brow-edge.js";
-import { frontShare } from "./front-share.js";
+import { eachSide, type Side, type Sides } from "../units/index.js";
+import { keysOf, refusingAs } from "../units/internal.js";
+import { type BrowBorders, edgeWith } from "./brow-borders.js";
+import { readSide, type SideReading } from "./read-side.js";
 
 /** What a brow's dots are read against. */
 export interface SideContext {
@@ -61,66 +51,11 @@ export interface SideContext {
  * ```
  */
 export function measureSide(dots: BrowDots<"mm">, context: SideContext): SideMeasures<number> {
-  return refusingAs("measureSide", () => whatIsKnown(readSide(dots, context)));
-}
-
-/** Every measure of one brow; undefined where something it needs is missing. */
-export type SideReading = { readonly [Name in MeasureName]: number | undefined };
-
-/** What {@link measureSide} reads, with a place for every measure. */
-export function readSide(
-  dots: BrowDots<"mm">,
-  { side, landmarks, skin, borders }: SideContext,
-): SideReading {
-  const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
-  const outwards = side === "left" ? 1 : -1;
-  const edge = browEdge(dots, borders, skin);
-  const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
-    from && to && lengthBetween(from, to, skin);
-  const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
-    from && to && distance(from, to);
-  const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>
-    from && to && toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
-  const thickness = (dot?: Point<"mm">): number | undefined => {
-    const y = dot && edge.lowerAt(dot[0]);
-    return dot && y !== undefined ? dot[1] - y : undefined;
-  };
-  const front = ruler(start, arch);
-  const tailLength = ruler(arch, tail);
-  return {
-    front,
-    tail: tailLength,
-    frontAlong: start && arch && edge.along(start, arch),
-    tailAlong: arch && tail && edge.along(arch, tail),
-    frontOnPhoto: sight(start, arch),
-    tailOnPhoto: sight(arch, tail),
-    frontShare:
-      front === undefined || tailLength === undefined ? undefined : frontShare(front, tailLength),
-    startDistance: start && outwards * start[0],
-    archDistance: arch && outwards * arch[0],
-    tailDistance: tail && outwards * tail[0],
-    startHeight: start?.[1],
-    archHeight: arch?.[1],
-    tailHeight: tail?.[1],
-    startThickness: thickness(start),
-    bodyThickness: thickness(body),
-    archThickness: thickness(arch),
-    exocanthionToTailEnd:
-      landmarks.exocanthion &&
-      tail &&
-      spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
-    lidToBrow: lidToBrow(landmarks, edge),
-    frontInclination: inclination(start, arch),
-    browInclination: inclination(start, tail),
-    area: edge.area,
-  };
-}
-
-function lidToBrow({ pupil, upperLid }: FaceSide<"mm">, edge: BrowEdge): number | undefined {
-  if (pupil === undefined || upperLid === undefined) return undefined;
-  const brow = edge.lowerAt(pupil[0]);
-  const lid = heightOver(length(pupil[0]), upperLid);
-  return brow === undefined || lid === undefined ? undefined : brow - lid;
+  return refusingAs("measureSide", () => {
+    const { side, landmarks, skin, borders } = context;
+    const edge = edgeWith(dots, borders, skin);
+    return whatIsKnown(readSide(dots, { side, landmarks, skin, edge }));
+  });
 }
 
 function whatIsKnown(values: SideReading): SideMeasures<number> {

@@ -1,19 +1,8 @@
-import { type Cubic, distance } from "../geometry/index.js";
-import {
-  cubicsOf,
-  type HermiteCurve,
-  type HermiteKnot,
-  hermiteAt,
-  hermiteDifference,
-  mapPath,
-  pchip,
-  straightCubic,
-} from "../geometry/internal.js";
-import type { BrowDots, CompleteDots } from "../landmarks/index.js";
-import { type FlatPoint, flatPoint, type Unit } from "../units/index.js";
-import { refuse, shownValue } from "../units/internal.js";
-import { borderThroughBody, outwardsOf, requireOutwards, SAME_HEIGHT } from "./upper-border.js";
-import { type OutlineOptions, requireShape } from "./outline-shape.js";
+import type { Cubic } from "../geometry/index.js";
+import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
+import { flatPoint, type Unit } from "../units/index.js";
+import { browCurves, type OutlineDots, startOf } from "./brow-curves.js";
+import type { OutlineOptions } from "./outline-shape.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {
@@ -26,9 +15,6 @@ export interface Outline<U extends Unit> {
   /** From the lower start dot to the upper one. */
   readonly front: readonly Cubic<U>[];
 }
-
-/** The dots through which an outline is drawn; that of the upper border's body may be left out. */
-export type OutlineDots = Omit<CompleteDots<"mm">, "upperBody"> & Pick<BrowDots<"mm">, "upperBody">;
 
 /**
  * The outline of a brow through its dots, in the face space.
@@ -56,75 +42,23 @@ export type OutlineDots = Omit<CompleteDots<"mm">, "upperBody"> & Pick<BrowDots<
  * ```
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
-  const { frontRoundness = 0 } = options;
-  requireShape("outline", "options", options);
-  requireOutwards("outline", dots, [...LOWER_DOTS, "tailEnd"]);
-  const upper = borderThroughBody("outline", dots, options);
-  const lower = hermiteDifference(upper, thicknessOver(upper, dots));
-  if (!frontIsClear(upper, lower)) {
-    refuseDot(dots, "lowerStart", "a front edge that does not cross a border");
-  }
-  const outwards = outwardsOf(dots);
-  return {
-    upper: onSide(cubicsOf(upper), outwards),
-    tail: [],
-    lower: onSide(cubicsOf(lower), outwards),
-    front: onSide([frontEdge(lower, upper, frontRoundness)], outwards),
-  };
-}
-
-const LOWER_DOTS = ["lowerStart", "lowerBody", "lowerArch"] as const;
-
-/** Vertical thickness over the distance from the midline, from the lower dots to the tail end. */
-function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
-  const outwards = outwardsOf(dots);
-  const stations = LOWER_DOTS.map((dot): readonly [x: number, thickness: number] => {
-    const [x, y] = dots[dot];
-    const height = hermiteAt(upper, outwards * x);
-    if (height <= y)
-      refuseDot(
-        dots,
-        dot,
-        `a y under ${shownValue(height, 4)}, the height of the upper border there`,
-      );
-    return [outwards * x, height - y];
-  });
-  return pchip([...stations, [outwards * dots.tailEnd[0], 0]]);
-}
-
-function onSide(path: readonly Cubic<"mm">[], outwards: 1 | -1): readonly Cubic<"mm">[] {
-  return mapPath(path, ([x, y]) => flatPoint(outwards * x, y));
-}
-
-/** From the lower to the upper start, bulging towards the midline by so many half thicknesses. */
-function frontEdge(lower: HermiteCurve, upper: HermiteCurve, roundness: number): Cubic<"mm"> {
-  const [from, to] = [startOf(lower), startOf(upper)];
-  const straight = straightCubic(from, to);
-  if (roundness === 0) return straight;
-  // A cubic reaches three quarters as far as its inner points.
-  const reach = (4 / 3) * roundness * (distance(from, to) / 2);
-  return [from, flatPoint(from[0] - reach, from[1]), flatPoint(to[0] - reach, to[1]), to];
-}
-
-function startOf(curve: HermiteCurve): FlatPoint<"mm"> {
-  const { x, y } = curve[0] as HermiteKnot;
-  return flatPoint(x, y);
-}
-
-/** Whether the line between the starts crosses no border: by the control points of the difference. */
-function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
+  const { outwards, upper, lower, bulge } = browCurves(dots, options);
   const [top, bottom] = [startOf(upper), startOf(lower)];
-  if (top[0] === bottom[0]) return true;
-  const slope = (top[1] - bottom[1]) / (top[0] - bottom[0]);
-  const chord = [top, bottom]
-    .sort((one, other) => one[0] - other[0])
-    .map(([x, y]) => ({ x, y, before: slope, after: slope }));
-  const [border, side] = bottom[0] < top[0] ? [lower, -1] : [upper, 1];
-  return cubicsOf<"mm">(hermiteDifference(border, chord))
-    .flat()
-    .every(([, y]) => side * y > -SAME_HEIGHT);
-}
-
-function refuseDot(dots: OutlineDots, dot: keyof OutlineDots, need: string): never {
-  refuse("inconsistent", "outline", `dots.${dot}`, dots[dot], need);
+  const front: Cubic<"mm"> =
+    bulge === 0
+      ? straightCubic(flatPoint<"mm">(bottom.x, bottom.y), flatPoint<"mm">(top.x, top.y))
+      : [
+          flatPoint(bottom.x, bottom.y),
+          flatPoint(bottom.x - bulge, bottom.y),
+          flatPoint(top.x - bulge, top.y),
+          flatPoint(top.x, top.y),
+        ];
+  const onSide = (path: readonly Cubic<"mm">[]): readonly Cubic<"mm">[] =>
+    mapPath(path, ([x, y]) => flatPoint(outwards * x, y));
+  return {
+    upper: onSide(cubicsOf(upper)),
+    tail: [],
+    lower: onSide(cubicsOf(lower)),
+    front: onSide([front]),
+  };
 }

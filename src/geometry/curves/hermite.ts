@@ -1,3 +1,4 @@
+import { integrate } from "./integrate.js";
 import { rootBetween } from "./root-between.js";
 
 /** A knot of a curve y(x): its place, and the slope on either side, equal where the curve is smooth. */
@@ -38,6 +39,53 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
 
 export function hermiteAt(curve: HermiteCurve, x: number): number {
   return hermiteKnotAt(curve, x).y;
+}
+
+/** Signed area between a curve and the axis of x, from its first knot to its last. */
+export function hermiteArea(curve: HermiteCurve): number {
+  let sum = 0;
+  forEachPiece(curve, (from, to) => {
+    const width = to.x - from.x;
+    sum += width * ((from.y + to.y) / 2 + (width * (from.after - to.before)) / 12);
+  });
+  return sum;
+}
+
+/**
+ * Length of the pieces of a curve whose middles lie between two x; with a `rise`, the depth gained for each
+ * step of x, the length of the curve over it on that surface.
+ */
+export function hermiteLength(
+  curve: HermiteCurve,
+  low: number,
+  high: number,
+  rise: (x: number) => number,
+): number {
+  let sum = 0;
+  forEachPiece(curve, (from, to) => {
+    const middle = (from.x + to.x) / 2;
+    if (middle <= low || middle >= high) return;
+    const width = to.x - from.x;
+    const chord = (to.y - from.y) / width;
+    const second = 3 * chord - 2 * from.after - to.before;
+    const third = from.after + to.before - 2 * chord;
+    sum += integrate(from.x, to.x, (x) => {
+      const part = (x - from.x) / width;
+      const slope = from.after + part * (2 * second + part * 3 * third);
+      const depth = rise(x);
+      return Math.sqrt(1 + slope * slope + depth * depth);
+    });
+  });
+  return sum;
+}
+
+function forEachPiece(
+  curve: HermiteCurve,
+  visit: (from: HermiteKnot, to: HermiteKnot) => void,
+): void {
+  for (let index = 1; index < curve.length; index += 1) {
+    visit(curve[index - 1] as HermiteKnot, curve[index] as HermiteKnot);
+  }
 }
 
 /**

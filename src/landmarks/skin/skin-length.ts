@@ -1,5 +1,11 @@
 import { type Cubic, distance, polylineLength, spaceDistance } from "../../geometry/index.js";
-import { lengthAlongSurface, pathLength, type Surface } from "../../geometry/internal.js";
+import {
+  type HermiteCurve,
+  hermiteLength,
+  lengthAlongSurface,
+  pathLength,
+  type Surface,
+} from "../../geometry/internal.js";
 import { flatPoint, type Length, length, type Point, type Polyline } from "../../units/index.js";
 import { requirePolyline } from "../../units/internal.js";
 import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
@@ -84,6 +90,17 @@ export function lengthOf(
  */
 export function lengthOfPath(path: readonly Cubic<"mm">[], skin: Skin): Length<"mm"> {
   return skin.kind === "flat" ? pathLength(path) : pathLength(path, surfaceOf(skin));
+}
+
+/** Length by tape of the pieces of a curve over the distance from the midline, on one side of a face. */
+export function lengthOfCurve(
+  curve: HermiteCurve,
+  low: number,
+  high: number,
+  outwards: 1 | -1,
+  skin: Skin,
+): Length<"mm"> {
+  return length(hermiteLength(curve, low, high, (x) => skinSlope(outwards * x, skin)));
 }
 
 function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {

@@ -1,6 +1,7 @@
 import { type CompleteDots, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
 import { DOT_NAMES, MARKS } from "../../landmarks/internal.js";
-import { naturalDots, outline } from "../../proportions/index.js";
+import { naturalDots } from "../../proportions/index.js";
+import { browCurves } from "../../proportions/internal.js";
 import {
   eachSide,
   GeometryError,
@@ -96,7 +97,7 @@ function requireOutline(
 ): void {
   if (pins.length === 0 && carry === "mirror") return;
   try {
-    outline(dots, shape);
+    browCurves(dots, shape);
   } catch (error) {
     if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
     const { field, value, need } = error.detail;

@@ -20,7 +20,7 @@ import { dotCorrection } from "./correction.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
 import { readDrawn, readingsOver } from "./drawn-readings.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { exactly } from "../plan/plan-readings.js";
+import { exactly } from "../plan/reading-rows.js";
 
 /**
  * What was drawn against its plan: per dot across and in height, and per measure, how far it is

@@ -1,6 +1,12 @@
-import type { BrowDots, Dot, FaceMeasures, SideMeasures } from "../../landmarks/index.js";
+import {
+  type BrowDots,
+  type Dot,
+  type FaceMeasures,
+  lengthBetween,
+} from "../../landmarks/index.js";
 import { DOT_NAMES, MEASURES_ON_BORDERS, PLACED_DOTS } from "../../landmarks/internal.js";
-import { measureFace, type OutlineDots } from "../../proportions/index.js";
+import type { OutlineDots } from "../../proportions/index.js";
+import { edgeOfDots, readSide, type SideReading } from "../../proportions/internal.js";
 import {
   eachSide,
   flatPoint,
@@ -11,14 +17,10 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import { edgeOfDrawn } from "../plan/edge-of-drawn.js";
+import { type Row, slopesOf } from "../plan/mean-slopes.js";
 import type { BrowPlan } from "../plan/plan.js";
-import {
-  outlineIfAny,
-  type SideReadings,
-  withDifferences,
-  withUncertainties,
-} from "../plan/plan-readings.js";
-import { type Row, rowOfMeasures, slopesOf, uncertainties } from "../plan/reading-rows.js";
+import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "../plan/reading-rows.js";
 
 /** Reads drawn dots, only their places uncertain: the face is the plan's, and its errors fall out of differences. */
 export function readDrawn(
@@ -26,27 +28,27 @@ export function readDrawn(
   u: Length<"mm">,
   { face, skin, choices }: BrowPlan,
 ): SideReadings<Measured> {
-  const read = (of: Sides<BrowDots<"mm">>): FaceMeasures<number> => {
-    const drawn = eachSide((side) =>
-      isWhole(of[side]) ? outlineIfAny(of[side], choices.shape) : undefined,
-    );
-    const measures = measureFace(of, face, skin, drawn);
-    return {
-      ...measures,
-      ...eachSide((side) =>
-        drawn[side] === undefined ? withoutOutline(measures[side]) : measures[side],
-      ),
-    };
+  const read = (of: Sides<BrowDots<"mm">>): Row => {
+    const row = new Float64Array(READ);
+    for (const side of SIDES) {
+      const dots = of[side];
+      const drawn = isWhole(dots) ? edgeOfDrawn(dots, choices.shape, skin) : undefined;
+      const edge = drawn ?? edgeOfDots(dots, skin);
+      const reading = readSide(dots, { side, landmarks: face[side], skin, edge });
+      fillSide(row, side, drawn === undefined ? withoutOutline(reading) : reading);
+    }
+    const [right, left] = [of.right.upperStart, of.left.upperStart];
+    row[BETWEEN] = right && left ? lengthBetween(right, left, skin) : Number.NaN;
+    return row;
   };
   const places = rowOfDots(dots);
   const columns = slopesOf(
-    (row) => rowOfMeasures(read(eachSide((side) => dotsOf(side, row)))),
+    (row) => read(eachSide((side) => dotsOf(side, row))),
     places,
     places.map(() => u * AT_CENTRE),
   );
   const effects = columns.flatMap((column) => (column ? [column.map((slope) => slope * u)] : []));
-  const readings = { drawn: withDifferences(read(dots)) };
-  return withUncertainties(readings, uncertainties("drawn", effects)).drawn;
+  return readingsFrom(read(dots), effects);
 }
 
 /** A step for slopes at the centre: small against the bends of an outline, large against rounding. */
@@ -67,11 +69,10 @@ function isWhole(dots: BrowDots<"mm">): dots is OutlineDots {
 }
 
 /** Leaves out what a plan reads on its outline, where what was drawn has none to compare. */
-function withoutOutline(measures: SideMeasures<number>): SideMeasures<number> {
-  const onDots = Object.entries(measures).filter(
-    ([name]) => !MEASURES_ON_BORDERS.some((onBorders) => onBorders === name),
-  );
-  return Object.fromEntries(onDots);
+function withoutOutline(reading: SideReading): SideReading {
+  const onDots: { -readonly [Name in keyof SideReading]: SideReading[Name] } = { ...reading };
+  for (const name of MEASURES_ON_BORDERS) onDots[name] = undefined;
+  return onDots;
 }
 
 function dotsOf(side: Side, places: Row): BrowDots<"mm"> {

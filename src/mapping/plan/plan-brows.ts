@@ -14,9 +14,9 @@ import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots } from "../dots/plan-dots.js";
-import { readPlan, type SideReadings, withUncertainties } from "./plan-readings.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
-import { planUncertainty, type Cause, type Variation } from "./plan-slopes.js";
+import { type Cause, readPlan, type Variation } from "./read-plan.js";
+import type { SideReadings } from "./reading-rows.js";
 import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** What a plan takes into account besides the artist's choices. */
@@ -108,8 +108,7 @@ function finishedPlan(
 ): BrowPlan {
   const { face, skin } = plan;
   const truth = { face, skin, pins: plan.choices.pins };
-  const u = planUncertainty(plan, causes(truth), choices.thickness === undefined);
-  const { natural, planned } = withUncertainties(readPlan(plan.face, plan.skin, plan.choices), u);
+  const { natural, planned } = readPlan(plan, causes(truth), choices.thickness === undefined);
   const grown = eachSide((side) => plan.natural[side].dots);
   const { rule, tolerances = WORKING_TOLERANCES } = choices;
   const judged = { tolerances, ...(rule === undefined ? {} : { rule }) };

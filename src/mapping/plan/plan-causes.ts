@@ -7,7 +7,6 @@ import {
   skinUncertainty,
 } from "../../landmarks/index.js";
 import { deepen } from "../../landmarks/internal.js";
-import { eigenPairs } from "../../geometry/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
@@ -21,7 +20,7 @@ import { deepPoint, flatPoint, hasDepth, type Point, type Polyline } from "../..
 import { toRadians } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { errorSources, withError } from "./face-inputs.js";
-import type { Cause, Variation } from "./plan-slopes.js";
+import type { Cause, Variation } from "./read-plan.js";
 
 /** Landmarks on whose place a plan depends once the face space is given. */
 const READ: readonly LandmarkName[] = [
@@ -121,22 +120,29 @@ function spaceCauses(
       spaceIn(withError(face, source, amount) as PlannableFace),
     ) as [SpaceShift, SpaceShift];
     const { x, y, lean } = between(back, there);
-    return [x / 2, y / 2, lean / 2] as const;
+    return [x / 2, y / 2, lean / 2];
   });
-  const sum = (one: 0 | 1 | 2, other: 0 | 1 | 2): number =>
-    shifts.reduce((total, shift) => total + shift[one] * shift[other], 0);
-  const together = eigenPairs({
-    xx: sum(0, 0),
-    yy: sum(1, 1),
-    zz: sum(2, 2),
-    xy: sum(0, 1),
-    xz: sum(0, 2),
-    yz: sum(1, 2),
+  // Axis by axis what all of them do together, and then what that leaves of each (Gram and Schmidt).
+  return AXES.map((axis): Cause => {
+    const size = Math.hypot(...shifts.map((shift) => shift[axis] as number));
+    const together = AXES.map((other) =>
+      shifts.reduce((sum, shift) => sum + shareOf(shift, axis, size) * (shift[other] as number), 0),
+    );
+    for (const shift of shifts) {
+      const share = shareOf(shift, axis, size);
+      for (const other of AXES)
+        shift[other] = (shift[other] as number) - share * (together[other] as number);
+    }
+    const [x, y, lean] = together as [number, number, number];
+    return (amount) =>
+      seenBy(intoSpace({ x: amount * x, y: amount * y, lean: amount * lean }), truth);
   });
-  return together.map(({ value, vector: [x, y, lean] }): Cause => (amount) => {
-    const size = amount * Math.sqrt(Math.max(value, 0));
-    return seenBy(intoSpace({ x: size * x, y: size * y, lean: size * lean }), truth);
-  });
+}
+
+const AXES = [0, 1, 2] as const;
+
+function shareOf(shift: readonly number[], axis: number, size: number): number {
+  return size === 0 ? 0 : (shift[axis] as number) / size;
 }
 
 function between(one: SpaceShift, other: SpaceShift): SpaceShift {

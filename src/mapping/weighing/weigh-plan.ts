@@ -21,7 +21,7 @@ import { decideShares } from "../plan/decide-shares.js";
 import { movesBetween } from "../plan/moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { planOverlap } from "../plan/plan-overlap.js";
-import { exactly } from "../plan/plan-readings.js";
+import { exactly } from "../plan/reading-rows.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { WEIGHING, type WeighingCode } from "./words.js";

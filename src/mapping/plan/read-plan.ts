@@ -9,7 +9,7 @@ import {
   type Skin,
 } from "../../landmarks/index.js";
 import { naturalDots, type NaturalDots } from "../../proportions/index.js";
-import { readSide, type SideReading } from "../../proportions/internal.js";
+import { edgeOfDots, edgeOfHair, readSide, type SideReading } from "../../proportions/internal.js";
 import {
   deepPoint,
   eachSide,
@@ -17,6 +17,7 @@ import {
   GeometryError,
   hasDepth,
   length,
+  type Measured,
   type Point,
   type Side,
   type Sides,
@@ -27,17 +28,9 @@ import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { grownThickness } from "../dots/settle-thickness.js";
 import { solveDots } from "../dots/solve-dots.js";
-import { outlineIfAny, type ReadingsRow } from "./plan-readings.js";
-import {
-  BETWEEN,
-  fillSide,
-  meanSlopes,
-  READ,
-  rootOfSquares,
-  type Row,
-  slopesOf,
-  uncertainties,
-} from "./reading-rows.js";
+import { edgeOfDrawn } from "./edge-of-drawn.js";
+import { meanSlopes, rootOfSquares, type Row, slopesOf } from "./mean-slopes.js";
+import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
 
 // A plan is read in two stages: from the face to what grows and to the planned dots, and from those dots
 // to what is read on them. Slopes of both stages multiply. The second has few inputs, however many points
@@ -54,17 +47,23 @@ export interface Variation {
 /** One independent cause of error: the face so many of its standard deviations away. */
 export type Cause = (amount: number) => Variation;
 
+/** What is read on the natural brows of a face and on those planned for it. */
+export interface PlanReadings {
+  readonly natural: SideReadings<Measured>;
+  readonly planned: SideReadings<Measured>;
+}
+
 /**
- * Standard uncertainty of everything that is read on a plan, by mean slopes over ± one standard deviation
- * of every cause; `Infinity` where a reading has no slope, since what it is read on ceases to exist.
+ * Reads a plan with the uncertainty of everything on it, by mean slopes over ± one standard deviation of
+ * every cause; `Infinity` where a reading has no slope, since what it is read on ceases to exist.
  *
  * @param grown whether the planned thickness is the hair's own, and as uncertain
  */
-export function planUncertainty(
+export function readPlan(
   plan: PlannedDots,
   causes: readonly Cause[],
   grown: boolean,
-): ReadingsRow {
+): PlanReadings {
   const stateOf = stateReader(plan, grown);
   const readPlanned = plannedReader(plan);
   const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
@@ -86,11 +85,11 @@ export function planUncertainty(
     throughPlaces(effect.slice(BY_SKIN), columns, placedIn(effect)),
   );
   return {
-    ...uncertainties(
-      "natural",
+    natural: readingsFrom(
+      centre,
       effects.map((effect) => effect.subarray(0, READ)),
     ),
-    ...uncertainties("planned", planned),
+    planned: readingsFrom(centre.subarray(BY_SKIN), planned),
   };
 }
 
@@ -146,8 +145,8 @@ interface GrownSide {
 function readGrown(face: PlannableFace, side: Side, skin: Skin, known?: NaturalDots): GrownSide {
   const { brow } = face[side];
   const natural = known ?? naturalDots(brow, { u: landmarkUncertainty(face, "brow") });
-  const context = { side, landmarks: face[side], skin, borders: brow };
-  return { natural, reading: readSide(natural.dots, context) };
+  const toRead = { side, landmarks: face[side], skin, edge: edgeOfHair(brow, skin) };
+  return { natural, reading: readSide(natural.dots, toRead) };
 }
 
 /** The dots of a face as it may truly be, by the choices that the plan has settled. */
@@ -182,10 +181,8 @@ function plannedReader({ face, choices }: PlannedDots): (placed: Row, skin: Skin
     const starts = eachSide((side) => {
       const at = placed.subarray(side === "right" ? 0 : PLACED);
       const dots = dotsIn(at);
-      const borders = outlineIfAny(dots, choices.shape);
-      const landmarks = eyeIn(at, face[side]);
-      const context = { side, landmarks, skin, ...(borders === undefined ? {} : { borders }) };
-      fillSide(row, side, readSide(dots, context));
+      const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
+      fillSide(row, side, readSide(dots, { side, landmarks: eyeIn(at, face[side]), skin, edge }));
       return dots.upperStart;
     });
     row[BETWEEN] = lengthBetween(starts.right, starts.left, skin);

@@ -1,0 +1,64 @@
+/** Numbers in a fixed order; NaN is what does not exist. */
+export type Row = Float64Array;
+
+/**
+ * How a row changes with one of something, by its mean slope over one either way; over less where some of
+ * it does not exist so far away, and to one side where it exists on one side only.
+ */
+export function meanSlopes(rowAt: (amount: number) => Row, centre: Row): Row {
+  const slopes = slopesOver(1, rowAt, centre);
+  for (const share of NEARER) {
+    const isOpen = slopes.some((slope, at) => Number.isNaN(slope) && !Number.isNaN(centre[at]));
+    if (!isOpen) break;
+    const near = slopesOver(share, rowAt, centre);
+    slopes.forEach((slope, at) => {
+      if (Number.isNaN(slope)) slopes[at] = near[at] as number;
+    });
+  }
+  return slopes;
+}
+
+const NEARER = [1 / 8, 1 / 512];
+
+function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row): Row {
+  const [up, down] = [rowAt(share), rowAt(-share)];
+  return centre.map((value, index) => {
+    const [above, below] = [up[index] as number, down[index] as number];
+    const twice = above - below;
+    if (!Number.isNaN(twice)) return twice / (2 * share);
+    return (Number.isNaN(above) ? value - below : above - value) / share;
+  });
+}
+
+/** How what is read changes with each of the places it is read from, by mean slopes over ± a step. */
+export function slopesOf(
+  read: (placed: Row) => Row,
+  placed: Row,
+  steps: Row,
+): readonly (Row | undefined)[] {
+  const centre = read(placed);
+  return Array.from(placed, (at, index) => {
+    const known = steps[index] as number;
+    if (known === 0 || Number.isNaN(at)) return undefined;
+    const step = Number.isNaN(known) ? NOMINAL_STEP : known;
+    const readAt = (amount: number): Row => {
+      const moved = placed.slice();
+      moved[index] = at + amount * step;
+      return read(moved);
+    };
+    return meanSlopes(readAt, centre).map((slope) => slope / step);
+  });
+}
+
+/** Tells which readings depend on a place of which nothing is known, in mm. */
+const NOMINAL_STEP = 0.1;
+
+export function rootOfSquares(rows: readonly Row[], size: number): Row {
+  const sums = new Float64Array(size);
+  for (const row of rows) {
+    for (let index = 0; index < size; index += 1) {
+      sums[index] = (sums[index] as number) + (row[index] as number) ** 2;
+    }
+  }
+  return sums.map(Math.sqrt);
+}
