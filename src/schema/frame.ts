@@ -1,6 +1,6 @@
 import { type PointLandmark, type Skin, type SkinCurve } from "../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
-import type { Camera, FaceFrame, Midline, OtherMidline, Turning } from "../symmetry/index.js";
+import type { Camera, FaceFrame, Midline, Turning } from "../symmetry/index.js";
 import { MIDLINE_METHODS } from "../symmetry/internal.js";
 import type { Scale } from "../units/index.js";
 import { SCALE_NOTE_CODES, SCALE_SOURCES } from "../units/internal.js";
@@ -41,15 +41,8 @@ const midline = record<Midline<"px">>({
   offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
   weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
   trimmed: list(word(names), names.length),
+  astray: list(word(names), names.length),
   robust: flag,
-  others: list(
-    record<OtherMidline<"px">>({
-      method: word(MIDLINE_METHODS),
-      tilt: angle,
-      offset: length<"px">(),
-    }),
-    10,
-  ),
 });
 
 const scale: Schema<Scale> = record<Scale>(

@@ -200,6 +200,13 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
       }),
   ],
   objectSymmetry: [() => symmetry.objectSymmetry(nobody)],
+  otherMidlines: [
+    () =>
+      symmetry.otherMidlines(
+        { right: photo.left, left: photo.right, midline: photo.midline },
+        root.fitMidline(photo),
+      ),
+  ],
   toFace: [() => root.toFace(px([500, 500]), { ...frame, camera: near })],
   toPhoto: [() => root.toPhoto(mm([10, 10]), { ...frame, camera: near })],
   turnToFront: [() => root.turnToFront(face), () => root.turnToFront(photo, scale)],

@@ -1,5 +1,10 @@
 import type { DeepPoint, GeometryErrorCode, Length, Point, Unit } from "../../units/index.js";
-import { refuse, requireFinitePoint, requirePositive } from "../../units/internal.js";
+import {
+  refuse,
+  requireFinitePoint,
+  requirePositive,
+  requireUncertainty,
+} from "../../units/internal.js";
 
 /**
  * A point of a roughly symmetric figure or body together with its partner on the other side; without
@@ -10,8 +15,10 @@ export interface MirrorPair<U extends Unit, Place extends Point<U> = Point<U>> {
   readonly other?: Place;
   /** How much it counts before its place is judged, more than 0; with `other` it counts twice. */
   readonly weight: number;
-  /** Standard uncertainty of each coordinate of its points, more than 0. */
+  /** How far each coordinate of its points is usually off symmetry, more than 0. */
   readonly spread: Length<U>;
+  /** Standard uncertainty of each coordinate of its points; default: the spread. */
+  readonly u?: Length<U>;
 }
 
 /** A {@link MirrorPair} of points with depth. */
@@ -21,11 +28,12 @@ export type DeepMirrorPair<U extends Unit> = MirrorPair<U, DeepPoint<U>>;
 export const ROBUST_PAIRS = 7;
 
 export function requirePairs<U extends Unit>(where: string, pairs: readonly MirrorPair<U>[]): void {
-  pairs.forEach(({ one, other, weight, spread }, index) => {
+  pairs.forEach(({ one, other, weight, spread, u }, index) => {
     requireFinitePoint(where, `pairs[${index}].one`, one);
     if (other !== undefined) requireFinitePoint(where, `pairs[${index}].other`, other);
     requirePositive(where, `pairs[${index}].weight`, weight);
     requirePositive(where, `pairs[${index}].spread`, spread);
+    if (u !== undefined) requireUncertainty(where, `pairs[${index}].u`, u);
   });
 }
 

@@ -4,14 +4,17 @@ import { type MirrorPair, refusePairs, requirePairs, ROBUST_PAIRS } from "./labe
 import type { Direction, Line } from "../lines/line.js";
 import {
   bisquareAxis,
-  bisquareWeight,
   favoursDirection,
+  growthFor,
   leastSquaresAxis,
   leastTrimmedAxis,
   type MirrorAxis,
   type MirrorTerm,
   mirrorTerm,
+  squaredShare,
 } from "./mirror-axis.js";
+import { bisquare, BISQUARE_CUT } from "./bisquare.js";
+import { doubtOf } from "./mirror-doubt.js";
 
 /** The line across which labelled points come closest to their own mirror image. */
 export interface MirrorLine<U extends Unit> {
@@ -19,6 +22,8 @@ export interface MirrorLine<U extends Unit> {
   readonly line: Line<U>;
   /** Final weight of each pair: 0 where it lies too far off to have a say. */
   readonly weights: readonly number[];
+  /** How far each pair lies from its own mirror image, in its own spreads. */
+  readonly mismatches: readonly number[];
   /** Whether any two misplaced pairs were kept from moving the line. */
   readonly robust: boolean;
   /** Standard uncertainty of the line's angle, in degrees. */
@@ -31,13 +36,15 @@ export interface MirrorLine<U extends Unit> {
  * The best mirror line of labelled points, which no two of them can lead astray.
  *
  * Exact least trimmed squares over all subsets that leave out two pairs, then bisquare steps to
- * convergence with each pair's own fixed spread. Under seven pairs, or with `robust: false`, plain
- * weighted least squares. Depth is ignored.
+ * convergence with each pair's own spread. Where the trimmed squares are more than spreads explain, all
+ * spreads grow alike, so that the line follows its points without a jump. Under seven pairs, or with
+ * `robust: false`, plain weighted least squares. Depth is ignored.
  *
  * Source: object symmetry, Klingenberg, Barluenga & Meyer, Evolution 2002;56:1909–1920.
  *
  * @throws GeometryError `ill-conditioned` where no direction mirrors the points better than another
- * @throws GeometryError `inconsistent` where no line suits the points to within their spreads
+ * @throws GeometryError `inconsistent` where no line suits the points to within seven times their
+ * spreads
  *
  * @example
  * ```ts
@@ -69,51 +76,40 @@ export function mirrorLineOf<U extends Unit>(
   const [x, y] = roughCentre(pairs);
   const terms = pairs.map((pair) => termOf(pair, x, y));
   const robust = robustly && pairs.length >= ROBUST_PAIRS;
-  const axis = robust ? robustAxis(terms) : leastSquaresAxis(terms);
+  const { axis, growth } = robust
+    ? robustAxis(terms)
+    : { axis: leastSquaresAxis(terms), growth: Infinity };
   if (!favoursDirection(axis)) {
     const need = "points that mirror each other better across one line than across others";
     refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
   }
-  const weights = pairs.map(({ weight }, index) =>
-    robust ? weight * bisquareWeight(terms[index] as MirrorTerm, axis) : weight,
+  const shares = terms.map((term) => squaredShare(term, axis));
+  const weights = pairs.map(
+    ({ weight }, index) => weight * bisquare((shares[index] as number) / growth),
   );
-  const { angleU, throughU } = uncertaintyOf(terms, pairs, weights, axis);
   const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
-  return { line, weights, robust, angleU, throughU };
+  const { turn, shift } = doubtOf(terms, pairs, axis, growth, line.direction);
+  const mismatches = shares.map((share) => BISQUARE_CUT * Math.sqrt(share));
+  return { line, weights, mismatches, robust, angleU: toDegrees(turn), throughU: length(shift) };
 }
 
-function robustAxis(terms: readonly MirrorTerm[]): MirrorAxis {
-  const axis = bisquareAxis(terms, leastTrimmedAxis(terms));
-  if (axis !== undefined) return axis;
+/** An axis with the growth of the squared spreads by which it was found. */
+interface GrownAxis {
+  readonly axis: MirrorAxis;
+  readonly growth: number;
+}
+
+/** Spreads grown sevenfold: what lies so far from its mirror image is no symmetric figure (ours). */
+const MOST_GROWTH = 49;
+
+function robustAxis(terms: readonly MirrorTerm[]): GrownAxis {
+  const start = leastTrimmedAxis(terms);
+  const growth = growthFor(terms, start);
+  const axis = growth < MOST_GROWTH ? bisquareAxis(terms, start, growth) : undefined;
+  if (axis !== undefined) return { axis, growth };
   const points = terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]);
-  const need = "points that mirror each other to within a few spreads";
+  const need = "points that mirror each other to within seven spreads";
   refuse("inconsistent", "bestMirrorLine", "pairs", points, need);
-}
-
-/**
- * The weights count as fixed. A point moved by δ moves the centroid by weight × δ / total, and turns
- * the sum that gives twice the angle by 2 × weight × partner × δ.
- */
-function uncertaintyOf<U extends Unit>(
-  terms: readonly MirrorTerm[],
-  pairs: readonly MirrorPair<U>[],
-  weights: readonly number[],
-  axis: MirrorAxis,
-): Pick<MirrorLine<U>, "angleU" | "throughU"> {
-  let turning = 0;
-  let shifting = 0;
-  pairs.forEach(({ other, spread }, index) => {
-    const term = terms[index] as MirrorTerm;
-    const effect = ((weights[index] as number) * spread) ** 2;
-    const one = (term.oneX - axis.x) ** 2 + (term.oneY - axis.y) ** 2;
-    const partner = (term.otherX - axis.x) ** 2 + (term.otherY - axis.y) ** 2;
-    turning += effect * (other === undefined ? one : one + partner);
-    shifting += effect * (other === undefined ? 1 : 2);
-  });
-  return {
-    angleU: toDegrees(Math.sqrt(turning) / axis.pull),
-    throughU: length(Math.sqrt(shifting) / axis.weight),
-  };
 }
 
 /** The root of a unit complex number, by the half that does not cancel. */

@@ -18,7 +18,7 @@ import { type FaceFrame, toFace } from "./frame.js";
 import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-plane.js";
 import type { Midline } from "../midline/midline.js";
 import { pitchOf, type Turning } from "./turning.js";
-import { offsetsFrom, othersThan } from "../midline/placed-line.js";
+import { offsetsFrom } from "../midline/placed-line.js";
 import { senseOf } from "../midline/sense-of-face.js";
 import { fromPicture } from "./sight.js";
 
@@ -161,11 +161,14 @@ function edgeOn(
 ): Midline<"px"> {
   const [leftX, leftY] = leftwardsOf(plane);
   const through = flatPoint<"px">(origin[0], origin[1]);
-  const line: Line<"px"> = { through, direction: [leftY, 0 - leftX] };
+  const up: Line<"px">["direction"] = [leftY, 0 - leftX];
+  const { upwards = up } = senseOf(photo);
+  // Towards the forehead, also where a mirrored photo has it on the wrong side.
+  const forehead = up[0] * upwards[0] + up[1] * upwards[1];
+  const line: Line<"px"> = { through, direction: forehead < 0 ? [0 - leftY, leftX] : up };
   const { tilt, tiltU } = plane;
   const toFoot = Math.hypot(plane.through[0] - origin[0], plane.through[1] - origin[1]);
   const throughU = length<"px">(Math.hypot(plane.throughU, toRadians(tiltU) * toFoot));
-  const placed = { line, tilt, leftIsPositive: true, fromCentre: length<"px">(0) };
   return {
     line,
     tilt,
@@ -177,8 +180,8 @@ function edgeOn(
     ),
     weights: {},
     trimmed: [],
+    astray: [],
     robust: true,
-    others: othersThan("plane", placed, photo, through, senseOf(photo)),
   };
 }
 

@@ -33,7 +33,9 @@ export interface EyeCant {
  * Read through the pupils, as the limit is stated; through the outer eye corners where a pupil is
  * not known. A fitted midline turns with the eyes: where all of them slant by up to 3° it takes up
  * a fifth to a third of that (measured by us on an even face), which u does not cover. Where the
- * slant itself is the question, give a midline that the artist marked.
+ * slant itself is the question, give a midline that the artist marked. For the same reason u is up
+ * to 1.1 times too wide with a fitted midline: its errors count as if they were others than those of
+ * the eyes.
  *
  * Source of the limit: 160 raters, J Oral Maxillofac Surg 2015;73:1606–1614.
  *

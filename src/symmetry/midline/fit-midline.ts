@@ -5,7 +5,7 @@ import { hasDepth, type Length, length, type Point, type Unit } from "../../unit
 import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
-import { leftwardsFrom, offsetsFrom, othersThan, placeOnFace } from "./placed-line.js";
+import { leftwardsFrom, offsetsFrom, placeOnFace } from "./placed-line.js";
 import { type FaceSense, senseOf } from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
@@ -25,12 +25,16 @@ export interface MidlineOptions<U extends Unit> {
 /**
  * The midline of a face.
  *
- * By default the best mirror line of its landmarks, brows excluded, which neither a bent nose nor
- * any one misplaced landmark misleads: exact least trimmed squares over all subsets that drop two
- * of them, then bisquare steps to convergence, in which each counts by its own uncertainty, at
- * least 1 % of the biocular width. With fewer than seven pairs and midline landmarks nothing is
- * trimmed, and `robust` says so. Where nose and upper lip are shifted together, this cannot be
- * detected.
+ * By default the best mirror line of its landmarks, brows excluded: exact least trimmed squares over
+ * all subsets that drop two of them, then bisquare steps to convergence, in which each counts by its
+ * own uncertainty, at least 1 % of the biocular width, and by more where landmarks contradict each
+ * other. With fewer than seven pairs and midline landmarks nothing is trimmed, and `robust` says so.
+ *
+ * A bent nose hardly misleads it. Any one landmark 20 mm off turns it by at most 0.5° on an even
+ * face; on real faces, 10 mm off, by more than 0.5° in 1 % of cases and 2.5° at worst (102 faces
+ * drawn by hand, measured by us); `astray` names landmarks that disagree. Where nose and upper lip
+ * are shifted together, this cannot be detected. Uncertainties say how far the line follows its
+ * landmarks, not how even the face is.
  *
  * @throws GeometryError `missing-landmark` without both inner eye corners (unless points are
  * given), or where nothing tells up from down; `wrong-count` without the points for `"given"`
@@ -72,11 +76,14 @@ export function fitMidline<U extends Unit>(
       offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
       weights: weightsByName(fitted),
       trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
+      astray: fitted.names.filter((_, index) => (fitted.mismatches[index] as number) > ASTRAY),
       robust: fitted.robust,
-      others: othersThan(method, placed, face, level, sense),
     };
   });
 }
+
+/** How many spreads off a landmark disagrees: about one pair of ninety does by chance. */
+const ASTRAY = 3;
 
 function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midline<U>["weights"] {
   const byName: Partial<Record<PointLandmark, number>> = {};
@@ -92,7 +99,8 @@ function requireUpwards<U extends Unit>({ midline }: Face<U>, { upwards }: FaceS
   refuse("missing-landmark", "fitMidline", "midline", midline, need);
 }
 
-function eyeLevel<U extends Unit>({ right, left }: Face<U>): Point<U> | undefined {
+/** Where the inner eye corners lie. */
+export function eyeLevel<U extends Unit>({ right, left }: Face<U>): Point<U> | undefined {
   if (right.endocanthion === undefined || left.endocanthion === undefined) return undefined;
   return midpoint(right.endocanthion, left.endocanthion);
 }

@@ -16,8 +16,8 @@ import {
   biocularWidth,
   namedPairs,
   type NamedPair,
-  spreadOf,
   TYPICAL_WIDTH,
+  uncertaintyOf,
 } from "./mirror-pairs.js";
 
 /** A midline before it is known which way is up. */
@@ -30,6 +30,8 @@ export interface FittedLine<U extends Unit> {
   /** What it was fitted to, and what each counted for in the end. */
   readonly names: readonly PointLandmark[];
   readonly weights: readonly number[];
+  /** How far each lies off, in its own spreads. */
+  readonly mismatches: readonly number[];
   readonly robust: boolean;
 }
 
@@ -56,7 +58,7 @@ export function lineByMethod<U extends Unit>(
     case "midpoints":
       return mirrorLine(middlesOf(namedPairs(face, width)), false);
     case "endocanthia":
-      return betweenEndocanthia(eyes, spreadOf(face, "endocanthion", width));
+      return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
   }
 }
 
@@ -75,22 +77,21 @@ function mirrorLine<U extends Unit>(
   pairs: readonly NamedPair<U>[],
   robustly: boolean,
 ): FittedLine<U> {
-  const { line, angleU, throughU, weights, robust } = mirrorLineOf(pairs, robustly);
-  return { line, angleU, throughU, names: pairs.map(({ name }) => name), weights, robust };
+  return { ...mirrorLineOf(pairs, robustly), names: pairs.map(({ name }) => name) };
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */
 function middlesOf<U extends Unit>(pairs: readonly NamedPair<U>[]): readonly NamedPair<U>[] {
-  return pairs.map(({ name, one, other, spread }) =>
+  return pairs.map(({ name, one, other, spread, u }) =>
     other === undefined
-      ? { name, one, weight: 1, spread }
-      : { name, one: midpoint(one, other), weight: 1, spread: length(spread / Math.SQRT2) },
+      ? { name, one, weight: 1, spread, u }
+      : { name, one: midpoint(one, other), weight: 1, spread, u: length(u / Math.SQRT2) },
   );
 }
 
 function betweenEndocanthia<U extends Unit>(
   { right, left }: Sides<Point<U>>,
-  spread: Length<U>,
+  u: Length<U>,
 ): FittedLine<U> {
   const across = lineThrough(right, left);
   const middle = midpoint(right, left);
@@ -99,10 +100,11 @@ function betweenEndocanthia<U extends Unit>(
       through: flatPoint(middle[0], middle[1]),
       direction: [-across.direction[1], across.direction[0]],
     },
-    angleU: toDegrees((Math.SQRT2 * spread) / distance(right, left)),
-    throughU: length(spread / Math.SQRT2),
+    angleU: toDegrees((Math.SQRT2 * u) / distance(right, left)),
+    throughU: length(u / Math.SQRT2),
     names: ["endocanthion"],
     weights: [1],
+    mismatches: [0],
     robust: false,
   };
 }
@@ -134,6 +136,7 @@ function throughGiven<U extends Unit>(
     throughU: length(u / Math.SQRT2),
     names: [],
     weights: [],
+    mismatches: [],
     robust: false,
   };
 }

@@ -12,15 +12,6 @@ export type MidlineMethod = (typeof MIDLINE_METHODS)[number];
 /** All methods. */
 export const MIDLINE_METHODS = ["mirror", "endocanthia", "midpoints", "given"] as const;
 
-/** What another method says of the same face. */
-export interface OtherMidline<U extends Unit> {
-  readonly method: MidlineMethod;
-  /** Its tilt, in degrees. */
-  readonly tilt: number;
-  /** How far it lies from the chosen line at the level of the inner eye corners, towards the client's left. */
-  readonly offset: Length<U>;
-}
-
 /** The middle of a face: the line across which its sides are compared. */
 export interface Midline<U extends Unit> {
   /** Through its foot at the level of the inner eye corners, running from the chin to the forehead. */
@@ -39,8 +30,11 @@ export interface Midline<U extends Unit> {
   readonly weights: { readonly [Name in PointLandmark]?: number };
   /** The landmarks that ended without a say. */
   readonly trimmed: readonly PointLandmark[];
+  /**
+   * The landmarks that disagree with the line: they lie off by more than three times what their
+   * uncertainty, and 1 % of the biocular width for the evenness of faces, explains.
+   */
+  readonly astray: readonly PointLandmark[];
   /** Whether any two misplaced landmarks were kept from moving the line. */
   readonly robust: boolean;
-  /** What the other methods say, where the face has what they need. */
-  readonly others: readonly OtherMidline<U>[];
 }

@@ -11,6 +11,7 @@ import { type Length, length, type Unit } from "../../units/index.js";
 /** A pair or a midline landmark as the fit sees it. */
 export interface NamedPair<U extends Unit> extends MirrorPair<U> {
   readonly name: PointLandmark;
+  readonly u: Length<U>;
 }
 
 /** What pairs count for: a bent nose takes its wings along; brows are what the line is wanted for. */
@@ -44,23 +45,24 @@ export function namedPairs<U extends Unit>(
     const one = face.right[name];
     const other = face.left[name];
     if (one === undefined || other === undefined) continue;
-    pairs.push({ name, one, other, weight, spread: spreadOf(face, name, width) });
+    pairs.push({ name, one, other, weight, ...placedTo(face, name, width) });
   }
   for (const [name, weight] of MIDDLE_WEIGHTS) {
     const one = face.midline[name];
     if (one === undefined) continue;
-    pairs.push({ name, one, weight, spread: spreadOf(face, name, width) });
+    pairs.push({ name, one, weight, ...placedTo(face, name, width) });
   }
   return pairs;
 }
 
-/** Standard uncertainty that a landmark counts with in a fit, in the face's own unit. */
-export function spreadOf<U extends Unit>(
+/** How sure a landmark is, and how far off symmetry it may lie, in the face's own unit. */
+function placedTo<U extends Unit>(
   face: Face<U>,
   name: PointLandmark,
   width: Length<U>,
-): Length<U> {
-  return length(Math.max(uncertaintyOf(face, name, width), LEAST_SPREAD * width));
+): Pick<NamedPair<U>, "spread" | "u"> {
+  const u = uncertaintyOf(face, name, width);
+  return { u, spread: length(Math.max(u, LEAST_SPREAD * width)) };
 }
 
 /** Standard uncertainty of a landmark in each axis, in the unit of a face so wide. */

@@ -7,10 +7,9 @@ import {
 } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
-import { GeometryError, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
-import { type Midline, type MidlineMethod, type OtherMidline, MIDLINE_METHODS } from "./midline.js";
-import { type FittedLine, lineByMethod } from "./midline-methods.js";
+import type { Midline } from "./midline.js";
 import { type FaceSense, leftIsPositive, tiltOf } from "./sense-of-face.js";
 
 /** A line that knows where the face's forehead and left side are. */
@@ -71,39 +70,8 @@ export function offsetsFrom<U extends Unit>(
 /** Signed distance from the line, positive towards the client's left. */
 export function leftwardsFrom<U extends Unit>(
   point: Point<U>,
-  { line, leftIsPositive }: PlacedLine<U>,
+  { line, leftIsPositive }: Pick<PlacedLine<U>, "line" | "leftIsPositive">,
 ): Length<U> {
   const apart = distanceFromLine(point, line);
   return leftIsPositive ? apart : length(0 - apart);
-}
-
-/** What the methods that need no points by hand say, where they have an answer for this face. */
-export function othersThan<U extends Unit>(
-  method: Midline<U>["method"],
-  chosen: PlacedLine<U>,
-  face: Face<U>,
-  level: Point<U>,
-  sense: FaceSense,
-): readonly OtherMidline<U>[] {
-  const others: OtherMidline<U>[] = [];
-  for (const other of MIDLINE_METHODS) {
-    const fitted = other === method || other === "given" ? undefined : lineIfAny(face, other);
-    if (fitted === undefined) continue;
-    const { line, tilt } = placeOnFace(fitted.line, level, sense);
-    others.push({ method: other, tilt, offset: leftwardsFrom(line.through, chosen) });
-  }
-  return others;
-}
-
-/** The chosen method answers for the face; the others may have nothing to say. */
-function lineIfAny<U extends Unit>(
-  face: Face<U>,
-  method: MidlineMethod,
-): FittedLine<U> | undefined {
-  try {
-    return lineByMethod(face, method);
-  } catch (error) {
-    if (error instanceof GeometryError) return undefined;
-    throw error;
-  }
 }

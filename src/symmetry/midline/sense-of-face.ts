@@ -34,35 +34,48 @@ export function tiltOf(direction: Vector, sense: FaceSense): number {
   return toDegrees(Math.atan2(0 - x, leftIsPositive(direction, sense) ? -y : y));
 }
 
+/** Sums over landmarks of their places, their levels, and the products of both. */
+interface LevelSums {
+  count: number;
+  levels: number;
+  x: number;
+  y: number;
+  levelX: number;
+  levelY: number;
+}
+
 /** Covariance of the landmarks' places with their levels. */
-function upwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {
-  let count = 0;
-  let levels = 0;
-  let x = 0;
-  let y = 0;
-  let levelX = 0;
-  let levelY = 0;
-  const add = (point: Point<U> | undefined, level: number): void => {
-    if (point === undefined) return;
-    count += 1;
-    levels += level;
-    x += point[0];
-    y += point[1];
-    levelX += level * point[0];
-    levelY += level * point[1];
-  };
+function upwardsOf<U extends Unit>({ right, left, midline }: Face<U>): Vector | undefined {
+  const sums: LevelSums = { count: 0, levels: 0, x: 0, y: 0, levelX: 0, levelY: 0 };
   for (const name of SIDE_LANDMARKS) {
-    add(face.right[name], LANDMARKS.side[name].level);
-    add(face.left[name], LANDMARKS.side[name].level);
+    const { level } = LANDMARKS.side[name];
+    addPoint(sums, right[name], level);
+    addPoint(sums, left[name], level);
   }
   for (const name of MIDLINE_LANDMARKS) {
-    add(face.midline[name], LANDMARKS.midline[name].level);
+    addPoint(sums, midline[name], LANDMARKS.midline[name].level);
   }
-  for (const { brow } of [face.right, face.left]) {
-    add(brow?.upper[Math.floor(brow.upper.length / 2)], LANDMARKS.lines.brow.level);
+  for (const { brow } of [right, left]) {
+    const { level } = LANDMARKS.lines.brow;
+    addPoint(sums, brow?.upper[Math.floor(brow.upper.length / 2)], level);
   }
+  const { count, levels, x, y, levelX, levelY } = sums;
   const vector: Vector = [levelX - (levels * x) / count, levelY - (levels * y) / count];
-  return Math.hypot(...vector) > 0 ? vector : undefined;
+  return vector[0] !== 0 || vector[1] !== 0 ? vector : undefined;
+}
+
+function addPoint<U extends Unit>(
+  sums: LevelSums,
+  point: Point<U> | undefined,
+  level: number,
+): void {
+  if (point === undefined) return;
+  sums.count += 1;
+  sums.levels += level;
+  sums.x += point[0];
+  sums.y += point[1];
+  sums.levelX += level * point[0];
+  sums.levelY += level * point[1];
 }
 
 function leftwardsOf<U extends Unit>(face: Face<U>): Vector | undefined {

@@ -24,7 +24,7 @@ function turnedBy(yaw: number): FaceFrame {
       weights: {},
       trimmed: [],
       robust: true,
-      others: [],
+      astray: [],
     },
     scale: { from: "px", to: "mm", factor: 1, u: 0, source: "given", notes: [] },
     origin: px([0, 0, 0]),

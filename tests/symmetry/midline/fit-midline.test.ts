@@ -159,16 +159,6 @@ describe("fitMidline", () => {
     expect(Math.abs(fitMidline(led).line.through[0])).toBeGreaterThan(0.5);
   });
 
-  it("says what the other methods say", () => {
-    const face = syntheticFace();
-    // The left inner corner 2 mm up: the perpendicular turns by atan(2 / 31.8), the chin end left.
-    const left = { ...face.left, endocanthion: mm([15.9, 2]) };
-    const { others } = fitMidline({ ...face, left });
-    expect(others.map(({ method }) => method)).toEqual(["endocanthia", "midpoints"]);
-    expectClose(others[0]?.tilt, (Math.atan(2 / 31.8) * 180) / Math.PI, 1e-9);
-    expect(fitMidline({ ...face, left }, { method: "midpoints" }).tilt).toBe(others[1]?.tilt);
-  });
-
   // Total least squares through the middles: Pearson 1901, slope and intercept by scipy.odr.
   it("by midpoints is the line of least squared distances", () => {
     const x = [0, 0.9, 1.8, 2.6, 3.3, 4.4, 5.2, 6.1, 6.5, 7.4];

@@ -1,4 +1,5 @@
 import { type Face, fitMidline, mm, px } from "brow-geometry";
+import { otherMidlines } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
@@ -11,7 +12,7 @@ describe("a midline given by the artist", () => {
     expectClose(midline.tilt, (Math.atan(20 / 400) * 180) / Math.PI, 1e-9);
     expectClose(midline.line.through, [510, 400], 1e-9);
     expect(midline.method).toBe("given");
-    expect(midline.others).toEqual([]);
+    expect(otherMidlines(bare, midline)).toEqual([]);
   });
 
   it("knows up from down where the face tells", () => {

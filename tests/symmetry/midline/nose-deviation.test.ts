@@ -34,7 +34,8 @@ describe("noseDeviation", () => {
   // 2.92°: 160 raters, J Oral Maxillofac Surg 2015;73:1606–1614.
   it.each([
     [2, false, "undecided"],
-    [3, false, "undecided"],
+    [2.8, false, "undecided"],
+    [3, true, "outside"],
     [4, true, "outside"],
     [0.3, false, "within"],
   ] as const)("at %s mm is called bent: %s", (across, bent, outcome) => {
