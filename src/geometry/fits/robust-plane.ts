@@ -93,11 +93,10 @@ function stepBetween(last: Plane, next: FittedPlane): number {
 
 /** Of the planes half-way between partners, the one that suits three quarters of the pairs best. */
 function trimmedStart<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Plane {
-  let best: Plane = fitPlane(
-    pairs,
-    pairs.map(() => 1),
-  );
-  let least = keptSquares(pairs, best);
+  const squares = new Float64Array(pairs.length);
+  const everything = pairs.map(() => 1);
+  let best: Plane = fitPlane(pairs, everything);
+  let least = keptSquares(pairs, best, squares, Infinity, Infinity);
   for (const { one, other } of pairs) {
     if (other === undefined) continue;
     const apart = spaceDifference(other, one);
@@ -107,23 +106,46 @@ function trimmedStart<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Plan
       through: spaceAdvance(one, apart, 0.5),
       normal: [apart[0] / size, apart[1] / size, apart[2] / size],
     };
-    const squares = keptSquares(pairs, plane);
-    if (squares >= least) continue;
-    least = squares;
+    const kept = keptSquares(pairs, plane, squares, least.sum, least.greatest);
+    if (kept.sum >= least.sum) continue;
+    least = kept;
     best = plane;
   }
   return best;
 }
 
-function keptSquares<U extends Unit>(pairs: readonly DeepMirrorPair<U>[], plane: Plane): number {
-  const squares = new Float64Array(pairs.length);
-  pairs.forEach((pair, index) => {
-    squares[index] = squaredShare(pair, plane);
-  });
+/** The squares of the better three quarters of the pairs: their sum, and the greatest of them. */
+interface KeptSquares {
+  readonly sum: number;
+  readonly greatest: number;
+}
+
+const TOO_MANY: KeptSquares = { sum: Infinity, greatest: Infinity };
+
+/**
+ * Given up as soon as they cannot sum to less than `least`: they are no fewer than all squares as far as
+ * each goes to a limit, less that limit for every pair that is left out.
+ */
+function keptSquares<U extends Unit>(
+  pairs: readonly DeepMirrorPair<U>[],
+  plane: Plane,
+  squares: Float64Array,
+  least: number,
+  limit: number,
+): KeptSquares {
+  const kept = Math.ceil(KEPT_SHARE * pairs.length);
+  const most = least + (pairs.length - kept) * limit;
+  let limited = 0;
+  for (let index = 0; index < pairs.length; index += 1) {
+    const square = squaredShare(pairs[index] as DeepMirrorPair<U>, plane);
+    squares[index] = square;
+    limited += Math.min(square, limit);
+    if (limited > most) return TOO_MANY;
+  }
   squares.sort();
   let sum = 0;
-  for (let rank = 0; rank < KEPT_SHARE * squares.length; rank += 1) sum += squares[rank] as number;
-  return sum;
+  for (let rank = 0; rank < kept; rank += 1) sum += squares[rank] as number;
+  return { sum, greatest: squares[kept - 1] as number };
 }
 
 function sharesKept<U extends Unit>(
@@ -152,10 +174,14 @@ function squaredShare<U extends Unit>(
   { one, other, spread }: DeepMirrorPair<U>,
   { through, normal }: Plane,
 ): number {
-  if (other === undefined) {
-    return (dotProduct(spaceDifference(one, through), normal) / spread) ** 2;
-  }
-  const fromPlane = dotProduct(spaceDifference(other, through), normal);
-  const [x, y, z] = spaceDifference(one, spaceAdvance(other, normal, -2 * fromPlane));
+  // Without vectors of its own: a trimmed start asks for some ten thousand of them.
+  const at = other ?? one;
+  const [nX, nY, nZ] = normal;
+  const fromPlane =
+    (at[0] - through[0]) * nX + (at[1] - through[1]) * nY + (at[2] - through[2]) * nZ;
+  if (other === undefined) return (fromPlane / spread) ** 2;
+  const x = one[0] - (other[0] - 2 * fromPlane * nX);
+  const y = one[1] - (other[1] - 2 * fromPlane * nY);
+  const z = one[2] - (other[2] - 2 * fromPlane * nZ);
   return (x * x + y * y + z * z) / (2 * spread * spread);
 }
