@@ -17,14 +17,25 @@ function signed(value: number, decimals: number): string {
   return value > 0 && Number(printed) !== 0 ? `+${printed}` : printed;
 }
 
-/** A reading with its standard uncertainty: "32.4 ± 0.5". */
+/** A reading with its standard uncertainty: "32.4 ± 0.5"; "32.4 ± ?" where that is not known. */
 export function withUncertainty({ value, u }: Measured, decimals: number): string {
-  return `${decimal(value, decimals)} ± ${decimal(u, decimals)}`;
+  return `${decimal(value, decimals)} ± ${spread(u, decimals)}`;
+}
+
+function spread(u: number, decimals: number): string {
+  return Number.isFinite(u) ? decimal(u, decimals) : "?";
+}
+
+/** A length as pictures show it: its value, and that its uncertainty is not known where it is not. */
+export function lengthOnPicture(reading: Measured): string {
+  return Number.isFinite(reading.u)
+    ? inMillimetres(reading.value)
+    : `${withUncertainty(reading, 1)} mm`;
 }
 
 /** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
 export function changeWithUncertainty({ value, u }: Measured, decimals = 1): string {
-  return `${signed(value, decimals)} ± ${decimal(u, decimals)}`;
+  return `${signed(value, decimals)} ± ${spread(u, decimals)}`;
 }
 
 /** A number to a count of decimals, with a minus sign as long as a plus and never before a zero. */

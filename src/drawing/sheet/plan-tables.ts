@@ -11,7 +11,7 @@ import type { Block } from "./block.js";
 import { AXES, CHECK_HEAD, READINGS_HEAD, STEPS_HEAD } from "./words.js";
 import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-blocks.js";
 import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/figures.js";
-import { type Length, measured } from "../../units/index.js";
+import type { Length } from "../../units/index.js";
 import { element } from "../canvas/svg.js";
 import { DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
@@ -118,7 +118,7 @@ function dotRows(
   ].map(({ name, planned, deviation: { difference, decision } }) => [
     fill(name, { side, dot: DOTS[dot].words }),
     decimal(planned, 1),
-    withUncertainty(measured<number>(planned + difference.value, difference.u), 1),
+    withUncertainty({ value: planned + difference.value, u: difference.u }, 1),
     changeWithUncertainty(difference),
     decision?.outcome ?? "–",
   ]);

@@ -26,6 +26,11 @@ export interface PlanOptions {
    * another one: carried among the cautions, save what was only `"unchecked"` or `"declared"`.
    */
   readonly findings?: readonly PlanFinding[];
+  /**
+   * For a picture that follows a finger: the same dots, readings and moves, but nobody asks how sure they
+   * are. Every `u` is `Infinity`, and nothing is decided by proof. Default false.
+   */
+  readonly preview?: boolean;
 }
 
 /**
@@ -103,12 +108,16 @@ function finishedPlan(
   plan: PlannedDots,
   causes: (truth: Variation) => readonly Cause[],
   choices: Choices,
-  { findings = [] }: PlanOptions,
+  { findings = [], preview = false }: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
   const { face, skin } = plan;
   const truth = { face, skin, pins: plan.choices.pins };
-  const { natural, planned } = readPlan(plan, causes(truth), choices.thickness === undefined);
+  const { natural, planned } = readPlan(
+    plan,
+    preview ? undefined : causes(truth),
+    choices.thickness === undefined,
+  );
   const grown = eachSide((side) => plan.natural[side].dots);
   const { rule, tolerances = WORKING_TOLERANCES } = choices;
   const judged = { tolerances, ...(rule === undefined ? {} : { rule }) };

@@ -57,11 +57,12 @@ export interface PlanReadings {
  * Reads a plan with the uncertainty of everything on it, by mean slopes over ± one standard deviation of
  * every cause; `Infinity` where a reading has no slope, since what it is read on ceases to exist.
  *
+ * @param causes what is uncertain; undefined where nobody asks how sure the readings are
  * @param grown whether the planned thickness is the hair's own, and as uncertain
  */
 export function readPlan(
   plan: PlannedDots,
-  causes: readonly Cause[],
+  causes: readonly Cause[] | undefined,
   grown: boolean,
 ): PlanReadings {
   const stateOf = stateReader(plan, grown);
@@ -69,6 +70,14 @@ export function readPlan(
   const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
   const placed = placedIn(centre);
   centre.set(readPlanned(placed, plan.skin), BY_SKIN);
+  const readings = (natural: readonly Row[], planned: readonly Row[]): PlanReadings => ({
+    natural: readingsFrom(centre, natural),
+    planned: readingsFrom(centre.subarray(BY_SKIN), planned),
+  });
+  if (causes === undefined) {
+    const unknown = [new Float64Array(READ).fill(Number.NaN)];
+    return readings(unknown, unknown);
+  }
   const effects = causes.map((cause) =>
     meanSlopes((amount) => {
       const variation = ifAny(() => cause(amount));
@@ -84,13 +93,10 @@ export function readPlan(
   const planned = effects.map((effect) =>
     throughPlaces(effect.slice(BY_SKIN), columns, placedIn(effect)),
   );
-  return {
-    natural: readingsFrom(
-      centre,
-      effects.map((effect) => effect.subarray(0, READ)),
-    ),
-    planned: readingsFrom(centre.subarray(BY_SKIN), planned),
-  };
+  return readings(
+    effects.map((effect) => effect.subarray(0, READ)),
+    planned,
+  );
 }
 
 /** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */

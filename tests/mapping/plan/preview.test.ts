@@ -1,0 +1,92 @@
+import {
+  checkDrawn,
+  type Choices,
+  drawPlan,
+  drawSheet,
+  faceFrame,
+  fitMidline,
+  mm,
+  planBrows,
+  planOnPhoto,
+  requirePlannable,
+  type Scale,
+  workSteps,
+} from "brow-geometry";
+import { mapFace } from "brow-geometry/landmarks";
+import { flatPoint } from "brow-geometry/units";
+import { describe, expect, it } from "vitest";
+import { syntheticFace } from "../../support/synthetic-face.js";
+
+const face = requirePlannable(syntheticFace());
+const choices: Choices = {
+  lead: "left",
+  pins: [{ side: "left", dot: "upperArch", at: mm([42, 26.5]) }],
+};
+
+/** What has neither an uncertainty nor a decision by one. */
+function valuesOf(of: unknown): unknown {
+  return JSON.parse(
+    JSON.stringify(of, (key, value: unknown) =>
+      ["u", "decision", "shareDecisions"].includes(key) ? undefined : value,
+    ),
+  );
+}
+
+/** The shapes of a picture: labels, and the lines that lead to them, keep clear of each other anew. */
+function drawn(svg: string): readonly string[] {
+  return (svg.match(/<(?:path|circle|line|polyline|rect)[^>]*>/g) ?? []).filter(
+    (shape) => !shape.includes('class="leader"'),
+  );
+}
+
+describe("a preview", () => {
+  it("has the dots, readings, moves and cautions of the plan, and no uncertainty", () => {
+    const plan = planBrows(face, choices);
+    const preview = planBrows(face, choices, { preview: true });
+    expect(valuesOf(preview)).toEqual(valuesOf(plan));
+    for (const { right, left } of [preview.measures, preview.naturalMeasures]) {
+      for (const { u } of [...Object.values(right), ...Object.values(left)]) {
+        expect(u).toBe(Infinity);
+      }
+    }
+    for (const { decision } of preview.comparison.differences) {
+      expect(decision?.outcome ?? "undecided").toBe("undecided");
+    }
+  });
+
+  it("has the same dots on a photo", () => {
+    const photo = requirePlannable(
+      mapFace<"mm", "px">(face, ([x, y]) => flatPoint(900 + 5 * x, 700 - 5 * y)),
+    );
+    const scale: Scale = {
+      from: "px",
+      to: "mm",
+      factor: 0.2,
+      u: 0.002,
+      source: "given",
+      notes: [],
+    };
+    const frame = faceFrame(photo, scale, { midline: fitMidline(photo) });
+    const plan = planOnPhoto(photo, frame, choices);
+    const preview = planOnPhoto(photo, frame, choices, { preview: true });
+    expect(valuesOf(preview)).toEqual(valuesOf(plan));
+  });
+
+  it("draws the picture of the plan, each length saying that its doubt is not known yet", () => {
+    const plan = drawPlan(planBrows(face, choices));
+    const preview = drawPlan(planBrows(face, choices, { preview: true }));
+    expect(plan).not.toContain("±");
+    expect(preview.match(/>[\d.]+ ± \? mm</g)).toHaveLength(
+      (plan.match(/>[\d.]+ mm</g) ?? []).length,
+    );
+    expect(drawn(preview)).toEqual(drawn(plan));
+  });
+
+  it("goes wherever a plan goes", () => {
+    const preview = planBrows(face, choices, { preview: true });
+    expect(drawSheet(preview).join("")).toContain("± ?");
+    expect(drawSheet(preview).join("")).not.toContain("Infinity");
+    expect(workSteps(preview).length).toBeGreaterThan(0);
+    expect(checkDrawn(preview, { dots: preview.dots }).outcome).not.toBe("outside");
+  });
+});
