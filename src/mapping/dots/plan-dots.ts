@@ -44,14 +44,24 @@ import { type BorderEvent, solveDots } from "./solve-dots.js";
  * ```
  */
 export function planDots(face: PlannableFace, choices: Choices = {}): PlannedDots {
-  return refusingAs("planDots", () => planAcross(0, face, choices));
+  return refusingAs("planDots", () => planAcross(0, readFace(face), choices));
+}
+
+/** A face with what is read on it before anything is chosen. */
+export type FaceRead = Pick<PlannedDots, "face" | "natural" | "skin">;
+
+export function readFace(face: PlannableFace): FaceRead {
+  const u = landmarkUncertainty(face, "brow");
+  const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
+  return { face, natural, skin: skinOf(face) };
 }
 
 /** Plans across a midline whose direction is known to so many degrees (standard uncertainty). */
-export function planAcross(midlineU: number, face: PlannableFace, choices: Choices): PlannedDots {
-  const u = landmarkUncertainty(face, "brow");
-  const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
-  const skin = skinOf(face);
+export function planAcross(
+  midlineU: number,
+  { face, natural, skin }: FaceRead,
+  choices: Choices,
+): PlannedDots {
   const settled = settleChoices(face, natural, skin, choices, midlineU);
   const { dots, origins, guides, events } = solveDots(face, natural, skin, settled.value);
   for (const side of pinnedFirst(settled.value.pins)) {

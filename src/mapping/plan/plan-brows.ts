@@ -13,7 +13,7 @@ import { decideShares } from "./decide-shares.js";
 import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
-import { planAcross, planDots } from "../dots/plan-dots.js";
+import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
 import { type Cause, readPlan, type Variation } from "./read-plan.js";
 import type { SideReadings } from "./reading-rows.js";
@@ -98,7 +98,11 @@ export function planOnPhoto(
   options: PlanOptions = {},
 ): BrowPlan {
   return refusingAs("planOnPhoto", () => {
-    const plan = planAcross(frame.midline.tiltU, requirePlannable(toFace(photo, frame)), choices);
+    const plan = planAcross(
+      frame.midline.tiltU,
+      readFace(requirePlannable(toFace(photo, frame))),
+      choices,
+    );
     const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);
     return { ...finishedPlan(plan, causes, choices, options, frame), frame };
   });

@@ -9,7 +9,7 @@ import {
   refusingAs,
 } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
-import { planDots } from "../dots/plan-dots.js";
+import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { fieldInWords } from "./field-in-words.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
@@ -69,7 +69,7 @@ export function weighChoices(
 
 function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefined): WeighedChoice {
   try {
-    return weighPlan(choices, planDots(grown.face, choices), grown, most);
+    return weighPlan(choices, planAcross(0, grown, choices), grown, most);
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     return { kind: "no-solution", choices, reasons: [whyNot(error, choices)] };

@@ -1,11 +1,13 @@
+import { distance } from "../../geometry/index.js";
+import { DOTS, type FaceMeasures, MEASURES } from "../../landmarks/index.js";
+import { PLACED_DOTS } from "../../landmarks/internal.js";
 import {
-  DOTS,
-  type FaceMeasures,
-  landmarkUncertainty,
-  MEASURES,
-  skinOf,
-} from "../../landmarks/index.js";
-import { measureFace, naturalDots, outline } from "../../proportions/index.js";
+  measureFace,
+  naturalOutline,
+  outline,
+  type Outline,
+  overlapOutlines,
+} from "../../proportions/index.js";
 import { compareSides } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -13,30 +15,35 @@ import {
   length,
   type Note,
   type Side,
+  type Sides,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
 import { note, SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
+import { type FaceRead, readFace } from "../dots/plan-dots.js";
 import { decideShares } from "../plan/decide-shares.js";
-import { movesBetween } from "../plan/moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
-import { planOverlap } from "../plan/plan-overlap.js";
 import { exactly } from "../plan/reading-rows.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
 import { WEIGHING, type WeighingCode } from "./words.js";
 
 /** The brows as they grow, read once for all choices. */
-export interface GrownBrows {
-  readonly face: PlannableFace;
+export interface GrownBrows extends FaceRead {
   readonly measures: FaceMeasures<number>;
+  /** Where the lower border of a side is known. */
+  readonly outlines: Sides<Outline<"mm"> | undefined>;
 }
 
 export function readGrown(face: PlannableFace): GrownBrows {
-  const u = landmarkUncertainty(face, "brow");
-  const dots = eachSide((side) => naturalDots(face[side].brow, { u }).dots);
+  const read = readFace(face);
+  const dots = eachSide((side) => read.natural[side].dots);
   const hair = eachSide((side) => face[side].brow);
-  return { face, measures: measureFace(dots, face, skinOf(face), hair) };
+  const outlines = eachSide((side) => {
+    const { upper, lower } = hair[side];
+    return lower === undefined ? undefined : naturalOutline({ upper, lower });
+  });
+  return { ...read, measures: measureFace(dots, face, read.skin, hair), outlines };
 }
 
 /** What one plan does to a face, in the row of its choices. */
@@ -58,7 +65,7 @@ export function weighPlan(
     choices,
     dots,
     ...movesOf(plan),
-    ...areasOf(plan),
+    ...areasOf(outlines, grown.outlines),
     comparison: compareSides(exact, judged),
     lidRoom: openingOf(grown.measures, measures),
     frontShare: eachSide((side) => ({
@@ -75,11 +82,11 @@ export function weighPlan(
 }
 
 function movesOf({ natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" | "meanMove"> {
-  const grown = eachSide((side) => natural[side].dots);
-  const moves = movesBetween(grown, dots).flatMap((move) =>
-    move.kind === "place"
-      ? []
-      : [{ side: move.side, dot: move.dot, by: length<"mm">(Math.hypot(move.up, move.outward)) }],
+  const moves = PLACED_DOTS.flatMap((dot) =>
+    SIDES.flatMap((side) => {
+      const grown = natural[side].dots[dot];
+      return grown === undefined ? [] : [{ side, dot, by: distance(grown, dots[side][dot]) }];
+    }),
   );
   return {
     greatestMove: moves.reduce((greatest, move) => (move.by > greatest.by ? move : greatest)),
@@ -87,9 +94,13 @@ function movesOf({ natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" |
   };
 }
 
-function areasOf(plan: PlannedDots): Pick<Weighed, "areas"> {
-  const { right, left } = planOverlap(plan);
-  if (right === undefined || left === undefined) return {};
+function areasOf(
+  planned: Sides<Outline<"mm">>,
+  grown: GrownBrows["outlines"],
+): Pick<Weighed, "areas"> {
+  if (grown.right === undefined || grown.left === undefined) return {};
+  const right = overlapOutlines(planned.right, grown.right);
+  const left = overlapOutlines(planned.left, grown.left);
   return {
     areas: {
       hairToRemove: right.hairOutside + left.hairOutside,
