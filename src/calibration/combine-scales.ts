@@ -53,12 +53,15 @@ export function combineScales(scales: readonly Scale[]): Scale {
       const given = scales.map(({ factor }) => factor);
       refuse("inconsistent", where, "scales", given, "scales without uncertainty that are equal");
     }
-    const disagree = spread > chiSquareQuantile(AGREEMENT, scales.length - 1);
+    const others = scales.length - 1;
+    const disagree = spread > chiSquareQuantile(AGREEMENT, others);
+    // That of the mean had the sources agreed, which their own scatter is added to.
+    const agreed = mean.u / Math.sqrt(spread / others);
     return {
       from: "px",
       to: "mm",
       factor: mean.value,
-      u: disagree ? Math.hypot(mean.u, scatterOf(factors, mean.value)) : mean.u,
+      u: disagree ? Math.hypot(agreed, scatterOf(factors, mean.value)) : mean.u,
       source: "combined",
       notes: [...scales.flatMap(({ notes }) => notes), ...(disagree ? [disagreement(scales)] : [])],
       ...commonDistance(scales),

@@ -1,9 +1,11 @@
 import { deepPoint, hasDepth } from "brow-geometry/units";
-import { type Face, mm, type Point } from "brow-geometry";
+import { distance, distanceFromPlane } from "brow-geometry/geometry";
+import { type Face, fitMidline, mm, type Point } from "brow-geometry";
 import { fitMidsagittalPlane } from "brow-geometry/symmetry";
 import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
+import { londonFaces } from "../../support/london-faces.js";
 import {
   faceOfMesh,
   faceOfPoints68,
@@ -77,6 +79,34 @@ describe("the tilt of a mirror plane", () => {
     const median = Math.sqrt(squares[10] ?? Number.NaN);
     expect(median).toBeGreaterThan(0.3);
     expect(median).toBeLessThan(1.6);
+  });
+
+  // Neither saw the other's points; the plane lies at the depth of the inner eye corners.
+  it("and its place at brow height hold the midline drawn by hand as often as they say", () => {
+    const faces = londonFaces();
+    const held = { tilt: 0, place: 0 };
+    for (const { hand, mesh } of faces) {
+      const { line, tilt } = fitMidline(hand);
+      const plane = fitMidsagittalPlane(mesh);
+      if (Math.abs(plane.tilt - tilt) <= 1.96 * plane.tiltU) held.tilt += 1;
+      const [one, other] = [mesh.right.endocanthion, mesh.left.endocanthion];
+      const [right, left] = [hand.right.exocanthion, hand.left.exocanthion];
+      if (one === undefined || other === undefined || right === undefined || left === undefined) {
+        return expect.fail("no eye corners");
+      }
+      const depth = ((one[2] ?? 0) + (other[2] ?? 0)) / 2;
+      const up = (20 * distance(right, left)) / 90;
+      const brow = line.through.map((at, axis) => at + up * (line.direction[axis] ?? 0));
+      const at = deepPoint<"px">(brow[0] ?? 0, brow[1] ?? 0, depth);
+      const across = Math.hypot(plane.normal[0], plane.normal[1]);
+      const lever = Math.hypot(at[0] - plane.through[0], at[1] - plane.through[1]);
+      const u = Math.hypot(plane.throughU, (lever * plane.tiltU * Math.PI) / 180);
+      if (Math.abs(distanceFromPlane(at, plane)) / across <= 1.96 * u) held.place += 1;
+    }
+    expect(held.tilt / faces.length).toBeGreaterThanOrEqual(0.93);
+    expect(held.tilt / faces.length).toBeLessThanOrEqual(0.97);
+    expect(held.place / faces.length).toBeGreaterThanOrEqual(0.93);
+    expect(held.place / faces.length).toBeLessThanOrEqual(0.97);
   });
 
   it("leaves out the pairs that the plane leaves out", () => {

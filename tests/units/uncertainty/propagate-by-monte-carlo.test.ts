@@ -104,7 +104,7 @@ describe("propagateByMonteCarlo", () => {
   });
 
   it("averages as averageOf says", () => {
-    const readings = [measured(3, 0.4), measured(4, 0.4), measured(5, 0.4)];
+    const readings = [measured(3.8, 0.4), measured(4, 0.4), measured(4.2, 0.4)];
     const drawn = propagateByMonteCarlo(
       ({ a, b, c }) => (a + b + c) / 3,
       Object.fromEntries(readings.map((reading, index) => ["abc"[index], reading])) as {
