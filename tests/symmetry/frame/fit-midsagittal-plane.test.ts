@@ -31,6 +31,10 @@ function tiltOfPairs(yaw: number, pitch: number): number {
   return degrees(Math.atan2(0 - Math.sin(turn) * Math.sin(lower), Math.cos(turn)));
 }
 
+function depthOf(point: Point<"px">): number {
+  return hasDepth(point) ? point[2] : 0;
+}
+
 describe("the tilt of a mirror plane", () => {
   it.each([
     [8, 12],
@@ -94,7 +98,7 @@ describe("the tilt of a mirror plane", () => {
       if (one === undefined || other === undefined || right === undefined || left === undefined) {
         return expect.fail("no eye corners");
       }
-      const depth = ((one[2] ?? 0) + (other[2] ?? 0)) / 2;
+      const depth = (depthOf(one) + depthOf(other)) / 2;
       const up = (20 * distance(right, left)) / 90;
       const brow = line.through.map((at, axis) => at + up * (line.direction[axis] ?? 0));
       const at = deepPoint<"px">(brow[0] ?? 0, brow[1] ?? 0, depth);
