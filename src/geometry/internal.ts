@@ -12,7 +12,7 @@ export { pathArea } from "./curves/path-area.js";
 export { pathLength } from "./curves/path-length.js";
 export { pathOverlap } from "./curves/path-overlap.js";
 export { pchip } from "./curves/pchip.js";
-export { fitPolynomial, highestPeak, polynomialAt } from "./fits/polynomial-fit.js";
+export { fitPolynomial, polynomialAt } from "./fits/polynomial-fit.js";
 export { polynomialWeights } from "./fits/polynomial-fit.js";
 export type { Derivative, PolynomialFit } from "./fits/polynomial-fit.js";
 export { rootBetween } from "./curves/root-between.js";

@@ -2,6 +2,9 @@ import { fc, test } from "@fast-check/vitest";
 import { type FlatPoint, mm, naturalDots, type NaturalArch, type Polyline } from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
+import { hermiteAt } from "../../src/geometry/internal.js";
+import { archPlace } from "../../src/proportions/arch-place.js";
+import { upperBorder } from "../../src/proportions/upper-border.js";
 import { anyBetween, anyBrow } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
@@ -26,6 +29,16 @@ function archOf(upper: Polyline<"mm">, u = 0.26): NaturalArch {
 function placeOf(upper: Polyline<"mm">, u = 0.26): FlatPoint<"mm"> {
   const arch = archOf(upper, u);
   return arch.kind === "flat" ? expect.fail("the brow was taken as flat") : arch.at;
+}
+
+function placeU(upper: Polyline<"mm">, u: number): number {
+  const arch = archOf(upper, u);
+  return arch.kind === "flat" ? expect.fail("the brow was taken as flat") : arch.u;
+}
+
+/** What stands beside a part in the root of a sum of squares. */
+function beside(whole: number, part: number): number {
+  return Math.sqrt(whole * whole - part * part);
 }
 
 /** A border with errors of its points, normal ones of standard deviation `u`, always the same. */
@@ -132,7 +145,8 @@ describe("natural arch", () => {
 
   it("calls a rise flat that its uncertainty could have made", () => {
     const low = borderOf((share) => 4 * 1.6 * share * (1 - share), 7);
-    expect(archOf(low, 0.1).kind).toBe("peak");
+    expect(archOf(low, 0.05).kind).toBe("peak");
+    expect(archOf(low, 0.1).kind).toBe("undetermined");
     expect(archOf(low, 0.9).kind).toBe("flat");
   });
 
@@ -143,16 +157,69 @@ describe("natural arch", () => {
     expect(unsure.kind).toBe("undetermined");
     if (unsure.kind === "flat" || sure.kind === "flat") expect.fail("flat");
     expect(unsure.at).toEqual(sure.at);
-    expectClose(unsure.u / sure.u, 6, 1e-9);
   });
 
-  it("counts the points' own scatter where it exceeds what is said of them", () => {
+  it("has an uncertainty of its own, to which small errors of the points add in squares", () => {
+    const border = borderOf(cubic, 7);
+    const [own, once, sixfold] = [placeU(border, 0), placeU(border, 1e-4), placeU(border, 6e-4)];
+    expect(own).toBeGreaterThan(0.5);
+    expectClose(beside(sixfold, own) / beside(once, own), 6, 1e-3);
+  });
+
+  it("is uncertain where points zigzag, whatever is said of them", () => {
     const zigzag = borderOf(cubic, 15).map(([x, y], index) =>
       flatPoint<"mm">(x, y + (index % 2) * 1.2),
     );
-    const arch = archOf(zigzag, 0);
-    if (arch.kind === "flat") expect.fail("flat");
-    expect(arch.u).toBeGreaterThan(0.5);
+    expect(placeU(zigzag, 0)).toBeGreaterThan(0.5);
+  });
+
+  it("holds the farthest point of the library's own outlines", () => {
+    // Exact places: the curve is a graph of cubics, looked at every hundredth of a millimetre.
+    const shapes = fc.sample(
+      fc.record({
+        share: anyBetween(0.5, 0.75),
+        rise: anyBetween(4, 9),
+        tail: anyBetween(-5, 3),
+        angularity: anyBetween(0, 0.6),
+      }),
+      { seed: 3, numRuns: 150 },
+    );
+    for (const count of [5, 7, 10, 20]) {
+      const held = shapes.filter(({ share, rise, tail, angularity }) => {
+        const dots = {
+          upperStart: mm([0, 0]),
+          upperArch: mm([48 * share, Math.max(share * tail, tail, 0) + rise]),
+          tailEnd: mm([48, tail]),
+        };
+        const curve = upperBorder("test", dots, { angularity });
+        const at = (x: number): FlatPoint<"mm"> => flatPoint(x, hermiteAt(curve, x));
+        const heightAt = (x: number): number => hermiteAt(curve, x) - (x * tail) / 48;
+        const places = Array.from({ length: 4801 }, (_, index) => index / 100);
+        const truth = places.reduce((top, x) => (heightAt(x) > heightAt(top) ? x : top));
+        const drawn = Array.from({ length: count }, (_, index) => at((48 * index) / (count - 1)));
+        const arch = archOf(drawn, 0);
+        return arch.kind !== "flat" && Math.abs(arch.at[0] - truth) <= 1.96 * arch.u;
+      });
+      expect(held.length / shapes.length).toBeGreaterThan(0.93);
+    }
+  });
+
+  it("moves smoothly where two places are rivals", () => {
+    // Level between 27 and 48 mm: one end of that stretch sinks while the other rises.
+    const place = (lift: number): number =>
+      placeOf(
+        mm([
+          [15, 20],
+          [27, 26 + lift],
+          [48, 26 - lift],
+          [60, 20],
+        ]),
+      )[0];
+    const places = Array.from({ length: 401 }, (_, index) => place((index - 200) / 400));
+    expectClose(places[200], 37.5, 1e-9);
+    places.slice(1).forEach((next, index) => {
+      expect(Math.abs(next - (places[index] ?? Number.NaN))).toBeLessThan(0.1);
+    });
   });
 
   it("wanders far less than the highest point, with errors and with tilt", () => {
@@ -190,13 +257,18 @@ describe("natural arch", () => {
     });
     const stated = archOf(border, u);
     if (stated.kind === "flat") expect.fail("flat");
+    const exact = archOf(border, 0);
+    if (exact.kind === "flat") expect.fail("flat");
     const spread = spreadOf(arches.map(({ at }) => at[0]));
     const rises = spreadOf(arches.map(({ rise }) => rise.value));
     // Along the border and along x differ by next to nothing at the top.
-    expect(spread / stated.u).toBeGreaterThan(0.75);
-    expect(spread / stated.u).toBeLessThan(1.3);
-    expect(rises / stated.rise.u).toBeGreaterThan(0.75);
-    expect(rises / stated.rise.u).toBeLessThan(1.3);
+    // What the method is off by itself stands beside it in u, and is no scatter.
+    const scatter = beside(stated.u, exact.u);
+    const riseScatter = beside(stated.rise.u, exact.rise.u);
+    expect(spread / scatter).toBeGreaterThan(0.75);
+    expect(spread / scatter).toBeLessThan(1.3);
+    expect(rises / riseScatter).toBeGreaterThan(0.75);
+    expect(rises / riseScatter).toBeLessThan(1.3);
   });
 
   it("rounds an angular border, and stays within 2.5 mm of its corner", () => {
@@ -214,6 +286,45 @@ describe("natural arch", () => {
       expectClose(moved.at, turned([still.at], degrees)[0], 1e-6);
       expectClose(moved.u, still.u, 1e-6 * (1 + still.u));
     }
+  });
+
+  test.prop([anyBrow(), fc.array(anyBetween(0.05, 0.95), { minLength: 1, maxLength: 40 })])(
+    "does not care for points added on its legs",
+    ({ upper }, parts) => {
+      const denser = upper.slice(1).flatMap((to, leg) => {
+        const [fromX, fromY] = upper[leg] as FlatPoint<"mm">;
+        const inner = parts
+          .filter((_, index) => index % (upper.length - 1) === leg)
+          .sort((one, other) => one - other)
+          .filter((part, index, all) => index === 0 || part - (all[index - 1] ?? 0) > 1e-3);
+        const added = inner.map((part) =>
+          flatPoint<"mm">(fromX + part * (to[0] - fromX), fromY + part * (to[1] - fromY)),
+        );
+        return [...added, to];
+      });
+      const drawn = archPlace(upper);
+      expectClose(archPlace([upper[0] as FlatPoint<"mm">, ...denser]), drawn, 1e-6);
+    },
+  );
+
+  test.prop([anyBrow(), anyBetween(0.3, 3)])(
+    "grows with the brow and its u",
+    ({ upper }, times) => {
+      const larger = upper.map(([x, y]) => flatPoint<"mm">(times * x, times * y));
+      const [small, large] = [archOf(upper), archOf(larger, 0.26 * times)];
+      expectClose(large.rise.value, times * small.rise.value, 1e-9 * (1 + times));
+      if (small.kind === "flat" || large.kind === "flat") return;
+      const [x, y] = small.at;
+      expectClose(large.at, [times * x, times * y], 1e-6);
+      expectClose(large.u, times * small.u, 1e-6 * (1 + large.u));
+    },
+  );
+
+  test.prop([anyBrow()])("is mirrored with the brow", ({ upper }) => {
+    const other = archOf(upper.map(([x, y]) => flatPoint<"mm">(-x, y)));
+    const one = archOf(upper);
+    if (one.kind === "flat" || other.kind === "flat") expect(other.kind).toBe(one.kind);
+    else expectClose([-other.at[0], other.at[1], other.u], [one.at[0], one.at[1], one.u], 1e-9);
   });
 
   test.prop([anyBrow(), fc.nat(24)])("does not care for points drawn twice", ({ upper }, which) => {

@@ -128,12 +128,30 @@ describe("conventions on a real, frontal face", () => {
     const { upperStart, upperArch, tailEnd } = naturalDots(brow).dots;
 
     expectClose(onGuide("alare-through-pupil"), 0.78, 2 * 0.06);
-    expectClose(shareOf(upperArch), 0.96, 2 * 0.05);
+    // Between the points beside the drawn one that is farthest: a curve through them can peak only there.
+    expect(shareOf(upperArch)).toBeGreaterThan(shareOf(brow.upper[1]));
+    expect(shareOf(upperArch)).toBeLessThan(shareOf(brow.upper[3]));
     expectClose(
       shareOf(archAtShare(brow.upper, upperStart, tailEnd, skin, 2 / 3).at),
       1.03,
       2 * 0.04,
     );
     expectClose(onGuide("alare-through-lateral-limbus"), 1.1, 2 * 0.06);
+  });
+
+  it("peaks where brows were measured to peak, on average of its sides", () => {
+    // Its left brow alone is at 1.06 eye widths by a natural cubic spline through its five points.
+    const shares = (["right", "left"] as const).map((side) => {
+      const { endocanthion, exocanthion, brow } = requireLandmarks(
+        real[side],
+        "endocanthion",
+        "exocanthion",
+        "brow",
+      );
+      const { upperArch } = naturalDots(brow).dots;
+      const across = (upperArch?.[0] ?? Number.NaN) - endocanthion[0];
+      return across / (exocanthion[0] - endocanthion[0]);
+    });
+    expectClose(((shares[0] ?? 0) + (shares[1] ?? 0)) / 2, 0.96, 2 * 0.05);
   });
 });

@@ -422,8 +422,9 @@ describe("trap 8: the nearly flat upper edge of the mesh's brow", () => {
     const { arch } = naturalDots({ upper }, { u: mm(1.3) });
     expect(arch.kind).not.toBe("peak");
     const careful = naturalDots({ upper }, { u: mm(0.26) }).arch;
-    expect(careful.kind).toBe("peak");
-    expect(careful.kind === "peak" && careful.u).toBeGreaterThan(0.26);
+    // Five points leave open how round the border is, however well they are placed.
+    expect(careful.kind).toBe("undetermined");
+    expect(careful.kind === "undetermined" && careful.u).toBeGreaterThan(0.26);
     expect(face.standIns?.map(({ landmark }) => landmark)).toContain("brow");
   });
 });
