@@ -41,7 +41,7 @@ try {
 }
 
 function shown(milliseconds: number): string {
-  return milliseconds.toPrecision(2);
+  return milliseconds < 10 ? milliseconds.toPrecision(2) : milliseconds.toFixed(0);
 }
 
 /** CPU of one call, in ms, warm. */

@@ -75,7 +75,7 @@ function declaredIn({ choices }: LandmarkFile): Pick<CaptureOptions, "declared">
   return choices?.declared === undefined ? {} : { declared: choices.declared };
 }
 
-/** A head that was turned is looked at from its own front, where its points know their depth. */
+/** A head that was turned is looked at from its own front, where its points carry depth. */
 function frameOf(face: Face<"px">, scale: Scale): FaceFrame {
   const depth = face.source?.depth ?? "none";
   return depth === "none" ? faceFrame(face, scale) : turnToFront(face, scale);

@@ -1,6 +1,6 @@
 import type { Decision, Limits, Outcome } from "../units/index.js";
 import { ADVICE_CODES, DECISION_RULES, OUTCOMES } from "../units/internal.js";
-import { note, spread } from "./quantity.js";
+import { note, spreadIfKnown } from "./quantity.js";
 import { finite, record, type Schema, within, word } from "./schema.js";
 
 export const limits: Schema<Limits> = record<Limits>({}, { lower: finite, upper: finite });
@@ -13,7 +13,7 @@ export const decision: Schema<Decision> = record<Decision>(
     rule: word(DECISION_RULES),
     confidence: within(0, 1),
     value: finite,
-    u: spread,
+    u: spreadIfKnown,
     limits,
     probability: within(0, 1),
   },

@@ -54,7 +54,7 @@ const scale: Schema<Scale> = record<Scale>(
     source: word(SCALE_SOURCES),
     notes: notes(SCALE_NOTE_CODES),
   },
-  { cameraDistance: measuredLength<"mm">() },
+  { cameraDistance: measuredLength },
 );
 
 const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });

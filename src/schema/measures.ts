@@ -9,22 +9,22 @@ import type { SideComparison, SideDifference } from "../symmetry/index.js";
 import type { Measured } from "../units/index.js";
 import { decision } from "./decision.js";
 import { toleranceSet } from "./tolerance-set.js";
-import { measured } from "./quantity.js";
+import { reading } from "./quantity.js";
 import { each, list, record, type Schema, word } from "./schema.js";
 
 export const measureName: Schema<MeasureName> = word(MEASURE_NAMES);
 
 export const faceMeasureName: Schema<FaceMeasureName> = word(FACE_MEASURE_NAMES);
 
-const sideMeasures = record<SideMeasures<Measured>>({}, each(MEASURE_NAMES, measured));
+const sideMeasures = record<SideMeasures<Measured>>({}, each(MEASURE_NAMES, reading));
 
 export const faceMeasures: Schema<FaceMeasures<Measured>> = record<FaceMeasures<Measured>>(
   { right: sideMeasures, left: sideMeasures },
-  { startToStart: measured },
+  { startToStart: reading },
 );
 
 const difference = record<SideDifference>(
-  { measure: measureName, right: measured, left: measured, difference: measured },
+  { measure: measureName, right: reading, left: reading, difference: reading },
   { decision },
 );
 

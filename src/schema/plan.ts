@@ -93,7 +93,7 @@ const caution = record<Caution>(
   { finding: anyNote },
 );
 
-const rise = measuredLength<"mm">();
+const rise = measuredLength;
 const crest = { at: flatPoint<"mm">(), u: size<"mm">(), rise };
 
 const { upperStart, tailEnd, ...others } = each(DOT_NAMES, point<"mm">());

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { Direction, Line } from "../geometry/index.js";
+import type { Line } from "../geometry/index.js";
 import type {
   FlatPoint,
   Length,
@@ -69,17 +69,22 @@ export function positiveLength<U extends Unit>(): Schema<Length<U>> {
 }
 
 export function line<U extends Unit>(): Schema<Line<U>> {
-  return record<Line<U>>({
-    through: flatPoint<U>(),
-    direction: flatPair as unknown as Schema<Direction>,
-  });
+  return record({ through: flatPair, direction: flatPair }) as unknown as Schema<Line<U>>;
 }
 
 export const measured: Schema<Measured> = record<Measured>({ value: finite, u: spread });
 
-export function measuredLength<U extends Unit>(): Schema<Measured<Length<U>>> {
-  return measured as unknown as Schema<Measured<Length<U>>>;
-}
+/** A standard uncertainty that may be `Infinity`, which JSON writes as `null`: nothing is known of it. */
+export const spreadIfKnown: Schema<number> = z
+  .nullable(spread)
+  .check(z.overwrite((u) => u ?? Infinity)) as unknown as Schema<number>;
+
+/** What a plan reads. */
+export const reading: Schema<Measured> = record<Measured>({ value: finite, u: spreadIfKnown });
+
+export const measuredLength: Schema<Measured<Length<"mm">>> = measured as unknown as Schema<
+  Measured<Length<"mm">>
+>;
 
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);

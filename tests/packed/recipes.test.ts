@@ -150,6 +150,7 @@ describe("the recipes", () => {
     const { measured, body, compared, differences, corrections } = printed;
     expectClose(measured.value, body, 1e-9);
     expect(measured.u).toBeGreaterThan(0);
+    expect(measured.u).toBeLessThan(5);
     expect(compared).toContain("bodyDistance");
     expect(differences).toEqual([["bodyDistance", "outside"]]);
     expect(corrections).toEqual(["left body from the midline: 3 mm too far out"]);

@@ -79,7 +79,7 @@ function dotsOf(side: Side, places: Row): BrowDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
   const first = side === "right" ? 0 : 2 * DOT_NAMES.length;
   DOT_NAMES.forEach((dot, index) => {
-    const [x, y] = places.subarray(first + 2 * index) as unknown as readonly [number, number];
+    const [x, y] = [places[first + 2 * index] as number, places[first + 2 * index + 1] as number];
     if (!Number.isNaN(x)) dots[dot] = flatPoint(x, y);
   });
   return dots;

@@ -27,8 +27,8 @@ export interface PlanOptions {
    */
   readonly findings?: readonly PlanFinding[];
   /**
-   * For a picture that follows a finger: the same dots, readings and moves, but nobody asks how sure they
-   * are. Every `u` is `Infinity`, and nothing is decided by proof. Default false.
+   * For live dragging: the same dots, readings and moves, but uncertainties are not computed. Every `u` is
+   * `Infinity`, and nothing is decided by proof. Default false.
    */
   readonly preview?: boolean;
 }

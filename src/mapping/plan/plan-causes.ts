@@ -1,5 +1,6 @@
 import {
   depthAt,
+  GUIDES,
   type LandmarkName,
   mapFace,
   type PointMap,
@@ -11,43 +12,34 @@ import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
   intoSpace,
+  MIDLINE_PAIRS,
+  MIDLINE_POINTS,
   spaceOf,
   type SpaceShift,
   type TurningOffset,
   turningShift,
 } from "../../symmetry/internal.js";
 import { deepPoint, flatPoint, hasDepth, type Point, type Polyline } from "../../units/index.js";
-import { toRadians } from "../../units/internal.js";
+import { keysOf, toRadians } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { errorSources, withError } from "./face-inputs.js";
 import type { Cause, Variation } from "./read-plan.js";
 
-/** Landmarks on whose place a plan depends once the face space is given. */
-const READ: readonly LandmarkName[] = [
-  "endocanthion",
-  "exocanthion",
-  "pupil",
-  "limbusLateral",
-  "alare",
-  "upperLid",
-  "brow",
-];
-
-/** Landmarks on whose place the face space depends beside them, where a midline is fitted. */
-const FITTED: readonly LandmarkName[] = [
-  "cheilion",
-  "glabella",
-  "sellion",
-  "pronasale",
-  "subnasale",
-  "labialeSuperius",
-  "stomion",
-];
+/** Landmarks on whose place a plan depends once the face space is given: those of guides and of readings. */
+const PLANNED_ON: readonly LandmarkName[] = /* @__PURE__ */ (() => [
+  ...new Set<LandmarkName>([
+    ...keysOf(GUIDES).flatMap((guide): readonly LandmarkName[] => GUIDES[guide].through),
+    "limbusLateral",
+    "pupil",
+    "upperLid",
+    "brow",
+  ]),
+])();
 
 /** What is uncertain of a plan in a face space that is given: landmarks, and how the skin falls back. */
 export function causesOnFace(plan: Variation): readonly Cause[] {
   const truth = onlyRead(plan);
-  return [...landmarkCauses(truth, READ), skinCause(truth, undefined)];
+  return [...landmarkCauses(truth, PLANNED_ON), skinCause(truth, undefined)];
 }
 
 /**
@@ -69,11 +61,11 @@ export function causesOnPhoto(plan: Variation, frame: FaceFrame): readonly Cause
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
     const space = (face: PlannableFace): SpaceShift => spaceOf(face, method);
-    return [...landmarkCauses(truth, READ, space), ...spaceCauses(truth, space), ...causes];
+    return [...landmarkCauses(truth, PLANNED_ON, space), ...spaceCauses(truth, space), ...causes];
   }
   const shift = midline.throughU * scale.factor;
   return [
-    ...landmarkCauses(truth, READ, levelOf),
+    ...landmarkCauses(truth, PLANNED_ON, levelOf),
     ...causes,
     errs((amount) => intoSpace({ x: 0, y: 0, lean: amount * toRadians(midline.tiltU) })),
     errs((amount) => intoSpace({ x: amount * shift, y: 0, lean: 0 })),
@@ -99,12 +91,15 @@ function landmarkCauses(
 
 /** Whether nothing was moved that a space is laid through. */
 function isInPlace(moved: PlannableFace, face: PlannableFace): boolean {
-  return LAID_THROUGH.every(
+  return MIDLINE_PAIRS.every(
     (name) => moved.right[name] === face.right[name] && moved.left[name] === face.left[name],
   );
 }
 
-const LAID_THROUGH = ["endocanthion", "exocanthion", "pupil", "alare"] as const;
+/** Landmarks on whose place the face space depends, and nothing else. */
+function onlyFitted(): readonly LandmarkName[] {
+  return [...MIDLINE_PAIRS, ...MIDLINE_POINTS].filter((name) => !PLANNED_ON.includes(name));
+}
 
 /**
  * The errors of landmarks that only the midline is fitted to. However many they are, they move the whole
@@ -115,7 +110,7 @@ function spaceCauses(
   spaceIn: (face: PlannableFace) => SpaceShift,
 ): readonly Cause[] {
   const { face } = truth;
-  const shifts = errorSources(face, FITTED, 1, UPRIGHT).map((source) => {
+  const shifts = errorSources(face, onlyFitted(), 1, UPRIGHT).map((source) => {
     const [there, back] = [1, -1].map((amount) =>
       spaceIn(withError(face, source, amount) as PlannableFace),
     ) as [SpaceShift, SpaceShift];
@@ -227,7 +222,7 @@ function onlyRead(plan: Variation): Variation {
 }
 
 function sideRead(side: PlannableFace["left"]): PlannableFace["left"] {
-  const { lowerLid: _lower, limbusMedial: _medial, upperLid, ...read } = sorted(side);
+  const { lowerLid: _, upperLid, ...read } = sorted(side);
   const [x] = side.pupil ?? side.exocanthion;
   return upperLid === undefined ? read : { ...read, upperLid: stretchAround(x, upperLid) };
 }

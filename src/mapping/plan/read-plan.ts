@@ -8,6 +8,7 @@ import {
   lengthBetween,
   type Skin,
 } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import { naturalDots, type NaturalDots } from "../../proportions/index.js";
 import { edgeOfDots, edgeOfHair, readSide, type SideReading } from "../../proportions/internal.js";
 import {
@@ -15,6 +16,7 @@ import {
   eachSide,
   flatPoint,
   GeometryError,
+  type GeometryErrorCode,
   hasDepth,
   length,
   type Measured,
@@ -100,8 +102,8 @@ export function readPlan(
 }
 
 /** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
-const AFTER_DOTS = 14;
-const PLACED = AFTER_DOTS + 4;
+const AFTER_DOTS: number = 2 * DOT_NAMES.length;
+const PLACED: number = AFTER_DOTS + 4;
 
 /** A row of the first stage: what grows, what planned readings follow from, and what the skin makes of them. */
 const BY_SKIN = READ + 2 * PLACED;
@@ -170,15 +172,22 @@ function solvedDots(
   return solveDots(face, natural, skin, { ...choices, thickness, pins }).dots;
 }
 
-/** What a question answers; nothing where it has no answer for a face that is a little different. */
+/** What a question answers; nothing where geometry has no answer for a face that is a little different. */
 function ifAny<Answer>(question: () => Answer): Answer | undefined {
   try {
     return question();
   } catch (error) {
-    if (error instanceof GeometryError) return undefined;
+    if (error instanceof GeometryError && !OF_THE_CALLER.includes(error.code)) return undefined;
     throw error;
   }
 }
+
+/** What is wrong with a call is wrong whichever way the face varies. */
+const OF_THE_CALLER: readonly GeometryErrorCode[] = [
+  "missing-landmark",
+  "not-finite",
+  "wrong-count",
+];
 
 /** The second stage: what is read on planned dots, the eyes beside them being where the row has them. */
 function plannedReader({ face, choices }: PlannedDots): (placed: Row, skin: Skin) => Row {

@@ -5,7 +5,7 @@ import { SIDES } from "../../units/internal.js";
 import { rootOfSquares, type Row } from "./mean-slopes.js";
 
 // Readings as numbers in rows, for slopes that are taken some hundred times for a plan. NaN is what does not
-// exist; it never leaves this room.
+// exist; it is left out of whatever is handed on.
 
 /** What is read on one map, side by side: measures, and the left ones less the right ones. */
 export interface SideReadings<Value> {

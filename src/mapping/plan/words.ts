@@ -15,7 +15,6 @@ export const CAUTION_CODES = [
   "expression-differs",
   "pose-differs",
   "posture-not-kept",
-
   "posture-not-declared",
 ] as const;
 

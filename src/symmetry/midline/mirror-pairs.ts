@@ -32,6 +32,14 @@ const MIDDLE_WEIGHTS: readonly (readonly [MidlineLandmark, number])[] = [
   ["subnasale", 0.25],
 ];
 
+/** Names of the pairs and of the landmarks of the middle that a midline may be fitted to. */
+export const MIDLINE_PAIRS: readonly SideLandmark[] = /* @__PURE__ */ PAIR_WEIGHTS.map(
+  ([name]) => name,
+);
+export const MIDLINE_POINTS: readonly MidlineLandmark[] = /* @__PURE__ */ MIDDLE_WEIGHTS.map(
+  ([name]) => name,
+);
+
 /** Faces are less symmetric than landmarks are sharp: no spread is under this share of their width. */
 export const LEAST_SPREAD = 0.01;
 

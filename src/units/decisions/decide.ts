@@ -59,7 +59,7 @@ export interface Decision {
    * middle, under one limit the last value. Absent where no value can be accepted.
    */
   readonly acceptable?: number;
-  /** What would settle an undecided result; absent where the value lies on a limit. */
+  /** What would settle an undecided result; absent on a limit, and where nothing is known of u. */
   readonly advice?: Note<AdviceCode>;
 }
 
@@ -98,7 +98,7 @@ export function decide(
   const room = roomWithin(value, limits);
   const guardBand = rule === "simple" ? 0 : guardBandOf(widthOf(limits), u, confidence);
   const outcome = rule === "simple" ? atFaceValue(room) : proven(room, u, confidence);
-  const advice = outcome === "undecided" ? adviceFor(room, u, confidence) : undefined;
+  const advice = outcome === "undecided" && u !== Infinity ? adviceFor(room, u, confidence) : undefined;
   return {
     outcome,
     rule,

@@ -14,6 +14,7 @@ import {
 } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
 import { flatPoint } from "brow-geometry/units";
+import { parsePlan } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
@@ -52,6 +53,11 @@ describe("a preview", () => {
     for (const { decision } of preview.comparison.differences) {
       expect(decision?.outcome ?? "undecided").toBe("undecided");
     }
+  });
+
+  it("comes back through JSON and its schema the same", () => {
+    const preview = planBrows(face, choices, { preview: true });
+    expect(parsePlan(JSON.parse(JSON.stringify(preview)))).toEqual(preview);
   });
 
   it("has the same dots on a photo", () => {

@@ -229,6 +229,7 @@ describe("a value of whose uncertainty nothing is known", () => {
     expect(decide(value, { lower: -1, upper: 1 }).outcome).toBe("undecided");
     expect(decide(value, { upper: -1 }).outcome).toBe("undecided");
     expect(decide(value, { upper: 1 })).not.toHaveProperty("acceptable");
+    expect(decide(value, { upper: 1 })).not.toHaveProperty("advice");
     expect(decide(value, { lower: -1, upper: 1 }, { rule: "simple" }).outcome).toBe("within");
   });
 });
