@@ -16,7 +16,6 @@ import {
   eachSide,
   flatPoint,
   GeometryError,
-  type GeometryErrorCode,
   hasDepth,
   length,
   type Measured,
@@ -177,17 +176,11 @@ function ifAny<Answer>(question: () => Answer): Answer | undefined {
   try {
     return question();
   } catch (error) {
-    if (error instanceof GeometryError && !OF_THE_CALLER.includes(error.code)) return undefined;
+    // What is missing is missing whichever way the face varies.
+    if (error instanceof GeometryError && error.code !== "missing-landmark") return undefined;
     throw error;
   }
 }
-
-/** What is wrong with a call is wrong whichever way the face varies. */
-const OF_THE_CALLER: readonly GeometryErrorCode[] = [
-  "missing-landmark",
-  "not-finite",
-  "wrong-count",
-];
 
 /** The second stage: what is read on planned dots, the eyes beside them being where the row has them. */
 function plannedReader({ face, choices }: PlannedDots): (placed: Row, skin: Skin) => Row {
