@@ -4,7 +4,7 @@ export { normalQuantile } from "./uncertainty/normal-distribution.js";
 export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
 export { requireFinite, requireFinitePoint, requireObject } from "./quantities/require.js";
 export { requirePolyline, requirePositive, requireWithin } from "./quantities/require.js";
-export { requireWord } from "./quantities/require.js";
+export { requireFlag, requireWord } from "./quantities/require.js";
 export { refuse, refusingAs, shownValue, writtenPath } from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale.js";
 export { requireUncertainty } from "./uncertainty/measured.js";

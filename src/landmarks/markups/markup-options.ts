@@ -4,6 +4,7 @@ import {
   requireObject,
   requirePositive,
   requireUncertainty,
+  requireWord,
 } from "../../units/internal.js";
 import type { LandmarkUncertainty } from "../face/face.js";
 import { LANDMARK_NAMES } from "../face/landmarks.js";
@@ -57,11 +58,8 @@ export type MarkupPicture =
 /** Refuses options that are empty or have no meaning, instead of ignoring them. */
 export function requireOptions(where: string, options: MarkupOptions, points: number): void {
   requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
-  const { mirrored = "no", missing = [], uncertainty = {} } = options;
-  if (!MIRRORINGS.some((known) => known === mirrored)) {
-    const need = MIRRORINGS.map((known) => `"${known}"`).join(" or ");
-    refuse("out-of-range", where, "mirrored", mirrored, need);
-  }
+  const { missing = [], uncertainty = {} } = options;
+  requireWord(where, "mirrored", options.mirrored, MIRRORINGS);
   const isPoint = (index: number): boolean =>
     Number.isInteger(index) && index >= 0 && index < points;
   if (!Array.isArray(missing) || !missing.every(isPoint)) {

@@ -6,6 +6,7 @@ import {
   keysOf,
   refuse,
   requireFinitePoint,
+  requireFlag,
   requireObject,
   requirePositive,
   requireWithin,
@@ -55,11 +56,6 @@ const WORDS: { readonly [Field in ChosenWord]: readonly string[] } = {
   tailHeight: keysOf(TAIL_HEIGHTS),
   rule: DECISION_RULES,
 };
-
-function requireFlag(where: string, field: string, value: unknown): void {
-  if (value === undefined || typeof value === "boolean") return;
-  refuse("not-parsed", where, field, value, "true or false");
-}
 
 function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
   if (lead === undefined || lead === "middle") {

@@ -1,5 +1,6 @@
 import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
-import { carryBrow, placeOnSide, pointOnSide } from "../../symmetry/index.js";
+import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
+import { carryByRuler } from "../../symmetry/internal.js";
 import { type Note, otherSide, type Point, type Side, type Sides } from "../../units/index.js";
 import { note } from "../../units/internal.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
@@ -34,14 +35,13 @@ export function carryByMeasure(
         { distance: ownStart(side), height: placeOnSide(dots[lead].upperStart, lead).height },
         side,
       );
-  const carried = carryBrow(
-    { side: lead, dots: dots[lead] },
-    { method: "measure", start, skin },
-  ).dots;
+  const carried = carryByRuler({ side: lead, dots: dots[lead] }, start, skin);
   return {
     dots: {
       ...dots,
-      [side]: overDots((dot): Point<"mm"> => (isPinned(dot) ? dots[side][dot] : carried[dot])),
+      [side]: overDots((dot): Point<"mm"> =>
+        isPinned(dot) ? dots[side][dot] : carried(dots[lead][dot]),
+      ),
     },
     origins: {
       ...origins,

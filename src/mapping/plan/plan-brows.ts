@@ -1,10 +1,11 @@
+import { mapFace } from "../../landmarks/index.js";
 import {
   compareSides,
   type ComparisonOptions,
   type FaceFrame,
   type SideComparison,
-  toFace,
 } from "../../symmetry/index.js";
+import { ontoFace } from "../../symmetry/internal.js";
 import { eachSide, type Measured, WORKING_TOLERANCES } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
@@ -100,7 +101,7 @@ export function planOnPhoto(
   return refusingAs("planOnPhoto", () => {
     const plan = planAcross(
       frame.midline.tiltU,
-      readFace(requirePlannable(toFace(photo, frame))),
+      readFace(requirePlannable(mapFace(photo, ontoFace(frame)))),
       choices,
     );
     const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);

@@ -11,7 +11,7 @@ import {
 } from "../../units/index.js";
 import { requirePositive } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
-import { type FaceFrame, toFace, upright } from "./frame.js";
+import { type FaceFrame, ontoFace, upright } from "./frame.js";
 
 /** What is known of a camera beside its distance, which its photo's scale knows. */
 export interface CameraOptions {
@@ -39,7 +39,7 @@ export function cameraOf(
   const skin =
     frame.turning?.skin ??
     // By their own depth, so that the skin is the face's and not its picture's.
-    skinBefore(toFace(face, { ...frame, camera: { ...camera, skin: FLAT } }));
+    skinBefore(mapFace(face, ontoFace({ ...frame, camera: { ...camera, skin: FLAT } })));
   const prominence = options.prominence ?? prominenceOf(skin);
   return { ...camera, skin, prominence: skin.kind === "fitted" ? mm(0) : prominence };
 }

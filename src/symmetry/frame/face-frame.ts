@@ -1,9 +1,8 @@
-import { midpoint } from "../../geometry/index.js";
 import type { Face } from "../../landmarks/index.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
 import { refuse, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
-import { fitMidline } from "../midline/fit-midline.js";
+import { eyeLevel, fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
 import { leftIsPositive, senseOf } from "../midline/sense-of-face.js";
 import type { FaceFrame } from "./frame.js";
@@ -45,7 +44,7 @@ export function faceFrame(
 ): FaceFrame {
   return refusingAs("faceFrame", () => {
     requirePositive("faceFrame", "scale.factor", scale.factor);
-    const between = middleOfEyes(face);
+    const between = eyeLevel(face);
     const midline =
       options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
     requireUnmirrored("faceFrame", face, midline);
@@ -66,12 +65,6 @@ function withoutPerspective(
   options: CameraOptions,
 ): Face<"px"> {
   return eyes === undefined ? face : fromAfar("faceFrame", face, scale, eyes, options);
-}
-
-function middleOfEyes({ right, left }: Face<"px">): Point<"px"> | undefined {
-  return right.endocanthion === undefined || left.endocanthion === undefined
-    ? undefined
-    : midpoint(right.endocanthion, left.endocanthion);
 }
 
 /** Refuses a photo in which the client's left is not where an unmirrored one, y down, has it. */

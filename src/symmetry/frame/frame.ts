@@ -11,7 +11,7 @@ import {
 import type { Midline } from "../midline/midline.js";
 import type { Camera } from "./camera.js";
 import type { Turning } from "./turning.js";
-import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.js";
+import type { Brow, BrowDots, CompleteDots, Face, PointMap } from "../../landmarks/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { mapShape, type Shape } from "../mirroring/shape.js";
 import { fromPicture, intoPicture } from "./sight.js";
@@ -75,11 +75,12 @@ export function toFace(of: Brow<"px">, frame: FaceFrame): Brow<"mm">;
 export function toFace(of: CompleteDots<"px">, frame: FaceFrame): CompleteDots<"mm">;
 export function toFace(of: BrowDots<"px">, frame: FaceFrame): BrowDots<"mm">;
 export function toFace(of: Shape<"px">, frame: FaceFrame): Shape<"mm"> {
-  return refusingAs("toFace", () =>
-    mapShape<"px", "mm">(of, (point, landmark) =>
-      fromPicture(upright(point, frame), frame, landmark),
-    ),
-  );
+  return refusingAs("toFace", () => mapShape(of, ontoFace(frame)));
+}
+
+/** What {@link toFace} does to every point. */
+export function ontoFace(frame: FaceFrame): PointMap<"px", "mm"> {
+  return (point, landmark) => fromPicture(upright(point, frame), frame, landmark);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { midpoint } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
-import { hasDepth, type Length, length, type Point, type Unit } from "../../units/index.js";
+import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
@@ -135,11 +135,7 @@ function requireFiniteLandmark<U extends Unit>(
   point: Point<U> | undefined,
 ): void {
   // Names are put together only for the point that is refused: this runs for every face of a study.
-  if (
-    point === undefined ||
-    Number.isFinite(point[0] + point[1] + (hasDepth(point) ? point[2] : 0))
-  )
-    return;
+  if (point === undefined || point.every(Number.isFinite)) return;
   requireFinitePoint("fitMidline", `${part}.${name}`, point);
 }
 

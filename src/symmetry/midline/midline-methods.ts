@@ -10,7 +10,13 @@ import {
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
+import {
+  refuse,
+  requireFinitePoint,
+  requireUncertainty,
+  SIDES,
+  toDegrees,
+} from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,
@@ -63,14 +69,11 @@ export function lineByMethod<U extends Unit>(
 }
 
 function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Point<U>> {
-  const missing = [
-    ...(right.endocanthion === undefined ? ["right.endocanthion"] : []),
-    ...(left.endocanthion === undefined ? ["left.endocanthion"] : []),
-  ];
-  if (right.endocanthion !== undefined && left.endocanthion !== undefined) {
-    return { right: right.endocanthion, left: left.endocanthion };
-  }
-  refuse("missing-landmark", "fitMidline", missing.join(", "), undefined, "a point");
+  const [one, other] = [right.endocanthion, left.endocanthion];
+  if (one !== undefined && other !== undefined) return { right: one, left: other };
+  const missing = SIDES.filter((side) => !{ right: one, left: other }[side]);
+  const field = missing.map((side) => `${side}.endocanthion`).join(", ");
+  refuse("missing-landmark", "fitMidline", field, undefined, "a point");
 }
 
 function mirrorLine<U extends Unit>(

@@ -63,6 +63,12 @@ export function requireObject(where: string, field: string, value: unknown, need
   refuse("not-parsed", where, field, value, need);
 }
 
+/** Refuses an answer that is neither yes nor no; what was left out passes. */
+export function requireFlag(where: string, field: string, value: unknown): void {
+  if (value === undefined || typeof value === "boolean") return;
+  refuse("not-parsed", where, field, value, "true or false");
+}
+
 /** Refuses a word of no list, which programs in JavaScript can pass; what was left out passes. */
 export function requireWord(
   where: string,

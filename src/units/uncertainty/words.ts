@@ -40,7 +40,7 @@ export const IRIS_NOTES = {
   "perspective-unknown":
     "The start of a brow is nearer to the camera than the iris and its tail end farther away: from {distance:0} mm they read {start:1} % too large and {tail:1} % too small.",
   "perspective-corrected":
-    "The camera was {distance:0} mm away: its perspective is removed on the way into the face space, by a point's own depth where it has one, and by the modelled skin where a brow has none.",
+    "The camera was {distance:0} mm away: its perspective is removed, by depth or, where a brow has none, by the modelled skin.",
 } as const;
 
 /** What a scale says of a reference that lies off the plane of what is measured. */
