@@ -98,7 +98,8 @@ export function decide(
   const room = roomWithin(value, limits);
   const guardBand = rule === "simple" ? 0 : guardBandOf(widthOf(limits), u, confidence);
   const outcome = rule === "simple" ? atFaceValue(room) : proven(room, u, confidence);
-  const advice = outcome === "undecided" && u !== Infinity ? adviceFor(room, u, confidence) : undefined;
+  const advice =
+    outcome === "undecided" && u !== Infinity ? adviceFor(room, u, confidence) : undefined;
   return {
     outcome,
     rule,
