@@ -23,7 +23,7 @@ export type { HeadPose } from "./capture/index.js";
 
 // From pixels to millimetres.
 export { scaleFromIris, scaleFromReference, scaleFromRuler } from "./calibration/index.js";
-export { scaleFromMarker, fitRuler, combineScales, IRIS_WIDTH } from "./calibration/index.js";
+export { scaleFromMarker, fitRuler, IRIS_WIDTH } from "./calibration/index.js";
 export type { IrisOptions, MarkerOptions, ReferenceOptions } from "./calibration/index.js";
 export { toMillimetres, toPixels } from "./units/index.js";
 export type { Scale } from "./units/index.js";
@@ -44,7 +44,7 @@ export type { OutlineOptions, StationThickness } from "./proportions/index.js";
 export { placeOnSide, pointOnSide } from "./symmetry/index.js";
 
 // The two sides of a face, and the same face again.
-export { mirror, carryBrow, compareSides, compareBorders } from "./symmetry/index.js";
+export { mirror, compareSides, compareBorders } from "./symmetry/index.js";
 export { compareCaptures, halfFaces, eyeCant, noseDeviation } from "./symmetry/index.js";
 export type { CaptureComparison, CaptureComparisonOptions } from "./symmetry/index.js";
 export type { ComparisonOptions, SideComparison, SideDifference } from "./symmetry/index.js";

@@ -28,7 +28,8 @@ import {
  *
  * @example
  * ```ts
- * import { combineScales, mm, px, scaleFromReference } from "brow-geometry";
+ * import { mm, px, scaleFromReference } from "brow-geometry";
+ * import { combineScales } from "brow-geometry/calibration";
  * const ruler = scaleFromReference(px([100, 40]), px([500, 40]), mm(50), { placement: px(4) });
  * const strip = scaleFromReference(px([100, 900]), px([261, 900]), mm(20), { placement: px(2) });
  * const scale = combineScales([ruler, strip]);

@@ -1,5 +1,4 @@
 import {
-  combineScales,
   type Face,
   type FaceMeasures,
   measuresFromReadings,
@@ -13,6 +12,7 @@ import {
   scaleFromReference,
   scaleFromRuler,
 } from "brow-geometry";
+import { combineScales } from "brow-geometry/calibration";
 import { describe, expectTypeOf, it } from "vitest";
 
 const photo: Face<"px"> = { right: {}, left: {}, midline: {} };

@@ -1,13 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  combineScales,
-  type Face,
-  measured,
-  mm,
-  px,
-  type Scale,
-  scaleFromIris,
-} from "brow-geometry";
+import { type Face, measured, mm, px, type Scale, scaleFromIris } from "brow-geometry";
+import { combineScales } from "brow-geometry/calibration";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { refusal } from "../support/refusal.js";

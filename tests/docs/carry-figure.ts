@@ -1,6 +1,5 @@
 import {
   type BrowPlan,
-  carryBrow,
   type CompleteDots,
   drawPlan,
   naturalDots,
@@ -10,6 +9,7 @@ import {
   type Point,
   type Side,
 } from "brow-geometry";
+import { carryBrow } from "brow-geometry/symmetry";
 import { DOT_NAMES, mapBrow } from "../../src/landmarks/internal.js";
 import { flatPoint } from "brow-geometry/units";
 import { mapFace } from "brow-geometry/landmarks";

@@ -1,4 +1,5 @@
 import * as root from "brow-geometry";
+import * as calibration from "brow-geometry/calibration";
 import * as files from "brow-geometry/files";
 import * as geometry from "brow-geometry/geometry";
 import * as landmarks from "brow-geometry/landmarks";
@@ -122,10 +123,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   // calibration
   combineScales: [
-    () => root.combineScales([]),
-    () => root.combineScales([{ ...scale, u: -1 }, scale]),
+    () => calibration.combineScales([]),
+    () => calibration.combineScales([{ ...scale, u: -1 }, scale]),
     () =>
-      root.combineScales(
+      calibration.combineScales(
         [scale, scale].map((one) => ({ ...one, cameraDistance: { value: mm(600), u: mm(-1) } })),
       ),
   ],
@@ -166,9 +167,9 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   // symmetry
   carryBrow: [
-    () => root.carryBrow({ side: "left", dots: dots.left }, { method: "x" } as never),
+    () => symmetry.carryBrow({ side: "left", dots: dots.left }, { method: "x" } as never),
     () =>
-      root.carryBrow(
+      symmetry.carryBrow(
         { side: "left", dots: crooked.left },
         { method: "measure", start: mm([-15, 20]), skin: FLAT },
       ),

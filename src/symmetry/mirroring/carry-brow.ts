@@ -54,7 +54,8 @@ export interface CarriedBrow extends LeadingBrow {
  *
  * @example
  * ```ts
- * import { carryBrow, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { carryBrow } from "brow-geometry/symmetry";
  * const dots = {
  *   upperStart: mm([15, 20]), upperBody: mm([27, 24]), upperArch: mm([39, 26]), tailEnd: mm([56, 18]),
  *   lowerStart: mm([15, 13]), lowerBody: mm([27, 18]), lowerArch: mm([39, 21]),

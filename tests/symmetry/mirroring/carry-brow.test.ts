@@ -1,7 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   type Brow,
-  carryBrow,
   type CompleteDots,
   FACE_MIDLINE,
   lengthBetween,
@@ -11,6 +10,7 @@ import {
   type Side,
   type Skin,
 } from "brow-geometry";
+import { carryBrow } from "brow-geometry/symmetry";
 import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
