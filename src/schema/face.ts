@@ -19,7 +19,7 @@ import type { PlannableFace } from "../mapping/index.js";
 import type { Unit } from "../units/index.js";
 import { parse } from "./parse.js";
 import { measured, notes, point, polyline, sides, size, words } from "./quantity.js";
-import { each, list, record, type Schema, word } from "./schema.js";
+import { each, flag, list, record, type Schema, word } from "./schema.js";
 
 /** Twice what the densest face mesh in use has. */
 const MOST_PAIRS = 1000;
@@ -37,12 +37,15 @@ const uncertainty = record<LandmarkUncertainty>(
   },
 );
 
-const source = record<LandmarkSource>({
-  markup: words,
-  uncertainty,
-  ringFactor: measured,
-  depth: word(["none", "estimated", "measured"]),
-});
+const source = record<LandmarkSource>(
+  {
+    markup: words,
+    uncertainty,
+    ringFactor: measured,
+    depth: word(["none", "estimated", "measured"]),
+  },
+  { corrected: flag },
+);
 
 export const standIns: Schema<readonly StandIn[]> = list(
   record<StandIn>({ landmark, instead: words }),

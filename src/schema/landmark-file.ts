@@ -17,7 +17,7 @@ import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
 import { numbers, point, positiveLength } from "./quantity.js";
-import { finite, list, positive, record, type Schema, word } from "./schema.js";
+import { finite, flag, list, positive, record, type Schema, word } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
 export interface LengthReference {
@@ -41,6 +41,8 @@ export type DetectedLandmarks<Name extends MarkupName = MarkupName> = LandmarkFi
     readonly markup: Name;
     /** Default `"no"`. */
     readonly mirrored?: Mirroring;
+    /** Default `true`: see `fromMarkup`. */
+    readonly correct?: boolean;
     readonly landmarks: MarkupLandmarks<Name>;
   };
 
@@ -76,6 +78,7 @@ interface Detected extends LandmarkFileContext {
   readonly landmarks: LandmarkForms[keyof LandmarkForms];
   readonly image?: ImageSize;
   readonly mirrored?: Mirroring;
+  readonly correct?: boolean;
 }
 
 const landmarks: { readonly [Form in keyof LandmarkForms]: Schema<LandmarkForms[Form]> } = {
@@ -94,6 +97,7 @@ const detected = MARKUP_NAMES.map((name) =>
       ...context,
       image: imageSize,
       mirrored: word(MIRRORINGS),
+      correct: flag,
     },
   ),
 );

@@ -88,7 +88,10 @@ describe("checkCapture", () => {
       // Depth tells a turn, nose wings the sides and the tilt.
       "of 9 things that landmarks tell, 5 are not checked (chin, open eyes, gaze, lips, irises)",
     );
-    for (const face of [...points68Samples.map(faceOfPoints68), ...meshSamples.map(faceOfMesh)]) {
+    for (const face of [
+      ...points68Samples.map((sample) => faceOfPoints68(sample)),
+      ...meshSamples.map((sample) => faceOfMesh(sample)),
+    ]) {
       expect(codes(checkCapture(face, { purpose: "map" }))).not.toContain("few-landmarks");
     }
   });

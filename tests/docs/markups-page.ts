@@ -22,7 +22,8 @@ each \`[x, y]\`, \`[x, y, z]\` or an object with these names.
 Every markup takes the same options: \`coordinates\` (\`"pixels"\`, or \`"normalised"\` with the size of
 the \`image\`), \`mirrored\` (\`"frame"\` where a flipped picture went into the detector, \`"coordinates"\`
 where only its answer was flipped), \`alare\` (which points stand for it, or \`"none"\`), \`missing\` (points
-not to be used), \`uncertainty\` and \`ringFactor\`. Right and left are the client's own whatever the
+not to be used), \`correct\` (\`false\` keeps the points as they were found), \`uncertainty\` and
+\`ringFactor\`. Right and left are the client's own whatever the
 detector calls them. The face's \`notes\` say what was changed on the way in, and name every stand-in that the
 face holds; \`standIns\` lists them for programs, and plans carry them as cautions.
 

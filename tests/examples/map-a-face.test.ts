@@ -103,7 +103,10 @@ describe("npm run demo -- FILE.json", () => {
     const { landmarks, ...picture } = detected;
     const keypoints = (landmarks as readonly (readonly number[])[]).flatMap((at) => [...at, 1]);
     const coco = { ...picture, markup: "coco-wholebody-face", landmarks: keypoints, reference };
-    expect(mapped(fileWith("coco.json", coco)).text).toBe(said);
+    // The detector of these keypoints was not measured: they are not corrected.
+    const asFound = mapped(fileWith("found.json", { ...detected, reference, correct: false }));
+    expect(mapped(fileWith("coco.json", coco)).text).toBe(asFound.text);
+    expect(asFound.text).not.toBe(said);
   });
 
   it("says whether the photo will do, and lets the plan carry it", () => {

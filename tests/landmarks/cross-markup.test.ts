@@ -13,6 +13,7 @@ import {
 import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import {
+  AS_FOUND,
   faceOfMesh,
   faceOfPoints68,
   meshSamples,
@@ -31,7 +32,7 @@ const MOST_TURN = 9;
 const differences = meshSamples.flatMap((mesh, index) => {
   const points68 = points68Samples[index];
   if (points68 === undefined) throw new Error("not the same faces");
-  const [one, other] = [faceOfMesh(mesh), faceOfPoints68(points68)];
+  const [one, other] = [faceOfMesh(mesh, AS_FOUND), faceOfPoints68(points68, AS_FOUND)];
   return Math.abs(turnOf(one)) > MOST_TURN ? [] : compare(one, other);
 });
 
@@ -67,7 +68,10 @@ describe("the same real faces through 478 points and through the 68 of another d
   // Points of the nostril row lie inside of the wings, mesh points beside the wings outside of them.
   it("differ in alare by what a stand-in may: both name it one, and 68 points lie medially", () => {
     for (const [index, sample] of points68Samples.entries()) {
-      const faces = [faceOfMesh(meshSamples[index] ?? sample), faceOfPoints68(sample)];
+      const faces = [
+        faceOfMesh(meshSamples[index] ?? sample, AS_FOUND),
+        faceOfPoints68(sample, AS_FOUND),
+      ];
       const [outside, inside] = faces.map(({ right, left, standIns }) => {
         expect(standIns?.map(({ landmark }) => landmark)).toContain("alare");
         return distance(

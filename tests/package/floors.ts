@@ -21,7 +21,7 @@ const floors: ReadonlyMap<string, number> = new Map([
 const rooms: ReadonlyMap<string, readonly string[]> = new Map([
   ["units", ["quantities", "uncertainty", "decisions"]],
   ["geometry", ["lines", "polylines", "curves", "fits"]],
-  ["landmarks", ["face", "skin", "markups"]],
+  ["landmarks", ["face", "skin", "errors", "markups"]],
   ["symmetry", ["midline", "mirroring", "frame", "comparison"]],
   ["mapping", ["choices", "dots", "plan", "drawn", "weighing", "record"]],
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],

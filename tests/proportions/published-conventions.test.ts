@@ -15,7 +15,7 @@ import {
 import { requireGuideLandmarks } from "../../src/proportions/internal.js";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
-import { faceOfMesh, frontalMesh } from "../support/sample-faces.js";
+import { AS_FOUND, faceOfMesh, frontalMesh } from "../support/sample-faces.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
 const face = syntheticFace();
@@ -107,7 +107,7 @@ describe("conventions on the synthetic face", () => {
 
 describe("conventions on a real, frontal face", () => {
   // Means and scatter in eye widths from endocanthion on 244 frontal mesh faces, measured by us.
-  const photo = faceOfMesh(frontalMesh);
+  const photo = faceOfMesh(frontalMesh, AS_FOUND);
   const frame = faceFrame(photo, scaleFromIris(photo));
   const real = toFace(photo, frame);
   const skin = skinOf(real);

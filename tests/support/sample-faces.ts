@@ -28,16 +28,22 @@ export const frontalMesh: SampleFace = sample(meshSamples, 6, 3);
 /** The same face as 68 points. */
 export const frontalPoints68: SampleFace = sample(points68Samples, 6, 3);
 
-export function faceOfMesh({
-  landmarks,
-  image,
-}: Pick<SampleFace, "landmarks" | "image">): Face<"px"> {
-  return fromMarkup("mesh-478", landmarks, { coordinates: "normalised", image });
+export function faceOfMesh(
+  { landmarks, image }: Pick<SampleFace, "landmarks" | "image">,
+  options: { readonly correct?: boolean } = {},
+): Face<"px"> {
+  return fromMarkup("mesh-478", landmarks, { coordinates: "normalised", image, ...options });
 }
 
-export function faceOfPoints68({ landmarks }: { landmarks: MarkupPoints }): Face<"px"> {
-  return fromMarkup("points-68", landmarks, { coordinates: "pixels" });
+export function faceOfPoints68(
+  { landmarks }: { landmarks: MarkupPoints },
+  options: { readonly correct?: boolean } = {},
+): Face<"px"> {
+  return fromMarkup("points-68", landmarks, { coordinates: "pixels", ...options });
 }
+
+/** The points themselves, where how they are read is what a test is about. */
+export const AS_FOUND = { correct: false } as const;
 
 function samples(detector: "mesh" | "points68"): readonly SampleFace[] {
   return [1, 2, 3, 4, 5, 6].flatMap((photo) => {

@@ -54,6 +54,8 @@ export interface LandmarkSource {
   /** Name of the markup, or `"by-hand"`. */
   readonly markup: string;
   readonly uncertainty: LandmarkUncertainty;
+  /** Whether the mean errors of the markup's usual detector were taken out. */
+  readonly corrected?: boolean;
   /** How many times too wide, sideways, the irises of this face are: 1 for an honest ring. */
   readonly ringFactor: Measured;
   /** Who says how deep points lie: nobody, a detector's model of a face, or a measurement. */

@@ -1,3 +1,4 @@
+import { keysOf } from "../../units/internal.js";
 import type { Sides, Tolerance, ToleranceName, ToleranceSet } from "../../units/index.js";
 
 /** What is true of everything of one kind that is read. */
@@ -14,38 +15,56 @@ export interface KindOfMeasure {
   readonly less: string;
 }
 
-/** Kinds of what is read: the tolerance that limits them, their unit, and their words. */
-export const MEASURE_KINDS = {
-  length: { tolerance: "position", unit: "mm", decimals: 1, more: "too long", less: "too short" },
-  gap: { tolerance: "position", unit: "mm", decimals: 1, more: "too wide", less: "too narrow" },
-  distance: {
-    tolerance: "position",
-    unit: "mm",
-    decimals: 1,
-    more: "too far out",
-    less: "too far in",
-  },
-  height: { tolerance: "position", unit: "mm", decimals: 1, more: "too high", less: "too low" },
-  thickness: {
-    tolerance: "thickness",
-    unit: "mm",
-    decimals: 1,
-    more: "too thick",
-    less: "too thin",
-  },
-  share: { tolerance: "frontShare", unit: "", decimals: 2, more: "too much", less: "too little" },
-  slope: {
-    tolerance: undefined,
-    unit: "degrees",
-    decimals: 1,
-    more: "too far up",
-    less: "too far down",
-  },
-  area: { tolerance: undefined, unit: "mm²", decimals: 0, more: "too large", less: "too small" },
+/** Which tolerance of a set limits what is read of a kind; undefined where none does. */
+const LIMITED_BY = {
+  length: "position",
+  gap: "position",
+  distance: "position",
+  height: "position",
+  thickness: "thickness",
+  share: "frontShare",
+  slope: undefined,
+  area: undefined,
 } as const;
 
 /** Kind of something that is read. */
-export type MeasureKind = keyof typeof MEASURE_KINDS;
+export type MeasureKind = keyof typeof LIMITED_BY;
+
+/** Kinds of what is read: the tolerance that limits them, their unit, and their words. */
+export const MEASURE_KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> =
+  /* @__PURE__ */ kindsOfMeasures();
+
+function kindsOfMeasures(): Readonly<Record<MeasureKind, KindOfMeasure>> {
+  const inMm = { unit: "mm", decimals: 1 } as const;
+  return {
+    length: { tolerance: LIMITED_BY.length, ...inMm, more: "too long", less: "too short" },
+    gap: { tolerance: LIMITED_BY.gap, ...inMm, more: "too wide", less: "too narrow" },
+    distance: { tolerance: LIMITED_BY.distance, ...inMm, more: "too far out", less: "too far in" },
+    height: { tolerance: LIMITED_BY.height, ...inMm, more: "too high", less: "too low" },
+    thickness: { tolerance: LIMITED_BY.thickness, ...inMm, more: "too thick", less: "too thin" },
+    share: {
+      tolerance: LIMITED_BY.share,
+      unit: "",
+      decimals: 2,
+      more: "too much",
+      less: "too little",
+    },
+    slope: {
+      tolerance: LIMITED_BY.slope,
+      unit: "degrees",
+      decimals: 1,
+      more: "too far up",
+      less: "too far down",
+    },
+    area: {
+      tolerance: LIMITED_BY.area,
+      unit: "mm²",
+      decimals: 0,
+      more: "too large",
+      less: "too small",
+    },
+  };
+}
 
 /** What is said of one measure. */
 interface Measure {
@@ -57,6 +76,33 @@ interface Measure {
   /** Whether a ruler, a tape or a caliper reads it. */
   readonly byHand: boolean;
 }
+
+// Apart from what is said of measures, so that a plan need not carry their words along.
+/** The kind of everything that is read on a face, in the order in which it is reported. */
+const KIND_OF = {
+  front: "length",
+  tail: "length",
+  frontAlong: "length",
+  tailAlong: "length",
+  frontOnPhoto: "length",
+  tailOnPhoto: "length",
+  frontShare: "share",
+  startDistance: "distance",
+  archDistance: "distance",
+  tailDistance: "distance",
+  startHeight: "height",
+  archHeight: "height",
+  tailHeight: "height",
+  startThickness: "thickness",
+  bodyThickness: "thickness",
+  archThickness: "thickness",
+  exocanthionToTailEnd: "length",
+  lidToBrow: "gap",
+  frontInclination: "slope",
+  browInclination: "slope",
+  area: "area",
+  startToStart: "gap",
+} as const;
 
 /**
  * Everything that is read on a face, in the order in which it is reported: its words, its kind, what it
@@ -115,7 +161,7 @@ export const MEASURES = {
 } as const;
 
 /** Name of something read on one side, or between both. */
-export type FaceMeasureName = keyof typeof MEASURES;
+export type FaceMeasureName = keyof typeof KIND_OF;
 
 /** Name of something read on one side. */
 export type MeasureName = {
@@ -145,19 +191,23 @@ export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
   readonly startToStart?: Value;
 }
 
-/** Holds the tables to what has to be said of a measure and of a kind. */
-const ROWS: Readonly<Record<FaceMeasureName, Measure>> = MEASURES;
-const KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> = MEASURE_KINDS;
+/** Holds the table to what has to be said of a measure. */
+const ROWS: {
+  readonly [Name in FaceMeasureName]: Measure & { readonly kind: (typeof KIND_OF)[Name] };
+} = MEASURES;
 
 /** What is true of a measure as one of its kind. */
 export function kindOf(measure: FaceMeasureName): KindOfMeasure {
-  return KINDS[ROWS[measure].kind];
+  return MEASURE_KINDS[KIND_OF[measure]];
+}
+
+/** The name of the tolerance that limits a measure; undefined where none does. */
+export function toleranceNameOf(measure: FaceMeasureName): ToleranceName | undefined {
+  return LIMITED_BY[KIND_OF[measure]];
 }
 
 /** Everything that is read on a face, in the order in which it is reported. */
-export const FACE_MEASURE_NAMES: readonly FaceMeasureName[] = /* @__PURE__ */ Object.keys(
-  MEASURES,
-) as FaceMeasureName[];
+export const FACE_MEASURE_NAMES: readonly FaceMeasureName[] = /* @__PURE__ */ keysOf(KIND_OF);
 
 /** Everything that is read on one side, in the order in which it is reported. */
 export const MEASURE_NAMES: readonly MeasureName[] =
@@ -173,7 +223,7 @@ export const MEASURES_ON_BORDERS: readonly MeasureName[] = /* @__PURE__ */ MEASU
 );
 
 function isOnSide(name: FaceMeasureName): name is MeasureName {
-  return ROWS[name].on !== "brows";
+  return name !== "startToStart";
 }
 
 function isReadable(name: MeasureName): name is ReadableMeasure {
@@ -199,6 +249,6 @@ export function amountOf({ unit, decimals }: KindOfMeasure, value: number): stri
  * ```
  */
 export function toleranceFor(measure: FaceMeasureName, set: ToleranceSet): Tolerance | undefined {
-  const { tolerance } = kindOf(measure);
+  const tolerance = toleranceNameOf(measure);
   return tolerance === undefined ? undefined : set.tolerances[tolerance];
 }

@@ -59,7 +59,7 @@ export interface MarkupDescription {
  */
 export function describeMarkup(name: MarkupName): MarkupDescription {
   requireMarkup("describeMarkup", name);
-  const { title, size, form } = MARKUPS[name];
+  const { size, form } = MARKUPS[name];
   const table: IndexTable = INDEX_TABLES[name];
   const { standIns, uncertainty, ringFactor, depth } = table;
   const landmarks = landmarksOf(table);
@@ -76,7 +76,7 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
   };
   return {
     name,
-    title,
+    title: TITLES[name],
     size,
     form,
     landmarks,
@@ -91,6 +91,14 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
     depth,
   };
 }
+
+const TITLES: { readonly [Name in MarkupName]: string } = {
+  "mesh-478": "Face mesh of 478 points, with irises",
+  "mesh-468": "Face mesh of 468 points, without irises",
+  "points-68": "68 points (300-W, iBUG)",
+  "points-98": "98 points (WFLW)",
+  "coco-wholebody-face": "Face part of COCO-WholeBody, keypoints 23–90",
+};
 
 type Need = BeyondMarkup["lacks"][number];
 

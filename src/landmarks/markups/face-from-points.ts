@@ -10,6 +10,7 @@ import {
 } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import { correctIrises } from "./correct-irises.js";
+import { correctErrors } from "../errors/correct-errors.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
 import type { IndexTable, MarkupAlare, MarkupSide, Place } from "./index-table.js";
@@ -55,7 +56,8 @@ export function faceFromPoints(
     notes,
   };
   requireSideOrder(where, face, "down");
-  return correctIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
+  const read = correctIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
+  return correctErrors(read, options, alare === Object.values(table.alare)[0]);
 }
 
 interface Reading {

@@ -1,6 +1,7 @@
 import type { Measured } from "../../units/index.js";
 import {
   refuse,
+  requireFlag,
   requireObject,
   requirePositive,
   requireUncertainty,
@@ -43,6 +44,12 @@ export type SourceOptions = MarkupPicture & {
   readonly mirrored?: Mirroring;
   /** Instead of what the library states of the markup's usual source: of all landmarks, or of some. */
   readonly uncertainty?: Partial<LandmarkUncertainty>;
+  /**
+   * Whether the mean errors of the markup's usual detector are taken out, where the library knows them.
+   * `false` for points placed by hand or found by another detector; the default is `true`, but `false`
+   * where you state `uncertainty.default`, or one for the brow.
+   */
+  readonly correct?: boolean;
   /** How many times too wide, sideways, the source draws the iris: it is narrowed by so much. */
   readonly ringFactor?: Measured;
 };
@@ -66,6 +73,7 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
     const need = `a list of numbers of points, from 0 to ${points - 1}`;
     refuse("out-of-range", where, "missing", missing, need);
   }
+  requireFlag(where, "correct", options.correct);
   requireObject(where, "uncertainty", uncertainty, "an object with default, landmarks, or both");
   if (uncertainty.default !== undefined) {
     requireUncertainty(where, "uncertainty.default", uncertainty.default);

@@ -1,7 +1,7 @@
 import { refuse } from "../../units/internal.js";
 
 /**
- * Every markup that the library reads: what it is, how many points it has, the form in which they come,
+ * Every markup that the library reads: how many points it has, the form in which they come,
  * and what may stand for alare.
  *
  * Forms: `"points"`, a list of points; `"keypoints"`, a flat list of x, y, visibility as COCO-WholeBody
@@ -15,31 +15,26 @@ import { refuse } from "../../units/internal.js";
  */
 export const MARKUPS = {
   "mesh-478": {
-    title: "Face mesh of 478 points, with irises",
     size: 478,
     form: "points",
     alare: ["wing-crease", "wing-back", "wing-side", "wing-lower", "wing-base"],
   },
   "mesh-468": {
-    title: "Face mesh of 468 points, without irises",
     size: 468,
     form: "points",
     alare: ["wing-crease", "wing-back", "wing-side", "wing-lower", "wing-base"],
   },
   "points-68": {
-    title: "68 points (300-W, iBUG)",
     size: 68,
     form: "points",
     alare: ["nostril-outer", "nostril-inner"],
   },
   "points-98": {
-    title: "98 points (WFLW)",
     size: 98,
     form: "points",
     alare: ["base-outer", "base-inner"],
   },
   "coco-wholebody-face": {
-    title: "Face part of COCO-WholeBody, keypoints 23–90",
     size: 68,
     form: "keypoints",
     alare: ["nostril-outer", "nostril-inner"],

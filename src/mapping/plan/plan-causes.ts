@@ -7,7 +7,7 @@ import {
   type Skin,
   skinUncertainty,
 } from "../../landmarks/index.js";
-import { deepen } from "../../landmarks/internal.js";
+import { deepen, errorSources, withMoves } from "../../landmarks/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
@@ -22,7 +22,6 @@ import {
 import { deepPoint, flatPoint, hasDepth, type Point, type Polyline } from "../../units/index.js";
 import { keysOf, toRadians } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
-import { errorSources, withError } from "./face-inputs.js";
 import type { Cause, Variation } from "./read-plan.js";
 
 /** Landmarks on whose place a plan depends once the face space is given: those of guides and of readings. */
@@ -82,8 +81,8 @@ function landmarkCauses(
   spaceIn?: (face: PlannableFace) => SpaceShift,
 ): readonly Cause[] {
   const own = spaceIn?.(face);
-  return errorSources(face, read, 1, UPRIGHT).map((source): Cause => (amount) => {
-    const moved = { face: withError(face, source, amount) as PlannableFace, skin, pins };
+  return errorSources(face, read).map((source): Cause => (amount) => {
+    const moved = { face: withMoves(face, source, amount) as PlannableFace, skin, pins };
     if (spaceIn === undefined || own === undefined || isInPlace(moved.face, face)) return moved;
     return seenBy(intoSpace(between(own, spaceIn(moved.face))), moved);
   });
@@ -110,23 +109,21 @@ function spaceCauses(
   spaceIn: (face: PlannableFace) => SpaceShift,
 ): readonly Cause[] {
   const { face } = truth;
-  const shifts = errorSources(face, onlyFitted(), 1, UPRIGHT).map((source) => {
-    const [there, back] = [1, -1].map((amount) =>
-      spaceIn(withError(face, source, amount) as PlannableFace),
-    ) as [SpaceShift, SpaceShift];
-    const { x, y, lean } = between(back, there);
-    return [x / 2, y / 2, lean / 2];
+  const shifts = errorSources(face, onlyFitted()).map((source) => {
+    const spaceAt = (amount: number): SpaceShift =>
+      spaceIn(withMoves(face, source, amount) as PlannableFace);
+    const { x, y, lean } = between(spaceAt(-1), spaceAt(1));
+    return [x / 2, y / 2, lean / 2] as [number, number, number];
   });
   // Axis by axis what all of them do together, and then what that leaves of each (Gram and Schmidt).
   return AXES.map((axis): Cause => {
-    const size = Math.hypot(...shifts.map((shift) => shift[axis] as number));
+    const size = Math.hypot(...shifts.map((shift) => shift[axis])) || 1;
     const together = AXES.map((other) =>
-      shifts.reduce((sum, shift) => sum + shareOf(shift, axis, size) * (shift[other] as number), 0),
+      shifts.reduce((sum, shift) => sum + (shift[axis] / size) * shift[other], 0),
     );
     for (const shift of shifts) {
-      const share = shareOf(shift, axis, size);
-      for (const other of AXES)
-        shift[other] = (shift[other] as number) - share * (together[other] as number);
+      const share = shift[axis] / size;
+      for (const other of AXES) shift[other] -= share * (together[other] as number);
     }
     const [x, y, lean] = together as [number, number, number];
     return (amount) =>
@@ -136,15 +133,9 @@ function spaceCauses(
 
 const AXES = [0, 1, 2] as const;
 
-function shareOf(shift: readonly number[], axis: number, size: number): number {
-  return size === 0 ? 0 : (shift[axis] as number) / size;
-}
-
 function between(one: SpaceShift, other: SpaceShift): SpaceShift {
   return { x: other.x - one.x, y: other.y - one.y, lean: other.lean - one.lean };
 }
-
-const UPRIGHT = [0, 1] as const;
 
 /** A space whose midline does not hang on the landmarks: its level does. */
 function levelOf({ right, left }: PlannableFace): SpaceShift {

@@ -1,5 +1,5 @@
 import { type FaceMeasures, type MeasureName } from "../../landmarks/index.js";
-import { kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
+import { toleranceNameOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import {
   type Decision,
   type DecisionOptions,
@@ -69,7 +69,7 @@ export function compareSides(
       const left = measures.left[measure];
       if (right === undefined || left === undefined) return [];
       const difference = given[measure] ?? independentDifference(left, right);
-      const decided = decideUnder(tolerances, kindOf(measure).tolerance, difference, options);
+      const decided = decideUnder(tolerances, toleranceNameOf(measure), difference, options);
       return [{ measure, right, left, difference, ...decided }];
     });
     return { differences, tolerances };

@@ -36,7 +36,7 @@ export const IRIS_NOTES = {
     "The source draws irises {factor:2} ± {u:2} times as wide as they are: the scale is corrected for it.",
   "one-iris": "Only the {side} iris was measured.",
   "irises-differ":
-    "The right iris is {right:1} px wide and the left one {left:1} px, a greater difference than their placement explains: the head may be turned. The mean is used, with half the difference as its uncertainty.",
+    "The right iris is {right:1} px wide and the left one {left:1} px, more apart than their placement explains: the head may be turned. The mean is used, with half the difference as its uncertainty.",
   "perspective-unknown":
     "The start of a brow is nearer to the camera than the iris and its tail end farther away: from {distance:0} mm they read {start:1} % too large and {tail:1} % too small.",
   "perspective-corrected":

@@ -2,6 +2,7 @@ import { type Face, mm } from "brow-geometry";
 import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import {
+  AS_FOUND,
   faceOfMesh,
   faceOfPoints68,
   frontalMesh,
@@ -10,10 +11,10 @@ import {
 
 describe("the uncertainty of a landmark", () => {
   it("is what its source states, the landmark's own before the usual one", () => {
-    const mesh = faceOfMesh(frontalMesh);
+    const mesh = faceOfMesh(frontalMesh, AS_FOUND);
     expect(landmarkUncertainty(mesh, "endocanthion")).toBe(1.3);
     expect(landmarkUncertainty(mesh, "pupil")).toBe(0.5);
-    expect(landmarkUncertainty(faceOfPoints68(frontalPoints68), "pupil")).toBe(3.7);
+    expect(landmarkUncertainty(faceOfPoints68(frontalPoints68, AS_FOUND), "pupil")).toBe(3.7);
   });
 
   // Reliability of Periocular Anthropometry, 2019, 46 adults: same rater 0.26 mm.

@@ -15,6 +15,7 @@ import { describe, expect, it } from "vitest";
 import { points98OfMesh } from "../../support/points98-of-mesh.js";
 import { refusal } from "../../support/refusal.js";
 import {
+  AS_FOUND,
   faceOfMesh,
   faceOfPoints68,
   frontalMesh,
@@ -22,12 +23,13 @@ import {
 } from "../../support/sample-faces.js";
 
 const faces: Readonly<Record<MarkupName, Face<"px">>> = {
-  "mesh-478": faceOfMesh(frontalMesh),
+  "mesh-478": faceOfMesh(frontalMesh, AS_FOUND),
   "mesh-468": fromMarkup("mesh-468", frontalMesh.landmarks.slice(0, 468), {
     coordinates: "normalised",
+    ...AS_FOUND,
     image: frontalMesh.image,
   }),
-  "points-68": faceOfPoints68(frontalPoints68),
+  "points-68": faceOfPoints68(frontalPoints68, AS_FOUND),
   "points-98": fromMarkup("points-98", points98OfMesh(frontalMesh), { coordinates: "pixels" }),
   "coco-wholebody-face": fromMarkup(
     "coco-wholebody-face",

@@ -4,16 +4,17 @@ import { type MarkupPoint, type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
-import { faceOfMesh, frontalMesh, meshSamples } from "../../support/sample-faces.js";
+import { AS_FOUND, faceOfMesh, frontalMesh, meshSamples } from "../../support/sample-faces.js";
 
 const { landmarks, image } = frontalMesh;
-const normalised = { coordinates: "normalised", image } as const;
+const normalised = { coordinates: "normalised", image, ...AS_FOUND } as const;
 const inPixels: readonly (readonly number[])[] = landmarks.map(([x = 0, y = 0, z = 0]) => [
   x * image.width,
   y * image.height,
   z * image.width,
 ]);
-const face = faceOfMesh(frontalMesh);
+const pixels = { coordinates: "pixels", ...AS_FOUND } as const;
+const face = faceOfMesh(frontalMesh, AS_FOUND);
 
 describe("a face from the face mesh", () => {
   it("is read from every real face of the fixtures, right and left the client's own", () => {
@@ -39,7 +40,7 @@ describe("a face from the face mesh", () => {
   });
 
   it("gives the same face from pixels, but for the note", () => {
-    const same = fromMarkup("mesh-478", inPixels, { coordinates: "pixels" });
+    const same = fromMarkup("mesh-478", inPixels, pixels);
     expectClose({ ...same, notes: [] }, { ...face, notes: [] }, 1e-9);
   });
 
@@ -160,7 +161,7 @@ describe("a face from the face mesh", () => {
 
 describe("trap 1: what left means", () => {
   it("is the client's: on a picture as taken it lies at the larger x", () => {
-    const left = fromMarkup("mesh-478", inPixels, { coordinates: "pixels" }).left.exocanthion;
+    const left = fromMarkup("mesh-478", inPixels, pixels).left.exocanthion;
     expect(left?.slice(0, 2)).toEqual(inPixels[263]?.slice(0, 2));
     expect(left?.[0]).toBeGreaterThan(inPixels[33]?.[0] ?? 0);
   });

@@ -3,10 +3,15 @@ import { type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
-import { faceOfPoints68, frontalPoints68, points68Samples } from "../../support/sample-faces.js";
+import {
+  AS_FOUND,
+  faceOfPoints68,
+  frontalPoints68,
+  points68Samples,
+} from "../../support/sample-faces.js";
 
 const { landmarks, image } = frontalPoints68;
-const face = faceOfPoints68(frontalPoints68);
+const face = faceOfPoints68(frontalPoints68, AS_FOUND);
 
 describe("a face from 68 points", () => {
   it("is read from every real face of the fixtures", () => {
@@ -57,7 +62,7 @@ describe("a face from 68 points", () => {
 
   it("reads shares of the picture as it reads pixels", () => {
     const shares = landmarks.map(([x = 0, y = 0]) => [x / image.width, y / image.height]);
-    const same = fromMarkup("points-68", shares, { coordinates: "normalised", image });
+    const same = fromMarkup("points-68", shares, { coordinates: "normalised", image, ...AS_FOUND });
     expectClose([same.right, same.left], [face.right, face.left], 1e-9);
   });
 
@@ -78,7 +83,12 @@ describe("a face from 68 points", () => {
       const [x = 0, y = 0] = landmarks[partner(index)] ?? [];
       return [image.width - x, y];
     });
-    const same = fromMarkup("points-68", seen, { coordinates: "pixels", image, mirrored: "frame" });
+    const same = fromMarkup("points-68", seen, {
+      coordinates: "pixels",
+      image,
+      mirrored: "frame",
+      ...AS_FOUND,
+    });
     expectClose([same.right, same.left, same.midline], [face.right, face.left, face.midline], 1e-9);
   });
 
@@ -102,12 +112,11 @@ describe("trap 9: coarse annotation that repeats brow points", () => {
   };
 
   it("drops the repeats and says so", () => {
-    const { right, notes } = faceOfPoints68({
-      landmarks: repeating([
-        [20, 21],
-        [18, 17],
-      ]),
-    });
+    const coarse = repeating([
+      [20, 21],
+      [18, 17],
+    ]);
+    const { right, notes } = faceOfPoints68({ landmarks: coarse }, AS_FOUND);
     expect(right.brow?.upper).toEqual([21, 19, 17].map((index) => landmarks[index]));
     expect(notes).toContainEqual({
       code: "repeated-points",

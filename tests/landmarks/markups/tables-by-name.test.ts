@@ -5,7 +5,12 @@ import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import type { IndexTable } from "../../../src/landmarks/markups/index-table.js";
 import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";
 import { refusal } from "../../support/refusal.js";
-import { faceOfPoints68, frontalPoints68, points68Samples } from "../../support/sample-faces.js";
+import {
+  AS_FOUND,
+  faceOfPoints68,
+  frontalPoints68,
+  points68Samples,
+} from "../../support/sample-faces.js";
 
 it.each(MARKUP_NAMES)("%s has points for every choice of alare that it names", (name) => {
   expect(Object.keys(INDEX_TABLES[name].alare)).toEqual(MARKUPS[name].alare);
@@ -94,7 +99,7 @@ const pixels = { coordinates: "pixels" } as const;
 
 describe("a face from COCO-WholeBody keypoints", () => {
   it("is that of the same 68 points, from the face's keypoints or from the whole person's", () => {
-    const { source, ...expected } = faceOfPoints68(frontalPoints68);
+    const { source, ...expected } = faceOfPoints68(frontalPoints68, AS_FOUND);
     const body = Array.from({ length: 3 * 23 }, (_, index) => 7 * index);
     const hands = Array.from({ length: 3 * 42 }, (_, index) => index);
     for (const keypoints of [triples, [...body, ...triples, ...hands]]) {
@@ -111,7 +116,7 @@ describe("a face from COCO-WholeBody keypoints", () => {
       const person = [...zeros(23), ...face, ...zeros(42)];
       expect(person).toHaveLength(3 * 133);
       const { source: _, ...ofPerson } = fromMarkup("coco-wholebody-face", person, pixels);
-      const { source: __, ...expected } = faceOfPoints68(sample);
+      const { source: __, ...expected } = faceOfPoints68(sample, AS_FOUND);
       expect(ofPerson).toEqual(expected);
     }
   });

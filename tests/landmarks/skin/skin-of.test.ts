@@ -19,7 +19,7 @@ import { anyFace } from "../../support/arbitraries.js";
 import { canonicalFace, withoutDepth } from "../../support/brow-depth.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
-import { faceOfMesh, meshSamples } from "../../support/sample-faces.js";
+import { AS_FOUND, faceOfMesh, meshSamples } from "../../support/sample-faces.js";
 
 const canonical = canonicalFace();
 const upper = canonical.left.brow?.upper ?? [];
@@ -142,7 +142,7 @@ describe("the skin of the canonical face mesh", () => {
 describe("the skin of real faces", () => {
   it("runs within a millimetre of the upper borders of heads turned by up to 8°", () => {
     const residuals = meshSamples.flatMap((sample) => {
-      const photo = faceOfMesh(sample);
+      const photo = faceOfMesh(sample, AS_FOUND);
       const [right, left] = [photo.right.exocanthion, photo.left.exocanthion];
       if (right === undefined || left === undefined) throw new Error("no eyes");
       const biocular = spaceDistance(right, left);

@@ -25,7 +25,7 @@ import { expectClose } from "../../support/close.js";
 import { photograph, type Pose } from "../../support/photograph.js";
 import { normalNumbers } from "../../support/random.js";
 import { refusal } from "../../support/refusal.js";
-import { faceOfMesh, meshSamples } from "../../support/sample-faces.js";
+import { AS_FOUND, faceOfMesh, meshSamples } from "../../support/sample-faces.js";
 import { syntheticHead, turnedHead } from "../../support/synthetic-head.js";
 
 const scaleOf = ({ factor }: Pose): Scale => ({
@@ -305,7 +305,7 @@ describe("turnToFront", () => {
   it("knows how much less the mesh turns than the widths of the half faces say", () => {
     const ratios = meshSamples
       .map((sample) => {
-        const photo = faceOfMesh(sample);
+        const photo = faceOfMesh(sample, AS_FOUND);
         const plane = fitMidsagittalPlane(photo);
         const frame = turnToFront(photo, scaleOf(POSE), { mostYaw: 40 });
         const { turning: _, ...upright } = frame;
@@ -323,11 +323,11 @@ describe("turnToFront", () => {
 
   it.each(
     meshSamples
-      .map((sample) => ({ sample, yaw: fitMidsagittalPlane(faceOfMesh(sample)).yaw }))
+      .map((sample) => ({ sample, yaw: fitMidsagittalPlane(faceOfMesh(sample, AS_FOUND)).yaw }))
       .filter(({ yaw }) => Math.abs(yaw) < 10)
       .map(({ sample, yaw }) => [sample.photo, sample.face, sample, yaw] as const),
   )("brings real face %s.%s to the front", (_, __, sample, yaw) => {
-    const photo = faceOfMesh(sample);
+    const photo = faceOfMesh(sample, AS_FOUND);
     const frame = turnToFront(photo, scaleOf({ ...POSE, factor: 0.5 }));
     expectClose(frame.turning?.yaw, yaw, 1e-9);
     expectClose(fitMidsagittalPlane(toFace(photo, frame)).yaw, 0, 0.02);

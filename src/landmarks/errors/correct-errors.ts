@@ -1,0 +1,37 @@
+import { note } from "../../units/internal.js";
+import type { Face, LandmarkUncertainty } from "../face/face.js";
+import { FACE_NOTES } from "../face/words.js";
+import { MARKUP_ERRORS } from "./measured-errors.js";
+import type { ErrorPlace } from "./markup-errors.js";
+import { movesOf, withMoves } from "./point-moves.js";
+
+/** What decides whether a face is corrected. */
+interface CorrectionOptions {
+  readonly correct?: boolean;
+  readonly uncertainty?: Partial<LandmarkUncertainty>;
+}
+
+/**
+ * A face on a photo with its points where the truth lies in the mean, for a markup whose errors are
+ * known. Depth stays, and so does alare where it is not the point that was measured. A face that lacks an
+ * eye corner stays as it is, and one for which an uncertainty is stated of all landmarks or of the brow:
+ * it is from another source.
+ */
+export function correctErrors(
+  face: Face<"px">,
+  { correct, uncertainty: stated = {} }: CorrectionOptions,
+  usualAlare: boolean,
+): Face<"px"> {
+  const { source, notes = [] } = face;
+  const own = stated.default ?? stated.landmarks?.brow;
+  const errors = source && MARKUP_ERRORS[source.markup];
+  if (source === undefined || errors === undefined || !(correct ?? own === undefined)) return face;
+  const isKnown = (place: ErrorPlace): boolean => usualAlare || place !== "alare";
+  const moves = movesOf(face, (place) => (isKnown(place) ? errors[place] : undefined));
+  if (moves === undefined) return face;
+  return {
+    ...withMoves(face, moves, 1),
+    source: { ...source, corrected: true },
+    notes: [...notes, note(FACE_NOTES, "errors-corrected")],
+  };
+}
