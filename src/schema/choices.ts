@@ -44,7 +44,7 @@ export const carry: Schema<Carry> = word(keysOf(CARRIES));
 export const tailHeight: Schema<TailHeight> = word(keysOf(TAIL_HEIGHTS));
 
 export const thickness: Schema<StationThickness> = record<StationThickness>(
-  each(keysOf(STATIONS), positiveLength<"mm">()),
+  each(keysOf(STATIONS), positiveLength),
 );
 
 export const shape: Schema<OutlineOptions> = record<OutlineOptions>(
@@ -71,7 +71,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     lead,
     carry,
     levels: word(LEVELS),
-    levelLimit: positiveLength<"mm">(),
+    levelLimit: positiveLength,
     start: startConvention,
     arch: archConvention,
     tail: tailConvention,

@@ -28,11 +28,11 @@ const MOST_STAND_INS = 100;
 const landmark = word(LANDMARK_NAMES);
 
 const uncertainty = record<LandmarkUncertainty>(
-  { default: size<"mm">() },
+  { default: size },
   {
     landmarks: record<NonNullable<LandmarkUncertainty["landmarks"]>>(
       {},
-      each(LANDMARK_NAMES, size<"mm">()),
+      each(LANDMARK_NAMES, size),
     ),
   },
 );

@@ -2,13 +2,13 @@ import { type PointLandmark, type Skin, type SkinCurve } from "../landmarks/inde
 import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { Camera, FaceFrame, Midline, Turning } from "../symmetry/index.js";
 import { MIDLINE_METHODS } from "../symmetry/internal.js";
-import type { Scale } from "../units/index.js";
+import type { Length, Measured, Scale } from "../units/index.js";
 import { SCALE_NOTE_CODES, SCALE_SOURCES } from "../units/internal.js";
 import {
   flatPoint,
   length,
   line,
-  measuredLength,
+  measured,
   notes,
   point,
   positiveLength,
@@ -36,9 +36,12 @@ const midline = record<Midline<"px">>({
   line: line<"px">(),
   tilt: angle,
   tiltU: spread,
-  throughU: size<"px">(),
+  throughU: spread as unknown as Schema<Length<"px">>,
   method: word([...MIDLINE_METHODS, "plane"]),
-  offsets: record<Midline<"px">["offsets"]>({}, each(names, length<"px">())),
+  offsets: record<Midline<"px">["offsets"]>(
+    {},
+    each(names, finite as unknown as Schema<Length<"px">>),
+  ),
   weights: record<Midline<"px">["weights"]>({}, each(names, finite)),
   trimmed: list(word(names), names.length),
   astray: list(word(names), names.length),
@@ -54,7 +57,7 @@ const scale: Schema<Scale> = record<Scale>(
     source: word(SCALE_SOURCES),
     notes: notes(SCALE_NOTE_CODES),
   },
-  { cameraDistance: measuredLength },
+  { cameraDistance: measured as unknown as Schema<Measured<Length<"mm">>> },
 );
 
 const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });
@@ -62,10 +65,10 @@ const skinCurve = record<SkinCurve>({ second: finite, fourth: finite });
 /** The skin on which a ruler lies. */
 export const skin: Schema<Skin> = kinds<Skin>({
   flat: [{}],
-  modelled: [{ width: size<"mm">(), relativeU: spread }],
+  modelled: [{ width: size, relativeU: spread }],
   fitted: [
     {
-      atMidline: length<"mm">(),
+      atMidline: length,
       slope: finite,
       right: skinCurve,
       left: skinCurve,
@@ -75,15 +78,15 @@ export const skin: Schema<Skin> = kinds<Skin>({
 });
 
 const turning = record<Turning>(
-  { yaw: angle, yawU: spread, depthU: spread, yawPerDepth: finite, pivot: length<"mm">(), skin },
+  { yaw: angle, yawU: spread, depthU: spread, yawPerDepth: finite, pivot: length, skin },
   { pitch: angle },
 );
 
 const camera = record<Camera>({
-  distance: positiveLength<"mm">(),
+  distance: positiveLength,
   axis: flatPoint<"mm">(),
   skin,
-  prominence: length<"mm">(),
+  prominence: length,
 });
 
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(

@@ -65,7 +65,7 @@ const context = {
   reference: record<LengthReference>({
     from: point<"px">(),
     to: point<"px">(),
-    length: positiveLength<"mm">(),
+    length: positiveLength,
   }),
   choices: choicesSchema,
   provenance: z.unknown() as Schema<unknown>,

@@ -1,3 +1,4 @@
+import type { Length, Measured } from "../units/index.js";
 import type { CompleteDots } from "../landmarks/index.js";
 import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { BrowPlan, Caution, DotOrigin, Move, SettledChoices } from "../mapping/index.js";
@@ -29,7 +30,7 @@ import {
   flatPoint,
   length,
   line,
-  measuredLength,
+  measured,
   MOST_NOTES,
   notes,
   noteValues,
@@ -60,7 +61,7 @@ const settledChoices = record<SettledChoices>(
     shape,
     pins,
   },
-  { levelLimit: positiveLength<"mm">() },
+  { levelLimit: positiveLength },
 );
 
 const guide = record<Guide>({
@@ -80,12 +81,12 @@ const origin = record<DotOrigin>(
 );
 
 const told = { side, dot, text: words };
-const moved = { ...told, up: length<"mm">(), outward: length<"mm">() };
+const moved = { ...told, up: length, outward: length };
 
 const move = kinds<Move>({
   move: [moved],
   stay: [moved],
-  place: [{ ...told, distance: length<"mm">(), height: length<"mm">() }],
+  place: [{ ...told, distance: length, height: length }],
 });
 
 const caution = record<Caution>(
@@ -93,8 +94,8 @@ const caution = record<Caution>(
   { finding: anyNote },
 );
 
-const rise = measuredLength;
-const crest = { at: flatPoint<"mm">(), u: size<"mm">(), rise };
+const rise = measured as unknown as Schema<Measured<Length<"mm">>>;
+const crest = { at: flatPoint<"mm">(), u: size, rise };
 
 const { upperStart, tailEnd, ...others } = each(DOT_NAMES, point<"mm">());
 

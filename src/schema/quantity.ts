@@ -55,18 +55,12 @@ export function polyline<U extends Unit>(): Schema<Polyline<U>> {
   return border as unknown as Schema<Polyline<U>>;
 }
 
-export function length<U extends Unit>(): Schema<Length<U>> {
-  return finite as unknown as Schema<Length<U>>;
-}
+export const length: Schema<Length<"mm">> = finite as unknown as Schema<Length<"mm">>;
 
 /** A length from 0 on. */
-export function size<U extends Unit>(): Schema<Length<U>> {
-  return spread as unknown as Schema<Length<U>>;
-}
+export const size: Schema<Length<"mm">> = spread as unknown as Schema<Length<"mm">>;
 
-export function positiveLength<U extends Unit>(): Schema<Length<U>> {
-  return positive as unknown as Schema<Length<U>>;
-}
+export const positiveLength: Schema<Length<"mm">> = positive as unknown as Schema<Length<"mm">>;
 
 export function line<U extends Unit>(): Schema<Line<U>> {
   return record({ through: flatPair, direction: flatPair }) as unknown as Schema<Line<U>>;
@@ -81,10 +75,6 @@ export const spreadIfKnown: Schema<number> = z
 
 /** What a plan reads. */
 export const reading: Schema<Measured> = record<Measured>({ value: finite, u: spreadIfKnown });
-
-export const measuredLength: Schema<Measured<Length<"mm">>> = measured as unknown as Schema<
-  Measured<Length<"mm">>
->;
 
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);

@@ -32,6 +32,6 @@ export function correctErrors(
   return {
     ...withMoves(face, moves, 1),
     source: { ...source, corrected: true },
-    notes: [...notes, note(FACE_NOTES, "errors-corrected")],
+    notes: [...notes, note(FACE_NOTES, "corrected")],
   };
 }

@@ -36,8 +36,8 @@ describe("the correction of a detector's errors", () => {
       expect(outwards * ((after?.[0] ?? 0) - (before?.[0] ?? 0))).toBeGreaterThan(0);
     }
     expect([found.source?.corrected, corrected.source?.corrected]).toEqual([undefined, true]);
-    expect(corrected.notes?.map(({ code }) => code)).toContain("errors-corrected");
-    expect(found.notes?.map(({ code }) => code)).not.toContain("errors-corrected");
+    expect(corrected.notes?.map(({ code }) => code)).toContain("corrected");
+    expect(found.notes?.map(({ code }) => code)).not.toContain("corrected");
   });
 
   it("leaves depth and the further points of a mesh alone", () => {
