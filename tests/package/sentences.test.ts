@@ -4,6 +4,7 @@ import { sentencesIn } from "./sentences.js";
 
 /** Files whose words are part of a table that holds more than words, and what that is. */
 const tables: ReadonlyMap<string, string> = new Map([
+  ["src/landmarks/markups/markups.ts", "titles of markups"],
   ["src/landmarks/markups/describe-markup.ts", "what a markup lacks"],
   ["src/landmarks/face/conventions.ts", "guides"],
   ["src/landmarks/face/measures.ts", "measures"],

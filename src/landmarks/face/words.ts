@@ -28,6 +28,6 @@ export const FACE_NOTES = {
   "stand-in": "{landmark} is only approximated: {instead}.",
   "irises-narrowed":
     "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
-  "corrected": "The average errors of its detector were taken out.",
+  corrected: "The average errors of its detector were taken out.",
   "repeated-points": "{landmark} repeats points, {count} too many: once is enough.",
 } as const;

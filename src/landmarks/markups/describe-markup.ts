@@ -4,7 +4,13 @@ import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
 import type { IndexTable } from "./index-table.js";
 import { INDEX_TABLES } from "./tables-by-name.js";
-import { type LandmarkForms, type MarkupName, MARKUPS, requireMarkup } from "./markups.js";
+import {
+  type LandmarkForms,
+  type MarkupName,
+  MARKUP_TITLES,
+  MARKUPS,
+  requireMarkup,
+} from "./markups.js";
 
 /** Something that cannot be told from a markup, and what it would take. */
 export interface BeyondMarkup {
@@ -76,7 +82,7 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
   };
   return {
     name,
-    title: TITLES[name],
+    title: MARKUP_TITLES[name],
     size,
     form,
     landmarks,
@@ -91,14 +97,6 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
     depth,
   };
 }
-
-const TITLES: { readonly [Name in MarkupName]: string } = {
-  "mesh-478": "Face mesh of 478 points, with irises",
-  "mesh-468": "Face mesh of 468 points, without irises",
-  "points-68": "68 points (300-W, iBUG)",
-  "points-98": "98 points (WFLW)",
-  "coco-wholebody-face": "Face part of COCO-WholeBody, keypoints 23–90",
-};
 
 type Need = BeyondMarkup["lacks"][number];
 

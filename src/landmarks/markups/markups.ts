@@ -44,6 +44,15 @@ export const MARKUPS = {
 /** Name of a markup that the library reads. */
 export type MarkupName = keyof typeof MARKUPS;
 
+/** What each markup is. */
+export const MARKUP_TITLES: { readonly [Name in MarkupName]: string } = {
+  "mesh-478": "Face mesh of 478 points, with irises",
+  "mesh-468": "Face mesh of 468 points, without irises",
+  "points-68": "68 points (300-W, iBUG)",
+  "points-98": "98 points (WFLW)",
+  "coco-wholebody-face": "Face part of COCO-WholeBody, keypoints 23–90",
+};
+
 /** Names of all markups that the library reads. */
 export const MARKUP_NAMES: readonly MarkupName[] = /* @__PURE__ */ Object.keys(
   MARKUPS,

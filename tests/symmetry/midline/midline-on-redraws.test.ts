@@ -21,7 +21,12 @@ const SETS: readonly (readonly [string, readonly Face<"px">[], number, number])[
   ["of 68 points", london.map(({ points68 }) => points68), 30, 0.93],
   // Half of them are turned by more than 12°: how much spreads grow there is in no uncertainty.
   ["of the mesh, turned heads", meshSamples.map((sample) => faceOfMesh(sample)), 100, 0.92],
-  ["of 68 points, turned heads", points68Samples.map((sample) => faceOfPoints68(sample)), 100, 0.93],
+  [
+    "of 68 points, turned heads",
+    points68Samples.map((sample) => faceOfPoints68(sample)),
+    100,
+    0.93,
+  ],
 ];
 
 /** Pixels per millimetre of a face 90 mm wide between the outer eye corners, as the midline has it. */
