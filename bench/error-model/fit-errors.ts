@@ -12,7 +12,11 @@ import {
 } from "brow-geometry/units";
 import { type EyeAxes, eyeAxes } from "../../src/landmarks/errors/eye-axes.js";
 import type { ErrorPlace, MarkupErrors } from "../../src/landmarks/errors/markup-errors.js";
-import { foundFace, type LondonFace, type MeasuredMarkup } from "./london-faces.js";
+import {
+  foundFace,
+  type LondonFace,
+  type MeasuredMarkup,
+} from "../../tests/support/london-faces.js";
 
 /** Where each markup's detector was measured. */
 const PLACES: { readonly [Name in MeasuredMarkup]: readonly ErrorPlace[] } = {
@@ -23,7 +27,7 @@ const PLACES: { readonly [Name in MeasuredMarkup]: readonly ErrorPlace[] } = {
 /** What a detector gets wrong in the mean, both sides taken together as mirror images. */
 export function fitErrors(faces: readonly LondonFace[], markup: MeasuredMarkup): MarkupErrors {
   const places = PLACES[markup];
-  const errors = faces.map((face) => errorsOf(face, foundFace(face, markup), places));
+  const errors = faces.map((face) => errorsOf(face, foundFace(face, markup, false), places));
   const shift = means(errors.flatMap(({ right, left }) => [right, left])).map(rounded);
   let end = 0;
   const rows = places.map((place) => {

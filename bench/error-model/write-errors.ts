@@ -2,12 +2,12 @@
 import { writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { fitErrors } from "./fit-errors.js";
-import { londonFaces } from "./london-faces.js";
+import { londonFaces } from "../../tests/support/london-faces.js";
 
 const faces = londonFaces();
 const [mesh, points68] = (["mesh-478", "points-68"] as const).map((name) => fitErrors(faces, name));
 
-const text = `import type { MarkupErrors } from "./markup-errors.js";
+const text = `import type { KnownErrors, MarkupErrors } from "./markup-errors.js";
 
 // Written by \`npm run study:errors\`: see bench/error-model.
 
@@ -24,7 +24,7 @@ const MESH: MarkupErrors = ${JSON.stringify(mesh)};
 const POINTS_68: MarkupErrors = ${JSON.stringify(points68)};
 
 /** The errors of the usual detector of each markup, where they are known. */
-export const MARKUP_ERRORS: Record<string, MarkupErrors | undefined> = {
+export const MARKUP_ERRORS: KnownErrors = {
   "mesh-478": MESH,
   "mesh-468": MESH,
   "points-68": POINTS_68,

@@ -2,7 +2,7 @@ import type * as library from "brow-geometry";
 import { type Choices, requirePlannable, type Scale } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
 import { flatPoint } from "brow-geometry/units";
-import { londonFaces } from "../../tests/support/london-faces.js";
+import { foundFace, londonFaces } from "../../tests/support/london-faces.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 
 /** The root of the library, of this revision or an earlier one. */
@@ -24,12 +24,13 @@ export function casesOf(lib: Library): readonly Case[] {
   );
   const [, , , , found] = londonFaces();
   if (found === undefined) throw new Error("the fixture holds fewer faces than it should");
-  const [mesh, points68] = [requirePlannable(found.mesh), requirePlannable(found.points68)];
-  const scale = lib.scaleFromIris(found.mesh);
+  const mesh = requirePlannable(foundFace(found, "mesh-478"));
+  const points68 = requirePlannable(foundFace(found, "points-68"));
+  const scale = lib.scaleFromIris(mesh);
   const frame = lib.faceFrame(mesh, scale);
   const turned = lib.turnToFront(mesh, scale);
   const frame68 = lib.faceFrame(points68, scale);
-  const onFace = requirePlannable(lib.toFace(found.mesh, frame));
+  const onFace = requirePlannable(lib.toFace(mesh, frame));
   const pins: Choices = {
     pins: [
       { side: "left", dot: "upperArch", at: face.left.brow.upper[3] ?? face.left.exocanthion },

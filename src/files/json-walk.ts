@@ -4,8 +4,8 @@ import { writtenPath } from "../units/internal.js";
 const SCALAR_OR_MARK =
   /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
 const BLANKS = /[ \t\r\n]*/y;
-// eslint-disable-next-line no-control-regex -- JSON forbids exactly these in a text
-const PLAIN_SIGNS = /[^"\\\u0000-\u001f]*/y;
+/** What stands in a string as it is: anything from the blank on, but quotes and backslashes. */
+const PLAIN_SIGNS = /[ !#-[\]-\uFFFF]*/y;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
 
 /** One token and where it begins. */

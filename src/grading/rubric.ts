@@ -62,7 +62,11 @@ function rulerSheetRubric(): Rubric {
   };
 }
 
-const KINDS: readonly RubricItem["kind"][] = ["reference", "evenness"];
+/** What an item of each kind may ask for. */
+const ASKED: { readonly [Kind in RubricItem["kind"]]: readonly string[] } = {
+  reference: FACE_MEASURE_NAMES,
+  evenness: MEASURE_NAMES,
+};
 
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
 export function requireRubric(where: string, rubric: Rubric): void {
@@ -77,9 +81,9 @@ export function requireRubric(where: string, rubric: Rubric): void {
     requireObject(where, field, item, "an object with kind, measure and points");
     const { kind, measure, points } = item;
     requirePositive(where, `${field}.points`, points);
-    if (!KINDS.includes(kind))
+    if (!Object.hasOwn(ASKED, kind))
       refuse("out-of-range", where, `${field}.kind`, kind, '"reference" or "evenness"');
-    const named: readonly string[] = kind === "reference" ? FACE_MEASURE_NAMES : MEASURE_NAMES;
+    const named = ASKED[kind];
     if (!named.includes(measure)) {
       refuse("out-of-range", where, `${field}.measure`, measure, `one of ${named.join(", ")}`);
     }

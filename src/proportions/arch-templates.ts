@@ -84,7 +84,9 @@ const VARIANCES = [1, 0.24 ** 2, 0.186 ** 2, 0.248 ** 2, 0.31 ** 2] as const;
 /** How much of what differs from a template counts as the crest's own way from the corner. */
 const LEAD = 0.43;
 
-const TEMPLATES = Array.from({ length: 25 }, (_, index) => templateAt(0.14 + 0.03 * index));
+const TEMPLATES = /* @__PURE__ */ Array.from({ length: 25 }, (_, index) =>
+  templateAt(0.14 + 0.03 * index),
+);
 
 function templateAt(place: number): Template {
   const sines = sinesAt(place);

@@ -1,10 +1,10 @@
 import type { ViteUserConfig } from "vitest/config";
-import library from "../../vitest.config.js";
+import unpacked from "../../vitest.config.js";
 
 const config: ViteUserConfig = {
-  ...library,
+  ...unpacked,
   test: {
-    ...library.test,
+    ...unpacked.test,
     include: ["tests/packed/*.test.ts"],
     exclude: [],
     outputFile: { json: "coverage/packed-tests.json" },

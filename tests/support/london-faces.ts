@@ -1,77 +1,109 @@
 import { readFileSync } from "node:fs";
-import { type Face, type FaceSide, fromMarkup, px } from "brow-geometry";
-import type { MarkupPoints } from "brow-geometry/landmarks";
+import { type Face, fromMarkup, px } from "brow-geometry";
+import type { FaceSide, MarkupPoints, MidlineLandmarks } from "brow-geometry/landmarks";
+import { correctErrors } from "../../src/landmarks/errors/correct-errors.js";
+import type { MarkupErrors } from "../../src/landmarks/errors/markup-errors.js";
 
-type Place = readonly [number, number];
-
-interface HandSide {
-  readonly endocanthion: Place;
-  readonly exocanthion: Place;
-  readonly pupil: Place;
-  readonly alare: Place;
-  readonly cheilion: Place;
-}
-
-interface LondonRow {
-  readonly face: number;
-  readonly hand: {
-    readonly right: HandSide;
-    readonly left: HandSide;
-    readonly midline: {
-      readonly sellion: Place;
-      readonly subnasale: Place;
-      readonly labialeSuperius: Place;
-      readonly stomion: Place;
-      readonly menton: Place;
-    };
-  };
+/** A face of the London set: drawn by hand, and as two detectors found it on the same photo. */
+export interface LondonFace {
+  readonly hand: Face<"px">;
+  /** Millimetres in a pixel, the iris drawn by hand taken as 11.71 mm wide. */
+  readonly millimetres: number;
   readonly mesh478: MarkupPoints;
   readonly points68: MarkupPoints;
 }
 
-/** One face as a hand and two detectors have it. */
-export interface LondonFace {
-  readonly face: number;
-  readonly hand: Face<"px">;
-  readonly mesh: Face<"px">;
-  readonly points68: Face<"px">;
+type Pair = readonly [number, number];
+
+/** A line of the file; what is not read here is left out. */
+interface Line {
+  readonly hand: {
+    readonly right: HandSide;
+    readonly left: HandSide;
+    readonly midline: Readonly<Record<string, Pair>>;
+  };
+  readonly mesh478: readonly (readonly number[])[];
+  readonly points68: readonly (readonly number[])[];
 }
 
-/** 102 frontal faces: see the README of the fixtures. */
+interface HandSide {
+  readonly endocanthion: Pair;
+  readonly exocanthion: Pair;
+  readonly pupil: Pair;
+  readonly limbusMedial: Pair;
+  readonly limbusLateral: Pair;
+  readonly alare: Pair;
+  readonly cheilion: Pair;
+  readonly upperLid: readonly Pair[];
+  readonly lowerLid: readonly Pair[];
+  readonly browUpper: readonly Pair[];
+  readonly browLower: readonly Pair[];
+  readonly irisRadius: number;
+}
+
+const IRIS_MILLIMETRES = 11.71;
+
+/** The 102 faces, in the order of the file: see tests/fixtures/README.md. */
 export function londonFaces(): readonly LondonFace[] {
-  const url = new URL("../fixtures/london-faces.ndjson", import.meta.url);
-  return readFileSync(url, "utf8")
-    .trim()
-    .split("\n")
-    .map((line) => {
-      const { face, hand, mesh478, points68 } = JSON.parse(line) as LondonRow;
-      return {
-        face,
-        hand: faceByHand(hand),
-        mesh: fromMarkup("mesh-478", mesh478, { coordinates: "pixels" }),
-        points68: fromMarkup("points-68", points68, { coordinates: "pixels" }),
-      };
-    });
+  const file = new URL("../fixtures/london-faces.ndjson", import.meta.url);
+  return readFileSync(file, "utf8").trim().split("\n").map(readLine);
 }
 
-/** Eye corners, pupils, nose wings, mouth and midline: what a midline is fitted to. */
-function faceByHand({ right, left, midline }: LondonRow["hand"]): Face<"px"> {
-  const side = (drawn: HandSide): FaceSide<"px"> => ({
-    endocanthion: px(drawn.endocanthion),
-    exocanthion: px(drawn.exocanthion),
-    pupil: px(drawn.pupil),
-    alare: px(drawn.alare),
-    cheilion: px(drawn.cheilion),
-  });
+function readLine(text: string): LondonFace {
+  const { hand, mesh478, points68 } = JSON.parse(text) as Line;
+  const midline = Object.entries(hand.midline).map(([name, point]) => [name, px(point)]);
   return {
-    right: side(right),
-    left: side(left),
-    midline: {
-      sellion: px(midline.sellion),
-      subnasale: px(midline.subnasale),
-      labialeSuperius: px(midline.labialeSuperius),
-      stomion: px(midline.stomion),
-      menton: px(midline.menton),
+    hand: {
+      right: sideOf(hand.right),
+      left: sideOf(hand.left),
+      midline: Object.fromEntries(midline) as MidlineLandmarks<"px">,
+    },
+    millimetres: IRIS_MILLIMETRES / (hand.right.irisRadius + hand.left.irisRadius),
+    mesh478,
+    points68,
+  };
+}
+
+function sideOf(side: HandSide): FaceSide<"px"> {
+  const { browUpper, browLower, upperLid, lowerLid } = side;
+  return {
+    endocanthion: px(side.endocanthion),
+    exocanthion: px(side.exocanthion),
+    pupil: px(side.pupil),
+    limbusMedial: px(side.limbusMedial),
+    limbusLateral: px(side.limbusLateral),
+    alare: px(side.alare),
+    cheilion: px(side.cheilion),
+    upperLid: upperLid.map((point) => px(point)),
+    lowerLid: lowerLid.map((point) => px(point)),
+    brow: {
+      upper: browUpper.map((point) => px(point)),
+      lower: browLower.map((point) => px(point)),
     },
   };
+}
+
+/** The markups whose detectors the file holds. */
+export type MeasuredMarkup = "mesh-478" | "points-68";
+
+/** What a detector found: corrected as the library does, or as found. */
+export function foundFace(
+  { mesh478, points68 }: LondonFace,
+  markup: MeasuredMarkup,
+  correct = true,
+): Face<"px"> {
+  const options = { coordinates: "pixels", correct } as const;
+  return markup === "mesh-478"
+    ? fromMarkup(markup, mesh478, options)
+    : fromMarkup(markup, points68, options);
+}
+
+/** What a detector found, corrected by a table that may have been fitted without this face. */
+export function correctedFace(
+  face: LondonFace,
+  markup: MeasuredMarkup,
+  errors: MarkupErrors,
+): Face<"px"> {
+  const found = foundFace(face, markup, false);
+  return correctErrors(found, { correct: true }, true, { [markup]: errors });
 }

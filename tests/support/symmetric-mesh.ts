@@ -62,11 +62,11 @@ function withItsMirrorImage({
     left: side,
     right: mapFace({ right: side, left: {}, midline: {} }, flipped).right,
     midline: mapFace({ right: {}, left: {}, midline }, onMidline).midline,
-    ...(symmetricPoints === undefined ? {} : { symmetricPoints: meanRelief(symmetricPoints) }),
+    ...(symmetricPoints === undefined ? {} : { symmetricPoints: meanPoints(symmetricPoints) }),
   };
 }
 
-function meanRelief({ pairs, middle }: SymmetricPoints<"mm">): SymmetricPoints<"mm"> {
+function meanPoints({ pairs, middle }: SymmetricPoints<"mm">): SymmetricPoints<"mm"> {
   return {
     pairs: pairs.map(({ right, left }) => {
       const own = mean(left, right);

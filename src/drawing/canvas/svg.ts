@@ -93,9 +93,8 @@ function attributeValue(value: string | number): string {
   return typeof value === "number" ? coordinate(value) : escaped(value);
 }
 
-/** Characters that XML 1.0 forbids even when escaped: control characters, halves of pairs, non-characters. */
-// eslint-disable-next-line no-control-regex -- XML forbids exactly these in a text
-const FORBIDDEN = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|\p{Surrogate}/gu;
+/** What is no character of XML 1.0 (production 2), even when escaped: most control characters, halves of pairs. */
+const FORBIDDEN = /[^\t\n\r -\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",

@@ -2,7 +2,7 @@ import { note } from "../../units/internal.js";
 import type { Face, LandmarkUncertainty } from "../face/face.js";
 import { FACE_NOTES } from "../face/words.js";
 import { MARKUP_ERRORS } from "./measured-errors.js";
-import type { ErrorPlace } from "./markup-errors.js";
+import type { ErrorPlace, KnownErrors } from "./markup-errors.js";
 import { movesOf, withMoves } from "./point-moves.js";
 
 /** What decides whether a face is corrected. */
@@ -21,10 +21,11 @@ export function correctErrors(
   face: Face<"px">,
   { correct, uncertainty: stated = {} }: CorrectionOptions,
   usualAlare: boolean,
+  known: KnownErrors = MARKUP_ERRORS,
 ): Face<"px"> {
   const { source, notes = [] } = face;
   const own = stated.default ?? stated.landmarks?.brow;
-  const errors = source && MARKUP_ERRORS[source.markup];
+  const errors = source && known[source.markup];
   if (source === undefined || errors === undefined || !(correct ?? own === undefined)) return face;
   const isKnown = (place: ErrorPlace): boolean => usualAlare || place !== "alare";
   const moves = movesOf(face, (place) => (isKnown(place) ? errors[place] : undefined));

@@ -16,6 +16,9 @@ export type ErrorRow = readonly number[];
  */
 export type MarkupErrors = { readonly [Place in ErrorPlace]?: ErrorRow };
 
+/** The errors of the usual detector of each markup, where they are known. */
+export type KnownErrors = { readonly [Markup in string]?: MarkupErrors };
+
 /** What a row says of a share of its line: between its pairs in proportion. */
 export function errorAt(
   row: ErrorRow,

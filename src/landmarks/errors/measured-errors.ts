@@ -1,4 +1,4 @@
-import type { MarkupErrors } from "./markup-errors.js";
+import type { KnownErrors, MarkupErrors } from "./markup-errors.js";
 
 // Written by `npm run study:errors`: see bench/error-model.
 
@@ -26,7 +26,7 @@ const POINTS_68: MarkupErrors = {
 };
 
 /** The errors of the usual detector of each markup, where they are known. */
-export const MARKUP_ERRORS: Record<string, MarkupErrors | undefined> = {
+export const MARKUP_ERRORS: KnownErrors = {
   "mesh-478": MESH,
   "mesh-468": MESH,
   "points-68": POINTS_68,

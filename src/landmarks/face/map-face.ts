@@ -43,7 +43,9 @@ export function mapFace<From extends Unit, To extends Unit>(
     right: mapSide(right, map),
     left: mapSide(left, map),
     midline: mapNamed(midline, map),
-    ...(symmetricPoints === undefined ? {} : { symmetricPoints: mapRelief(symmetricPoints, map) }),
+    ...(symmetricPoints === undefined
+      ? {}
+      : { symmetricPoints: mapSymmetricPoints(symmetricPoints, map) }),
   };
 }
 
@@ -85,7 +87,7 @@ function mapLine<From extends Unit, To extends Unit>(
   return line.map((point) => map(point, name));
 }
 
-function mapRelief<From extends Unit, To extends Unit>(
+function mapSymmetricPoints<From extends Unit, To extends Unit>(
   symmetricPoints: SymmetricPoints<From>,
   map: PointMap<From, To>,
 ): SymmetricPoints<To> {

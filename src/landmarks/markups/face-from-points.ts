@@ -52,7 +52,7 @@ export function faceFromPoints(
     midline: readPlaces(reading, "midline", table.midline),
     source: sourceOf(name, table, options, deep),
     standIns: standInsOf(table, alare),
-    ...(deep ? { symmetricPoints: readRelief(reading, table) } : {}),
+    ...(deep ? { symmetricPoints: readSymmetricPoints(reading, table) } : {}),
     notes,
   };
   requireSideOrder(where, face, "down");
@@ -150,7 +150,10 @@ function readIrises(
   return irises;
 }
 
-function readRelief({ points, tableOf }: Reading, table: IndexTable): SymmetricPoints<"px"> {
+function readSymmetricPoints(
+  { points, tableOf }: Reading,
+  table: IndexTable,
+): SymmetricPoints<"px"> {
   return {
     pairs: table.pairs.flatMap((pair) => {
       const right = points[pair[tableOf("right")]];

@@ -124,7 +124,7 @@ function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[
       width === undefined ? "a point each" : "points with depth and their mirror partners";
     refuse("missing-landmark", "fitMidsagittalPlane", field, undefined, need);
   }
-  const spread = reliefSpread(face, width);
+  const spread = spreadOfPoints(face, width);
   const pairs = pairsWithDepth(face.symmetricPoints, spread);
   if (countPoints(pairs) < LEAST_POINTS) {
     const field = "symmetricPoints";
@@ -157,7 +157,7 @@ function pairsWithDepth<U extends Unit>(
 }
 
 /** As a landmark's: what the source says of all its points, at least 1 % of the biocular width. */
-function reliefSpread<U extends Unit>(face: Face<U>, width: Length<U>): Length<U> {
+function spreadOfPoints<U extends Unit>(face: Face<U>, width: Length<U>): Length<U> {
   const share = (face.source?.uncertainty.default ?? 0) / TYPICAL_WIDTH;
   return length(width * Math.max(share, LEAST_SPREAD));
 }

@@ -5,7 +5,7 @@ import { fitMidsagittalPlane } from "brow-geometry/symmetry";
 import { mapFace } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
-import { londonFaces } from "../../support/london-faces.js";
+import { foundFace, londonFaces } from "../../support/london-faces.js";
 import {
   faceOfMesh,
   faceOfPoints68,
@@ -89,7 +89,9 @@ describe("the tilt of a mirror plane", () => {
   it("and its place at brow height hold the midline drawn by hand as often as they say", () => {
     const faces = londonFaces();
     const held = { tilt: 0, place: 0 };
-    for (const { hand, mesh } of faces) {
+    for (const face of faces) {
+      const { hand } = face;
+      const mesh = foundFace(face, "mesh-478");
       const { line, tilt } = fitMidline(hand);
       const plane = fitMidsagittalPlane(mesh);
       if (Math.abs(plane.tilt - tilt) <= 1.96 * plane.tiltU) held.tilt += 1;
