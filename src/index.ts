@@ -23,8 +23,8 @@ export type { HeadPose } from "./capture/index.js";
 
 // From pixels to millimetres.
 export { scaleFromIris, scaleFromReference, scaleFromRuler } from "./calibration/index.js";
-export { scaleFromMarker, fitRuler, IRIS_WIDTH } from "./calibration/index.js";
-export type { IrisOptions, MarkerOptions, ReferenceOptions } from "./calibration/index.js";
+export { fitRuler, IRIS_WIDTH } from "./calibration/index.js";
+export type { IrisOptions, ReferenceOptions } from "./calibration/index.js";
 export { toMillimetres, toPixels } from "./units/index.js";
 export type { Scale } from "./units/index.js";
 export { fitMidline, faceFrame, turnToFront, toFace, toPhoto } from "./symmetry/index.js";
@@ -44,8 +44,8 @@ export type { OutlineOptions, StationThickness } from "./proportions/index.js";
 export { placeOnSide, pointOnSide } from "./symmetry/index.js";
 
 // The two sides of a face, and the same face again.
-export { mirror, compareSides, compareBorders } from "./symmetry/index.js";
-export { compareCaptures, halfFaces, eyeCant, noseDeviation } from "./symmetry/index.js";
+export { mirror, compareSides, compareCaptures, halfFaces } from "./symmetry/index.js";
+export { eyeCant, noseDeviation } from "./symmetry/index.js";
 export type { CaptureComparison, CaptureComparisonOptions } from "./symmetry/index.js";
 export type { ComparisonOptions, SideComparison, SideDifference } from "./symmetry/index.js";
 export { comparisonFindings } from "./mapping/index.js";

@@ -39,7 +39,8 @@ export type MarkerOptions = ReferenceOptions;
  *
  * @example
  * ```ts
- * import { mm, px, scaleFromMarker } from "brow-geometry";
+ * import { mm, px } from "brow-geometry";
+ * import { scaleFromMarker } from "brow-geometry/calibration";
  * const rim = px([[560, 200], [520, 240], [480, 200], [520, 160], [548, 228]]);
  * const scale = scaleFromMarker(rim, mm(10), { placement: px(0.5) });
  * scale.factor; // → 0.125

@@ -8,11 +8,10 @@ import {
   px,
   type Scale,
   scaleFromIris,
-  scaleFromMarker,
   scaleFromReference,
   scaleFromRuler,
 } from "brow-geometry";
-import { combineScales } from "brow-geometry/calibration";
+import { combineScales, scaleFromMarker } from "brow-geometry/calibration";
 import { describe, expectTypeOf, it } from "vitest";
 
 const photo: Face<"px"> = { right: {}, left: {}, midline: {} };

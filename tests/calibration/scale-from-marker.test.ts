@@ -1,13 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
-import {
-  measured,
-  mm,
-  type Polyline,
-  px,
-  type Scale,
-  scaleFromMarker,
-  scaleFromReference,
-} from "brow-geometry";
+import { measured, mm, type Polyline, px, type Scale, scaleFromReference } from "brow-geometry";
+import { scaleFromMarker } from "brow-geometry/calibration";
 import { propagateByMonteCarlo } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";

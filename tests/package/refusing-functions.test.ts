@@ -150,8 +150,8 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => root.scaleFromIris(photo, { cameraDistance: { value: mm(600), u: mm(-1) } }),
   ],
   scaleFromMarker: [
-    () => root.scaleFromMarker(inLine, mm(10)),
-    () => root.scaleFromMarker(inLine.slice(0, 2), mm(10), { u: mm(-1) }),
+    () => calibration.scaleFromMarker(inLine, mm(10)),
+    () => calibration.scaleFromMarker(inLine.slice(0, 2), mm(10), { u: mm(-1) }),
   ],
   scaleFromReference: [
     () => root.scaleFromReference(px([0, 0]), px([100, 0]), mm(10), { u: mm(-1) }),
@@ -174,7 +174,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
         { method: "measure", start: mm([-15, 20]), skin: FLAT },
       ),
   ],
-  compareBorders: [() => root.compareBorders({ right: { upper: POINT }, left: { upper: BORDER } })],
+  compareBorders: [() => symmetry.compareBorders({ right: { upper: POINT }, left: { upper: BORDER } })],
   compareCaptures: [
     () => root.compareCaptures({ face, dots }, { face: nobody, dots }),
     () => root.compareCaptures({ face, dots }, { face, dots }, unproven),

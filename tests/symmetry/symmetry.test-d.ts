@@ -1,6 +1,5 @@
-import { type CarryOptions } from "brow-geometry/symmetry";
+import { type CarryOptions, compareBorders } from "brow-geometry/symmetry";
 import {
-  compareBorders,
   FACE_MIDLINE,
   type FaceFrame,
   type FlatPoint,

@@ -29,7 +29,8 @@ export interface BorderComparison {
  *
  * @example
  * ```ts
- * import { compareBorders, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { compareBorders } from "brow-geometry/symmetry";
  * const { upper } = compareBorders({
  *   right: { upper: mm([[-15, 20], [-38, 26], [-57, 18]]) },
  *   left: { upper: mm([[15, 21], [38, 27], [57, 19]]) },

@@ -1,6 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Brow, compareBorders, FACE_MIDLINE, mirror, mm, type Polyline } from "brow-geometry";
+import { type Brow, FACE_MIDLINE, mirror, mm, type Polyline } from "brow-geometry";
 import { polylineLength } from "brow-geometry/geometry";
+import { compareBorders } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
