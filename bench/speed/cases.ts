@@ -1,5 +1,11 @@
 import type * as library from "brow-geometry";
-import { type Choices, requirePlannable, type Scale } from "brow-geometry";
+import {
+  type Choices,
+  type PlannableFace,
+  type Polyline,
+  requirePlannable,
+  type Scale,
+} from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
 import { flatPoint } from "brow-geometry/units";
 import { foundFace, londonFaces } from "../../tests/support/london-faces.js";
@@ -38,6 +44,10 @@ export function casesOf(lib: Library): readonly Case[] {
   };
   const plan = lib.planBrows(face);
   return [
+    ...[10, 200, 1000].map((points): Case => {
+      const drawn = drawnWith(points);
+      return { name: `plan of borders of ${points} points`, run: () => lib.planBrows(drawn) };
+    }),
     { name: "dots of both brows", run: () => lib.planDots(face) },
     { name: "robust midline", run: () => lib.fitMidline(mesh) },
     { name: "plan of a face in millimetres, by hand", run: () => lib.planBrows(face) },
@@ -63,4 +73,19 @@ export function casesOf(lib: Library): readonly Case[] {
     },
     { name: "checking what was drawn", run: () => lib.checkDrawn(plan, { dots: plan.dots }) },
   ];
+}
+
+/** The synthetic face with smooth borders, each drawn as so many points. */
+function drawnWith(points: number): PlannableFace {
+  const side = (outwards: 1 | -1, { brow: _, ...landmarks }: PlannableFace["left"]) => {
+    const line = (start: number, rise: number): Polyline<"mm"> =>
+      Array.from({ length: points }, (_, index) => {
+        const share = index / (points - 1);
+        const y = start + (18 - start) * share + rise * Math.sin(Math.PI * share ** 1.3);
+        return flatPoint<"mm">(outwards * (15 + 43 * share), y);
+      });
+    return { ...landmarks, brow: { upper: line(20, 7), lower: line(13, 5) } };
+  };
+  const face = requirePlannable(syntheticFace());
+  return { ...face, right: side(-1, face.right), left: side(1, face.left) };
 }

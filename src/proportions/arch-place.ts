@@ -52,7 +52,7 @@ export function crestOf({ along, heights }: BorderOverChord): Crest | undefined 
   let squares = 0;
   for (let index = 1; index < last; index += 1) {
     const turn = Math.abs(turns[index] as number);
-    if (turn > STRAIGHT) {
+    if (isCorner(turn)) {
       corners += 1;
       corner = index;
     }
@@ -80,6 +80,10 @@ export function crestOf({ along, heights }: BorderOverChord): Crest | undefined 
 
 /** A turn of less than this, in slopes, is none but that of rounding. */
 const STRAIGHT = 1e-9;
+
+export function isCorner(turn: number): boolean {
+  return Math.abs(turn) > STRAIGHT;
+}
 
 /** By how much a polyline turns downwards at each of its points, in slopes; 0 at its ends. */
 export function turnsOf(along: readonly number[], heights: readonly number[]): readonly number[] {

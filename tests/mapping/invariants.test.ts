@@ -1,6 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   type Brow,
+  type BrowPlan,
   checkDrawn,
   type Choices,
   type CompleteDots,
@@ -17,6 +18,7 @@ import {
   planDots,
   type PlannedDots,
   type Point,
+  type Polyline,
   px,
   requirePlannable,
   scaleFromReference,
@@ -30,6 +32,7 @@ import { parseChoices } from "brow-geometry/schema";
 import { describe, expect } from "vitest";
 import { anyBetween, anyChoices, anyFace, anyNumber, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
+import type { SyntheticFace } from "../support/synthetic-face.js";
 import { photograph } from "../support/photograph.js";
 
 const anySide = fc.constantFrom<Side>("right", "left");
@@ -76,6 +79,18 @@ function reshaped({ upper, lower }: Required<Brow<"mm">>, rise: number, up = 0):
   return { upper: upper.map(squeezed), lower: lower.map(squeezed) };
 }
 
+/** A line over the same way, with points at shares of each of its legs. */
+function drawnOver(line: Polyline<"mm">, shares: readonly number[]): Polyline<"mm"> {
+  const inOrder = [...shares].sort((one, other) => one - other);
+  return line.flatMap((to, index) => {
+    const from = line[index - 1];
+    if (from === undefined) return [to];
+    const at = (share: number): Point<"mm"> =>
+      flatPoint(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]));
+    return [...inOrder.map(at), to];
+  });
+}
+
 describe("a plan", () => {
   test.prop([anyFace(1.5), anyChoices()])("of the mirrored face is mirrored", (face, choices) => {
     const plan = plannedOr(face, choices);
@@ -89,6 +104,23 @@ describe("a plan", () => {
     const codes = ({ reasons }: PlannedDots) => reasons.map(({ code }) => code).sort();
     expect(codes(twin)).toEqual(codes(plan));
   });
+
+  test.prop([anyFace(1), fc.array(anyBetween(0, 1), { maxLength: 4 })], { numRuns: 10 })(
+    "reads and doubts a border the same, however densely it is drawn",
+    (face, shares) => {
+      const side = ({ brow, ...points }: SyntheticFace["left"]): SyntheticFace["left"] => ({
+        ...points,
+        brow: { upper: drawnOver(brow.upper, shares), lower: drawnOver(brow.lower, shares) },
+      });
+      const dense = planBrows({ ...face, right: side(face.right), left: side(face.left) });
+      const sparse = planBrows(face);
+      expectClose(dense.measures, sparse.measures, 1e-6);
+      expectClose(dense.naturalMeasures, sparse.naturalMeasures, 1e-6);
+      const differences = ({ naturalComparison }: BrowPlan): unknown =>
+        naturalComparison.differences.map(({ measure, difference }) => ({ measure, difference }));
+      expectClose(differences(dense), differences(sparse), 1e-6);
+    },
+  );
 
   test.prop([anyFace(1.5), anyPose(), anyChoices()])(
     "does not care how the photo was taken",

@@ -1,11 +1,12 @@
 import type { Direction } from "../../geometry/index.js";
 import { type Face, landmarkUncertainty } from "../face/face.js";
 import type { LandmarkName } from "../face/landmarks.js";
-import { FACE_PARTS, type PointMoves, spotsOf } from "./point-moves.js";
+import { FACE_PARTS, linesOf, type PointMoves } from "./point-moves.js";
+import { stationErrors } from "./stations.js";
 
 /**
- * The independent causes of error of a face's points: how far one standard deviation of each moves them.
- * Each point errs by itself, along and across the midline.
+ * The independent causes of error of a face's points: how far one standard deviation of each moves them,
+ * along and across the midline. Each point errs by itself, those of a line by its stations.
  *
  * @param read the landmarks that are uncertain; the others stay where they are
  */
@@ -13,15 +14,23 @@ export function errorSources(
   face: Face<"mm">,
   read: readonly LandmarkName[],
 ): readonly PointMoves[] {
-  return FACE_PARTS.flatMap((part) =>
-    spotsOf(face, part).flatMap(({ landmark }, point): readonly PointMoves[] => {
+  return FACE_PARTS.flatMap((part) => {
+    let points = 0;
+    return linesOf(face, part).flatMap(({ landmark, line }): readonly PointMoves[] => {
+      const first = points;
+      points += line.length;
       if (!read.includes(landmark)) return [];
       const u = landmarkUncertainty(face, landmark);
-      return [0, 1].map((axis) => {
-        const moves: Direction[] = [];
-        moves[point] = axis === 0 ? [u, 0] : [0, u];
-        return { [part]: moves };
-      });
-    }),
-  );
+      return stationErrors(line).flatMap((shares) =>
+        [0, 1].map((axis) => {
+          const moves: Direction[] = [];
+          shares.forEach((share, index) => {
+            const by = share * u;
+            if (by !== 0) moves[first + index] = axis === 0 ? [by, 0] : [0, by];
+          });
+          return { [part]: moves };
+        }),
+      );
+    });
+  });
 }

@@ -1,4 +1,4 @@
-import { type Direction, distance } from "../../geometry/index.js";
+import type { Direction } from "../../geometry/index.js";
 import {
   deepPoint,
   flatPoint,
@@ -14,6 +14,7 @@ import { keysOf } from "../../units/internal.js";
 import { mapFace } from "../face/map-face.js";
 import { eyeAxes } from "./eye-axes.js";
 import { errorAt, type ErrorPlace, type ErrorRow } from "./markup-errors.js";
+import { sharesAlong } from "./stations.js";
 
 /** The parts of a face that hold landmarks. */
 export const FACE_PARTS = ["right", "left", "midline"] as const;
@@ -90,24 +91,30 @@ interface Spot {
 
 /** What every point of a part is, in the order of `mapFace`. */
 export function spotsOf<U extends Unit>(face: Face<U>, part: FacePart): readonly Spot[] {
+  return linesOf(face, part).flatMap(({ landmark, place, line }) =>
+    sharesAlong(line).map((share) => ({ landmark, place, share })),
+  );
+}
+
+/** The lines of a part, in the order of `mapFace`; a point is a line of one. */
+export function linesOf<U extends Unit>(face: Face<U>, part: FacePart): readonly FaceLine<U>[] {
   const { brow, upperLid, lowerLid, ...points } = face[part] as FaceSide<U>;
   const along = (
     place: ErrorPlace,
     line: Polyline<U> = [],
     landmark: LandmarkName = "brow",
-  ): readonly Spot[] => sharesAlong(line).map((share) => ({ landmark, place, share }));
+  ): FaceLine<U> => ({ landmark, place, line });
   return [
-    ...keysOf(points).flatMap((name) => along(name, points[name] && [points[name]], name)),
-    ...along("upperLid", upperLid, "upperLid"),
-    ...along("lowerLid", lowerLid, "lowerLid"),
-    ...along("upper", brow?.upper),
-    ...along("lower", brow?.lower),
+    ...keysOf(points).map((name) => along(name, points[name] && [points[name]], name)),
+    along("upperLid", upperLid, "upperLid"),
+    along("lowerLid", lowerLid, "lowerLid"),
+    along("upper", brow?.upper),
+    along("lower", brow?.lower),
   ];
 }
 
-/** Share of a line's length before each of its points. */
-function sharesAlong<U extends Unit>(line: Polyline<U>): readonly number[] {
-  let sum = 0;
-  const before = line.map((point, index) => (sum += distance(line[index - 1] ?? point, point)));
-  return before.map((length) => length / (sum || 1));
+interface FaceLine<U extends Unit> {
+  readonly landmark: LandmarkName;
+  readonly place: ErrorPlace;
+  readonly line: Polyline<U>;
 }
