@@ -64,10 +64,14 @@ export type { MapRecord, WeighOptions, WeighedChoices, WorkOptions } from "./map
 export type { WorkStep } from "./mapping/index.js";
 
 // What was drawn, and readings by hand.
-export { checkDrawn, checkReadings, evenReadings } from "./mapping/index.js";
+export { checkDrawn, checkReadings, correctionOf, evenReadings } from "./mapping/index.js";
 export type { DrawnCheck, DrawnMap, DrawnOptions, ReadingMove } from "./mapping/index.js";
 export { measuresFromReadings } from "./calibration/index.js";
 export type { Reading, ReadingSheet, SheetOptions } from "./calibration/index.js";
+
+// Results in words.
+export { ENGLISH, say } from "./words/index.js";
+export type { Words } from "./words/index.js";
 
 // Pictures.
 export { drawPlan, drawStrip, drawChoices, drawCaptures, drawSheet } from "./drawing/index.js";

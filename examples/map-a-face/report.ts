@@ -9,6 +9,7 @@ import {
   type MeasureName,
   type Note,
   type Point,
+  say,
 } from "brow-geometry";
 import { type ToleranceName } from "brow-geometry/units";
 import { type Turning } from "brow-geometry/symmetry";
@@ -29,8 +30,9 @@ export function report(plan: BrowPlan, frame: FaceFrame, findings: readonly Find
 }
 
 /** What a finding says, with how grave it is. */
-function graded({ severity, code, text, values }: Finding): Note {
-  return { code, text: `${severity}: ${text}`, values };
+function graded(finding: Finding): Note {
+  const { severity, code, values } = finding;
+  return { code, text: `${severity}: ${say(finding)}`, values };
 }
 
 function photo({ scale, midline, turning }: FaceFrame): readonly string[] {
@@ -117,7 +119,7 @@ function differences({ naturalComparison, comparison }: BrowPlan): readonly stri
 }
 
 function moves({ moves: all }: BrowPlan): readonly string[] {
-  return all.map(({ text }) => text);
+  return all.map((move) => say(move));
 }
 
 function section(title: string, lines: readonly string[]): readonly string[] {
@@ -141,8 +143,8 @@ function rounded(value: number, decimals: number): string {
 }
 
 function bullets(notes: readonly Note[]): readonly string[] {
-  return notes.flatMap(({ text }) =>
-    wrapped(text).map((line, index) => (index === 0 ? "- " : "  ") + line),
+  return notes.flatMap((note) =>
+    wrapped(say(note)).map((line, index) => (index === 0 ? "- " : "  ") + line),
   );
 }
 

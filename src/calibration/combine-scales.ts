@@ -9,10 +9,9 @@ import {
 } from "../units/index.js";
 import {
   chiSquareQuantile,
-  note,
+  scaleNote,
   refuse,
   requirePositive,
-  SOURCES_NOTES,
   refusingAs,
 } from "../units/internal.js";
 
@@ -95,8 +94,11 @@ function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance">
 }
 
 function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
-  const said = scales.map(({ source, factor, u }) => `${source} ${shown(factor)} ± ${shown(u)}`);
-  return note(SOURCES_NOTES, "sources-disagree", { scales: said.join(", ") });
+  return scaleNote("sources-disagree", {
+    scales: scales.map(({ source, factor, u }) =>
+      scaleNote("scale-of-source", { source, factor: shown(factor), u: shown(u) }),
+    ),
+  });
 }
 
 function shown(factor: number): string {

@@ -12,13 +12,12 @@ import {
   type ScaleNoteCode,
 } from "../units/index.js";
 import {
-  note,
+  scaleNote,
   refuse,
   refusingAs,
   requireFinite,
   requireFinitePoint,
   requirePositive,
-  RULER_NOTES,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
@@ -137,7 +136,7 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   const rejected = model.rejected === undefined ? undefined : places[model.rejected];
   if (rejected !== undefined) {
     notes.push(
-      note(RULER_NOTES, "reading-rejected", {
+      scaleNote("reading-rejected", {
         reading: rejected.reading,
         expected: rejected.reading - readingExcess(rejected, model.curve),
       }),
@@ -145,12 +144,10 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   }
   if (model.curve.powers.length > 2) {
     const [first, last] = endSlopes(model);
-    notes.push(
-      note(RULER_NOTES, "ruler-recedes", { first: Math.abs(first), last: Math.abs(last) }),
-    );
+    notes.push(scaleNote("ruler-recedes", { first: Math.abs(first), last: Math.abs(last) }));
   }
   if (model.widening > 1) {
-    notes.push(note(RULER_NOTES, "readings-scatter", { times: model.widening }));
+    notes.push(scaleNote("readings-scatter", { times: model.widening }));
   }
   return notes;
 }

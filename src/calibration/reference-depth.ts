@@ -6,7 +6,7 @@ import {
   type Scale,
   type ScaleNoteCode,
 } from "../units/index.js";
-import { note, refuse, requirePositive, DEPTH_NOTES } from "../units/internal.js";
+import { refuse, requirePositive, scaleNote } from "../units/internal.js";
 
 /**
  * How far a reference lies from the plane that is to be measured, and how far the camera does. For
@@ -64,6 +64,6 @@ export function scaleOfKnown(
   if (depth === undefined) return { ...scale, notes };
   const { nearer, cameraDistance } = depth;
   const about = { nearer: nearer.value, distance: cameraDistance.value };
-  const offPlane = note(DEPTH_NOTES, "reference-off-plane", about);
+  const offPlane = scaleNote("reference-off-plane", about);
   return { ...scale, notes: [...notes, offPlane], cameraDistance };
 }

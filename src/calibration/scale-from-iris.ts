@@ -11,8 +11,7 @@ import {
   type Side,
 } from "../units/index.js";
 import {
-  IRIS_NOTES,
-  note,
+  scaleNote,
   refuse,
   refusingAs,
   requireFinitePoint,
@@ -115,15 +114,14 @@ function seenWidth(
   if (right === undefined || left === undefined) {
     return {
       seen: measured(mean, u),
-      notes: [note(IRIS_NOTES, "one-iris", { side: right === undefined ? "left" : "right" })],
+      notes: [scaleNote("one-iris", { side: right === undefined ? "left" : "right" })],
     };
   }
   const apart = Math.abs(right - left);
   return {
     // Where the two disagree by more than their placement explains, their disagreement counts.
     seen: measured(mean, Math.max(u / Math.SQRT2, apart / 2)),
-    notes:
-      apart > COVERAGE * Math.SQRT2 * u ? [note(IRIS_NOTES, "irises-differ", { right, left })] : [],
+    notes: apart > COVERAGE * Math.SQRT2 * u ? [scaleNote("irises-differ", { right, left })] : [],
   };
 }
 
@@ -158,7 +156,7 @@ function widthNotes(
 ): readonly Note<ScaleNoteCode>[] {
   if (!average) return [];
   return [
-    note(IRIS_NOTES, "population-average", {
+    scaleNote("population-average", {
       width: width.value,
       u: width.u,
       percent: (100 * width.u) / width.value,
@@ -168,7 +166,7 @@ function widthNotes(
 
 function ringNotes(ringFactor: Measured): readonly Note<ScaleNoteCode>[] {
   if (ringFactor.value === 1) return [];
-  return [note(IRIS_NOTES, "ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
+  return [scaleNote("ring-factor", { factor: ringFactor.value, u: ringFactor.u })];
 }
 
 /** How far a brow lies from the plane of the irises, in mm: its start nearer, its tail end farther. */
@@ -198,11 +196,11 @@ export function browPerspective(
   if (cameraDistance !== undefined) {
     const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
     requirePositive(where, "cameraDistance", distance);
-    return { u: 0, note: note(IRIS_NOTES, "perspective-corrected", { distance }) };
+    return { u: 0, note: scaleNote("perspective-corrected", { distance }) };
   }
   return {
     u: DEPTH_SPREAD / USUAL_CAMERA,
-    note: note(IRIS_NOTES, "perspective-unknown", {
+    note: scaleNote("perspective-unknown", {
       distance: NEAREST_CAMERA,
       start: 100 * (1 / (1 - NEARER_AT_START / NEAREST_CAMERA) - 1),
       tail: 100 * (1 - 1 / (1 + FARTHER_AT_TAIL / NEAREST_CAMERA)),

@@ -14,10 +14,9 @@ import {
 } from "../units/index.js";
 import {
   chiSquareQuantile,
-  note,
+  scaleNote,
   requirePolyline,
   requirePositive,
-  MARKER_NOTES,
   toDegrees,
   refusingAs,
 } from "../units/internal.js";
@@ -72,14 +71,14 @@ function seenWidth(rim: Polyline<"px">, placement: number): SeenWidth {
   if (tilt !== undefined) {
     return {
       seen: widthWith(rim, placement, ellipseWidth),
-      notes: [note(MARKER_NOTES, "marker-tilted", { tilt })],
+      notes: [scaleNote("marker-tilted", { tilt })],
     };
   }
   const { value, u } = widthWith(rim, placement, circleWidth);
   const times = scatterOf(rim, placement);
   return {
     seen: measured(value, times * u),
-    notes: times > 1 ? [note(MARKER_NOTES, "rim-scatters", { times })] : [],
+    notes: times > 1 ? [scaleNote("rim-scatters", { times })] : [],
   };
 }
 

@@ -43,7 +43,7 @@ import { poseReadings } from "./head-pose.js";
  *
  * @example
  * ```ts
- * import { checkCapture, mm, px, scaleFromReference } from "brow-geometry";
+ * import { checkCapture, mm, px, say, scaleFromReference } from "brow-geometry";
  * const face = {
  *   right: { endocanthion: px([460, 500]), exocanthion: px([370, 505]), cheilion: px([450, 690]) },
  *   left: { endocanthion: px([560, 500]), exocanthion: px([656, 500]), cheilion: px([570, 690]) },
@@ -51,7 +51,7 @@ import { poseReadings } from "./head-pose.js";
  * };
  * const scale = scaleFromReference(px([0, 0]), px([160, 0]), mm(50));
  * const findings = checkCapture(face, { purpose: "record", scale });
- * findings.filter(({ severity }) => severity === "retake").map(({ text }) => text);
+ * findings.filter(({ severity }) => severity === "retake").map((finding) => say(finding));
  * // → [
  * //   "The lips are apart by 0.22 of the mouth's width; up to 0.08 will do. Ask the client to close the lips without pressing them.",
  * //   "A pixel is 0.31 mm wide: the tolerance of 1 mm spans 3.2 of them; it takes 5. Fill the picture with the face: zoom in rather than come nearer, or use a better camera.",
@@ -62,7 +62,7 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
   return refusingAs("checkCapture", () => {
     const capture = settle(face, options);
     const sides = sidesFindings(face);
-    if (sides.some(({ code }) => code === "sides-swapped")) {
+    if (sides.some(({ code }) => code === "sides-exchanged")) {
       return gravestFirst([...sides, ...declaredFindings(capture, [])]);
     }
     const judge = (reading: Reading): readonly Finding[] => judged(reading, capture.limits);
@@ -149,7 +149,7 @@ function requireFiniteFace(name: string, face: Face<"px">): void {
 function requireBaseline(baseline: Face<"px">): void {
   requireFiniteFace("baseline", baseline);
   const [problem] = sidesFindings(baseline);
-  if (problem?.code !== "sides-swapped") return;
+  if (problem?.code !== "sides-exchanged") return;
   const corners = [baseline.right.endocanthion, baseline.left.endocanthion];
   const need = "an unmirrored photo with the client's own right and left";
   refuse("sides-swapped", HERE, "baseline", corners, need);
@@ -167,7 +167,7 @@ const ANY_SCALE: Scale = { from: "px", to: "mm", factor: 1, u: 0, source: "given
 function sidesFindings(face: Face<"px">): readonly Finding[] {
   const frame = attempt(() => faceFrame(face, ANY_SCALE), ["sides-swapped", ...NO_MIDLINE]);
   if ("answer" in frame) return [];
-  if (frame.refused === "sides-swapped") return [finding("sides", "sides-swapped", "retake", {})];
+  if (frame.refused === "sides-swapped") return [finding("sides", "sides-exchanged", "retake", {})];
   if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake", {})];
   return [unchecked("sides", "roll")];
 }

@@ -1,6 +1,5 @@
 import type { Capture } from "./capture.js";
 import { type Finding, finding } from "./finding.js";
-import { CONTRARY, DECLARED } from "./words.js";
 
 /** What was declared, and what was not; a brow that has moved since the baseline speaks against either. */
 export function declaredFindings(
@@ -11,15 +10,13 @@ export function declaredFindings(
     .filter(({ outcome }) => outcome === "outside")
     .sort((one, other) => offOf(other) - offOf(one))[0];
   return (["upright", "relaxed"] as const).map((check) => {
-    const fact = DECLARED[check];
-    if (declared?.[check] === false) {
-      return finding(check, "declared-contrary", "retake", { fact: CONTRARY[check] });
-    }
+    const fact = check;
+    if (declared?.[check] === false) return finding(check, "declared-contrary", "retake", { fact });
     if (declared?.[check] !== true) return finding(check, "not-declared", "unchecked", { fact });
     if (moved === undefined) return finding(check, "declared", "declared", { fact });
     return finding(check, "declaration-questioned", "caution", {
       fact,
-      side: moved.side ?? "",
+      side: moved.side ?? "right",
       size: offOf(moved),
       where: moved.code === "brow-raised" ? "higher" : "lower",
     });

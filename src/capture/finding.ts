@@ -6,9 +6,8 @@ import {
   type Outcome,
   type Side,
 } from "../units/index.js";
-import { fill, type ValuesFor } from "../units/internal.js";
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
-import { ADVICE, BROWS, type FindingCode, FOUND, NEEDS, QUESTIONS, UNDECIDED } from "./words.js";
+import type { FindingCode, FindingNotes, Need, Question } from "./notes.js";
 
 /** What is checked: against a limit, for a contradiction, or whether there is enough to check. */
 export type CaptureCheck = LimitedCheck | "sides" | "landmarks" | "upright" | "relaxed";
@@ -22,12 +21,13 @@ const SEVERITIES = ["retake", "caution", "unchecked", "declared"] as const;
  */
 export type FindingSeverity = (typeof SEVERITIES)[number];
 
-/** What speaks against a capture, or what could not be checked. `text` says both what was found and what to do. */
+/**
+ * What speaks against a capture, or what could not be checked. `say` tells both what was found and what to
+ * do, `sayAdvice` only the latter.
+ */
 export interface Finding extends Note<FindingCode> {
   readonly check: CaptureCheck;
   readonly severity: FindingSeverity;
-  /** What to do, the end of `text`. */
-  readonly advice: string;
   /** Present where only one side is meant. */
   readonly side?: Side;
   /** Present where something was measured, in the unit of its check. */
@@ -45,33 +45,22 @@ export function finding<Code extends FindingCode>(
   check: CaptureCheck,
   code: Code,
   severity: FindingSeverity,
-  values: ValuesFor<(typeof FOUND)[Code]> & ValuesFor<(typeof ADVICE)[Code]>,
+  values: FindingNotes[Code] & NoteValues,
 ): Finding {
-  return { ...said(code, "", values), check, severity };
-}
-
-/**
- * A finding in words: what was found, how sure that is, and what to do. The code of a reading shows only
- * when it is judged: there a value that its sentence lacks is refused at run time.
- */
-function said(
-  code: FindingCode,
-  doubt: string,
-  values: NoteValues,
-): Pick<Finding, "code" | "text" | "values" | "advice"> {
-  const advice = fill<string>(ADVICE[code], values);
-  const found = [FOUND[code], doubt].filter((sentence) => sentence !== "").join(" ");
-  return { code, text: `${fill<string>(found, values)} ${advice}`, values, advice };
+  return { code, values, check, severity };
 }
 
 /** That something could not be looked at, and what it would take. */
-export function unchecked(
-  check: keyof typeof QUESTIONS,
-  need: keyof typeof NEEDS,
-  side?: Side,
-): Finding {
-  const what = fill(QUESTIONS[check], { brow: BROWS[side ?? "both"], side: side ?? "" });
-  return finding(check, "not-checked", "unchecked", { what, need: NEEDS[need] });
+export function unchecked(check: Unseen, need: Need, side?: Side): Finding {
+  return finding(check, "not-checked", "unchecked", { what: questionOf(check, side), need });
+}
+
+/** What is asked of a capture, and may not be seen. */
+type Unseen = LimitedCheck | "sides";
+
+function questionOf(check: Unseen, side: Side | undefined): Question {
+  if (check === "eyeOpening") return `eyeOpening-${side ?? "right"}`;
+  return check === "browHeight" && side !== undefined ? `browHeight-${side}` : check;
 }
 
 /** A value read from a capture, or that it cannot be read. */
@@ -79,7 +68,7 @@ export interface Reading {
   readonly check: LimitedCheck;
   readonly measured: Measured | undefined;
   /** What it takes to read it; default what the check takes. */
-  readonly need?: keyof typeof NEEDS;
+  readonly need?: Need;
   readonly side?: Side;
   /** What the sentences need besides `value`, `u`, and the sizes of the value and of the limit. */
   readonly values?: NoteValues;
@@ -102,7 +91,7 @@ const SAID: {
   resolution: ["too-few-pixels", "too-few-pixels"],
   cameraDistance: ["camera-too-near", "camera-too-near"],
   irisesAcross: ["eyes-narrow-for-irises", "eyes-wide-for-irises"],
-  irisDifference: ["irises-differ", "irises-differ"],
+  irisDifference: ["irises-unequal", "irises-unequal"],
   pupilDistance: ["pupil-distance-implausible", "pupil-distance-implausible"],
   irisWidth: ["iris-width-implausible", "iris-width-implausible"],
   canthalIndex: ["canthal-index-implausible", "canthal-index-implausible"],
@@ -122,13 +111,13 @@ export function judged(reading: Reading, limits: CaptureLimits): readonly Findin
     size: Math.abs(measured.value),
     u: measured.u,
     limit: Math.abs((high ? limit.limits.upper : limit.limits.lower) ?? 0),
+    outcome,
     ...onSide,
     ...values,
   };
   const code = ambiguous ?? SAID[check][high ? 1 : 0];
   const severity = outcome === "outside" && ambiguous === undefined ? limit.severity : "caution";
-  const doubt = outcome === "undecided" ? UNDECIDED : "";
-  return [{ ...said(code, doubt, shown), check, severity, ...onSide, measured, limit, outcome }];
+  return [{ code, values: shown, check, severity, ...onSide, measured, limit, outcome }];
 }
 
 function liesHigh(

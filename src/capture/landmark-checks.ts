@@ -1,11 +1,8 @@
 import { type CaptureCheck, type Finding, finding } from "./finding.js";
-import { TOLD_BY_LANDMARKS } from "./words.js";
+import type { ToldByLandmarks } from "./notes.js";
 
 /** What landmarks tell by themselves, each with its checks: no scale, no baseline, nobody's word. */
-const CHECKS: readonly (readonly [
-  what: keyof typeof TOLD_BY_LANDMARKS,
-  checks: readonly CaptureCheck[],
-])[] = [
+const CHECKS: readonly (readonly [what: ToldByLandmarks, checks: readonly CaptureCheck[]])[] = [
   ["sides", ["sides"]],
   ["roll", ["roll"]],
   ["yaw", ["yaw"]],
@@ -21,8 +18,8 @@ const CHECKS: readonly (readonly [
 export function landmarkFindings(findings: readonly Finding[]): readonly Finding[] {
   const open = CHECKS.filter(([, checks]) =>
     findings.some(({ check, severity }) => severity === "unchecked" && checks.includes(check)),
-  ).map(([what]) => TOLD_BY_LANDMARKS[what]);
+  ).map(([what]) => what);
   if (open.length <= CHECKS.length / 2) return [];
-  const values = { open: open.length, all: CHECKS.length, what: open.join(", ") };
+  const values = { open: open.length, all: CHECKS.length, what: open };
   return [finding("landmarks", "few-landmarks", "caution", values)];
 }

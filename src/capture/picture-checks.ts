@@ -9,7 +9,6 @@ import {
 } from "../units/index.js";
 import type { Capture } from "./capture.js";
 import { type Finding, finding, judged, unchecked } from "./finding.js";
-import { DEPTH_KNOWN, NEEDS } from "./words.js";
 
 export function pictureFindings(capture: Capture): readonly Finding[] {
   const { face, scale, tolerance, limits } = capture;
@@ -51,8 +50,8 @@ function distanceUnknown({ limits }: Capture, depth: number, known: boolean): Fi
     limit: lower,
     percent: (100 * depth) / lower,
     depth,
-    from: DEPTH_KNOWN[known ? "landmarks" : "usual"],
-    need: NEEDS.cameraDistance,
+    from: known ? "landmarks" : "usual",
+    need: "cameraDistance",
   });
 }
 

@@ -16,7 +16,7 @@ import {
 import type { Capture } from "./capture.js";
 import { pairDistance, USUAL_WIDTH } from "./face-size.js";
 import { type Finding, judged, type Reading } from "./finding.js";
-import { UNLIMITED } from "./words.js";
+import { findingPart } from "./notes.js";
 
 /** Whether eyes and irises have the proportions that people have; what lies within them needs no proof. */
 export function plausibilityFindings({ face, scale, limits }: Capture): readonly Finding[] {
@@ -34,7 +34,11 @@ export function plausibilityFindings({ face, scale, limits }: Capture): readonly
     const { lower, upper } = limits[reading.check].limits;
     const value = reading.measured?.value ?? NaN;
     if (value >= (lower ?? -Infinity) && value <= (upper ?? Infinity)) return [];
-    const values = { lower: lower ?? 0, upper: upper ?? UNLIMITED, ...reading.values };
+    const values = {
+      lower: lower ?? 0,
+      upper: upper ?? findingPart("unlimited"),
+      ...reading.values,
+    };
     return judged({ ...reading, values }, limits);
   });
 }

@@ -1,12 +1,11 @@
-import { type FaceMeasureName, MEASURES, toleranceFor } from "../landmarks/index.js";
+import { type FaceMeasureName, toleranceFor } from "../landmarks/index.js";
 import type { Decision, Measured, Note, Side } from "../units/index.js";
-import { fill, note } from "../units/internal.js";
 import type { GradedItem, GradingReference, UngradedItem } from "./grade.js";
 import type { ReadMap } from "./read-map.js";
 import type { RubricItem } from "./rubric.js";
-import { FOUND, ON_THE_LIMIT, READ, UNGRADED, type UngradedCode, VERDICTS } from "./words.js";
-import { amountOf, kindOf } from "../landmarks/internal.js";
-import type { MeasureDeviation } from "../mapping/index.js";
+import { type FeedbackCode, gradeNote, type UngradedCode, type VerdictNotes } from "./notes.js";
+import { correctionOf, type MeasureDeviation } from "../mapping/index.js";
+import { amountNote, readingNote, readNote, type ReadNotes } from "../mapping/internal.js";
 import type { SideDifference } from "../symmetry/index.js";
 
 /** Everything in which an item of a rubric is looked up. */
@@ -30,19 +29,18 @@ function referenceEntry(
   side?: Side,
 ): GradedItem | UngradedItem {
   const which = { kind, measure, points, ...(side === undefined ? {} : { side }) };
-  const what = named(measure, side);
+  const what = readNote(measure, side);
   if (toleranceFor(measure, sheet.tolerances) === undefined) {
     return { ...which, reason: noTolerance(what, sheet) };
   }
   const reference = askedFor(sheet.reference, measure, side);
-  if (reference === undefined) return { ...which, reason: note(UNGRADED, "not-asked", { what }) };
+  if (reference === undefined) return { ...which, reason: gradeNote("not-asked", { what }) };
   const found = sheet.deviations.find((one) => one.measure === measure && one.side === side);
-  if (found?.decision === undefined)
-    return { ...which, reason: note(UNGRADED, "not-read", { what }) };
+  if (found?.decision === undefined) return { ...which, reason: gradeNote("not-read", { what }) };
   const { drawn, difference, decision } = found;
   const earned = decision.outcome === "within" ? points : 0;
-  const text = referenceText(found, decision);
-  return { ...which, drawn, reference, difference, decision, earned, text };
+  const feedback = referenceFeedback(found, decision);
+  return { ...which, drawn, reference, difference, decision, earned, feedback };
 }
 
 /** A plan asks for its figures exactly; a sheet that was read is as uncertain as its readings. */
@@ -63,13 +61,12 @@ function evennessEntry(
   { differences, ...sheet }: GradingSheet,
 ): GradedItem | UngradedItem {
   const which = { kind, measure, points };
-  const what = fill(READ.both, { measure: named(measure) });
+  const what = readingNote("read-on-both", { measure });
   if (toleranceFor(measure, sheet.tolerances) === undefined) {
     return { ...which, reason: noTolerance(what, sheet) };
   }
   const found = differences.find((one) => one.measure === measure);
-  if (found?.decision === undefined)
-    return { ...which, reason: note(UNGRADED, "not-read", { what }) };
+  if (found?.decision === undefined) return { ...which, reason: gradeNote("not-read", { what }) };
   const { right, left, difference, decision } = found;
   const earned = decision.outcome === "within" ? points : 0;
   return {
@@ -79,44 +76,42 @@ function evennessEntry(
     difference,
     decision,
     earned,
-    text: evennessText(found, decision),
+    feedback: evennessFeedback(found, decision),
   };
 }
 
 function noTolerance(
-  what: string,
+  what: Note<keyof ReadNotes>,
   { tolerances }: Pick<GradingSheet, "tolerances">,
 ): Note<UngradedCode> {
-  return note(UNGRADED, "no-tolerance", { what, tolerances: tolerances.name });
+  return gradeNote("no-tolerance", { what, tolerances: tolerances.name });
 }
 
-/** What is read, with its side: "left front". */
-export function named(measure: FaceMeasureName, side?: Side): string {
-  const words = { measure: MEASURES[measure].words };
-  return side === undefined ? fill(READ.between, words) : fill(READ.one, { ...words, side });
+function referenceFeedback(found: MeasureDeviation, decision: Decision): Note<FeedbackCode> {
+  const { measure, side, difference } = found;
+  return (
+    correctionOf(found) ??
+    gradeNote("measure-off", {
+      what: readNote(measure, side),
+      amount: amountNote(measure, difference.value),
+      verdict: verdict(decision),
+    })
+  );
 }
 
-function referenceText(
-  { measure, side, difference, correction }: MeasureDeviation,
+function evennessFeedback(
+  { measure, difference: { value } }: SideDifference,
   decision: Decision,
-): string {
-  if (correction !== undefined) return correction;
-  return fill(FOUND.off, {
-    what: named(measure, side),
-    amount: amountOf(kindOf(measure), difference.value),
-    verdict: verdict(decision),
-  });
-}
-
-function evennessText({ measure, difference }: SideDifference, decision: Decision): string {
-  const { value } = difference;
-  const printed = amountOf(kindOf(measure), value);
+): Note<FeedbackCode> {
+  const said = { what: readNote(measure), verdict: verdict(decision) };
+  const amount = amountNote(measure, value);
   // What prints as nothing is on neither side more.
-  const alike = Number.parseFloat(printed) === 0;
-  const found = alike ? FOUND.alike : FOUND[value > 0 ? "left-more" : "left-less"];
-  return fill(found, { what: named(measure), amount: printed, verdict: verdict(decision) });
+  if (amount.values.amount === 0) return gradeNote("sides-alike", said);
+  return gradeNote(value > 0 ? "left-more" : "left-less", { ...said, amount });
 }
 
-function verdict({ outcome, advice }: Decision): string {
-  return fill(VERDICTS[outcome], { advice: advice?.text ?? ON_THE_LIMIT });
+function verdict({ outcome, advice }: Decision): Note<keyof VerdictNotes> {
+  return outcome === "undecided"
+    ? gradeNote("verdict-undecided", { advice: advice ?? gradeNote("on-the-limit") })
+    : gradeNote(`verdict-${outcome}`);
 }

@@ -22,11 +22,11 @@ import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
  *
  * @example
  * ```ts
- * import { measuresFromReadings, gradeMap } from "brow-geometry";
+ * import { gradeMap, measuresFromReadings, say } from "brow-geometry";
  * const teacher = measuresFromReadings({ left: { front: "33 mm", archHeight: "25 mm" } });
  * const trainee = measuresFromReadings({ left: { front: "33 mm", archHeight: "27 mm" } });
  * const grade = gradeMap({ readings: trainee }, { kind: "readings", readings: teacher });
- * grade.items.map(({ text }) => text);
+ * grade.items.map(({ feedback }) => say(feedback));
  * // → ["left front: 0 mm off, within tolerance", "left height of the arch: 2 mm too high"]
  * grade.points.reference; // → { total: 2, earned: 1, lost: 1, open: 0 }
  * ```
@@ -59,10 +59,10 @@ export function gradeMap(
       points,
       ...(result === undefined ? {} : { result }),
       toSettle: [
-        ...items.filter(({ decision }) => decision.outcome === "undecided").map(({ text }) => text),
-        ...ungraded
-          .filter(({ reason }) => reason.code === "not-read")
-          .map(({ reason }) => reason.text),
+        ...items
+          .filter(({ decision }) => decision.outcome === "undecided")
+          .map(({ feedback }) => feedback),
+        ...ungraded.filter(({ reason }) => reason.code === "not-read").map(({ reason }) => reason),
       ],
       summary: summaryOf({ rubric, tolerances, points, result }, options),
     };

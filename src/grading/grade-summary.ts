@@ -1,7 +1,6 @@
 import { type DecisionOptions, type Note } from "../units/index.js";
-import { note } from "../units/internal.js";
 import type { GradeOutcome, GradePoints, GradeResult, MapGrade } from "./grade.js";
-import { type GradeCode, SUMMARY } from "./words.js";
+import { type GradeCode, gradeNote } from "./notes.js";
 
 export function summaryOf(
   {
@@ -17,8 +16,8 @@ export function summaryOf(
   const named = { rubric: rubric.name, source: rubric.source, tolerances: tolerances.name };
   return [
     rule === "guarded"
-      ? note(SUMMARY, "graded-guarded", { ...named, percent: rounded(100 * confidence) })
-      : note(SUMMARY, "graded-simple", named),
+      ? gradeNote("graded-guarded", { ...named, percent: rounded(100 * confidence) })
+      : gradeNote("graded-simple", named),
     ...partSummary("points-reference", points.reference),
     ...partSummary("points-evenness", points.evenness),
     ...(result === undefined ? [] : [resultSummary(result, points.all)]),
@@ -36,7 +35,7 @@ function partSummary(
     lost: rounded(lost),
     open: rounded(open),
   };
-  return [note(SUMMARY, code, values)];
+  return [gradeNote(code, values)];
 }
 
 const CODES = {
@@ -46,7 +45,7 @@ const CODES = {
 } as const satisfies Readonly<Record<GradeOutcome, GradeCode>>;
 
 function resultSummary({ outcome, needed }: GradeResult, points: GradePoints): Note<GradeCode> {
-  return note(SUMMARY, CODES[outcome], {
+  return gradeNote(CODES[outcome], {
     earned: rounded(points.earned),
     total: rounded(points.total),
     open: rounded(points.open),

@@ -2,7 +2,7 @@ import type { FaceMeasureName, FaceMeasures, MeasureName } from "../landmarks/in
 import type { BrowPlan, DrawnOptions } from "../mapping/index.js";
 import type { Decision, Measured, Note, Side, ToleranceSet } from "../units/index.js";
 import type { Rubric, RubricItem } from "./rubric.js";
-import type { GradeCode, UngradedCode } from "./words.js";
+import type { FeedbackCode, GradeCode, UngradedCode } from "./notes.js";
 
 /**
  * What a map is graded against: a plan, whose figures are taken as asked for exactly; a sheet that
@@ -31,8 +31,8 @@ interface GradedValue {
   readonly points: number;
   /** All points where it is within, none where it is outside or undecided. */
   readonly earned: number;
-  /** In English, for the course's record: "left height of the arch: 2 mm too high". */
-  readonly text: string;
+  /** For the course's record: `say` makes "left height of the arch: 2 mm too high" of it. */
+  readonly feedback: Note<FeedbackCode>;
 }
 
 /** One reading of a map against its reference: drawn less reference. */
@@ -102,7 +102,7 @@ export interface MapGrade {
   /** Present where a pass mark was given. */
   readonly result?: GradeResult;
   /** What is undecided or missing, with what would settle it: nothing of it counts as wrong. */
-  readonly toSettle: readonly string[];
-  /** The grade in a few sentences. */
+  readonly toSettle: readonly Note<FeedbackCode | UngradedCode>[];
+  /** The grade in a few notes. */
   readonly summary: readonly Note<GradeCode>[];
 }

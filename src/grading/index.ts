@@ -3,4 +3,4 @@ export type { GradingOptions, GradingReference, MapGrade, ReferenceGrade } from 
 export type { UngradedItem } from "./grade.js";
 export { gradeMap } from "./grade-map.js";
 export { type Rubric, type RubricItem, RULER_SHEET_RUBRIC } from "./rubric.js";
-export type { GradeCode, UngradedCode } from "./words.js";
+export type { FeedbackCode, GradeCode, UngradedCode } from "./notes.js";

@@ -33,4 +33,4 @@ export { lengthBetween, lengthOf, lengthOfPath, type LengthOptions } from "./ski
 export { skinOf } from "./skin/skin-of.js";
 export { depthAt, skinUncertainty } from "./skin/skin.js";
 export type { FittedSkin, Skin, SkinCurve } from "./skin/skin.js";
-export type { FaceNoteCode } from "./face/words.js";
+export type { FaceNoteCode } from "./face/notes.js";

@@ -4,14 +4,19 @@ export { BROW_ARCHES, conventionWords, isConvention, isGuide, MARKS } from "./fa
 export { TAIL_CONVENTIONS } from "./face/conventions.js";
 export type { GuideRule } from "./face/conventions.js";
 export { LANDMARK_NAMES, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";
-export { FACE_NOTE_CODES } from "./face/words.js";
+export { FACE_NOTE_CODES, type FaceNotes } from "./face/notes.js";
 export { errorSources } from "./errors/error-sources.js";
 export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";
 export { MIRRORINGS } from "./markups/markup-options.js";
 export { MARKUP_NAMES } from "./markups/markups.js";
-export { amountOf, FACE_MEASURE_NAMES, kindOf, MEASURE_NAMES } from "./face/measures.js";
-export { MEASURES_ON_BORDERS, READABLE_MEASURES, toleranceNameOf } from "./face/measures.js";
+export { amountOf, FACE_MEASURE_NAMES, kindOf, measureKindOf } from "./face/measures.js";
+export {
+  MEASURE_NAMES,
+  MEASURES_ON_BORDERS,
+  READABLE_MEASURES,
+  toleranceNameOf,
+} from "./face/measures.js";
 export type { KindOfMeasure, MeasureKind } from "./face/measures.js";
 export { lengthOfCurve } from "./skin/skin-length.js";

@@ -1,6 +1,17 @@
-export { CAUTION_CODES, type ComparisonFindingCode } from "./plan/words.js";
-export { REASON_CODES } from "./dots/words.js";
+export { CAUTION_CODES, type CautionNotes, type ComparisonFindingNotes } from "./plan/notes.js";
+export { noteOfMove } from "./plan/moves.js";
+export type { MoveNotes, WayNotes } from "./plan/move-notes.js";
+export { REASON_CODES, type ReasonNoteParts, type ReasonNotes } from "./dots/notes.js";
+export type { ArchLimit } from "./dots/arch-limits.js";
+export { amountNote, readNote } from "./drawn/correction.js";
+export {
+  type AmountNotes,
+  type CorrectionNotes,
+  readingNote,
+  type ReadNotes,
+} from "./drawn/notes.js";
+export type { EvennessNotes } from "./drawn/notes.js";
+export type { WeighingNoteParts, WeighingNotes } from "./weighing/notes.js";
+export type { RulerPlaceNotes, StepNotes, StepReasonNotes } from "./record/notes.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";
-export { CARRY_WORDS, LEAD_WORDS, LEVELS_WORDS, SHAPE_WORDS } from "./choices/words.js";
-export { SHARE_WORDS, TAIL_HEIGHT_WORDS } from "./choices/words.js";

@@ -95,9 +95,10 @@ export const plannableFace: Schema<PlannableFace> = faceOf(
 ) as unknown as Schema<PlannableFace>;
 
 const onPhoto = (onFace as unknown as Schema<Face<"px">>).check(
-  z.refine((face) => !looksNormalised(face), {
-    error: "pixels: shares of the picture have to be multiplied by its width and its height",
-  }),
+  z.refine(
+    (face) => !looksNormalised(face),
+    "pixels: shares of the picture have to be multiplied by its width and its height",
+  ),
 );
 
 /**

@@ -111,7 +111,7 @@ const named = record<NamedLandmarks>(
 export const landmarkFileSchema: Schema<LandmarkFile> = z.discriminatedUnion(
   "markup",
   [...detected, named] as never,
-  { error: `one of ${MARKUP_NAMES.join(", ")}, by-hand` },
+  `one of ${MARKUP_NAMES.join(", ")}, by-hand`,
 );
 
 /** `[x, y]`, `[x, y, z]`, or an object with these names and whatever else the detector adds. */
@@ -128,7 +128,7 @@ function markupPoint(): Schema<MarkupPoints[number]> {
           visibility: z.exactOptional(finite),
         }),
       ],
-      { error },
+      error,
     ),
   );
 }

@@ -80,18 +80,19 @@ const origin = record<DotOrigin>(
   { pin },
 );
 
-const told = { side, dot, text: words };
-const moved = { ...told, up: length, outward: length };
+/** Plans of versions before 0.2 hold the sentence of a move, too. */
+const sentence = { text: words };
+const moved = [{ side, dot, up: length, outward: length }, sentence] as const;
 
-const move = kinds<Move>({
-  move: [moved],
-  stay: [moved],
-  place: [{ ...told, distance: length, height: length }],
-});
+const move = kinds<Move & { readonly text?: string }>({
+  move: moved,
+  stay: moved,
+  place: [{ side, dot, distance: length, height: length }, sentence],
+}) as unknown as Schema<Move>;
 
 const caution = record<Caution>(
-  { code: word(CAUTION_CODES), text: words, values: noteValues },
-  { finding: anyNote },
+  { code: word(CAUTION_CODES), values: noteValues },
+  { text: words, finding: anyNote },
 );
 
 const rise = measured as unknown as Schema<Measured<Length<"mm">>>;

@@ -32,15 +32,15 @@ const flatPair = numbers(2, "two finite numbers");
 const pairOrTriple = numbers(3, "two or three finite numbers");
 
 export function numbers(most: number, error: string): Schema<readonly number[]> {
-  return z.array(finite, { error }).check(z.maxLength(most, { error }), z.minLength(2, { error }));
+  return z.array(finite, error).check(z.maxLength(most, error), z.minLength(2, error));
 }
 
 const border = list(pairOrTriple, MOST_POINTS_OF_A_LINE, 2);
 
 /** A number from 0 on, such as a standard uncertainty. */
 export const spread: Schema<number> = z
-  .number({ error: "a finite number of at least 0" })
-  .check(z.gte(0, { error: "a finite number of at least 0" }));
+  .number("a finite number of at least 0")
+  .check(z.gte(0, "a finite number of at least 0"));
 
 /** A point, with depth or without. The unit is what the reader claims: numbers do not show it. */
 export function point<U extends Unit>(): Schema<Point<U>> {
@@ -84,21 +84,28 @@ export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
   return record<Sides<Value>>(shape);
 }
 
-const noteValuesError = {
-  error: `an object of at most ${MOST_VALUES_OF_A_NOTE} texts and numbers`,
-};
+const aFew = `an object of at most ${MOST_VALUES_OF_A_NOTE} values`;
 
-export const noteValues: Schema<NoteValues> = z
-  .record(words, z.union([words, finite], { error: "text or a finite number" }), noteValuesError)
-  .check(
-    z.refine((values) => Object.keys(values).length <= MOST_VALUES_OF_A_NOTE, noteValuesError),
-  );
+/** Values that are texts, numbers, lists of texts, or of other kinds that are named. */
+function valuesOf(...others: readonly z.ZodMiniType[]): Schema<NoteValues> {
+  const kinds = [words, finite, list(words, MOST_NOTES), ...others];
+  const values = z
+    .record(words, z.union(kinds, "text or a finite number"), aFew)
+    .check(z.refine((held) => Object.keys(held).length <= MOST_VALUES_OF_A_NOTE, aFew));
+  return values as unknown as Schema<NoteValues>;
+}
 
 /** A note of anybody's, with a code of their own. */
-export const anyNote: Schema<Note> = record<Note>({ code: words, text: words, values: noteValues });
+export const anyNote: Schema<Note> = record<Note>(
+  { code: words, values: valuesOf() },
+  { text: words },
+);
+
+/** Values of a note that may have other notes within it. */
+export const noteValues: Schema<NoteValues> = valuesOf(anyNote, list(anyNote, MOST_NOTES));
 
 export function note<Code extends string>(codes: readonly Code[]): Schema<Note<Code>> {
-  return record<Note<Code>>({ code: word(codes), text: words, values: noteValues });
+  return record<Note<Code>>({ code: word(codes), values: noteValues }, { text: words });
 }
 
 export function notes<Code extends string>(codes: readonly Code[]): Schema<readonly Note<Code>[]> {

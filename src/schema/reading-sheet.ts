@@ -9,13 +9,9 @@ import { each, record, type Schema } from "./schema.js";
 const READING =
   'a length with its unit, such as "29.5 mm", a number of millimetres from 0 on, or one with its uncertainty as value and u';
 
-const written = words.check(
-  z.refine((text) => writtenLength(text) !== undefined, { error: READING }),
-);
+const written = words.check(z.refine((text) => writtenLength(text) !== undefined, READING));
 
-const reading = z.union([spread, written, measured], {
-  error: READING,
-}) as unknown as Schema<Reading>;
+const reading = z.union([spread, written, measured], READING) as unknown as Schema<Reading>;
 
 const side = record<SideReadingSheet>({}, each(READABLE_MEASURES, reading));
 

@@ -19,10 +19,9 @@ import { faceFrame } from "./frame.js";
 import { faceMeasureName, sideComparison } from "./measures.js";
 import { parse } from "./parse.js";
 import { planSchema } from "./plan.js";
-import { measured, words } from "./quantity.js";
+import { measured, MOST_NOTES, words } from "./quantity.js";
 import { finite, kinds, list, record, type Schema } from "./schema.js";
 
-const MOST_NOTES = 500;
 const MOST_DOTS = 2 * DOT_NAMES.length;
 /** All measures of both sides, and the one between them. */
 const MOST_MEASURES = MEASURE_NAMES.length + FACE_MEASURE_NAMES.length;
@@ -32,7 +31,7 @@ const RECORD_VERSION: MapRecord["version"] = 1;
 
 const KNOWN_VERSION = `${RECORD_VERSION}, the version of records that this library knows`;
 
-const version = z.literal(RECORD_VERSION, { error: KNOWN_VERSION });
+const version = z.literal(RECORD_VERSION, KNOWN_VERSION);
 
 const input = kinds<MapInput>({
   face: [{ face: plannableFace }],
@@ -42,15 +41,20 @@ const input = kinds<MapInput>({
 
 const deviation = record<Deviation>({ difference: measured }, { decision });
 
-const dotDeviation = record<DotDeviation>(
+/** Records of versions before 0.2 hold the sentence of a correction, too. */
+interface Corrected {
+  readonly correction?: string;
+}
+
+const dotDeviation = record<DotDeviation & Corrected>(
   { side, dot, outward: deviation, up: deviation },
   { correction: words },
-);
+) as unknown as Schema<DotDeviation>;
 
-const measureDeviation = record<MeasureDeviation>(
+const measureDeviation = record<MeasureDeviation & Corrected>(
   { measure: faceMeasureName, planned: finite, drawn: measured, difference: measured },
   { side, decision, correction: words },
-);
+) as unknown as Schema<MeasureDeviation>;
 
 const check = record<DrawnCheck>({
   outcome,

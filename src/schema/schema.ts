@@ -51,33 +51,31 @@ export function record<Type extends object>(...[required, optional]: Shapes<Type
 export function list<Item>(item: Schema<Item>, most: number, atLeast = 0): Schema<readonly Item[]> {
   const error =
     atLeast === 0 ? `a list of at most ${most} items` : `a list of ${atLeast} to ${most} items`;
-  return z
-    .array(item, { error })
-    .check(z.maxLength(most, { error }), z.minLength(atLeast, { error }));
+  return z.array(item, error).check(z.maxLength(most, error), z.minLength(atLeast, error));
 }
 
 /** One of some words. */
 export function word<const Union extends string>(words: readonly Union[]): Schema<Union> {
-  return z.enum(words as Union[], { error: `one of ${words.join(", ")}` });
+  return z.enum(words as Union[], `one of ${words.join(", ")}`);
 }
 
 export function text(most: number): Schema<string> {
   const error = `text of at most ${most} characters`;
-  return z.string({ error }).check(z.maxLength(most, { error }));
+  return z.string(error).check(z.maxLength(most, error));
 }
 
-export const flag: Schema<boolean> = z.boolean({ error: "true or false" });
+export const flag: Schema<boolean> = z.boolean("true or false");
 
-export const finite: Schema<number> = z.number({ error: "a finite number" });
+export const finite: Schema<number> = z.number("a finite number");
 
 export function within(lower: number, upper: number): Schema<number> {
   const error = `a number from ${lower} to ${upper}`;
-  return z.number({ error }).check(z.gte(lower, { error }), z.lte(upper, { error }));
+  return z.number(error).check(z.gte(lower, error), z.lte(upper, error));
 }
 
 export const positive: Schema<number> = z
-  .number({ error: "a finite number above 0" })
-  .check(z.gt(0, { error: "a finite number above 0" }));
+  .number("a finite number above 0")
+  .check(z.gt(0, "a finite number above 0"));
 
 /** The same schema under each name: a shape, or part of one. */
 export function each<Name extends string, Value>(
@@ -104,7 +102,5 @@ export function kinds<Union extends { readonly kind: string }>(shapes: {
   const schemas = entries.map(([kind, [required, optional]]) =>
     record<Kind>({ kind: word([kind]), ...required }, optional),
   );
-  return z.discriminatedUnion("kind", schemas as never, {
-    error: `one of ${Object.keys(shapes).join(", ")}`,
-  });
+  return z.discriminatedUnion("kind", schemas as never, `one of ${Object.keys(shapes).join(", ")}`);
 }

@@ -15,12 +15,14 @@ export const toleranceSet: Schema<ToleranceSet> = setWith(limits);
  */
 export const toleranceSetSchema: Schema<ToleranceSet> = setWith(
   limits.check(
-    z.refine(({ lower, upper }) => lower !== undefined || upper !== undefined, {
-      error: "a lower limit, an upper limit, or both",
-    }),
-    z.refine(({ lower = -Infinity, upper = Infinity }) => lower <= upper, {
-      error: "a lower limit that is not above the upper one",
-    }),
+    z.refine(
+      ({ lower, upper }) => lower !== undefined || upper !== undefined,
+      "a lower limit, an upper limit, or both",
+    ),
+    z.refine(
+      ({ lower = -Infinity, upper = Infinity }) => lower <= upper,
+      "a lower limit that is not above the upper one",
+    ),
   ),
 );
 

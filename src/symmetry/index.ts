@@ -27,4 +27,4 @@ export type { Registration, StablePoint } from "./comparison/register-captures.j
 export { placeOnSide, pointOnSide, type SidePlace } from "./mirroring/side-place.js";
 export { type TurnedFace, type TurningOptions, turnToFront } from "./frame/turn-to-front.js";
 export { type Turning, turningUncertainty } from "./frame/turning.js";
-export type { HalfFacesNoteCode, RegistrationNoteCode } from "./comparison/words.js";
+export type { HalfFacesNoteCode, RegistrationNoteCode } from "./comparison/notes.js";

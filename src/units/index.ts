@@ -9,7 +9,7 @@ export type { GeometryErrorCode, GeometryErrorDetail } from "./quantities/geomet
 export type { InputComponent, MeasuredInputs, PlainValues } from "./uncertainty/measured-inputs.js";
 export { measured, measuredPoint } from "./uncertainty/measured.js";
 export type { Measured, MeasuredPoint, PointUncertainty } from "./uncertainty/measured.js";
-export type { Note, NoteValues } from "./quantities/note.js";
+export type { Note, NoteValue, NoteValues } from "./quantities/note.js";
 export { parseLength } from "./quantities/parse-length.js";
 export { propagateByMonteCarlo } from "./uncertainty/propagate-by-monte-carlo.js";
 export type { Interval, IntervalsOf } from "./uncertainty/propagate-by-monte-carlo.js";
@@ -21,11 +21,12 @@ export type { DeepPoint, FlatPoint, Length, Point, Polyline, Unit } from "./quan
 export type { UnitTag } from "./quantities/quantity.js";
 export { readCaliper, type ReadingOptions, readRuler } from "./uncertainty/read-ruler.js";
 export type { MeasureResult, ResultPart, UncertaintyOf } from "./uncertainty/result-components.js";
-export { type Scale, type ScaleSource, toMillimetres, toPixels } from "./uncertainty/scale.js";
+export { type Scale, toMillimetres, toPixels } from "./uncertainty/scale.js";
+export type { ScaleSource } from "./uncertainty/scale-source.js";
 export { eachSide, otherSide, type Side, type Sides } from "./quantities/side.js";
 export { NOTICED_BY_CLIENTS, NOTICED_BY_OTHERS } from "./decisions/tolerances.js";
 export { WORKING_TOLERANCES } from "./decisions/tolerances.js";
 export type { Tolerance, ToleranceName, ToleranceSet } from "./decisions/tolerances.js";
 export type { ToleranceSetWith } from "./decisions/tolerances.js";
-export type { ScaleNoteCode } from "./uncertainty/words.js";
-export type { AdviceCode } from "./decisions/words.js";
+export type { ScaleNoteCode } from "./uncertainty/notes.js";
+export type { AdviceCode } from "./decisions/notes.js";

@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Face, measured, mm, px, type Scale, scaleFromIris } from "brow-geometry";
+import { type Face, measured, mm, px, say, type Scale, scaleFromIris } from "brow-geometry";
 import { combineScales } from "brow-geometry/calibration";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
@@ -30,7 +30,9 @@ describe("combineScales", () => {
     expectClose(scale.factor, 0.125, 1e-12);
     expectClose(scale.u, Math.hypot(0.005, 0.001 / Math.SQRT2), 1e-12);
     expect(codes(scale)).toEqual(["sources-disagree"]);
-    expect(scale.notes[0]?.text).toContain("reference 0.120 ± 0.00100, reference 0.130 ± 0.00100");
+    expect(scale.notes.map((note) => say(note))[0]).toContain(
+      "reference 0.120 ± 0.00100, reference 0.130 ± 0.00100",
+    );
   });
 
   it("keeps the notes of all sources", () => {

@@ -1,3 +1,4 @@
+import { sayAdvice } from "brow-geometry/words";
 import { fc, test } from "@fast-check/vitest";
 import {
   CAPTURE_LIMITS,
@@ -13,6 +14,7 @@ import {
   mm,
   type Point,
   px,
+  say,
   type Scale,
 } from "brow-geometry";
 import { type CapturePurpose } from "brow-geometry/capture";
@@ -69,7 +71,7 @@ describe("checkCapture", () => {
     const findings = checkCapture({ right: {}, left: {}, midline: {} }, { purpose: "research" });
     const [first, ...others] = findings;
     expect([first?.code, first?.severity]).toEqual(["few-landmarks", "caution"]);
-    expect(first?.values["what"]).toBe(
+    expect(first && say(first)).toContain(
       "sides, tilt, turn, chin, open eyes, gaze, lips, irises, eye corners",
     );
     expect(new Set(others.map(({ severity }) => severity))).toEqual(new Set(["unchecked"]));
@@ -84,7 +86,7 @@ describe("checkCapture", () => {
     const bare = ({ endocanthion, exocanthion, alare, brow }: FaceSide<"px">): FaceSide<"px"> =>
       ({ endocanthion, exocanthion, alare, brow }) as FaceSide<"px">;
     const few = checkCapture({ right: bare(right), left: bare(left), midline: {} }, told());
-    expect(only(few, "few-landmarks").text).toContain(
+    expect(say(only(few, "few-landmarks"))).toContain(
       // Depth tells a turn, nose wings the sides and the tilt.
       "of 9 things that landmarks tell, 5 are not checked (chin, open eyes, gaze, lips, irises)",
     );
@@ -121,9 +123,10 @@ describe("checkCapture", () => {
         21.8 / 87.8,
       ],
     ] as const)("%s", (code, face, value) => {
-      const { measured: found, text, advice } = only(checkCapture(face, told()), code);
+      const finding = only(checkCapture(face, told()), code);
+      const { measured: found } = finding;
       expectClose(found?.value, value, 0.06);
-      expect(text.endsWith(` ${advice}`)).toBe(true);
+      expect(say(finding).endsWith(` ${sayAdvice(finding)}`)).toBe(true);
     });
 
     it("a brow that stands higher than in the baseline, in millimetres", () => {
@@ -138,17 +141,21 @@ describe("checkCapture", () => {
 
     it("irises of unequal width", () => {
       const face = pictured(moved(deepFace(), ["limbusLateral"], [2, 0], "left"));
-      const { text, measured: found } = only(checkCapture(face, told()), "irises-differ");
+      const finding = only(checkCapture(face, told()), "irises-unequal");
+      const { measured: found } = finding;
       expectClose(found?.value, 2 / (11.71 + 1), 1e-9);
-      expect(text).toMatch(/^The left iris reads 16 % wider/);
+      expect(say(finding)).toMatch(/^The left iris reads 16 % wider/);
     });
 
     it("too few pixels for the tolerance wanted", () => {
       const face = pictured(deepFace());
       const options = told({ tolerance: mm(0.1) });
-      const { measured: pixels, text } = only(checkCapture(face, options), "too-few-pixels");
+      const finding = only(checkCapture(face, options), "too-few-pixels");
+      const { measured: pixels } = finding;
       expectClose(pixels?.value, 2, 1e-9);
-      expect(text).toMatch(/^A pixel is 0.05 mm wide: the tolerance of 0.1 mm spans 2.0 of them/);
+      expect(say(finding)).toMatch(
+        /^A pixel is 0.05 mm wide: the tolerance of 0.1 mm spans 2.0 of them/,
+      );
     });
 
     it("a camera too near, from its focal length as from its distance", () => {
@@ -159,7 +166,7 @@ describe("checkCapture", () => {
         only(checkCapture(face, options), "camera-too-near"),
       );
       expectClose(found?.measured?.value, 300, 1e-9);
-      expect(found?.text).toBe(given?.text);
+      expect(found && say(found)).toBe(given && say(given));
       // A brow's depth over the distance (pinhole): 15 − (15 − 58³/87.8²) less the start's own.
       expectClose(given?.values["percent"], ((58 ** 3 - 14.5 ** 3) / 87.8 ** 2 / 300) * 100, 1e-9);
     });
@@ -173,8 +180,10 @@ describe("checkCapture", () => {
       const depth = (58 ** 3 - 14.5 ** 3) / 87.8 ** 2;
       expectClose(deep?.values["percent"], depth / 5, 1e-9);
       expectClose(shallow?.values["percent"], 5, 1e-9);
-      expect(deep?.text).toMatch(/A brow 25 mm deep, as its landmarks say, is drawn 5.0 % larger/);
-      expect(shallow?.text).toMatch(
+      expect(deep && say(deep)).toMatch(
+        /A brow 25 mm deep, as its landmarks say, is drawn 5.0 % larger/,
+      );
+      expect(shallow && say(shallow)).toMatch(
         /25 mm deep, as is usual, is drawn 5.0 % larger .* from 500 mm/,
       );
       expect([deep?.severity, deep?.check]).toEqual(["unchecked", "cameraDistance"]);
@@ -288,7 +297,11 @@ describe("checkCapture", () => {
       const mirrored = mapFace(pictured(deepFace()), (point) => mirroredAt(2000, point));
       for (const face of [{ right: left, left: right, midline }, mirrored]) {
         const findings = checkCapture(face, told());
-        expect(findings.map(({ code }) => code)).toEqual(["sides-swapped", "declared", "declared"]);
+        expect(findings.map(({ code }) => code)).toEqual([
+          "sides-exchanged",
+          "declared",
+          "declared",
+        ]);
         expect(findings[0]?.severity).toBe("retake");
       }
     });
@@ -346,7 +359,8 @@ describe("checkCapture", () => {
     const lowered = moved(moved(deepFace(), ["upperLid"], [0, -6]), ["pupil"], [0, -3]);
     const findings = checkCapture(pictured(lowered), told());
     expect(codes(findings)).toEqual(["eye-closed", "eye-closed"]);
-    expect(findings.find(({ check }) => check === "gazeUp")?.advice).toBe("It takes open eyes.");
+    const gaze = findings.find(({ check }) => check === "gazeUp");
+    expect(gaze && sayAdvice(gaze)).toBe("It takes open eyes.");
   });
 
   it("asks for proof in records and for research, and takes the value as read for a map", () => {
@@ -364,7 +378,7 @@ describe("checkCapture", () => {
     for (const purpose of ["record", "research"] as const) {
       const found = only(checkCapture(unsure, told({ purpose })), "head-tilted");
       expect([found.severity, found.outcome]).toEqual(["caution", "undecided"]);
-      expect(found.text).toContain("neither keeping that nor exceeding it is proven");
+      expect(say(found)).toContain("neither keeping that nor exceeding it is proven");
     }
     const far = pictured(deepFace(), 9);
     expect(only(checkCapture(far, told({ purpose: "record" })), "head-tilted").severity).toBe(
@@ -397,7 +411,7 @@ describe("checkCapture", () => {
         ["declared-contrary", "upright", "retake"],
         ["declared", "relaxed", "declared"],
       ]);
-      expect(lying[0]?.text).toContain("declared that the client did not sit upright");
+      expect(lying[0] && say(lying[0])).toContain("declared that the client did not sit upright");
       const half = checkCapture(pictured(deepFace()), told({ declared: { relaxed: true } }));
       expect(half.map(({ code }) => code)).toEqual(["not-declared", "declared"]);
     });
@@ -410,7 +424,7 @@ describe("checkCapture", () => {
         ["upright", "caution"],
         ["relaxed", "caution"],
       ]);
-      expect(questioned[1]?.text).toMatch(
+      expect(questioned[1] && say(questioned[1])).toMatch(
         /^It was declared that the client's face was relaxed, but the left brow stands 4.1 mm higher/,
       );
     });
@@ -462,7 +476,9 @@ describe("checkCapture", () => {
       baseline: pictured(deepFace()),
       declared: { upright: true },
     });
-    for (const { text, advice, measured: value } of findings) {
+    for (const finding of findings) {
+      const { measured: value } = finding;
+      const [text, advice] = [say(finding), sayAdvice(finding)];
       expect(text).not.toMatch(/[{}]|NaN|undefined|Infinity/);
       expect(text.endsWith(advice)).toBe(true);
       expect(Number.isFinite(value?.value ?? 0) && Number.isFinite(value?.u ?? 0)).toBe(true);

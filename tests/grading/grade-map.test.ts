@@ -2,9 +2,9 @@ import {
   type BrowDots,
   checkDrawn,
   FACE_MIDLINE,
-  measuresFromReadings,
   gradeMap,
   type GradingOptions,
+  measuresFromReadings,
   mirror,
   mm,
   NOTICED_BY_CLIENTS,
@@ -12,6 +12,7 @@ import {
   requirePlannable,
   type Rubric,
   RULER_SHEET_RUBRIC,
+  say,
 } from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
 import fc from "fast-check";
@@ -105,7 +106,7 @@ describe("gradeMap, a sheet against a teacher's", () => {
 
   it("says what was found, and lists what is open with what would settle it", () => {
     const { items, toSettle, summary } = graded();
-    expect(items.map(({ text }) => text)).toEqual([
+    expect(items.map(({ feedback }) => say(feedback))).toEqual([
       "start to start: 0.5 mm off, within tolerance",
       "right front: 0 mm off, within tolerance",
       "left front: 0.5 mm off, within tolerance",
@@ -115,13 +116,13 @@ describe("gradeMap, a sheet against a teacher's", () => {
       expect.stringContaining("tail: the left reads 1 mm more than the right, not proven"),
       "height of the arch: the left reads 2 mm more than the right, outside",
     ]);
-    expect(toSettle).toEqual([
+    expect(toSettle.map((note) => say(note))).toEqual([
       expect.stringContaining("right tail"),
       expect.stringContaining("tail: the left"),
       "right thickness at the arch: not read. Read it, and it can be graded.",
       "outer eye corner to tail end of both sides: not read. Read it, and it can be graded.",
     ]);
-    expect(summary.map(({ text }) => text)).toEqual([
+    expect(summary.map((note) => say(note))).toEqual([
       'Graded by the rubric "second week" (an invented course) under the tolerances "working"; what counts is proven at 95 %.',
       "Against the reference: 5 of 11 points earned, 0 lost, 6 open.",
       "Evenness of both sides: 3 of 12 points earned, 4 lost, 5 open.",
@@ -133,7 +134,9 @@ describe("gradeMap, a sheet against a teacher's", () => {
     const { toSettle } = gradeMap({ readings: doubtful }, asked, {
       rubric: { ...rubric, items: [{ kind: "reference", measure: "front", points: 1 }] },
     });
-    expect(toSettle.join()).toMatch(/left front: 0.3 mm off.*independent placements/);
+    expect(toSettle.map((note) => say(note)).join()).toMatch(
+      /left front: 0.3 mm off.*independent placements/,
+    );
   });
 
   it("decides by the value alone under the simple rule: nothing is undecided", () => {
@@ -189,7 +192,9 @@ describe("gradeMap, the pass mark", () => {
     };
     const { result, summary } = gradeMap({ readings: full }, asked, { rubric: even, passMark: 1 });
     expect(result?.outcome).toBe("passed");
-    expect(summary.at(-1)?.text).toBe("Passed: 0.9 of 0.9 points; it takes 0.9.");
+    expect(summary.slice(-1).map((note) => say(note))).toEqual([
+      "Passed: 0.9 of 0.9 points; it takes 0.9.",
+    ]);
   });
 });
 
@@ -233,7 +238,9 @@ describe("gradeMap, a drawn map against a plan", () => {
     const left = { ...plan.dots.left, upperArch: flatPoint<"mm">(x, y + 2) };
     const { items, points } = gradeMap({ dots: { ...plan.dots, left }, u: fine }, reference);
     const lost = items.filter(({ decision }) => decision.outcome === "outside");
-    expect(lost.map(({ text }) => text)).toContain("left height of the arch: 2 mm too high");
+    expect(lost.map(({ feedback }) => say(feedback))).toContain(
+      "left height of the arch: 2 mm too high",
+    );
     expect(lost.map(({ kind, measure }) => `${kind} ${measure}`)).toEqual(
       expect.arrayContaining(["reference archHeight", "evenness archHeight"]),
     );
@@ -255,9 +262,9 @@ describe("gradeMap, a drawn map against a plan", () => {
     const front = { value: (plan.measures.left.front?.value ?? 0) + 3, u: 0.1 };
     const readings = { right: {}, left: { front } };
     const { items } = gradeMap({ dots: plan.dots, u: fine, readings }, reference);
-    expect(items.find(({ text }) => text === "left front: 3 mm too long")?.decision.outcome).toBe(
-      "outside",
-    );
+    expect(
+      items.find(({ feedback }) => say(feedback) === "left front: 3 mm too long")?.decision.outcome,
+    ).toBe("outside");
   });
 
   it("calls brows that start too far apart too wide", () => {
@@ -266,7 +273,9 @@ describe("gradeMap, a drawn map against a plan", () => {
       gradeMap(
         { readings: measuresFromReadings({ startToStart }) },
         { kind: "readings", readings: teacher },
-      ).items.find(({ measure }) => measure === "startToStart")?.text;
+      ).items.flatMap(({ measure, feedback }) =>
+        measure === "startToStart" ? [say(feedback)] : [],
+      )[0];
     expect(textOf("33 mm")).toBe("start to start: 2 mm too wide");
     expect(textOf("29 mm")).toBe("start to start: 2 mm too narrow");
   });

@@ -8,6 +8,7 @@ import {
   type MeasureName,
   planBrows,
   type Rubric,
+  say,
   type Side,
 } from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
@@ -79,7 +80,7 @@ describe("a grade", () => {
       const [one, other] = [graded(read, from, items), graded(read, from, shuffled)];
       expect(other.points).toEqual(one.points);
       expect(other.result).toEqual(one.result);
-      const texts = ({ items: all }: typeof one) => all.map(({ text }) => text).sort();
+      const texts = ({ items: all }: typeof one) => all.map(({ feedback }) => say(feedback)).sort();
       expect(texts(other)).toEqual(texts(one));
     },
   );

@@ -12,9 +12,10 @@ const floors: ReadonlyMap<string, number> = new Map([
   ["proportions", 4],
   ["capture", 5],
   ["mapping", 6],
-  ["drawing", 7],
   ["grading", 7],
-  ["schema", 8],
+  ["words", 8],
+  ["drawing", 9],
+  ["schema", 10],
 ]);
 
 /** Rooms of a floor's crowded folders: a room imports only itself and rooms that stand before it. */
@@ -24,6 +25,7 @@ const rooms: ReadonlyMap<string, readonly string[]> = new Map([
   ["landmarks", ["face", "skin", "errors", "markups"]],
   ["symmetry", ["midline", "mirroring", "frame", "comparison"]],
   ["mapping", ["choices", "dots", "plan", "drawn", "weighing", "record"]],
+  ["words", ["catalogue", "english", "telling"]],
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);
 

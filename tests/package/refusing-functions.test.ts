@@ -7,6 +7,7 @@ import * as proportions from "brow-geometry/proportions";
 import * as schema from "brow-geometry/schema";
 import * as symmetry from "brow-geometry/symmetry";
 import * as units from "brow-geometry/units";
+import * as words from "brow-geometry/words";
 import { type Brow, measured, mm, px } from "brow-geometry";
 import { expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
@@ -174,7 +175,9 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
         { method: "measure", start: mm([-15, 20]), skin: FLAT },
       ),
   ],
-  compareBorders: [() => symmetry.compareBorders({ right: { upper: POINT }, left: { upper: BORDER } })],
+  compareBorders: [
+    () => symmetry.compareBorders({ right: { upper: POINT }, left: { upper: BORDER } }),
+  ],
   compareCaptures: [
     () => root.compareCaptures({ face, dots }, { face: nobody, dots }),
     () => root.compareCaptures({ face, dots }, { face, dots }, unproven),
@@ -331,6 +334,12 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   writeNdjson: [() => files.writeNdjson([twice])],
   writeTable: [() => files.writeTable(["a"], [[1, 2]])],
   writeTps: [() => files.writeTps([twice])],
+  // words
+  say: [() => root.say({ code: "of-my-own", values: {} })],
+  sayAdvice: [
+    () => words.sayAdvice({ code: "not-checked", values: {} }),
+    () => words.sayAdvice({ code: "of-my-own" as "not-checked", values: {} }),
+  ],
   // schema
   parseChoices: [() => schema.parseChoices(1)],
   parseFace: [() => schema.parseFace(1, "mm")],
@@ -345,6 +354,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
 /** What has an answer for everything that its types allow. */
 const NEVER_REFUSE: readonly string[] = [
   "comparisonFindings",
+  "correctionOf",
   "deepPoint",
   "depthAt",
   "distance",
@@ -386,6 +396,7 @@ const NEVER_REFUSE: readonly string[] = [
   "toleranceFor",
   "transform",
   "turningUncertainty",
+  "wordsOf",
 ];
 
 it.each(

@@ -16,7 +16,10 @@ const tables: ReadonlyMap<string, string> = new Map([
 /** Schemas and readers of files say only what they need. */
 const sources: readonly string[] = readdirSync("src", { recursive: true, encoding: "utf8" })
   .map((path) => `src/${path}`)
-  .filter((path) => path.endsWith(".ts") && !/\/words\.ts$|^src\/(?:schema|files)\//.test(path));
+  .filter(
+    (path) =>
+      path.endsWith(".ts") && !/\/words\.ts$|^src\/(?:schema|files|words\/english)\//.test(path),
+  );
 
 const held = (file: string): readonly string[] => sentencesIn(file, readFileSync(file, "utf8"));
 

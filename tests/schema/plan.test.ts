@@ -86,8 +86,8 @@ describe("parsePlan", () => {
       'cautions[0].code is "none"; needs one',
     ],
     [
-      { cautions: [{ code: "hygiene", text: "", values: { a: [] } }] },
-      "cautions[0].values.a is []; needs text or a finite number",
+      { cautions: [{ code: "hygiene", text: "", values: { a: null } }] },
+      "cautions[0].values.a is null; needs text or a finite number",
     ],
   ])("refuses %j", (change, message) => {
     const { code, message: said } = refusal(() => parsePlan({ ...json(), ...change }));

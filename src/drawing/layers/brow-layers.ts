@@ -10,7 +10,7 @@ import {
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
-import { fill } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import { DOT_TITLES } from "./words.js";
 import type { Spot } from "../canvas/box.js";
 import {

@@ -1,7 +1,13 @@
 import { DOTS } from "../../landmarks/index.js";
-import type { DotDeviation, DrawnCheck, PlannedDots } from "../../mapping/index.js";
+import {
+  correctionOf,
+  type DotDeviation,
+  type DrawnCheck,
+  type PlannedDots,
+} from "../../mapping/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
-import { fill } from "../../units/internal.js";
+import { say } from "../../words/index.js";
+import { fill } from "../../words/internal.js";
 import { DOT_TITLES } from "./words.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
@@ -17,15 +23,19 @@ const TIP_ROOM = 1.1;
 
 /** Corrections in order, as "C1": dots, then measures of sides on which no dot says as much already. */
 export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keyed[] {
-  const corrected = dots.filter(({ correction }) => correction !== undefined);
+  const corrected = dots.filter(isOutside);
   const told = measures.filter(({ side }) =>
     side === undefined
       ? corrected.length === 0
       : corrected.every((deviation) => deviation.side !== side),
   );
   return [...dots, ...told]
-    .flatMap(({ correction }) => (correction === undefined ? [] : [correction]))
-    .map((text, index) => ({ key: `C${index + 1}`, text }));
+    .flatMap((deviation) => correctionOf(deviation) ?? [])
+    .map((correction, index) => ({ key: `C${index + 1}`, text: say(correction) }));
+}
+
+export function isOutside(deviation: DotDeviation): boolean {
+  return correctionOf(deviation) !== undefined;
 }
 
 export function isUndecided({ outward, up }: DotDeviation): boolean {
@@ -38,7 +48,7 @@ export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush
   return stacked(
     dots.map((deviation): Layer => {
       const undecided = isUndecided(deviation) ? "?" : undefined;
-      const key = deviation.correction === undefined ? undecided : `C${++corrections}`;
+      const key = isOutside(deviation) ? `C${++corrections}` : undecided;
       return drawnDot(plan, deviation, key, brush);
     }),
   );
@@ -46,11 +56,13 @@ export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush
 
 function drawnDot(
   { dots }: PlannedDots,
-  { side, dot, outward, up, correction }: DotDeviation,
+  deviation: DotDeviation,
   key: string | undefined,
   brush: Brush,
 ): Layer {
   const { view, palette } = brush;
+  const { side, dot, outward, up } = deviation;
+  const correction = correctionOf(deviation);
   const planned = dots[side][dot];
   const place = placeOnSide(planned, side);
   const distance = place.distance + outward.difference.value;
@@ -71,7 +83,7 @@ function drawnDot(
         from,
         { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },
         brush,
-        correction === undefined ? title : `${title}: ${correction}`,
+        correction === undefined ? title : `${title}: ${say(correction)}`,
         { class: "drawn", "data-side": side, "data-dot": dot },
       ),
     ],

@@ -2,7 +2,8 @@ import { distance } from "../../geometry/index.js";
 import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
-import { fill, SIDES } from "../../units/internal.js";
+import { SIDES } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {
   boxOfDot,

@@ -1,4 +1,5 @@
 import type { BrowPlan, Move } from "../../mapping/index.js";
+import { say } from "../../words/index.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
@@ -39,7 +40,7 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
         from,
         { shape: "circle", colour: brush.palette.strokes.natural, radius: DOT_RADIUS },
         brush,
-        move.text,
+        say(move),
       ),
     ],
     labels: [

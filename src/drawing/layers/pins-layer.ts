@@ -1,3 +1,4 @@
+import { say } from "../../words/index.js";
 import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
@@ -15,7 +16,7 @@ const RING = 1.9;
 export function pinEntries({ reasons }: Pick<PlannedDots, "reasons">): readonly Keyed[] {
   return reasons
     .filter(({ code }) => code === "pinned")
-    .map(({ text }, index) => ({ key: `P${index + 1}`, text }));
+    .map((reason, index) => ({ key: `P${index + 1}`, text: say(reason) }));
 }
 
 /** A ring about every dot that an artist has fixed, with the number of its pin. */

@@ -1,6 +1,8 @@
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import { type Point, type Side } from "../../units/index.js";
-import { fill, SIDES } from "../../units/internal.js";
+import { SIDES } from "../../units/internal.js";
+import { say } from "../../words/index.js";
+import { fill } from "../../words/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
@@ -12,7 +14,7 @@ export function describePlan(
   unplaced: readonly string[],
   shown: AlsoShown = {},
 ): string {
-  const cautions = plan.cautions.map(({ text }) => text);
+  const cautions = plan.cautions.map((caution) => say(caution));
   return [
     DESCRIPTION.face,
     describeSide(plan, "right"),

@@ -1,6 +1,7 @@
 import { DOTS } from "../../landmarks/index.js";
 import { eachSide, type Side } from "../../units/index.js";
-import { fill, refuse, refusingAs } from "../../units/internal.js";
+import { refuse, refusingAs } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,

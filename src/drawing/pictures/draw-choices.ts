@@ -1,5 +1,6 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
+import { say } from "../../words/index.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { legend, type LegendEntry } from "./legend.js";
@@ -73,7 +74,7 @@ export function drawChoices(
       ),
     ];
     const description = rows
-      .map(({ reasons }, row) => `${row + 1}: ${reasons.map(({ text }) => text).join(" ")}`)
+      .map(({ reasons }, row) => `${row + 1}: ${reasons.map((reason) => say(reason)).join(" ")}`)
       .join(" ");
     const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
     return pagesOf(

@@ -1,6 +1,7 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
+import { say } from "../../words/index.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
@@ -149,5 +150,5 @@ function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
 }
 
 function numbered(moves: readonly Move[]): readonly Keyed[] {
-  return moves.map(({ text }, index) => ({ key: `${index + 1}.`, text }));
+  return moves.map((move, index) => ({ key: `${index + 1}.`, text: say(move) }));
 }

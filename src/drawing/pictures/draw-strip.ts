@@ -1,6 +1,7 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
-import { fill, SIDES, refusingAs } from "../../units/internal.js";
+import { SIDES, refusingAs } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";

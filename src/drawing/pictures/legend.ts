@@ -8,10 +8,11 @@ import type { Block } from "../sheet/block.js";
 import type { Sheet } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { conventionWords, isGuide } from "../../landmarks/internal.js";
-import { fill, SIDES } from "../../units/internal.js";
+import { SIDES } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
-import { correctionEntries, isUndecided } from "../layers/check-layer.js";
+import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import { decimal } from "../canvas/figures.js";
@@ -160,10 +161,8 @@ export function checkEntries(check: DrawnCheck): readonly LegendEntry[] {
   const { dots, outcome } = check;
   return [
     { text: fill(LEGEND.drawn, { outcome }), role: "correction", marker: MARKERS.drawn },
-    ...(dots.some(({ correction }) => correction !== undefined)
-      ? [{ text: LEGEND.correction, role: "correction" } as const]
-      : []),
-    ...(dots.some((dot) => dot.correction === undefined && isUndecided(dot))
+    ...(dots.some(isOutside) ? [{ text: LEGEND.correction, role: "correction" } as const] : []),
+    ...(dots.some((dot) => !isOutside(dot) && isUndecided(dot))
       ? [{ text: LEGEND.undecided, key: "?" }]
       : []),
     ...correctionEntries(check),

@@ -1,6 +1,7 @@
 import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import { say } from "../../words/index.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -40,7 +41,7 @@ export function choiceBlocks(
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map(({ text }) => ({ key: "✕", text })),
+      .map((reason) => ({ key: "✕", text: say(reason) })),
     sheet,
   );
   const foot: Block = {

@@ -6,25 +6,21 @@ import {
 } from "../../landmarks/index.js";
 import { conventionWords, isConvention } from "../../landmarks/internal.js";
 import { type Choices, type PlannedChoice } from "../../mapping/index.js";
-import {
-  CARRY_WORDS,
-  LEAD_WORDS,
-  LEVELS_WORDS,
-  SHAPE_WORDS,
-  SHARE_WORDS,
-  TAIL_HEIGHT_WORDS,
-} from "../../mapping/internal.js";
+import { CHOSEN_SHARES } from "../../mapping/internal.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
-import { fill, keysOf } from "../../units/internal.js";
+import { keysOf } from "../../units/internal.js";
+import { ENGLISH } from "../../words/index.js";
+import { fill } from "../../words/internal.js";
 import { decimal, inMillimetres, signedMillimetres } from "../canvas/figures.js";
-import { CHOSEN, FIGURES, VALUES } from "./words.js";
+import { CARRY_WORDS, CHOSEN, FIGURES, LEAD_WORDS, LEVELS_WORDS, VALUES } from "./words.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices): string {
   const { lead = "middle", carry, levels, start, arch, tail, tailHeight, thickness } = choices;
   const { levelLimit, noseBent, shape = {}, pins } = choices;
-  const shapes = keysOf(SHAPE_WORDS).map((name) => named(SHAPE_WORDS[name], shape[name]));
+  const { terms } = ENGLISH;
+  const shapes = keysOf(terms.shapes).map((name) => named(terms.shapes[name], shape[name]));
   const parts = [
     inWords(LEAD_WORDS, lead),
     carry && inWords(CARRY_WORDS, carry),
@@ -33,9 +29,9 @@ export function choiceTitle(choices: Choices): string {
     noseBent !== undefined && (noseBent ? CHOSEN.bent : CHOSEN.straight),
     start && fill(CHOSEN.start, { rule: ruleWords(start) }),
     arch && fill(CHOSEN.arch, { rule: ruleWords(arch) }),
-    ...keysOf(SHARE_WORDS).map((name) => named(SHARE_WORDS[name], choices[name] || undefined)),
+    ...keysOf(CHOSEN_SHARES).map((name) => named(terms.choices[name], choices[name] || undefined)),
     tail && fill(CHOSEN.tail, { rule: ruleWords(tail) }),
-    tailHeight && fill(CHOSEN.tail, { rule: inWords(TAIL_HEIGHT_WORDS, tailHeight) }),
+    tailHeight && fill(CHOSEN.tail, { rule: inWords(terms.tailHeights, tailHeight) }),
     thickness &&
       fill(CHOSEN.thickness, {
         thickness: keysOf(STATIONS)

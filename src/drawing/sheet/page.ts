@@ -1,4 +1,5 @@
-import { fill, refuse, requireWord } from "../../units/internal.js";
+import { refuse, requireWord } from "../../units/internal.js";
+import { fill } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Look, requireLook } from "../canvas/look.js";

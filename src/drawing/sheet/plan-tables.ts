@@ -15,7 +15,8 @@ import type { Length } from "../../units/index.js";
 import { element } from "../canvas/svg.js";
 import { DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { fill } from "../../units/internal.js";
+import { say } from "../../words/index.js";
+import { fill } from "../../words/internal.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
@@ -63,12 +64,16 @@ export function stepsTable(
   rulerZero: Length<"mm">,
   sheet: Sheet,
 ): readonly Block[] {
-  const rows = workSteps(plan, { rulerZero }).map(({ text, check }) => {
+  const rows = workSteps(plan, { rulerZero }).map((step) => {
+    const { check } = step;
     const read =
       check === undefined
         ? ["", ""]
-        : [`${check.from} → ${check.to}`, withUncertainty({ value: check.reading, u: check.u }, 1)];
-    return withTick(tableRow(["", text, ...read], STEPS_COLUMNS, sheet), sheet);
+        : [
+            `${say(check.from)} → ${say(check.to)}`,
+            withUncertainty({ value: check.reading, u: check.u }, 1),
+          ];
+    return withTick(tableRow(["", say(step), ...read], STEPS_COLUMNS, sheet), sheet);
   });
   return [tableRow(STEPS_HEAD, STEPS_COLUMNS, sheet, true), ...rows];
 }

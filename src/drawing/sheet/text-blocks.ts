@@ -1,4 +1,5 @@
 import type { Note } from "../../units/index.js";
+import { say } from "../../words/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Anchor, type Keyed, linesAt } from "../canvas/label-layer.js";
@@ -64,7 +65,7 @@ export function list(items: readonly Keyed[], sheet: Sheet): readonly Block[] {
 
 export function bullets(notes: readonly Note[], sheet: Sheet): readonly Block[] {
   return list(
-    notes.map(({ text }) => ({ key: "•", text })),
+    notes.map((note) => ({ key: "•", text: say(note) })),
     sheet,
   );
 }

@@ -1,3 +1,26 @@
+import type { Carry, Lead, Levels } from "../../mapping/index.js";
+
+/** Which brow leads. */
+export const LEAD_WORDS: { readonly [Word in Lead]: string } = {
+  right: "right leads",
+  left: "left leads",
+  middle: "both meet half-way",
+};
+
+/** How the other brow follows. */
+export const CARRY_WORDS: { readonly [Word in Carry]: string } = {
+  mirror: "mirrored",
+  measure: "carried by measure",
+};
+
+/** Whose heights both brows take. */
+export const LEVELS_WORDS: { readonly [Word in Levels]: string } = {
+  right: "heights of the right brow",
+  left: "heights of the left brow",
+  middle: "heights half-way",
+  higher: "heights of the higher brow",
+};
+
 /** The title of one page of several. */
 export const PAGE = "{title}, page {number} of {of}";
 

@@ -1,6 +1,5 @@
-import { note } from "../../units/internal.js";
 import type { Face, LandmarkUncertainty } from "../face/face.js";
-import { FACE_NOTES } from "../face/words.js";
+import { faceNote } from "../face/notes.js";
 import { MARKUP_ERRORS } from "./measured-errors.js";
 import type { ErrorPlace, KnownErrors } from "./markup-errors.js";
 import { movesOf, withMoves } from "./point-moves.js";
@@ -33,6 +32,6 @@ export function correctErrors(
   return {
     ...withMoves(face, moves, 1),
     source: { ...source, corrected: true },
-    notes: [...notes, note(FACE_NOTES, "corrected")],
+    notes: [...notes, faceNote("corrected")],
   };
 }

@@ -9,7 +9,7 @@ import {
   type Unit,
 } from "../../units/index.js";
 import type { LandmarkName, LANDMARKS, MidlineLandmark } from "./landmarks.js";
-import type { FaceNoteCode } from "./words.js";
+import type { FaceNoteCode } from "./notes.js";
 
 /** The hair of one brow: its borders, each from the start to the tail. */
 export interface Brow<U extends Unit> {

@@ -196,6 +196,11 @@ const ROWS: {
   readonly [Name in FaceMeasureName]: Measure & { readonly kind: (typeof KIND_OF)[Name] };
 } = MEASURES;
 
+/** Kind of a measure. */
+export function measureKindOf(measure: FaceMeasureName): MeasureKind {
+  return KIND_OF[measure];
+}
+
 /** What is true of a measure as one of its kind. */
 export function kindOf(measure: FaceMeasureName): KindOfMeasure {
   return MEASURE_KINDS[KIND_OF[measure]];
@@ -230,10 +235,9 @@ function isReadable(name: MeasureName): name is ReadableMeasure {
   return ROWS[name].byHand;
 }
 
-/** How much of something of one kind, without its sign, as a sentence says it. */
-export function amountOf({ unit, decimals }: KindOfMeasure, value: number): string {
-  const size = Math.abs(value).toFixed(decimals);
-  return unit === "" ? size : `${Number(size)} ${unit}`;
+/** How much of something of one kind, without its sign, to the decimals of that kind. */
+export function amountOf({ decimals }: KindOfMeasure, value: number): number {
+  return Number(Math.abs(value).toFixed(decimals));
 }
 
 /**

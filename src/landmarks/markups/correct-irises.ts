@@ -8,9 +8,9 @@ import {
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { note, refusingAs, requirePositive } from "../../units/internal.js";
+import { refusingAs, requirePositive } from "../../units/internal.js";
 import type { Face, FaceSide } from "../face/face.js";
-import { FACE_NOTES } from "../face/words.js";
+import { faceNote } from "../face/notes.js";
 
 /**
  * A face whose irises are as wide as they are: the limbus points of a source that draws its rings too
@@ -51,9 +51,7 @@ export function correctIrises<U extends Unit>(
     ...(source === undefined
       ? {}
       : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
-    ...(changed
-      ? { notes: [...notes, note(FACE_NOTES, "irises-narrowed", { factor: value, u })] }
-      : {}),
+    ...(changed ? { notes: [...notes, faceNote("irises-narrowed", { factor: value, u })] } : {}),
   };
 }
 

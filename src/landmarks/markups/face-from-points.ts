@@ -25,7 +25,7 @@ import type { MarkupOptions } from "./markup-options.js";
 import { type PicturePoints, pointAt, readPoints } from "./markup-points.js";
 import type { MarkupPoints } from "./markups.js";
 import { requireSideOrder } from "../face/side-order.js";
-import type { FaceNoteCode } from "../face/words.js";
+import type { FaceNoteCode } from "../face/notes.js";
 
 /** A face in the photo, read from points whose landmarks stand where a table says. */
 export function faceFromPoints(

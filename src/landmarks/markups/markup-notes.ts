@@ -1,7 +1,6 @@
 import { type Note, type Unit } from "../../units/index.js";
-import { note } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
-import { FACE_NOTES, type FaceNoteCode } from "../face/words.js";
+import { faceNote, type FaceNoteCode } from "../face/notes.js";
 import type { Place } from "./index-table.js";
 import type { SourceOptions } from "./markup-options.js";
 import type { PicturePoints } from "./markup-points.js";
@@ -11,13 +10,13 @@ export function notesOnPicture(options: SourceOptions): readonly Note<FaceNoteCo
   const notes: Note<FaceNoteCode>[] = [];
   if (options.coordinates === "normalised") {
     const { width, height } = options.image;
-    notes.push(note(FACE_NOTES, "scaled-to-pixels", { width, height }));
+    notes.push(faceNote("scaled-to-pixels", { width, height }));
   }
   if (options.mirrored === "frame") {
-    notes.push(note(FACE_NOTES, "sides-swapped"));
+    notes.push(faceNote("sides-swapped"));
   }
   if (options.mirrored === "frame" || options.mirrored === "coordinates") {
-    notes.push(note(FACE_NOTES, "mirroring-undone"));
+    notes.push(faceNote("mirroring-undone"));
   }
   return notes;
 }
@@ -35,18 +34,18 @@ export function landmarkMissing(
     .map((index) => labels?.[index] ?? index)
     .join(", ");
   return missing === ""
-    ? note(FACE_NOTES, "point-misplaced", { landmark: name })
-    : note(FACE_NOTES, "point-missing", { landmark: name, points: missing });
+    ? faceNote("point-misplaced", { landmark: name })
+    : faceNote("point-missing", { landmark: name, points: missing });
 }
 
 /** Neighbours at the same place were joined. */
 export function repeatsLeftOut(name: string, count: number): Note<FaceNoteCode> {
-  return note(FACE_NOTES, "repeated-points", { landmark: name, count });
+  return faceNote("repeated-points", { landmark: name, count });
 }
 
 /** The detector had put each iris behind the other eye's number. */
 export function irisesExchanged(): Note<FaceNoteCode> {
-  return note(FACE_NOTES, "irises-swapped");
+  return faceNote("irises-swapped");
 }
 
 /** Landmarks of a face that its source only approximates. */
@@ -59,5 +58,5 @@ export function standInNotes<U extends Unit>({
   const held = new Set([right, left, midline].flatMap((part) => Object.keys(part)));
   return standIns
     .filter(({ landmark }) => held.has(landmark))
-    .map(({ landmark, instead }) => note(FACE_NOTES, "stand-in", { landmark, instead }));
+    .map(({ landmark, instead }) => faceNote("stand-in", { landmark, instead }));
 }

@@ -1,9 +1,8 @@
 import { type BrowDots, type Dot, DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Point, type Side } from "../../units/index.js";
-import { fill, refuse, shownValue } from "../../units/internal.js";
+import { refuse, shownValue } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
-import { ORDER_WORDS } from "./words.js";
 
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
   ["upperStart", "upperArch"],
@@ -31,12 +30,12 @@ export function requireDotsInOrder(
   const refuseDot = (
     dot: Dot,
     value: Point<"mm">,
-    needed: "nearer" | "above",
+    needed: "nearer the midline than" | "above",
     other: Dot,
     at: Point<"mm">,
   ): never => {
     const place = shownValue(at, SHOWN_DECIMALS);
-    const need = fill(ORDER_WORDS[needed], { dot: DOTS[other].words, place });
+    const need = `a place ${needed} the ${DOTS[other].words} at ${place}`;
     const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
     return refuse(code, where, `${side} ${dot}`, value, withPins(need, pins));
   };
@@ -44,7 +43,7 @@ export function requireDotsInOrder(
     const [one, other] = [dots[nearer], dots[farther]];
     if (one === undefined || other === undefined) continue;
     if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
-    refuseDot(nearer, one, "nearer", farther, other);
+    refuseDot(nearer, one, "nearer the midline than", farther, other);
   }
   for (const [higher, lower] of DOWNWARD) {
     const [one, other] = [dots[higher], dots[lower]];
@@ -60,5 +59,5 @@ const SHOWN_DECIMALS = 4;
 export function withPins(need: string, pins: readonly Pin[]): string {
   if (pins.length === 0) return need;
   const pinned = pins.map(({ side, dot }) => `${side} ${DOTS[dot].words}`).join(", ");
-  return fill(ORDER_WORDS.pinned, { need, pins: pinned });
+  return `${need}; pinned: ${pinned}`;
 }

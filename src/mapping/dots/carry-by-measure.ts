@@ -2,10 +2,9 @@ import type { CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import { carryByRuler } from "../../symmetry/internal.js";
 import { type Note, otherSide, type Point, type Side, type Sides } from "../../units/index.js";
-import { note } from "../../units/internal.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import { overDots } from "./settle-dot.js";
-import { type ReasonCode, REASONS } from "./words.js";
+import { reason, type ReasonCode } from "./notes.js";
 
 /** Dots with who put them where they are. */
 export interface OriginatedDots {
@@ -62,7 +61,7 @@ export function carryReasons(
   const fartherOut = (dot: Dot): number =>
     placeOnSide(dots[side][dot], side).distance - placeOnSide(dots[lead][dot], lead).distance;
   return [
-    note(REASONS, "carried-by-measure", {
+    reason("carried-by-measure", {
       side,
       arch: fartherOut("upperArch"),
       tail: fartherOut("tailEnd"),

@@ -1,5 +1,5 @@
 import { type CompleteDots, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
-import { DOT_NAMES, MARKS } from "../../landmarks/internal.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import { naturalDots } from "../../proportions/index.js";
 import { browCurves } from "../../proportions/internal.js";
 import {
@@ -9,14 +9,14 @@ import {
   type Side,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { note, refuse, refusingAs, SIDES } from "../../units/internal.js";
+import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder, withPins } from "../choices/dots-in-order.js";
 import { heldLevels, pinBreaks } from "./unevenness.js";
 import type { PlannedDots, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { type ReasonCode, REASONS } from "./words.js";
+import { reason, type ReasonCode } from "./notes.js";
 import { settleChoices } from "./settle-choices.js";
 import { type BorderEvent, solveDots } from "./solve-dots.js";
 
@@ -93,10 +93,13 @@ function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
 
 /** What happened on the borders, each event said once. */
 function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>[] {
-  const notes = events.map(({ code, side, mark }) =>
-    note(REASONS, code, { side, mark: MARKS[mark] }),
-  );
-  return notes.filter((one, index) => notes.findIndex(({ text }) => text === one.text) === index);
+  const first = (one: BorderEvent): BorderEvent | undefined =>
+    events.find(
+      ({ code, side, mark }) => code === one.code && side === one.side && mark === one.mark,
+    );
+  return events
+    .filter((one) => first(one) === one)
+    .map(({ code, side, mark }) => reason(code, { side, mark }));
 }
 
 /** Refuses pinned or carried dots that no outline runs through; mirrored ones hang below a border that has one. */

@@ -16,7 +16,7 @@ import type { Length, Note, Sides } from "../../units/index.js";
 import type { Carry, Lead, TailHeight } from "../choices/choice-tables.js";
 import type { Pin } from "../choices/choices.js";
 import type { PlannableFace } from "./plannable-face.js";
-import type { ReasonCode } from "./words.js";
+import type { ReasonCode } from "./notes.js";
 
 /** Choices after every default is settled: the plan follows from these and the face only. */
 export interface SettledChoices {

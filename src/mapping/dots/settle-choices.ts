@@ -1,24 +1,20 @@
 import {
   type ArchConvention,
   type Dot,
-  DOTS,
   type Skin,
   type StandIn,
   type StartConvention,
 } from "../../landmarks/index.js";
-import { conventionWords } from "../../landmarks/internal.js";
 import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
 import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
-import { fill, note } from "../../units/internal.js";
-import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
+import { archLimits } from "./arch-limits.js";
 import { CARRIES, type Carry, type Lead, ledSides, type Levels } from "../choices/choice-tables.js";
 import type { Choices } from "../choices/choices.js";
-import { TAIL_HEIGHT_WORDS } from "../choices/words.js";
 import type { Settled, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { ARCH_LIMITS, type ReasonCode, REASONS, THE_ARTIST } from "./words.js";
+import { reason, type ReasonCode } from "./notes.js";
 import { requireChoices } from "../choices/require-choices.js";
 import { settleThickness } from "./settle-thickness.js";
 
@@ -75,25 +71,22 @@ export function settleChoices(
     },
     reasons: [
       leadReason(lead, carry),
-      levels === "middle"
-        ? note(REASONS, "levels-middle")
-        : note(REASONS, "levels-side", { levels }),
+      levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
       ...unlessPinned("upperStart", start.reasons),
       ...unlessPinned("upperArch", arch.reasons),
       ...unlessPinned("tailEnd", [
-        note(REASONS, "tail-at-guide", {
-          guide: conventionWords(tail),
-          height: TAIL_HEIGHT_WORDS[tailHeight],
+        reason("tail-at-guide", {
+          guide: tail,
+          height: tailHeight,
         }),
       ]),
       ...thickness.reasons,
-      ...pins.map(({ side, dot, by = THE_ARTIST, reason: why }) =>
-        note(REASONS, "pinned", {
+      ...pins.map(({ side, dot, by = reason("the-artist"), reason: why }) =>
+        reason("pinned", {
           side,
           dot,
-          name: DOTS[dot].words,
           by,
-          reason: why === undefined ? "" : `: ${why}`,
+          reason: why === undefined ? "" : reason("pin-reason", { reason: why }),
         }),
       ),
     ],
@@ -101,8 +94,8 @@ export function settleChoices(
 }
 
 function leadReason(lead: Lead, carry: Carry): Note<ReasonCode> {
-  if (lead === "middle") return note(REASONS, "lead-middle");
-  return note(REASONS, CARRIES[carry], { lead });
+  if (lead === "middle") return reason("lead-middle");
+  return reason(CARRIES[carry], { lead });
 }
 
 function settleLevels(natural: Sides<NaturalDots>, levels: Levels): Lead {
@@ -134,28 +127,28 @@ function settleStart(
     reasons: [why],
   });
   if (choices.noseBent === true) {
-    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-bent", values));
+    return atEndocanthion(reason("start-at-endocanthion-nose-bent", values));
   }
   const deviation = choices.noseBent === false ? undefined : bentNose(face, midlineU);
   if (deviation !== undefined) {
     const said = { ...values, ...deviation };
-    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-deviates", said));
+    return atEndocanthion(reason("start-at-endocanthion-nose-deviates", said));
   }
   if (standIn !== undefined) {
     const said = { ...values, instead: standIn.instead };
-    return atEndocanthion(note(REASONS, "start-at-endocanthion-stand-in", said));
+    return atEndocanthion(reason("start-at-endocanthion-stand-in", said));
   }
   if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) {
-    return atEndocanthion(note(REASONS, "start-at-endocanthion-nose-wide", values));
+    return atEndocanthion(reason("start-at-endocanthion-nose-wide", values));
   }
-  return { value: "alare-vertical", reasons: [note(REASONS, "start-at-alare", values)] };
+  return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
 }
 
 function chosen(
   code: "start-chosen" | "arch-chosen",
   convention: StartConvention | ArchConvention,
 ): Note<ReasonCode> {
-  return note(REASONS, code, { convention, place: conventionWords(convention) });
+  return reason(code, { convention });
 }
 
 /** How far the nose deviates, where that is proven to be more than others notice. */
@@ -192,9 +185,9 @@ function settleArch(
     const { arch } = natural[side];
     switch (arch.kind) {
       case "flat":
-        return [note(REASONS, "arch-flat", { side, rise: arch.rise.value, share: frontShare })];
+        return [reason("arch-flat", { side, rise: arch.rise.value, share: frontShare })];
       case "undetermined":
-        return [note(REASONS, "arch-undetermined", { side, u: arch.u, share: frontShare })];
+        return [reason("arch-undetermined", { side, u: arch.u, share: frontShare })];
       case "peak":
         return [];
     }
@@ -207,10 +200,6 @@ function settleArch(
       };
 }
 
-function inWords({ convention }: ArchLimit): string {
-  return fill(ARCH_LIMITS[convention], { share: LIMBUS_SHARE });
-}
-
 function naturalArchReasons(
   face: PlannableFace,
   arch: NaturalArch,
@@ -221,13 +210,13 @@ function naturalArchReasons(
   const { inner, outer } = archLimits(face, side);
   if (distance < inner.distance) {
     const short = inner.distance - distance;
-    return [note(REASONS, "arch-moved-outward", { side, limit: inWords(inner), distance: short })];
+    return [reason("arch-moved-outward", { side, limit: inner.convention, distance: short })];
   }
   if (distance > outer.distance) {
     const beyond = distance - outer.distance;
-    return [note(REASONS, "arch-moved-inward", { side, limit: inWords(outer), distance: beyond })];
+    return [reason("arch-moved-inward", { side, limit: outer.convention, distance: beyond })];
   }
   const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
-  return [note(REASONS, "arch-natural", { side, share })];
+  return [reason("arch-natural", { side, share })];
 }

@@ -8,10 +8,10 @@ import {
 } from "../../proportions/index.js";
 import { STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
 import { type Length, length, type Sides } from "../../units/index.js";
-import { keysOf, note } from "../../units/internal.js";
+import { keysOf } from "../../units/internal.js";
 import { type Lead, ledSides } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { REASONS } from "./words.js";
+import { reason } from "./notes.js";
 import type { Settled } from "./planned-dots.js";
 
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
@@ -27,15 +27,15 @@ export function settleThickness(
   chosen: StationThickness | undefined,
 ): Settled<StationThickness> {
   if (chosen !== undefined) {
-    return { value: chosen, reasons: [note(REASONS, "thickness-chosen", { ...chosen })] };
+    return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
   }
   const grown = grownThickness(face, natural, skin, lead, frontShare);
   const value: StationThickness = { ...STATION_THICKNESS, ...grown };
   const assumed = keysOf(STATIONS).filter((station) => grown[station] === undefined);
-  const assumption = note(REASONS, "thickness-assumed", { ...value, assumed: assumed.join(", ") });
+  const assumption = reason("thickness-assumed", { ...value, assumed });
   return {
     value,
-    reasons: [assumed.length === 0 ? note(REASONS, "thickness-natural", { ...value }) : assumption],
+    reasons: [assumed.length === 0 ? reason("thickness-natural", { ...value }) : assumption],
   };
 }
 

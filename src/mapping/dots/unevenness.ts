@@ -1,10 +1,4 @@
-import {
-  type CompleteDots,
-  type Dot,
-  DOTS,
-  lengthBetween,
-  type Skin,
-} from "../../landmarks/index.js";
+import { type CompleteDots, type Dot, lengthBetween, type Skin } from "../../landmarks/index.js";
 import { frontShare } from "../../proportions/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
@@ -16,9 +10,9 @@ import {
   type Sides,
   type ToleranceSet,
 } from "../../units/index.js";
-import { keysOf, note, SIDES } from "../../units/internal.js";
+import { keysOf, SIDES } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
-import { type ReasonCode, REASONS } from "./words.js";
+import { reason, type ReasonCode } from "./notes.js";
 
 /** What pins break of levels, evenness and an asked front share, by values alone under the plan's tolerances. */
 export function pinBreaks(
@@ -34,22 +28,22 @@ export function pinBreaks(
   const levels = LEVEL_DOTS.filter(([, dot]) => levelLimit === undefined || pinned(dot));
   const uneven = levels.flatMap(([code, dot]) => {
     const { by, more } = apart((side) => dots[side][dot][1]);
-    const values = { dot: DOTS[dot].words, higher: more };
-    return broken(by, position).map((broke) => note(REASONS, code, { ...broke, ...values }));
+    const values = { dot, higher: more };
+    return broken(by, position).map((broke) => reason(code, { ...broke, ...values }));
   });
   // A brow carried by measure keeps its own distances from the midline.
   const across = (carry === "measure" ? [] : LEVEL_DOTS).flatMap(([, dot]) => {
     const { by, more } = apart((side) => placeOnSide(dots[side][dot], side).distance);
-    const values = { dot: DOTS[dot].words, farther: more };
+    const values = { dot, farther: more };
     return broken(by, position).map((broke) =>
-      note(REASONS, "pins-break-distances", { ...broke, ...values }),
+      reason("pins-break-distances", { ...broke, ...values }),
     );
   });
   const thick = keysOf(STATIONS).flatMap((station) => {
     const { upper, lower } = STATIONS[station];
     const { by, more } = apart((side) => dots[side][upper][1] - dots[side][lower][1]);
     return broken(by, thickness).map((broke) =>
-      note(REASONS, "pins-break-thickness", { ...broke, station, thicker: more }),
+      reason("pins-break-thickness", { ...broke, station, thicker: more }),
     );
   });
   const decides = arch === "brow-length-share" && pinned("upperStart", "upperArch", "tailEnd");
@@ -58,7 +52,7 @@ export function pinBreaks(
     const front = lengthBetween(upperStart, upperArch, skin);
     const share = frontShare(front, lengthBetween(upperArch, tailEnd, skin));
     return broken(share - asked, tolerances.frontShare?.limits).map((broke) =>
-      note(REASONS, "pins-break-share", { ...broke, side, share, asked }),
+      reason("pins-break-share", { ...broke, side, share, asked }),
     );
   });
   return [...uneven, ...across, ...thick, ...shares];
@@ -100,8 +94,8 @@ export function heldLevels(
     if (difference <= ROUNDING) return [];
     const higher = right > left ? "right" : "left";
     return [
-      note(REASONS, "levels-held-back", {
-        dot: DOTS[dot].words,
+      reason("levels-held-back", {
+        dot,
         difference,
         limit: levelLimit,
         higher,

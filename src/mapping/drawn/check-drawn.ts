@@ -16,7 +16,6 @@ import {
   refusingAs,
 } from "../../units/internal.js";
 import { checkReadings, judge } from "./check-readings.js";
-import { dotCorrection } from "./correction.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
 import { readDrawn, readingsOver } from "./drawn-readings.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -24,7 +23,7 @@ import { exactly } from "../plan/reading-rows.js";
 
 /**
  * What was drawn against its plan: per dot across and in height, and per measure, how far it is
- * off, whether that is within tolerance, outside or undecided, and what to correct by how much.
+ * off, and whether that is within tolerance, outside or undecided. `correctionOf` says what to correct.
  *
  * The plan's figures are taken as exact, so only the uncertainty of what was drawn counts. Readings
  * are enough: dots are checked where they are given. By default the tolerances are the plan's.
@@ -34,7 +33,7 @@ import { exactly } from "../plan/reading-rows.js";
  *
  * @example
  * ```ts
- * import { checkDrawn, measured, mm, planBrows, type PlannableFace } from "brow-geometry";
+ * import { checkDrawn, correctionOf, measured, mm, planBrows, type PlannableFace } from "brow-geometry";
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),
@@ -47,7 +46,7 @@ import { exactly } from "../plan/reading-rows.js";
  * const readings = { right: {}, left: { archHeight: measured(planned + 2, 0.2) } };
  * const { outcome, measures } = checkDrawn(plan, { readings });
  * outcome; // → "outside"
- * measures[0]?.correction; // → "left height of the arch: 2 mm too high"
+ * measures.map((one) => correctionOf(one)?.code); // → ["too-much"]
  * ```
  */
 export function checkDrawn(
@@ -93,7 +92,7 @@ function dotDeviations(
       const off = (by: number): Measured => measured<number>(by, u);
       const outward = judge(MEASURE_KINDS.distance, off(is.distance - asked.distance), options);
       const up = judge(MEASURE_KINDS.height, off(is.height - asked.height), options);
-      return [{ side, dot, outward, up, ...dotCorrection(side, dot, outward, up) }];
+      return [{ side, dot, outward, up }];
     }),
   );
 }

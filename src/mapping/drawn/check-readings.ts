@@ -2,12 +2,11 @@ import { type FaceMeasureName, type FaceMeasures } from "../../landmarks/index.j
 import { type KindOfMeasure, kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import { type Measured, measured, type Side, WORKING_TOLERANCES } from "../../units/index.js";
 import { decideUnder, SIDES, refusingAs } from "../../units/internal.js";
-import { measureCorrection } from "./correction.js";
 import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
 
 /**
  * One sheet of readings against another, such as that of a teacher: per measure that both have, how
- * far it is off, whether that is within tolerance, outside or undecided, and what to correct.
+ * far it is off, and whether that is within tolerance, outside or undecided.
  *
  * Both sheets are uncertain, so that a difference is as uncertain as both together.
  *
@@ -20,7 +19,7 @@ import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
  * const read = measuresFromReadings({ left: { archHeight: "27 mm" } });
  * const [deviation] = checkReadings(asked, read);
  * deviation?.difference; // → { value: 2, u: 0.204 }
- * deviation?.correction; // → "left height of the arch: 2 mm too high"
+ * deviation?.decision?.outcome; // → "outside"
  * ```
  */
 export function checkReadings(
@@ -47,8 +46,7 @@ function deviation(
   if (asked === undefined || read === undefined) return [];
   const difference = measured<number>(read.value - asked.value, Math.hypot(read.u, asked.u));
   const judged = judge(kindOf(which.measure), difference, options);
-  const correction = measureCorrection(which, judged);
-  return [{ ...which, planned: asked.value, drawn: read, ...judged, ...correction }];
+  return [{ ...which, planned: asked.value, drawn: read, ...judged }];
 }
 
 /** A difference with its decision, where the tolerances speak of its kind. */

@@ -51,8 +51,6 @@ export interface DotDeviation {
   readonly outward: Deviation;
   /** Positive where it was drawn too high. */
   readonly up: Deviation;
-  /** What to do, where an axis is outside: "left arch: down 1.5 mm". */
-  readonly correction?: string;
 }
 
 /** One measure of what was drawn against its plan. */
@@ -62,8 +60,6 @@ export interface MeasureDeviation extends Deviation {
   readonly measure: FaceMeasureName;
   readonly planned: number;
   readonly drawn: Measured;
-  /** What to do, where it is outside: "left front: 1.5 mm too long". */
-  readonly correction?: string;
 }
 
 /** What was drawn against its plan. */

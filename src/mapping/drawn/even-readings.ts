@@ -1,13 +1,20 @@
-import { type FaceMeasures, type MeasureName, MEASURES } from "../../landmarks/index.js";
+import type { FaceMeasures, MeasureName } from "../../landmarks/index.js";
 import { compareSides, type ComparisonOptions, type SideDifference } from "../../symmetry/index.js";
-import { type Measured, measured, otherSide, type Outcome, type Side } from "../../units/index.js";
-import { fill, keysOf, requireWord, SIDES, refusingAs } from "../../units/internal.js";
+import {
+  type Measured,
+  measured,
+  type Note,
+  otherSide,
+  type Outcome,
+  type Side,
+} from "../../units/index.js";
+import { keysOf, requireWord, SIDES, refusingAs } from "../../units/internal.js";
 import { type Lead, LEADS } from "../choices/choice-tables.js";
 import { measureCorrection } from "./correction.js";
-import { EVENNESS } from "./words.js";
+import { type EvennessNotes, readingNote } from "./notes.js";
 
 /** What one side asks for so that it reads like the one that leads. */
-export interface ReadingMove {
+export interface ReadingMove extends Note<keyof EvennessNotes> {
   readonly side: Side;
   readonly measure: MeasureName;
   /** What it should read. */
@@ -15,25 +22,23 @@ export interface ReadingMove {
   /** How far it is off: reading minus target. */
   readonly off: Measured;
   readonly outcome: Outcome;
-  /** In English: "left height of the arch: 2 mm too high", or that it is even or not yet known. */
-  readonly text: string;
 }
 
 /**
  * What to change so that both sides of a sheet read alike, from the readings only: the side that
  * does not lead takes what the other reads, or both meet half-way. One entry for each measure that
- * both sides have and that has a tolerance.
+ * both sides have and that has a tolerance; `say` tells it in words.
  *
  * @throws GeometryError `out-of-range` for an unknown lead, as {@link compareSides}
  *
  * @example
  * ```ts
- * import { evenReadings, measuresFromReadings } from "brow-geometry";
+ * import { evenReadings, measuresFromReadings, say } from "brow-geometry";
  * const sheet = measuresFromReadings({
  *   right: { archHeight: "25 mm", tail: "16.5 mm" },
  *   left: { archHeight: "27 mm", tail: "16.5 mm" },
  * });
- * evenReadings(sheet, "right").map(({ text }) => text);
+ * evenReadings(sheet, "right").map((move) => say(move));
  * // → ["left tail: even with the right one", "left height of the arch: 2 mm too high"]
  * ```
  */
@@ -62,22 +67,14 @@ function moveOf(
   const off = measured<number>(sign * share * difference.value, share * difference.u);
   const own = side === "left" ? left : right;
   const { outcome } = decision;
-  const { correction } = measureCorrection({ side, measure }, { difference: off, decision });
-  return [
-    {
-      side,
-      measure,
-      target: own.value - off.value,
-      off,
-      outcome,
-      text: correction ?? words(outcome, side, measure),
-    },
-  ];
+  const which = { side, measure };
+  const note =
+    measureCorrection({ ...which, difference: off, decision }) ?? evenness(outcome, side, measure);
+  return [{ ...note, ...which, target: own.value - off.value, off, outcome }];
 }
 
-function words(outcome: Outcome, side: Side, measure: MeasureName): string {
-  const name = { side, measure: MEASURES[measure].words };
+function evenness(outcome: Outcome, side: Side, measure: MeasureName): Note<keyof EvennessNotes> {
   return outcome === "within"
-    ? fill(EVENNESS.even, { ...name, other: otherSide(side) })
-    : fill(EVENNESS.unknown, name);
+    ? readingNote("even", { side, other: otherSide(side), measure })
+    : readingNote("evenness-unknown", { side, measure });
 }

@@ -10,11 +10,10 @@ import {
   type Turning,
 } from "../../symmetry/index.js";
 import { type Note, type Scale } from "../../units/index.js";
-import { note } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
-import { type CautionCode, CAUTIONS, type ComparisonFindingCode } from "./words.js";
+import { caution, type CautionCode, type ComparisonFindingCode } from "./notes.js";
 
-/** A caution; the finding that it carries, where it carries one, is kept as it was made. */
+/** A caution; the finding that it carries, where it carries one, is said within it. */
 export interface Caution extends Note<CautionCode> {
   readonly finding?: Note;
 }
@@ -30,7 +29,7 @@ const CONTRADICTIONS = {
   "brow-raised": "expression-differs",
   "brow-lowered": "expression-differs",
   "declaration-questioned": "expression-differs",
-  "expression-differs": "expression-differs",
+  "brow-displaced": "expression-differs",
   "stable-points-disagree": "pose-differs",
 } as const satisfies {
   readonly [Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode]?: CautionCode;
@@ -44,9 +43,13 @@ const WARNS: { readonly [Severity in FindingSeverity]: boolean } = {
   declared: false,
 };
 
-function carrying({ code, text, values }: PlanFinding): Caution {
-  const carriedAs = isContradiction(code) ? CONTRADICTIONS[code] : "capture-finding";
-  return { ...note(CAUTIONS, carriedAs, { finding: text }), finding: { code, text, values } };
+function carrying({ code, values, text }: PlanFinding): Caution {
+  const finding = { code, values, ...(text === undefined ? {} : { text }) };
+  return {
+    code: isContradiction(code) ? CONTRADICTIONS[code] : "capture-finding",
+    values: {},
+    finding,
+  };
 }
 
 function isContradiction(code: string): code is keyof typeof CONTRADICTIONS {
@@ -61,9 +64,9 @@ export function cautionsFor(
   findings: readonly PlanFinding[],
 ): readonly Caution[] {
   return [
-    note(CAUTIONS, "planning-aid"),
-    note(CAUTIONS, "local-law"),
-    note(CAUTIONS, "hygiene"),
+    caution("planning-aid"),
+    caution("local-law"),
+    caution("hygiene"),
     ...sizeCautions(face),
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
@@ -71,7 +74,7 @@ export function cautionsFor(
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
     ...findings.filter(({ severity = "caution" }) => WARNS[severity]).map(carrying),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
-      note(CAUTIONS, "stand-in", { landmark, instead }),
+      caution("stand-in", { landmark, instead }),
     ),
   ];
 }
@@ -90,26 +93,24 @@ const LEAST_OFF = 0.25;
 function sizeCautions({ right, left }: PlannableFace): readonly Note<CautionCode>[] {
   const apart = distance(right.exocanthion, left.exocanthion);
   if (apart >= BIOCULAR.least && apart <= BIOCULAR.most) return [];
-  return [note(CAUTIONS, "size-implausible", { distance: apart, ...BIOCULAR })];
+  return [caution("size-implausible", { distance: apart, ...BIOCULAR })];
 }
 
 function scaleCautions(scale: Scale): readonly Note<CautionCode>[] {
   const relative = scale.u / scale.factor;
   return [
     ...(scale.notes.some(({ code }) => code === "population-average")
-      ? [note(CAUTIONS, "scale-from-population-average")]
+      ? [caution("scale-from-population-average")]
       : []),
     ...(OF_A_BROW * relative < LEAST_OFF
       ? []
-      : [
-          note(CAUTIONS, "scale-uncertain", { percent: 100 * relative, off: OF_A_BROW * relative }),
-        ]),
+      : [caution("scale-uncertain", { percent: 100 * relative, off: OF_A_BROW * relative })]),
   ];
 }
 
 function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<CautionCode>[] {
-  if (upright === false || relaxed === false) return [note(CAUTIONS, "posture-not-kept")];
-  return upright === true && relaxed === true ? [] : [note(CAUTIONS, "posture-not-declared")];
+  if (upright === false || relaxed === false) return [caution("posture-not-kept")];
+  return upright === true && relaxed === true ? [] : [caution("posture-not-declared")];
 }
 
 /** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
@@ -118,7 +119,7 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
   const { note: differ } = halfFaces(face);
   if (differ === undefined) return [];
   // Not carried as a finding: a replayed record would hand it in beside the one that is made again.
-  return [note(CAUTIONS, "head-may-be-turned", { ...differ.values, finding: differ.text })];
+  return [caution("head-may-be-turned", { ...differ.values, finding: differ })];
 }
 
 /** Yaw beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */
@@ -127,7 +128,7 @@ const FRONTAL = 5;
 function turnedCautions({ yaw, yawU }: Turning): readonly Note<CautionCode>[] {
   if (Math.abs(yaw) <= FRONTAL) return [];
   const side = yaw > 0 ? "left" : "right";
-  return [note(CAUTIONS, "head-was-turned", { yaw: Math.abs(yaw), u: yawU, side })];
+  return [caution("head-was-turned", { yaw: Math.abs(yaw), u: yawU, side })];
 }
 
 /** Only where the slant is proven to be more than others recognise. */
@@ -135,7 +136,7 @@ function eyeCautions(face: PlannableFace, midlineU: number): readonly Note<Cauti
   const { angle, decision } = eyeCant(face, { midline: { line: FACE_MIDLINE, tiltU: midlineU } });
   if (decision.outcome !== "outside") return [];
   return [
-    note(CAUTIONS, "eyes-slant", {
+    caution("eyes-slant", {
       angle: Math.abs(angle.value),
       u: angle.u,
       side: angle.value > 0 ? "left" : "right",

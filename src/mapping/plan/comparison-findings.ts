@@ -1,8 +1,8 @@
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import type { CaptureComparison } from "../../symmetry/index.js";
 import { type Note, type Side } from "../../units/index.js";
-import { note, SIDES } from "../../units/internal.js";
-import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
+import { SIDES } from "../../units/internal.js";
+import { comparisonFinding, type ComparisonFindingCode } from "./notes.js";
 
 /**
  * What the comparison of two captures says against planning from either, to be carried into the plan
@@ -21,7 +21,7 @@ import { COMPARISON_FINDINGS, type ComparisonFindingCode } from "./words.js";
  *   dots: { right: {}, left: { upperArch: mm([42, 26 + up]) } },
  * });
  * comparisonFindings(compareCaptures(capture(0), capture(3))).map(({ code }) => code);
- * // → ["expression-differs"]
+ * // → ["brow-displaced"]
  * comparisonFindings(compareCaptures(capture(0), capture(0))); // → []
  * ```
  */
@@ -46,11 +46,12 @@ function raisedOrLowered(
   });
   const [most] = [...outside].sort((one, other) => Math.abs(other.up) - Math.abs(one.up));
   if (most === undefined) return [];
-  const values = {
-    side,
-    size: Math.abs(most.up),
-    where: most.up > 0 ? "higher" : "lower",
-    limit: most.limit,
-  };
-  return [note(COMPARISON_FINDINGS, "expression-differs", values)];
+  return [
+    comparisonFinding("brow-displaced", {
+      side,
+      size: Math.abs(most.up),
+      where: most.up > 0 ? "higher" : "lower",
+      limit: most.limit,
+    }),
+  ];
 }

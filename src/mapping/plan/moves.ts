@@ -1,10 +1,9 @@
-import { type BrowDots, type CompleteDots, type Dot, DOTS } from "../../landmarks/index.js";
+import type { BrowDots, CompleteDots, Dot } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
-import { WAYS } from "../../symmetry/internal.js";
-import { type Length, length, type Side, type Sides } from "../../units/index.js";
-import { fill, SIDES } from "../../units/internal.js";
-import { MOVES } from "./words.js";
+import { type Length, length, type Note, type Side, type Sides } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
+import { moveNote, type MoveNotes, type WayCode } from "./move-notes.js";
 
 /** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
 export type Move = DotMove | DotPlacing;
@@ -12,8 +11,6 @@ export type Move = DotMove | DotPlacing;
 interface OneDot {
   readonly side: Side;
   readonly dot: Dot;
-  /** In English, rounded to half a millimetre: "left arch: up 1.5 mm, outward 1 mm". */
-  readonly text: string;
 }
 
 /** A dot that the natural brow has too; `"stay"` where the move rounds to nothing. */
@@ -47,47 +44,38 @@ export function movesBetween(
 function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: CompleteDots<"mm">): Move {
   const to = placeOnSide(planned[dot], side);
   const grown = natural[dot];
-  const name = { side, dot: DOTS[dot].words };
   if (grown === undefined) {
-    return {
-      kind: "place",
-      side,
-      dot,
-      distance: length(to.distance),
-      height: length(to.height),
-      text: fill(MOVES.place, {
-        ...name,
-        distance: inHalves(to.distance),
-        height: inHalves(to.height),
-      }),
-    };
+    const { distance, height } = to;
+    return { kind: "place", side, dot, distance: length(distance), height: length(height) };
   }
   const from = placeOnSide(grown, side);
   const up = to.height - from.height;
   const outward = to.distance - from.distance;
-  const ways = [inWords(up, "up", "down"), inWords(outward, "outward", "inward")].filter(
-    (way) => way !== "",
-  );
-  return {
-    kind: ways.length > 0 ? "move" : "stay",
-    side,
-    dot,
-    up: length(up),
-    outward: length(outward),
-    text:
-      ways.length > 0
-        ? fill(MOVES.move, { ...name, ways: ways.join(", ") })
-        : fill(MOVES.stay, name),
-  };
-}
-
-function inWords(by: number, positive: Way, negative: Way): string {
-  const amount = inHalves(Math.abs(by));
-  return amount === 0 ? "" : fill(WAYS[by > 0 ? positive : negative], { by: `${amount} mm` });
+  const moves = [up, outward].some((by) => inHalves(by) !== 0);
+  return { kind: moves ? "move" : "stay", side, dot, up: length(up), outward: length(outward) };
 }
 
 /** A pencil draws half millimetres; a finer figure would promise too much. */
 export function inHalves(amount: number): number {
   // Adding 0 turns −0 into 0.
   return Math.round(2 * amount) / 2 + 0;
+}
+
+/** What to do with one dot, rounded to half a millimetre: what `say` makes a sentence of. */
+export function noteOfMove(move: Move): Note<keyof MoveNotes> {
+  const { side, dot } = move;
+  if (move.kind === "place") {
+    const { distance, height } = move;
+    const at = { distance: inHalves(distance), height: inHalves(height) };
+    return moveNote("dot-placed", { side, dot, ...at });
+  }
+  const ways = [...wayOf(move.up, "up", "down"), ...wayOf(move.outward, "outward", "inward")];
+  return ways.length === 0
+    ? moveNote("dot-stays", { side, dot })
+    : moveNote("dot-moves", { side, dot, ways });
+}
+
+function wayOf(value: number, positive: Way, negative: Way): readonly Note<WayCode>[] {
+  const by = inHalves(Math.abs(value));
+  return by === 0 ? [] : [moveNote(`way-${value > 0 ? positive : negative}`, { by })];
 }

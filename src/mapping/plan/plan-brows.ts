@@ -56,7 +56,7 @@ export interface PlanOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const plan = planBrows(face, { lead: "left" });
- * plan.moves[0]?.text; // → "right start: up 3.5 mm, outward 2 mm"
+ * plan.moves[0]; // → { kind: "move", side: "right", dot: "upperStart", up: 3.6, outward: 2 }
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```
  */

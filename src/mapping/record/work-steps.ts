@@ -1,19 +1,21 @@
-import { type Dot, DOTS, type FaceMeasureName } from "../../landmarks/index.js";
+import type { Dot, FaceMeasureName } from "../../landmarks/index.js";
+import type { Station } from "../../proportions/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
-import { WAYS } from "../../symmetry/internal.js";
-import { type Length, length, mm, otherSide, type Side } from "../../units/index.js";
-import { fill, keysOf, requireFinite, SIDES } from "../../units/internal.js";
-import { inHalves } from "../plan/moves.js";
+import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
+import { keysOf, requireFinite, SIDES } from "../../units/internal.js";
 import {
   ARCH_REASONS,
   LEVEL_REASONS,
+  type ReasonCode,
   START_REASONS,
   TAIL_REASONS,
   THICKNESS_REASONS,
-} from "../dots/words.js";
+} from "../dots/notes.js";
+import { moveNote } from "../plan/move-notes.js";
+import { inHalves } from "../plan/moves.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { RULED, STEPS, WHY } from "./words.js";
+import { type RulerPlaceCode, type StepCode, stepNote, type StepReasonNotes } from "./notes.js";
 
 /** Options of {@link workSteps}. */
 export interface WorkOptions {
@@ -33,7 +35,7 @@ export interface WorkOptions {
  *
  * @example
  * ```ts
- * import { mm, planBrows, type PlannableFace, workSteps } from "brow-geometry";
+ * import { mm, planBrows, type PlannableFace, say, workSteps } from "brow-geometry";
  * const side = (sign: 1 | -1, up: number) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),
@@ -42,8 +44,8 @@ export interface WorkOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
- * first?.text; // → "right start: up 3.5 mm"
- * first?.check; // → { from: "level of the inner eye corners, square to the midline", to: "start", reading: 25.6 }
+ * first && say(first); // → "right start: up 3.5 mm"
+ * first?.check; // → { from: { code: "at-level" }, to: { code: "at-start" }, reading: 25.6 }
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
@@ -55,14 +57,22 @@ export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly W
 }
 
 /** What a ruler reads, and from where to where it is laid. */
-type Laid = readonly [measure: FaceMeasureName, from: keyof typeof RULED, to: keyof typeof RULED];
+type Laid = readonly [measure: FaceMeasureName, from: RulerPlace, to: RulerPlace];
+
+type RulerPlace = RulerPlaceCode extends `at-${infer Place}` ? Place : never;
 
 /** Something to do on one side: a dot to place, a border to join, a distance to read again. */
 type Task =
   | {
       readonly stage: keyof typeof REASONS_OF;
-      readonly does: keyof typeof AXES | "thickness";
+      readonly does: keyof typeof AXES;
       readonly dot: Dot;
+      readonly laid: Laid;
+    }
+  | {
+      readonly stage: "thickness";
+      readonly does: "thickness";
+      readonly station: Station;
       readonly laid: Laid;
     }
   | {
@@ -94,8 +104,8 @@ const STAGES: readonly (readonly Task[])[] = [
   keysOf(STATIONS).map((station) => ({
     stage: "thickness",
     does: "thickness",
-    dot: STATIONS[station].lower,
-    laid: [`${station}Thickness`, "upper", "lower"],
+    station,
+    laid: [`${station}Thickness`, "upper-dot", "lower-dot"],
   })),
   [{ stage: "lower-borders", does: "lower-border", laid: OVER_LID }],
   [FRONT, TAIL, FROM_EYE].map((laid) => ({ stage: "check-upright", does: "again", laid })),
@@ -111,22 +121,29 @@ function stepsOf(task: Task, plan: BrowPlan, side: Side, zero: Length<"mm">): re
 }
 
 function checkOf(task: Task, plan: BrowPlan, side: Side): RulerCheck | undefined {
-  const [measure, from, to] = task.laid;
+  const [measure] = task.laid;
   const { startToStart, ...measures } = plan.measures;
   const planned = measure === "startToStart" ? startToStart : measures[side][measure];
-  const station = "dot" in task ? DOTS[task.dot].station : "";
-  const values = { side: otherSide(side), station };
-  return (
-    planned && {
-      from: fill(RULED[from], values),
-      to: fill(RULED[to], values),
-      reading: length(planned.value),
-      u: length(planned.u),
-    }
-  );
+  if (planned === undefined) return undefined;
+  return {
+    ...placesOf(task, side),
+    reading: length(planned.value),
+    u: length(planned.u),
+  };
 }
 
-type Done = Pick<WorkStep, "amount" | "direction" | "text" | "why">;
+function placesOf(task: Task, side: Side): Pick<RulerCheck, "from" | "to"> {
+  const [, from, to] = task.laid;
+  return { from: placeNote(from, task, side), to: placeNote(to, task, side) };
+}
+
+function placeNote(at: RulerPlace, task: Task, side: Side): Note<RulerPlaceCode> {
+  if (at === "other-start") return stepNote("at-other-start", { side: otherSide(side) });
+  if (at !== "upper-dot" && at !== "lower-dot") return stepNote(`at-${at}`);
+  return stepNote(`at-${at}`, { station: "station" in task ? task.station : "start" });
+}
+
+type Done = Omit<WorkStep, "stage" | "side" | "check">;
 
 function doneBy(task: Task, plan: BrowPlan, side: Side, check: RulerCheck | undefined): Done {
   switch (task.does) {
@@ -134,60 +151,75 @@ function doneBy(task: Task, plan: BrowPlan, side: Side, check: RulerCheck | unde
     case "outward":
       return moved(task.does, plan, side, task.dot, whyOf(plan, side, task.dot, task.stage));
     case "thickness": {
-      const where = { side, station: DOTS[task.dot].station };
-      const text =
+      const { station } = task;
+      const where = { side, station };
+      const step =
         check === undefined
-          ? fill(STEPS["thickness-unknown"], where)
-          : fill(STEPS.thickness, { ...where, thickness: inHalves(check.reading) });
-      return still(text, whyOf(plan, side, task.dot, task.stage));
+          ? stepNote("step-thickness-unknown", where)
+          : stepNote("step-thickness", { ...where, thickness: inHalves(check.reading) });
+      return still(step, whyOf(plan, side, STATIONS[station].lower, task.stage));
     }
-    case "again": {
-      const { from = "", to = "" } = check ?? {};
-      return still(fill(STEPS.again, { side, from, to }), WHY.checked);
-    }
+    case "again":
+      return still(stepNote("step-again", { side, ...placesOf(task, side) }), [
+        stepNote("checked-upright"),
+      ]);
     case "upper-border":
     case "lower-border":
-      return still(fill(STEPS[task.does], { side }), WHY.joined);
+      return still(stepNote(`step-${task.does}`, { side }), [stepNote("border-joined")]);
   }
 }
 
-function still(text: string, why: string): Done {
-  return { amount: mm(0), direction: "none", text, why };
+function still(step: Note<StepCode>, why: WorkStep["why"]): Done {
+  return { ...step, amount: mm(0), direction: "none", why };
 }
 
-/** Both ways along an axis, and what is said of a dot that is placed there. */
+/** Both ways along an axis. */
 const AXES = {
-  up: { ways: ["up", "down"], place: "place-up" },
-  outward: { ways: ["outward", "inward"], place: "place-across" },
+  up: ["up", "down"],
+  outward: ["outward", "inward"],
 } as const;
 
-function moved(axis: keyof typeof AXES, plan: BrowPlan, side: Side, dot: Dot, why: string): Done {
-  const { ways, place } = AXES[axis];
+function moved(
+  axis: keyof typeof AXES,
+  plan: BrowPlan,
+  side: Side,
+  dot: Dot,
+  why: WorkStep["why"],
+): Done {
+  const [one, other] = AXES[axis];
   const move = plan.moves.find((one) => one.side === side && one.dot === dot);
-  const name = { side, dot: DOTS[dot].words };
   if (move?.kind !== "move" && move?.kind !== "stay") {
     const { distance, height } = placeOnSide(plan.dots[side][dot], side);
-    const at = { distance: inHalves(distance), height: inHalves(height) };
-    return still(fill(STEPS[place], { ...name, ...at }), why);
+    const placed =
+      axis === "up"
+        ? stepNote("step-place-up", { side, dot, height: inHalves(height) })
+        : stepNote("step-place-across", { side, dot, distance: inHalves(distance) });
+    return still(placed, why);
   }
   const by = move[axis];
   const amount = inHalves(Math.abs(by));
-  if (amount === 0) return still(fill(STEPS.stay, { ...name, one: ways[0], other: ways[1] }), why);
-  const direction = ways[by > 0 ? 0 : 1];
-  const text = fill(STEPS.move, { ...name, way: fill(WAYS[direction], { by: `${amount} mm` }) });
-  return { amount: mm(amount), direction, text, why };
+  if (amount === 0) return still(stepNote("step-stay", { side, dot, one, other }), why);
+  const direction = by > 0 ? one : other;
+  const way = moveNote(`way-${direction}`, { by: amount });
+  return { ...stepNote("step-move", { side, dot, way }), amount: mm(amount), direction, why };
 }
 
 /** Why a dot is where it is: its pin, or the one that it follows, else the plan's reasons for the stage. */
-function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: keyof typeof REASONS_OF): string {
+function whyOf(
+  plan: BrowPlan,
+  side: Side,
+  dot: Dot,
+  stage: keyof typeof REASONS_OF,
+): readonly Note<ReasonCode>[] {
   const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
-  const [pinned] = [side, follows].flatMap((of) =>
+  const pinned = [side, follows].flatMap((of) =>
     plan.reasons.filter(
       ({ code, values }) => code === "pinned" && values.side === of && values.dot === dot,
     ),
   );
-  const reasons = plan.reasons.filter(({ code }) => Object.hasOwn(REASONS_OF[stage], code));
-  return pinned?.text ?? reasons.map(({ text }) => text).join(" ");
+  if (pinned.length > 0) return pinned.slice(0, 1);
+  const ofStage: readonly ReasonCode[] = REASONS_OF[stage];
+  return plan.reasons.filter(({ code }) => ofStage.includes(code));
 }
 
 /** The reasons that speak of a stage. */
@@ -215,23 +247,21 @@ export type WorkDirection = Way | "none";
 
 /** How a ruler checks what was drawn: laid from one point to another, it must read so much. */
 export interface RulerCheck {
-  readonly from: string;
-  readonly to: string;
+  readonly from: Note<RulerPlaceCode>;
+  readonly to: Note<RulerPlaceCode>;
   /** What the ruler shows at `to`, its zero's offset included. */
   readonly reading: Length<"mm">;
   /** Standard uncertainty of the planned length itself. */
   readonly u: Length<"mm">;
 }
 
-/** One thing to do, in the order of work. */
-export interface WorkStep {
+/** One thing to do, in the order of work: `say` tells it in words. */
+export interface WorkStep extends Note<StepCode> {
   readonly stage: WorkStage;
   readonly side: Side;
   /** How far; 0 with `"none"`. */
   readonly amount: Length<"mm">;
   readonly direction: WorkDirection;
-  /** In English. */
-  readonly text: string;
-  readonly why: string;
+  readonly why: readonly Note<ReasonCode | keyof StepReasonNotes>[];
   readonly check?: RulerCheck;
 }

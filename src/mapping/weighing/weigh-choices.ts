@@ -1,27 +1,20 @@
 import type { FaceMeasures } from "../../landmarks/index.js";
 import { GeometryError, type Length, type Note } from "../../units/index.js";
-import {
-  note,
-  refuse,
-  requireFinite,
-  shownValue,
-  SIDES,
-  refusingAs,
-} from "../../units/internal.js";
+import { refuse, requireFinite, shownValue, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
-import { fieldInWords } from "./field-in-words.js";
+import { fieldNote } from "./field-note.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
-import { WEIGHING, type WeighingCode } from "./words.js";
+import { type WeighingCode, weighingNote } from "./notes.js";
 
 /**
  * What each of several choices would do to a face: how far dots move, how much hair is removed and
  * how much skin is filled, how the sides still differ, what happens to the space over the lid, the
  * front share.
  *
- * The rows come in a stated order, each with its reasons in words. A choice that breaks a demand is
+ * The rows come in a stated order, each with its reasons. A choice that breaks a demand is
  * ruled out, one that cannot be planned says why. Each is decided by its own tolerances, as its plan would
  * be under the simple rule. The artist decides.
  *
@@ -59,9 +52,9 @@ export function weighChoices(
         .sort((one, other) => compareRanks(one.rank, other.rank))
         .map(({ row }) => row),
       notes: [
-        note(WEIGHING, "same-landmarks"),
-        note(WEIGHING, "order"),
-        note(WEIGHING, "artist-decides"),
+        weighingNote("same-landmarks"),
+        weighingNote("order"),
+        weighingNote("artist-decides"),
       ],
     };
   });
@@ -72,15 +65,15 @@ function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefin
     return weighPlan(choices, planAcross(0, grown, choices), grown, most);
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
-    return { kind: "no-solution", choices, reasons: [whyNot(error, choices)] };
+    return { kind: "no-solution", choices, reasons: [whyNot(error)] };
   }
 }
 
-function whyNot({ code, detail }: GeometryError, choices: Choices): Note<WeighingCode> {
-  return note(WEIGHING, "no-solution", {
+function whyNot({ code, detail }: GeometryError): Note<WeighingCode> {
+  return weighingNote("no-solution", {
     error: code,
     path: detail.field,
-    field: fieldInWords(detail.field, choices),
+    field: fieldNote(detail.field),
     value: shownValue(detail.value, SHOWN_DECIMALS),
     need: detail.need,
   });

@@ -1,5 +1,5 @@
 import { distance } from "../../geometry/index.js";
-import { DOTS, type FaceMeasures, MEASURES } from "../../landmarks/index.js";
+import type { FaceMeasures } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import {
   measureFace,
@@ -18,7 +18,7 @@ import {
   type Sides,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { note, SIDES } from "../../units/internal.js";
+import { SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { type FaceRead, readFace } from "../dots/plan-dots.js";
 import { decideShares } from "../plan/decide-shares.js";
@@ -26,7 +26,7 @@ import type { PlannedDots } from "../dots/planned-dots.js";
 import { exactly } from "../plan/reading-rows.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
-import { WEIGHING, type WeighingCode } from "./words.js";
+import { type WeighingCode, weighingNote } from "./notes.js";
 
 /** The brows as they grow, read once for all choices. */
 export interface GrownBrows extends FaceRead {
@@ -127,7 +127,7 @@ function closings(
 ): readonly Note<WeighingCode>[] {
   return SIDES.flatMap((side) => {
     const by = -(opening[side] ?? 0);
-    return by > most ? [note(WEIGHING, "lid-room-closes", { side, by, most })] : [];
+    return by > most ? [weighingNote("lid-room-closes", { side, by, most })] : [];
   });
 }
 
@@ -139,27 +139,27 @@ function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCod
   const { side, dot, by: greatest } = greatestMove;
   const apart = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
-    .map(({ measure, difference }) => `${MEASURES[measure].words} (${printed(difference.value)})`);
+    .map(({ measure, difference: { value: difference } }) =>
+      weighingNote(Math.abs(difference) < 0.1 ? "differs-little" : "differs", {
+        measure,
+        difference,
+      }),
+    );
   return [
-    note(WEIGHING, "moves", { mean, side, dot: DOTS[dot].words, greatest }),
+    weighingNote("moves", { mean, side, dot, greatest }),
     areas === undefined
-      ? note(WEIGHING, "areas-unknown")
-      : note(WEIGHING, "areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),
+      ? weighingNote("areas-unknown")
+      : weighingNote("areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),
     apart.length === 0
-      ? note(WEIGHING, "sides-even")
-      : note(WEIGHING, "sides-differ", { measures: apart.join(", ") }),
+      ? weighingNote("sides-even")
+      : weighingNote("sides-differ", { measures: apart }),
     lidRoom.right === undefined || lidRoom.left === undefined
-      ? note(WEIGHING, "lid-room-unknown")
-      : note(WEIGHING, "lid-room", { right: lidRoom.right, left: lidRoom.left }),
-    note(WEIGHING, "front-share", {
+      ? weighingNote("lid-room-unknown")
+      : weighingNote("lid-room", { right: lidRoom.right, left: lidRoom.left }),
+    weighingNote("front-share", {
       right: frontShare.right.value,
       left: frontShare.left.value,
       asked,
     }),
   ];
-}
-
-/** A difference, left less right, to a digit more than tolerances have. */
-function printed(difference: number): string {
-  return Math.abs(difference) < 0.1 ? difference.toFixed(3) : difference.toFixed(1);
 }

@@ -2,7 +2,7 @@ import type { CompleteDots, Dot } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type { Decision, Length, Note, Side, Sides } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
-import type { WeighingCode } from "./words.js";
+import type { WeighingCode } from "./notes.js";
 
 /** Options of {@link weighChoices}. */
 export interface WeighOptions {

@@ -30,7 +30,6 @@ import {
   stablePairs,
 } from "./register-captures.js";
 import { placeOnSide } from "../mirroring/side-place.js";
-import type { WAYS } from "./words.js";
 
 /** A face and the dots of its brows at one time, in its own face space. */
 export interface DottedFace {
@@ -54,7 +53,7 @@ export interface CaptureComparisonOptions extends DecisionOptions {
 }
 
 /** Where a dot went, in the artist's words. */
-export type Way = keyof typeof WAYS;
+export type Way = "up" | "down" | "outward" | "inward";
 
 /** How far a dot moved from one capture to the other, in the axes of the earlier face. */
 export interface Displacement {

@@ -7,8 +7,8 @@ import {
   type Note,
   type Point,
 } from "../../units/index.js";
-import { note, refuse, toDegrees } from "../../units/internal.js";
-import { HALF_FACES_NOTES, type HalfFacesNoteCode } from "./words.js";
+import { refuse, toDegrees } from "../../units/internal.js";
+import { type HalfFacesNoteCode, halfFacesNote } from "./notes.js";
 
 /** How wide the two halves of a face look, and what a difference may mean. */
 export interface HalfFaces {
@@ -88,7 +88,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
     difference,
     yaw,
     ...(Math.abs(difference.value) > 2 * difference.u
-      ? { note: note(HALF_FACES_NOTES, "half-faces-differ", about) }
+      ? { note: halfFacesNote("half-faces-differ", about) }
       : {}),
   };
 }

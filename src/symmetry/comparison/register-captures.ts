@@ -8,14 +8,13 @@ import {
 import { length, type Length, type Note, type Point, type Side } from "../../units/index.js";
 import {
   chiSquareQuantile,
-  note,
   refuse,
   requireUncertainty,
   SIDES,
   toDegrees,
   toRadians,
 } from "../../units/internal.js";
-import { REGISTRATION_NOTES, type RegistrationNoteCode } from "./words.js";
+import { registrationNote, type RegistrationNoteCode } from "./notes.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 
 /** A stable landmark, and how far its two places lie apart once the captures lie over each other. */
@@ -93,10 +92,12 @@ function disagreementNote(
   times: number,
 ): Note<RegistrationNoteCode> {
   const worst = stable.reduce((most, point) => (point.apart > most.apart ? point : most));
-  return note(REGISTRATION_NOTES, "stable-points-disagree", {
+  const { landmark, side, apart } = worst;
+  return registrationNote("stable-points-disagree", {
     times,
-    landmark: worst.side === undefined ? worst.landmark : `${worst.side} ${worst.landmark}`,
-    apart: worst.apart,
+    landmark:
+      side === undefined ? landmark : registrationNote("landmark-of-side", { side, landmark }),
+    apart,
   });
 }
 

@@ -6,9 +6,9 @@ import {
   normalDistribution,
   normalQuantile,
 } from "../uncertainty/normal-distribution.js";
-import { type Note, note } from "../quantities/note.js";
+import type { Note } from "../quantities/note.js";
 import { riseToRoot } from "../uncertainty/rise-to-root.js";
-import { ADVICE, type AdviceCode } from "./words.js";
+import { advice, type AdviceCode } from "./notes.js";
 
 /** What is allowed: at least one of the two limits, in the unit of the value decided on. */
 export interface Limits {
@@ -165,8 +165,8 @@ function adviceFor(room: Room, u: number, confidence: number): Note<AdviceCode> 
   // The least bit of rounding must not turn four placements into five.
   const placements = Math.ceil((u / needed) ** 2 - 1e-9);
   return placements <= MOST_REPEATS
-    ? note(ADVICE, "repeat-placements", { placements, u: needed })
-    : note(ADVICE, "measure-better", { u: needed });
+    ? advice("repeat-placements", { placements, u: needed })
+    : advice("measure-better", { u: needed });
 }
 
 /** The greatest u at which this value would be decided; 0 where it lies on a limit. */

@@ -1,82 +1,53 @@
-import { refuse } from "./geometry-error.js";
-
 /**
- * Something that a reader of a result must know: a default that was used, or what was changed on
- * the way in.
+ * Something that a reader of a result must know: a reason, a default that was used, what was found or
+ * is to be done.
  *
- * `code` is stable and meant for programs and translations, `values` are what its sentence is made
- * of, `text` is that sentence in English.
+ * `code` says what, and is stable; `values` are what its sentence is made of. `say` makes the sentence, in
+ * the language of a catalogue.
  */
 export interface Note<Code extends string = string> {
   readonly code: Code;
-  readonly text: string;
   readonly values: NoteValues;
+  /**
+   * A sentence that the note brings along, shown as it is. Notes of this library have none; those of
+   * somebody's own, and those of plans that a version before 0.2 wrote, do.
+   */
+  readonly text?: string;
 }
+
+/** What a place in a sentence is filled with: a figure, a word, a sentence within it, or several. */
+export type NoteValue = string | number | Note | readonly (string | Note)[];
 
 /** What a note's sentence is made of. */
-export type NoteValues = Readonly<Record<string, string | number>>;
+export type NoteValues = Readonly<Record<string, NoteValue>>;
 
-/** Sentences by their codes, with places for values: `{name}`, or `{name:1}` with one decimal. */
-export type Sentences<Code extends string = string> = Readonly<Record<Code, string>>;
+/** Values that are numbers. */
+export type Numbers<Name extends string> = { readonly [Key in Name]: number };
 
-/**
- * The codes of a list that names every sentence of a table and nothing else. Schemas read the list: whoever
- * only parses must not carry the sentences.
- */
+/** The values of a note that needs none. */
+export type NoValues = unknown;
+
+/** The codes of a list that names every note of a table and nothing else. */
 export type CodeOf<
   List extends readonly (keyof Table & string)[],
-  Table extends { readonly [Code in keyof Table]: Code extends List[number] ? string : never },
+  Table extends { readonly [Code in keyof Table]: Code extends List[number] ? unknown : never },
 > = List[number];
 
-/** The names of the places in a sentence. */
-type Places<Sentence extends string> = Sentence extends `${string}{${infer Place}}${infer Rest}`
-  ? (Place extends `${infer Name}:${string}` ? Name : Place) | Places<Rest>
-  : never;
-
-/** Values for every place in a sentence; more may stand beside them. */
-export type ValuesFor<Sentence extends string> = NoteValues & {
-  readonly [Name in Places<Sentence>]: string | number;
-};
-
-/** Nothing to fill in where a sentence has no places. */
-type Filling<Sentence extends string> = [Places<Sentence>] extends [never]
+type Given<Values> = [keyof Values] extends [never]
   ? readonly [values?: NoteValues]
-  : readonly [values: ValuesFor<Sentence>];
+  : readonly [values: Values & NoteValues];
 
-/** The note that a table of sentences has under a code, with a value for every place in its sentence. */
-export function note<Table extends Sentences, Code extends keyof Table & string>(
-  sentences: Table,
+/** Makes the notes of a table, which says what values each of them has; more may stand beside them. */
+export type NoteMaker<Table> = <Code extends keyof Table & string>(
   code: Code,
-  ...[values = {}]: Filling<Table[Code]>
-): Note<Code> {
-  return { code, text: filled("note", sentences[code] ?? "", values), values };
+  ...values: Given<Table[Code]>
+) => Note<Code>;
+
+function note<Code extends string>(code: Code, values: NoteValues = {}): Note<Code> {
+  return { code, values };
 }
 
-/** A sentence with its values filled in, for words that are no note. */
-export function fill<Sentence extends string>(
-  sentence: Sentence,
-  ...[values = {}]: Filling<Sentence>
-): string {
-  return filled("fill", sentence, values);
-}
-
-function filled(where: string, sentence: string, values: NoteValues): string {
-  return sentence.replace(
-    /\{(?<name>\w+)(?::(?<decimals>\d))?\}/g,
-    (place: string, name: string, decimals: string | undefined) => {
-      const value = values[name];
-      if (value === undefined) {
-        const need = `the value for ${place} in "${sentence}"`;
-        refuse("out-of-range", where, `values.${name}`, value, need);
-      }
-      return typeof value === "number" && decimals !== undefined
-        ? fixed(value, Number(decimals))
-        : String(value);
-    },
-  );
-}
-
-/** Adding 0 turns −0 into 0. */
-function fixed(value: number, decimals: number): string {
-  return (Number(value.toFixed(decimals)) + 0).toFixed(decimals);
+/** What makes the notes of a table. */
+export function noteMaker<Table>(): NoteMaker<Table> {
+  return note as unknown as NoteMaker<Table>;
 }

@@ -1,13 +1,8 @@
 import type { Measured } from "./measured.js";
 import type { Note } from "../quantities/note.js";
 import { type Length, length } from "../quantities/quantity.js";
-import type { ScaleNoteCode } from "./words.js";
-
-/** Where a scale's millimetres come from. */
-export type ScaleSource = (typeof SCALE_SOURCES)[number];
-
-/** All sources. */
-export const SCALE_SOURCES = ["reference", "ruler", "marker", "iris", "combined", "given"] as const;
+import type { ScaleSource } from "./scale-source.js";
+import type { ScaleNoteCode } from "./notes.js";
 
 /**
  * The conversion between pixels of one photo and millimetres: a value that knows both ends.

@@ -6,6 +6,7 @@ import {
   type Paper,
   planBrows,
   type PlannableFace,
+  say,
   workSteps,
 } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
@@ -41,7 +42,7 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
         // The rest of a list: not its last item alone.
         expect(rows.filter((text) => text === "•").length).toBeGreaterThan(1);
       }
-      const items = new Set([...plan.cautions, ...plan.reasons].map(({ text }) => text));
+      const items = new Set([...plan.cautions, ...plan.reasons].map((note) => say(note)));
       const inOnePiece = onPaper.map((page) => wordsOf([page]));
       for (const item of items) {
         expect(
@@ -55,12 +56,13 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
   it("says every move, in order, and every caution", () => {
     const written = wordsOf(pages);
     let from = 0;
-    for (const [index, { text }] of plan.moves.entries()) {
+    for (const [index, move] of plan.moves.entries()) {
+      const text = say(move);
       const at = written.indexOf(`${index + 1}. ${text}`, from);
       expect(at, text).toBeGreaterThanOrEqual(from);
       from = at;
     }
-    for (const { text } of plan.cautions) expect(written).toContain(text);
+    for (const caution of plan.cautions) expect(written).toContain(say(caution));
   });
 
   it("prints what is read with its uncertainty and its decision", () => {
@@ -195,8 +197,9 @@ it("lists the steps of work with the readings that check them, the ruler's zero 
   const written = wordsOf(drawSheet(plan, { rulerZero }).map(pictureOf));
   const steps = workSteps(plan, { rulerZero });
   expect(steps.length).toBeGreaterThan(20);
-  for (const { text, check } of steps) {
-    expect(written).toContain(text.split(" ").slice(0, 4).join(" "));
+  for (const step of steps) {
+    const { check } = step;
+    expect(written).toContain(say(step).split(" ").slice(0, 4).join(" "));
     if (check !== undefined) {
       expect(written).toContain(`${check.reading.toFixed(1)} ± ${check.u.toFixed(1)}`);
     }

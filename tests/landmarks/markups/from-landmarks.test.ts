@@ -1,4 +1,4 @@
-import { fromLandmarks } from "brow-geometry";
+import { fromLandmarks, say } from "brow-geometry";
 import { landmarkUncertainty } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../../support/refusal.js";
@@ -56,7 +56,6 @@ describe("a face from points that another program named", () => {
       notes: [
         {
           code: "stand-in",
-          text: "stomion is only approximated: middle of two lip points.",
           values: { landmark: "stomion", instead: "middle of two lip points" },
         },
       ],
@@ -104,7 +103,7 @@ describe("a face from points that another program named", () => {
   it("says by its own name which point is missing", () => {
     const { midline, notes } = fromLandmarks({ ...points, lipTop: null }, names, pixels);
     expect(midline).toEqual({});
-    expect(notes?.map(({ text }) => text)).toEqual([
+    expect(notes?.map((note) => say(note))).toEqual([
       "midline.stomion is not complete: point lipTop of the markup is missing.",
     ]);
   });

@@ -1,5 +1,5 @@
 import { type AxisDirection, mapFace } from "brow-geometry/landmarks";
-import { faceFromMillimetres, type PlainFace } from "brow-geometry";
+import { faceFromMillimetres, type PlainFace, say } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
@@ -52,8 +52,11 @@ describe("a face from millimetres", () => {
     ] as const;
     const face = faceFromMillimetres({ ...scan, standIns }, { axes });
     expect(face.standIns).toEqual(standIns);
-    expect(face.notes?.map(({ code, text }) => [code, text])).toEqual([
-      ["stand-in", "subnasale is only approximated: base of the septum."],
+    expect(face.notes?.map((note) => [note.code, say(note)])).toEqual([
+      [
+        "stand-in",
+        "base of the nose (subnasale) is only approximated: base of the septum. Check by eye whatever rests on it.",
+      ],
     ]);
   });
 

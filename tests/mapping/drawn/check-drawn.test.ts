@@ -1,8 +1,10 @@
+import { type DotDeviation, type MeasureDeviation } from "brow-geometry/mapping";
 import {
   type BrowDots,
   checkDrawn,
-  type DrawnMap,
+  correctionOf,
   type Dot,
+  type DrawnMap,
   eachSide,
   faceFrame,
   type Length,
@@ -15,6 +17,7 @@ import {
   planBrows,
   px,
   requirePlannable,
+  say,
   scaleFromReference,
   type Side,
   type Sides,
@@ -43,13 +46,22 @@ function drawnWith(side: Side, dot: Dot, outward: number, up: number): Sides<Bro
 
 const RULER: Length<"mm"> = mm(0.2);
 
+/** Corrections in words. */
+const corrected = (deviations: readonly (DotDeviation | MeasureDeviation)[]): readonly string[] =>
+  deviations.flatMap((one) => {
+    const correction = correctionOf(one);
+    return correction === undefined ? [] : [say(correction)];
+  });
+
 describe("checkDrawn", () => {
   it("finds nothing to correct where the plan was drawn, and the sides even", () => {
     // Finer than a ruler: thickness is held to 0.5 mm.
     const check = checkDrawn(plan, { dots: plan.dots, u: mm(0.1) });
     expect(check.dots).toHaveLength(14);
     expect(check.outcome).toBe("within");
-    expect([...check.dots, ...check.measures].filter((one) => "correction" in one)).toEqual([]);
+    expect(
+      [...check.dots, ...check.measures].filter((one) => correctionOf(one) !== undefined),
+    ).toEqual([]);
     for (const { difference } of check.measures) expect(difference.value).toBeCloseTo(0, 9);
     for (const { difference } of check.comparison.differences) {
       expect(difference.value).toBeCloseTo(0, 9);
@@ -84,11 +96,9 @@ describe("checkDrawn", () => {
       dots: drawnWith("right", "upperArch", 0.4, 2.1),
       u: RULER,
     });
-    expect(dots.flatMap(({ correction }) => correction ?? [])).toEqual(["right arch: down 2 mm"]);
+    expect(corrected(dots)).toEqual(["right arch: down 2 mm"]);
     const both = checkDrawn(plan, { dots: drawnWith("left", "tailEnd", -3, -1.6), u: RULER });
-    expect(both.dots.flatMap(({ correction }) => correction ?? [])).toEqual([
-      "left tail end: up 1.5 mm, outward 3 mm",
-    ]);
+    expect(corrected(both.dots)).toEqual(["left tail end: up 1.5 mm, outward 3 mm"]);
   });
 
   it("leaves undecided what the placement cannot tell", () => {
@@ -134,11 +144,9 @@ describe("checkDrawn", () => {
     expect(outcome).toBe("outside");
     expect(comparison.differences).toEqual([]);
     expect(
-      measures.map(({ measure, decision, correction }) => [
-        measure,
-        decision?.outcome,
-        correction ?? "",
-      ]),
+      measures
+        .map((one) => [one.measure, one.decision, corrected([one])[0]] as const)
+        .map(([measure, decision, correction]) => [measure, decision?.outcome, correction ?? ""]),
     ).toEqual([
       ["front", "outside", "left front: 1.5 mm too long"],
       ["tail", "undecided", ""],
@@ -174,7 +182,7 @@ describe("checkDrawn", () => {
       checkDrawn(plan, {
         dots: drawnWith("left", dot, outward, up),
         u: mm(0.05),
-      }).measures.flatMap(({ correction }) => correction ?? []);
+      }).measures.flatMap((one) => corrected([one]));
     expect(off("lowerBody", 0, 1)).toContain("left thickness at the body: 1 mm too thin");
     expect(off("upperArch", 3, 0)).toContain("left arch from the midline: 3 mm too far out");
     expect(off("upperArch", 3, 0)).toContainEqual(
@@ -216,7 +224,7 @@ describe("checkDrawn", () => {
       expect(up("right", dot)).toBeCloseTo(0, 6);
       expect(up("left", dot)).toBeCloseTo(2, 6);
     }
-    const corrections = dots.flatMap(({ correction }) => correction ?? []);
+    const corrections = corrected(dots);
     expect(corrections).toContain("left start: down 2 mm");
     expect(corrections.filter((text) => text.startsWith("right"))).toEqual([]);
   });

@@ -1,9 +1,10 @@
 import {
   evenReadings,
   type FaceMeasures,
-  measuresFromReadings,
   type Measured,
   measured,
+  measuresFromReadings,
+  say,
 } from "brow-geometry";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -17,7 +18,7 @@ const sheet = measuresFromReadings({
 });
 
 const textsOf = (readings: FaceMeasures<Measured>, lead: "right" | "left" | "middle") =>
-  evenReadings(readings, lead).map(({ text }) => text);
+  evenReadings(readings, lead).map((move) => say(move));
 
 describe("evenReadings", () => {
   it("tells the side that follows what to change, and leaves out what one side lacks", () => {
@@ -35,7 +36,7 @@ describe("evenReadings", () => {
       ["right", 26],
       ["left", 26],
     ]);
-    expect(arch.map(({ text }) => text)).toEqual([
+    expect(arch.map((move) => say(move))).toEqual([
       "right height of the arch: 1 mm too low",
       "left height of the arch: 1 mm too high",
     ]);

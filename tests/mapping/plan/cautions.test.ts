@@ -2,13 +2,14 @@ import {
   checkCapture,
   type Face,
   faceFrame,
+  mm,
   planOnPhoto,
+  px,
   recordOf,
   replay,
   requirePlannable,
+  say,
   scaleFromReference,
-  mm,
-  px,
   turnToFront,
 } from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
@@ -52,7 +53,9 @@ describe("cautions", () => {
       {},
       { findings: [own] },
     );
-    expect(record.plan.cautions.map(({ text }) => text)).toContain("Glasses reflect the lamp.");
+    expect(record.plan.cautions.map((caution) => say(caution))).toContain(
+      "Glasses reflect the lamp.",
+    );
   });
 
   it.each([

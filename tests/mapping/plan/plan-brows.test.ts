@@ -13,12 +13,13 @@ import {
   mm,
   NOTICED_BY_CLIENTS,
   planBrows,
-  planOnPhoto,
   type PlannableFace,
+  planOnPhoto,
   px,
   recordOf,
   replay,
   requirePlannable,
+  say,
   type Scale,
   type SideDifference,
   skinOf,
@@ -153,7 +154,7 @@ describe("planBrows", () => {
     const findings = [{ code: "mouth-open", text: "The mouth is open. Close it.", values: {} }];
     const record = recordOf({ kind: "face", face: syntheticFace() }, {}, { findings });
     const found = record.plan.cautions.find(({ code }) => code === "capture-finding");
-    expect(found?.text).toBe("The mouth is open. Close it.");
+    expect(found && say(found)).toBe("The mouth is open. Close it.");
     expect(found?.finding?.code).toBe("mouth-open");
     expect(replay(record).cautions).toEqual(record.plan.cautions);
   });

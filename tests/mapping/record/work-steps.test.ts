@@ -6,6 +6,7 @@ import {
   type Pin,
   planBrows,
   type PlannableFace,
+  say,
   type Side,
   type WorkStep,
   workSteps,
@@ -58,7 +59,7 @@ const READ: Readonly<Record<string, MeasureName>> = {
 };
 
 function plannedReading(plan: BrowPlan, { side, check }: WorkStep): number | undefined {
-  const between = `${check?.from} → ${check?.to}`;
+  const between = check === undefined ? "" : `${say(check.from)} → ${say(check.to)}`;
   const other: Side = side === "right" ? "left" : "right";
   if (between === `${other} start → start`) return plan.measures.startToStart?.value;
   const measure = READ[between];
@@ -77,9 +78,10 @@ describe("workSteps", () => {
         (face, lead) => {
           const steps = workSteps(planBrows(face, { lead }));
           expect(stagesOf(steps)).toEqual(STAGES);
-          for (const { why, text, side } of steps) {
+          for (const step of steps) {
+            const { why, side } = step;
             expect(why).not.toBe("");
-            expect(text.startsWith(side)).toBe(true);
+            expect(say(step).startsWith(side)).toBe(true);
           }
         },
       ),
@@ -112,13 +114,13 @@ describe("workSteps", () => {
         const step = steps.find(
           (one) =>
             one.stage === stage &&
-            one.text.startsWith(name) &&
-            (one.direction === direction || one.text.includes(`neither ${way}`)),
+            say(one).startsWith(name) &&
+            (one.direction === direction || say(one).includes(`neither ${way}`)),
         );
         expect(step, `${name} ${way}`).toMatchObject({ amount, direction });
         if (amount > 0) {
           moving += 1;
-          expect(step?.text).toBe(`${name} ${direction} ${amount} mm`);
+          expect(step && say(step)).toBe(`${name} ${direction} ${amount} mm`);
         }
       }
     }
@@ -148,7 +150,7 @@ describe("workSteps", () => {
   it("leave the words alone when the ruler begins elsewhere", () => {
     const plan = syntheticPlan;
     const words = (zero: number) =>
-      workSteps(plan, { rulerZero: mm(zero) }).map(({ text }) => text);
+      workSteps(plan, { rulerZero: mm(zero) }).map((step) => say(step));
     expect(words(5)).toEqual(words(0));
     expect(refusal(() => workSteps(plan, { rulerZero: mm(Number.NaN) })).message).toContain(
       "workSteps: rulerZero is NaN",
@@ -168,9 +170,10 @@ describe("workSteps", () => {
       pins: [pin("upperArch", "scar"), pin("lowerBody", "mole")],
     });
     const why = (stage: WorkStage, side: Side, word: string) =>
-      workSteps(plan).find(
-        (step) => step.stage === stage && step.side === side && step.text.includes(word),
-      )?.why;
+      workSteps(plan)
+        .find((step) => step.stage === stage && step.side === side && say(step).includes(word))
+        ?.why.map((reason) => say(reason))
+        .join(" ");
     expect(why("arches", "left", "arch")).toBe(
       "The arch of the left brow stays where M. fixed it: scar.",
     );
@@ -178,7 +181,7 @@ describe("workSteps", () => {
     expect(why("arches", "right", "arch")).toBe(why("arches", "left", "arch"));
     expect(why("levels", "right", "arch")).toBe(why("arches", "left", "arch"));
     expect(why("tail-ends", "right", "tail")).toContain("Tail end on the line");
-    expect(workSteps(plan).filter((step) => step.why === "")).toEqual([]);
+    expect(workSteps(plan).filter((step) => step.why.length === 0)).toEqual([]);
     expect(why("thickness", "left", "body")).toContain("mole");
     expect(why("thickness", "left", "arch")).not.toContain("mole");
   });
@@ -188,9 +191,10 @@ describe("workSteps", () => {
     const [x, y] = planBrows(face).dots.left.upperStart;
     const pins: Pin[] = [{ side: "left", dot: "upperStart", at: mm([x + 1, y]), reason: "scar" }];
     const why = (carry: NonNullable<Choices["carry"]>) =>
-      workSteps(planBrows(face, { lead: "left", carry, pins })).find(
-        ({ stage, side }) => stage === "starts" && side === "right",
-      )?.why;
+      workSteps(planBrows(face, { lead: "left", carry, pins }))
+        .find(({ stage, side }) => stage === "starts" && side === "right")
+        ?.why.map((reason) => say(reason))
+        .join(" ");
     expect(why("mirror")).toBe("The start of the left brow stays where the artist fixed it: scar.");
     expect(why("measure")).toMatch(/^Start above the nose wing/);
   });
@@ -205,8 +209,8 @@ describe("workSteps", () => {
     const [x, y] = plan.dots.left.upperArch;
     const half = (value: number): number => Math.round(2 * value) / 2;
     const texts = workSteps(plan)
-      .filter(({ side, text }) => side === "left" && text.startsWith("left arch: place"))
-      .map(({ stage, text }) => [stage, text]);
+      .filter((step) => step.side === "left" && say(step).startsWith("left arch: place"))
+      .map((step) => [step.stage, say(step)]);
     expect(texts).toEqual([
       ["levels", `left arch: place it ${half(y)} mm above the inner eye corners`],
       ["arches", `left arch: place it ${half(x)} mm from the midline`],

@@ -1,9 +1,12 @@
-import { type Choices, mm, weighChoices } from "brow-geometry";
+import { type Choices, mm, say, weighChoices } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 const said = (choices: Choices): string =>
-  weighChoices(syntheticFace(), [choices]).rows[0]?.reasons[0]?.text ?? "";
+  weighChoices(syntheticFace(), [choices])
+    .rows[0]?.reasons.slice(0, 1)
+    .map((reason) => say(reason))
+    .join() ?? "";
 
 describe("why a choice cannot be planned", () => {
   it.each<[Choices, string]>([

@@ -5,8 +5,9 @@ import {
   outline,
   type Pin,
   planBrows,
-  type PlannableFace,
   planDots,
+  type PlannableFace,
+  say,
   weighChoices,
   type WeighOptions,
 } from "brow-geometry";
@@ -52,7 +53,7 @@ describe("weighChoices", () => {
   it("reads moves as the plan's moves do", () => {
     const { greatestMove, meanMove } = onlyRow(face, { lead: "left" });
     const sizes = planBrows(face, { lead: "left" }).moves.map((move) =>
-      move.kind === "place" ? expect.fail(move.text) : Math.hypot(move.up, move.outward),
+      move.kind === "place" ? expect.fail(say(move)) : Math.hypot(move.up, move.outward),
     );
     expect(greatestMove.by).toBeCloseTo(Math.max(...sizes), 9);
     expect(meanMove).toBeCloseTo(sizes.reduce((sum, size) => sum + size, 0) / sizes.length, 9);
@@ -104,7 +105,7 @@ describe("weighChoices", () => {
         expect.arrayContaining(["ruled-out"]),
       ]);
       const right = rows.find(({ choices: { lead } }) => lead === "right");
-      expect(right?.reasons[0]?.text).toMatch(
+      expect(right?.reasons.map((reason) => say(reason))[0]).toMatch(
         /^Ruled out: it closes the space between upper lid and brow on the left by [23]\.\d mm, at most 1 mm were allowed\.$/,
       );
     });
@@ -135,7 +136,7 @@ describe("weighChoices", () => {
 
     it("states the rule, and that the artist decides", () => {
       expect(notes.map(({ code }) => code)).toEqual(["same-landmarks", "order", "artist-decides"]);
-      const said = [...notes, ...rows.flatMap(({ reasons }) => reasons)].map(({ text }) => text);
+      const said = [...notes, ...rows.flatMap(({ reasons }) => reasons)].map((note) => say(note));
       expect(said.join(" ")).not.toMatch(/beaut|golden|best|ideal|perfect/i);
     });
 
@@ -164,7 +165,9 @@ describe("weighChoices", () => {
     ];
     const { rows } = weighChoices(face, [{ lead: "left", pins }, { lead: "left" }]);
     expect(rows.map(({ choices }) => choices.pins === undefined)).toEqual([true, false]);
-    const text = rows[1]?.reasons.find(({ code }) => code === "sides-differ")?.text;
+    const text = rows[1]?.reasons
+      .filter(({ code }) => code === "sides-differ")
+      .map((reason) => say(reason))[0];
     expect(text).toContain("height of the arch (3.0)");
   });
 
@@ -177,8 +180,10 @@ describe("weighChoices", () => {
       {},
     ]);
     expect(rows.map(({ kind }) => kind)).toEqual(["usable", "no-solution", "no-solution"]);
-    expect(rows[1]?.reasons[0]?.text).toMatch(/^Cannot be planned on this face: .*limbusLateral/);
-    expect(rows[2]?.reasons[0]?.text).toMatch(/front share is 3/);
+    expect(rows[1]?.reasons.map((reason) => say(reason))[0]).toMatch(
+      /^Cannot be planned on this face: .*limbusLateral/,
+    );
+    expect(rows[2]?.reasons.map((reason) => say(reason))[0]).toMatch(/front share is 3/);
   });
 
   it("decides the front share by the value alone, against what was asked for", () => {

@@ -6,6 +6,7 @@ import {
   mm,
   NOTICED_BY_CLIENTS,
   type Point,
+  say,
   type Side,
 } from "brow-geometry";
 import { type Displacement, type DottedFace } from "brow-geometry/symmetry";
@@ -178,7 +179,7 @@ describe("compareCaptures", () => {
     expect(changed.registration.disagreement).toBeGreaterThan(2);
     expect(calm.registration).not.toHaveProperty("note");
     expect(changed.registration.note?.values.landmark).toBe("left exocanthion");
-    expect(changed.registration.note?.text).toMatch(
+    expect(changed.registration.note && say(changed.registration.note)).toMatch(
       /the left exocanthion most: [1-4]\.\d mm\. Something else has changed/,
     );
     const uOf = ({ displacements }: typeof calm): number => displacements.left.tailEnd?.up.u ?? 0;

@@ -1,7 +1,4 @@
-/** Codes of what is said about weighed choices. */
-export type WeighingCode = keyof typeof WEIGHING;
-
-/** What is said about weighed choices. */
+/** Of choices weighed. */
 export const WEIGHING = {
   "same-landmarks":
     "All choices are weighed on the same landmarks, whose errors every row shares: decisions look at the values alone.",
@@ -9,18 +6,25 @@ export const WEIGHING = {
     "In order: choices that keep what was demanded, those ruled out, those without a solution; among each, fewer measures in which the sides differ by more than the tolerance come first, then smaller mean moves from how the brows grow, then the order given.",
   "artist-decides": "The order is a rule, not a judgement: the artist decides.",
   moves:
-    "Moves dots by {mean:1} mm on average, most the {dot} of the {side} brow, by {greatest:1} mm.",
+    "Moves dots by {mean:1mm} on average, most the {dot:dots} of the {side:sides} brow, by {greatest:1mm}.",
   areas: "Removes {hair:0} mm² of hair and fills {skin:0} mm² of skin.",
   "areas-unknown":
     "How much hair is removed and skin filled is not known: a brow has no lower border.",
   "sides-even": "Leaves no difference between the sides above tolerance.",
   "sides-differ": "Leaves the sides different above tolerance: {measures}.",
   "lid-room":
-    "Opens the space between upper lid and brow by {right:1} mm (right) and {left:1} mm (left); closes it where negative.",
+    "Opens the space between upper lid and brow by {right:1mm} (right) and {left:1mm} (left); closes it where negative.",
   "lid-room-unknown":
     "What happens to the space between upper lid and brow is not known: pupil, upper lid or lower border are missing.",
   "front-share": "Front share {right:2} (right) and {left:2} (left); asked for was {asked:2}.",
   "lid-room-closes":
-    "Ruled out: it closes the space between upper lid and brow on the {side} by {by:1} mm, at most {most} mm were allowed.",
+    "Ruled out: it closes the space between upper lid and brow on the {side:sides} by {by:1mm}, at most {most:mm} were allowed.",
   "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",
+  differs: "{measure:measures} ({difference:1})",
+  "differs-little": "{measure:measures} ({difference:3})",
+  choice: "{choice:choices}",
+  "choice-of-shape": "{shape:shapes}",
+  "choice-of-thickness": "thickness at the {station:stations}",
+  "dot-of-side": "{side:sides} {dot:dots}",
+  "pin-number": "pin {number}",
 } as const;

@@ -1,0 +1,1 @@
+export type { FeedbackNotes, GradeNoteParts, GradeNotes, UngradedNotes } from "./notes.js";

@@ -1,0 +1,153 @@
+import type {
+  ArchConvention,
+  Dot,
+  Mark,
+  StartConvention,
+  TailConvention,
+} from "../../landmarks/index.js";
+import type { Station } from "../../proportions/index.js";
+import type { Note, Side } from "../../units/index.js";
+import { type CodeOf, type NoteMaker, noteMaker } from "../../units/internal.js";
+import type { NoValues, Numbers } from "../../units/internal.js";
+import type { TailHeight } from "../choices/choice-tables.js";
+import type { ArchLimit } from "./arch-limits.js";
+
+/** Why start and arch are as high as they are. */
+export const LEVEL_REASONS = ["levels-middle", "levels-side", "levels-held-back"] as const;
+
+/** Why a brow starts where it does. */
+export const START_REASONS = [
+  "start-at-alare",
+  "start-at-endocanthion-nose-wide",
+  "start-at-endocanthion-stand-in",
+  "start-at-endocanthion-nose-bent",
+  "start-at-endocanthion-nose-deviates",
+  "start-chosen",
+] as const;
+
+/** Why a brow peaks where it does. */
+export const ARCH_REASONS = [
+  "arch-natural",
+  "arch-moved-outward",
+  "arch-moved-inward",
+  "arch-flat",
+  "arch-undetermined",
+  "arch-chosen",
+] as const;
+
+/** Why a brow ends where it does. */
+export const TAIL_REASONS = ["tail-at-guide"] as const;
+
+/** Why a brow is as thick as it is. */
+export const THICKNESS_REASONS = [
+  "thickness-natural",
+  "thickness-chosen",
+  "thickness-assumed",
+] as const;
+
+export const REASON_CODES = [
+  "lead-middle",
+  "lead-side",
+  "lead-side-by-measure",
+  "levels-middle",
+  "levels-side",
+  "levels-held-back",
+  "start-at-alare",
+  "start-at-endocanthion-nose-wide",
+  "start-at-endocanthion-stand-in",
+  "start-at-endocanthion-nose-bent",
+  "start-at-endocanthion-nose-deviates",
+  "start-chosen",
+  "arch-natural",
+  "arch-moved-outward",
+  "arch-moved-inward",
+  "arch-flat",
+  "arch-undetermined",
+  "arch-chosen",
+  "tail-at-guide",
+  "thickness-natural",
+  "thickness-chosen",
+  "thickness-assumed",
+  "border-extended",
+  "guide-missed",
+  "carried-by-measure",
+  "pinned",
+  "pins-break-levels",
+  "pins-break-tail-heights",
+  "pins-break-distances",
+  "pins-break-thickness",
+  "pins-break-share",
+] as const;
+
+/** Codes of the reasons that a plan gives. */
+export type ReasonCode = CodeOf<typeof REASON_CODES, ReasonNotes>;
+
+interface OfSide {
+  readonly side: Side;
+}
+
+/** How far lateral of each inner eye corner the nose wing lies, and how far it may. */
+type NoseWings = Numbers<"right" | "left" | "limit">;
+
+type Thicknesses = Numbers<Station>;
+
+/** How far a natural arch lies beyond a vertical. */
+type PastLimit = OfSide & Numbers<"distance"> & { readonly limit: ArchLimit["convention"] };
+
+/** A guide that does not meet the hair of a brow. */
+type Missed = OfSide & { readonly mark: Mark };
+
+/** What pins leave uneven: by how much, and what would have been allowed. */
+type Uneven = Numbers<"difference" | "limit">;
+
+/** Why the dots of a plan lie where they do, each with its values. */
+export interface ReasonNotes {
+  readonly "lead-middle": NoValues;
+  readonly "lead-side": { readonly lead: Side };
+  readonly "lead-side-by-measure": { readonly lead: Side };
+  readonly "levels-middle": NoValues;
+  readonly "levels-side": { readonly levels: Side };
+  readonly "levels-held-back": Uneven & { readonly dot: Dot; readonly higher: Side };
+  readonly "start-at-alare": NoseWings;
+  readonly "start-at-endocanthion-nose-wide": NoseWings;
+  readonly "start-at-endocanthion-stand-in": NoseWings & { readonly instead: string };
+  readonly "start-at-endocanthion-nose-bent": NoseWings;
+  readonly "start-at-endocanthion-nose-deviates": Numbers<"angle" | "u" | "limit">;
+  readonly "start-chosen": { readonly convention: StartConvention };
+  /** In eye widths from the inner eye corner. */
+  readonly "arch-natural": OfSide & Numbers<"share">;
+  readonly "arch-moved-outward": PastLimit;
+  readonly "arch-moved-inward": PastLimit;
+  readonly "arch-flat": OfSide & Numbers<"rise" | "share">;
+  readonly "arch-undetermined": OfSide & Numbers<"u" | "share">;
+  readonly "arch-chosen": { readonly convention: ArchConvention };
+  readonly "tail-at-guide": { readonly guide: TailConvention; readonly height: TailHeight };
+  readonly "thickness-natural": Thicknesses;
+  readonly "thickness-chosen": Thicknesses;
+  readonly "thickness-assumed": Thicknesses & { readonly assumed: readonly Station[] };
+  readonly "border-extended": Missed;
+  readonly "guide-missed": Missed;
+  /** How much farther out than mirrored arch and tail end lie. */
+  readonly "carried-by-measure": OfSide & Numbers<"arch" | "tail">;
+  /** Who fixed it, and why; the latter is empty where nobody said. */
+  readonly pinned: OfSide & {
+    readonly dot: Dot;
+    readonly by: string | Note<"the-artist">;
+    readonly reason: "" | Note<"pin-reason">;
+  };
+  readonly "pins-break-levels": Uneven & { readonly dot: Dot; readonly higher: Side };
+  readonly "pins-break-tail-heights": Uneven & { readonly higher: Side };
+  readonly "pins-break-distances": Uneven & { readonly dot: Dot; readonly farther: Side };
+  readonly "pins-break-thickness": Uneven & { readonly station: Station; readonly thicker: Side };
+  readonly "pins-break-share": OfSide & Numbers<"share" | "asked" | "limit">;
+}
+
+/** What reasons hold within them. */
+export interface ReasonNoteParts {
+  /** Who pinned a dot, where nobody is named. */
+  readonly "the-artist": NoValues;
+  /** Why, in the words of whoever pinned it. */
+  readonly "pin-reason": { readonly reason: string };
+}
+
+export const reason: NoteMaker<ReasonNotes & ReasonNoteParts> = /* @__PURE__ */ noteMaker();

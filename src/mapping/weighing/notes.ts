@@ -1,0 +1,60 @@
+import type { Dot, FaceMeasureName } from "../../landmarks/index.js";
+import type { GeometryErrorCode, Note, Side } from "../../units/index.js";
+import { type NoteMaker, noteMaker, type NoValues, type Numbers } from "../../units/internal.js";
+
+/** Codes of what is said about weighed choices. */
+export type WeighingCode = keyof WeighingNotes;
+
+interface OfSide {
+  readonly side: Side;
+}
+
+/** What is said about weighed choices, each with its values. */
+export interface WeighingNotes {
+  readonly "same-landmarks": NoValues;
+  readonly order: NoValues;
+  readonly "artist-decides": NoValues;
+  readonly moves: OfSide & Numbers<"mean" | "greatest"> & { readonly dot: Dot };
+  /** In mm². */
+  readonly areas: Numbers<"hair" | "skin">;
+  readonly "areas-unknown": NoValues;
+  readonly "sides-even": NoValues;
+  readonly "sides-differ": { readonly measures: readonly Note<"differs" | "differs-little">[] };
+  readonly "lid-room": Numbers<Side>;
+  readonly "lid-room-unknown": NoValues;
+  readonly "front-share": Numbers<Side | "asked">;
+  readonly "lid-room-closes": OfSide & Numbers<"by" | "most">;
+  /** What stands in the way, as its error says. */
+  readonly "no-solution": {
+    readonly error: GeometryErrorCode;
+    readonly path: string;
+    readonly field: Note<keyof FieldNotes>;
+    readonly value: string;
+    readonly need: string;
+  };
+}
+
+/** A difference, left less right, to a digit more than tolerances have; a little one to more. */
+interface Difference extends Numbers<"difference"> {
+  readonly measure: FaceMeasureName;
+}
+
+/** A choice that stands in the way of a plan. */
+export interface FieldNotes {
+  /** By its name; as it is, where that is no choice. */
+  readonly choice: { readonly choice: string };
+  readonly "choice-of-shape": { readonly shape: string };
+  readonly "choice-of-thickness": { readonly station: string };
+  readonly "dot-of-side": { readonly side: string; readonly dot: string };
+  /** Counted from 1. */
+  readonly "pin-number": Numbers<"number">;
+}
+
+/** What these notes hold within them. */
+export interface WeighingNoteParts extends FieldNotes {
+  readonly differs: Difference;
+  readonly "differs-little": Difference;
+}
+
+export const weighingNote: NoteMaker<WeighingNotes & WeighingNoteParts> =
+  /* @__PURE__ */ noteMaker();

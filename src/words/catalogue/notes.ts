@@ -1,0 +1,59 @@
+import type { FindingNoteParts, FindingNotes } from "../../capture/internal.js";
+import type { GradeNoteParts, GradeNotes, UngradedNotes } from "../../grading/internal.js";
+import type { FeedbackNotes } from "../../grading/internal.js";
+import type { FaceNotes } from "../../landmarks/internal.js";
+import type {
+  AmountNotes,
+  CautionNotes,
+  ComparisonFindingNotes,
+  CorrectionNotes,
+  EvennessNotes,
+  MoveNotes,
+  ReadNotes,
+  ReasonNoteParts,
+  ReasonNotes,
+  RulerPlaceNotes,
+  StepNotes,
+  StepReasonNotes,
+  WayNotes,
+  WeighingNoteParts,
+  WeighingNotes,
+} from "../../mapping/internal.js";
+import type {
+  HalfFacesNotes,
+  RegistrationNoteParts,
+  RegistrationNotes,
+} from "../../symmetry/internal.js";
+import type { AdviceNotes, ScaleNoteParts, ScaleNotes } from "../../units/internal.js";
+
+/** Every note of this library by its code, with its values. Two notes of one code are one note. */
+export interface Notes
+  extends
+    ScaleNotes,
+    ScaleNoteParts,
+    AdviceNotes,
+    FaceNotes,
+    HalfFacesNotes,
+    RegistrationNotes,
+    RegistrationNoteParts,
+    FindingNotes,
+    FindingNoteParts,
+    ReasonNotes,
+    ReasonNoteParts,
+    CautionNotes,
+    ComparisonFindingNotes,
+    MoveNotes,
+    WayNotes,
+    ReadNotes,
+    AmountNotes,
+    CorrectionNotes,
+    EvennessNotes,
+    StepNotes,
+    StepReasonNotes,
+    RulerPlaceNotes,
+    WeighingNotes,
+    WeighingNoteParts,
+    GradeNotes,
+    UngradedNotes,
+    FeedbackNotes,
+    GradeNoteParts {}

@@ -1,0 +1,61 @@
+import type {
+  DeclaredFact,
+  DepthOrigin,
+  Need,
+  Question,
+  ToldByLandmarks,
+} from "../../capture/internal.js";
+import type {
+  ArchConvention,
+  Dot,
+  FaceMeasureName,
+  GuideConvention,
+  LandmarkName,
+  Mark,
+} from "../../landmarks/index.js";
+import type { MeasureKind } from "../../landmarks/internal.js";
+import type { Choices, TailHeight } from "../../mapping/index.js";
+import type { ArchLimit } from "../../mapping/internal.js";
+import type { OutlineOptions, Station } from "../../proportions/index.js";
+import type { Way } from "../../symmetry/index.js";
+import type { ScaleSource, Side } from "../../units/index.js";
+
+/** Vocabularies: what stands for a word of a result, such as a side or a dot, in a sentence. */
+export interface Vocabularies {
+  readonly sides: Side;
+  readonly dots: Dot;
+  readonly landmarks: LandmarkName;
+  readonly marks: Mark;
+  readonly stations: Station;
+  readonly measures: FaceMeasureName;
+  /** What too much of a kind of measure is called, and too little. */
+  readonly tooMuch: MeasureKind;
+  readonly tooLittle: MeasureKind;
+  /** Rules for a mark, as the end of a phrase such as "arch …". */
+  readonly rules: GuideConvention | ArchConvention;
+  /** Where the tail ends along its guide, as the end of a phrase such as "tail …". */
+  readonly tailHeights: TailHeight;
+  /** Verticals between which a natural arch stays, by what they run through. */
+  readonly archLimits: ArchLimit["convention"];
+  readonly ways: Way;
+  readonly levels: "higher" | "lower";
+  readonly choices: keyof Choices;
+  readonly shapes: keyof OutlineOptions;
+  readonly scaleSources: ScaleSource;
+  /** What is looked at, where the answer is that it was not. */
+  readonly questions: Question;
+  /** What it takes to look at it. */
+  readonly needs: Need;
+  /** What landmarks alone tell, in a word each. */
+  readonly toldByLandmarks: ToldByLandmarks;
+  /** What may be declared of a client, and its contrary. */
+  readonly declared: DeclaredFact;
+  readonly contrary: DeclaredFact;
+  /** Where the depth of a brow is known from. */
+  readonly depthOrigins: DepthOrigin;
+}
+
+/** The words of every vocabulary. */
+export type Terms = {
+  readonly [Name in keyof Vocabularies]: Readonly<Record<Vocabularies[Name], string>>;
+};

@@ -1,0 +1,68 @@
+import type { FindingCode } from "../../capture/index.js";
+import type { Notes } from "./notes.js";
+import type { Terms } from "./terms.js";
+
+/** Sentences of notes, by their codes. */
+export type Sentences<Codes> = { readonly [Code in keyof Codes]: string };
+
+/**
+ * A catalogue: everything that this library says, in one language.
+ *
+ * A sentence has places for the values of its note: `{name}`; `{name:1}`, with one decimal; `{name:mm}`
+ * or `{name:1mm}`, a length; `{name:dots}`, the word that a vocabulary of `terms` has for it. A value that
+ * is a note is said in its place.
+ */
+export interface Words {
+  /** Language, as BCP 47 names it. */
+  readonly language: string;
+  /** What stands between the parts of a list. */
+  readonly separator: string;
+  readonly sentences: Sentences<Notes>;
+  /** What to do about a finding, said after it. */
+  readonly advice: { readonly [Code in FindingCode]: string };
+  readonly terms: Terms;
+}
+
+/** How a place in a sentence may be written behind its name. */
+type Format = keyof Terms | `${number}` | "mm" | `${number}mm`;
+
+/** The places of a sentence that its note has no value for, or whose format there is not. */
+type Misfits<Sentence, Values> = Sentence extends `${string}{${infer Place}}${infer Rest}`
+  ? | (Place extends `${infer Name}:${infer How}`
+        ? How extends Format
+          ? Exclude<Name, keyof Values>
+          : Place
+        : Exclude<Place, keyof Values>)
+    | Misfits<Rest, Values>
+  : never;
+
+type Fitting<Given, Codes> = {
+  readonly [Code in keyof Given]: Code extends keyof Codes
+    ? [Misfits<Given[Code], Codes[Code]>] extends [never]
+      ? Given[Code]
+      : { readonly "has no place for": Misfits<Given[Code], Codes[Code]> }
+    : never;
+};
+
+/**
+ * A catalogue whose sentences the compiler has checked: there is one for every code, and each fills its
+ * places with values that its note has.
+ *
+ * @example
+ * ```ts
+ * import { ENGLISH, say, wordsOf } from "brow-geometry/words";
+ * const words = wordsOf({
+ *   ...ENGLISH,
+ *   sentences: { ...ENGLISH.sentences, "one-iris": "Only one iris was measured, the {side:sides} one." },
+ * });
+ * say({ code: "one-iris", values: { side: "left" } }, words); // → "Only one iris was measured, the left one."
+ * ```
+ */
+export function wordsOf<const Given extends Words>(
+  words: Given & {
+    readonly sentences: Fitting<Given["sentences"], Notes>;
+    readonly advice: Fitting<Given["advice"], Notes>;
+  },
+): Words {
+  return words;
+}

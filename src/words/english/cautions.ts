@@ -1,0 +1,29 @@
+/** Of what to beware of. */
+export const CAUTIONS = {
+  "local-law":
+    "The work that follows a map breaks the skin and lasts. Minimum age and licence are set by local law: follow local codes and licensed practice.",
+  hygiene:
+    "Work hygienically: EN 17169:2020 describes safe tattooing practice (voluntary); local rules come first.",
+  "planning-aid":
+    "This map is a planning aid, not medical advice; whether a client may be treated at all is for licensed practice to judge.",
+  "scale-uncertain":
+    "The photo's scale is known to ±{percent:1} % (standard uncertainty): 50 mm may be {off:1mm} more or less. Check by ruler on the skin.",
+  "scale-from-population-average":
+    "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
+  "head-may-be-turned": "{finding}",
+  "head-was-turned":
+    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
+  "eyes-slant":
+    "The eyes slant by {angle:1}° (±{u:1}°), the {side:sides} one higher: others recognise more than {limit:2}°. Level brows may look slanted beside them; choose together with the client.",
+  "size-implausible":
+    "The outer eye corners lie {distance:0mm} apart; those of adults lie {least} to {most:mm} apart. Check the scale and its unit before anything else.",
+  "capture-finding": "{finding}",
+  "expression-differs": "Expression differs between captures. {finding}",
+  "pose-differs": "The head was held differently in another capture. {finding}",
+  "posture-not-kept":
+    "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
+  "posture-not-declared":
+    "Nobody declared that the client sat upright with a relaxed face: brows move when lying down or raised. Check every distance again upright.",
+  "brow-displaced":
+    "The {side:sides} brow stands {size:1mm} {where:levels} in the later capture, more than {limit:mm}: it was raised or drawn down in one of them, or the client lay down. Plan from the upright, relaxed one.",
+} as const;

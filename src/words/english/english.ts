@@ -1,0 +1,34 @@
+import { type Words, wordsOf } from "../catalogue/words.js";
+import { CAPTURE_ADVICE, CAPTURES } from "./captures.js";
+import { CAUTIONS } from "./cautions.js";
+import { FACES } from "./faces.js";
+import { GRADES } from "./grades.js";
+import { QUANTITIES } from "./quantities.js";
+import { READINGS } from "./readings.js";
+import { REASONS } from "./reasons.js";
+import { TERMS } from "./terms.js";
+import { WEIGHING } from "./weighing.js";
+import { WORK } from "./work.js";
+
+/** Everything that this library says, in English. */
+export const ENGLISH: Words = /* @__PURE__ */ english();
+
+function english(): Words {
+  return wordsOf({
+    language: "en",
+    separator: ", ",
+    sentences: {
+      ...QUANTITIES,
+      ...FACES,
+      ...CAPTURES,
+      ...REASONS,
+      ...CAUTIONS,
+      ...READINGS,
+      ...WORK,
+      ...WEIGHING,
+      ...GRADES,
+    },
+    advice: CAPTURE_ADVICE,
+    terms: TERMS,
+  });
+}

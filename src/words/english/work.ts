@@ -1,0 +1,26 @@
+/** Of the work, step by step. */
+export const WORK = {
+  "step-move": "{side:sides} {dot:dots}: {way}",
+  "step-place-up": "{side:sides} {dot:dots}: place it {height:mm} above the inner eye corners",
+  "step-place-across": "{side:sides} {dot:dots}: place it {distance:mm} from the midline",
+  "step-stay": "{side:sides} {dot:dots}: stays, neither {one:ways} nor {other:ways}",
+  "step-thickness": "{side:sides} {station:stations}: {thickness:mm} thick, straight down",
+  "step-thickness-unknown": "{side:sides} {station:stations}: straight down",
+  "step-upper-border": "{side:sides} upper border: join start, arch and tail end",
+  "step-lower-border": "{side:sides} lower border: join lower start, body, arch and tail end",
+  "step-again": "{side:sides}: {from} to {to} again, upright and relaxed",
+  "border-joined": "The border runs through its dots.",
+  "checked-upright":
+    "Brows move when the client lies down or raises them; what follows is permanent.",
+  "at-start": "start",
+  "at-other-start": "{side:sides} start",
+  "at-arch": "arch",
+  "at-tail-end": "tail end",
+  "at-outer-eye-corner": "outer eye corner",
+  "at-level": "level of the inner eye corners, square to the midline",
+  "at-start-by-tape": "start, with a tape along the border",
+  "at-lid": "edge of the upper lid above the pupil",
+  "at-lower-border": "lower border",
+  "at-upper-dot": "upper {station:stations}",
+  "at-lower-dot": "lower {station:stations}",
+} as const;

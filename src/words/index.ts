@@ -1,0 +1,5 @@
+export { ENGLISH } from "./english/english.js";
+export type { Notes } from "./catalogue/notes.js";
+export { say, sayAdvice } from "./telling/say.js";
+export type { Terms, Vocabularies } from "./catalogue/terms.js";
+export { type Sentences, type Words, wordsOf } from "./catalogue/words.js";

@@ -1,0 +1,1 @@
+export { fill } from "./telling/say.js";
