@@ -10,7 +10,7 @@ export { SCALE_SOURCES } from "./uncertainty/scale-source.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { type CodeOf, type NoteMaker, noteMaker } from "./quantities/note.js";
-export type { NoValues, Numbers } from "./quantities/note.js";
+export type { Given, NoValues, Numbers } from "./quantities/note.js";
 export { writtenLength } from "./quantities/parse-length.js";
 export { SIDES } from "./quantities/side.js";
 export { ADVICE_CODES, type AdviceNotes } from "./decisions/notes.js";

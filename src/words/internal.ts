@@ -1,1 +1,1 @@
-export { fill } from "./telling/say.js";
+export { label } from "./telling/label.js";

@@ -1,3 +1,4 @@
+import type { Words } from "../../words/index.js";
 import { type Box, type Spot, type Stretch, wayBetween } from "./box.js";
 import {
   type MarkerShape,
@@ -14,6 +15,7 @@ export interface Brush {
   readonly palette: Palette;
   /** Whether a photo may lie beneath: strokes and letters then get an edge of paper around them. */
   readonly onPhoto: boolean;
+  readonly words: Words;
 }
 
 /** Width of the paper edge on each side of a stroke, in steps. */

@@ -1,10 +1,10 @@
+import { label } from "../../words/internal.js";
 import type { Box, Spot } from "./box.js";
 import type { Brush } from "./brush.js";
 import { labelElements } from "./label-layer.js";
 import { type ColouredLabel, type Layer, stacked } from "./layer.js";
 import { placeLabels } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
-import { CORNERS } from "./words.js";
 import { TYPE_SIZES } from "./text-size.js";
 
 /** Layers with their labels in place; `unplaced` is what found no room inside the box. */
@@ -55,7 +55,7 @@ export function headingIn(
 /** Which side of the face is which, in the corners of a box that shows both. */
 export function sideHeadings(box: Box, brush: Brush): readonly ColouredLabel[] {
   return [
-    headingIn("left", CORNERS.right, box, brush),
-    headingIn("right", CORNERS.left, box, brush),
+    headingIn("left", label(brush.words, "corner-right"), box, brush),
+    headingIn("right", label(brush.words, "corner-left"), box, brush),
   ];
 }

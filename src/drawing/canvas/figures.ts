@@ -1,6 +1,8 @@
-import { type FaceMeasureName, MEASURES } from "../../landmarks/index.js";
+import type { FaceMeasureName } from "../../landmarks/index.js";
 import { kindOf } from "../../landmarks/internal.js";
 import type { Measured } from "../../units/index.js";
+import type { Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 
 /** A length to a tenth of a millimetre, with its unit. */
 export function inMillimetres(value: number): string {
@@ -45,11 +47,12 @@ export function decimal(value: number, decimals: number): string {
 }
 
 /** A measure as the head of a row of figures: its unit where that is no millimetre, its decimals. */
-export function figureWords(measure: FaceMeasureName): {
-  readonly text: string;
-  readonly decimals: number;
-} {
+export function figureWords(
+  measure: FaceMeasureName,
+  words: Words,
+): { readonly text: string; readonly decimals: number } {
   const { unit, decimals } = kindOf(measure);
-  const { words } = MEASURES[measure];
-  return { text: unit === "" || unit === "mm" ? words : `${words}, ${unit}`, decimals };
+  const named = words.terms.measures[measure];
+  const text = unit === "" || unit === "mm" ? named : label(words, "measure-in", { measure, unit });
+  return { text, decimals };
 }

@@ -1,4 +1,5 @@
 import { requireWord } from "../../units/internal.js";
+import type { Words } from "../../words/index.js";
 import { PALETTES, type Theme } from "./palette.js";
 
 /** Options that every picture has. */
@@ -7,6 +8,8 @@ export interface Look {
   readonly theme?: Theme;
   /** Name of the picture, for readers and for programs that read pictures aloud. */
   readonly title?: string;
+  /** In which words it is labelled; default English. */
+  readonly words?: Words;
 }
 
 export function requireLook(where: string, { theme }: Look): void {

@@ -10,8 +10,8 @@ import {
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
-import { fill } from "../../words/internal.js";
-import { DOT_TITLES } from "./words.js";
+import type { Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import type { Spot } from "../canvas/box.js";
 import {
   boxOfDot,
@@ -111,7 +111,7 @@ export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brus
           hollow: DOTS[dot].border === "lower",
         },
         brush,
-        titleOf(dot, side, at),
+        titleOf(dot, side, at, brush.words),
         { class: "dot", "data-side": side, "data-dot": dot },
       ),
     ),
@@ -119,10 +119,10 @@ export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brus
   };
 }
 
-function titleOf(dot: Dot, side: Side, [x, y]: Point<"mm">): string {
-  return fill(DOT_TITLES[y < 0 ? "below" : "above"], {
+function titleOf(dot: Dot, side: Side, [x, y]: Point<"mm">, words: Words): string {
+  return label(words, y < 0 ? "dot-below" : "dot-above", {
     side,
-    dot: DOTS[dot].words,
+    dot,
     distance: inMillimetres(Math.abs(x)),
     height: inMillimetres(Math.abs(y)),
   });

@@ -1,4 +1,3 @@
-import { DOTS } from "../../landmarks/index.js";
 import {
   correctionOf,
   type DotDeviation,
@@ -6,9 +5,8 @@ import {
   type PlannedDots,
 } from "../../mapping/index.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
-import { say } from "../../words/index.js";
-import { fill } from "../../words/internal.js";
-import { DOT_TITLES } from "./words.js";
+import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
 import type { Keyed } from "../canvas/label-layer.js";
@@ -22,7 +20,7 @@ const RADIUS = 1;
 const TIP_ROOM = 1.1;
 
 /** Corrections in order, as "C1": dots, then measures of sides on which no dot says as much already. */
-export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keyed[] {
+export function correctionEntries({ dots, measures }: DrawnCheck, words: Words): readonly Keyed[] {
   const corrected = dots.filter(isOutside);
   const told = measures.filter(({ side }) =>
     side === undefined
@@ -31,7 +29,7 @@ export function correctionEntries({ dots, measures }: DrawnCheck): readonly Keye
   );
   return [...dots, ...told]
     .flatMap((deviation) => correctionOf(deviation) ?? [])
-    .map((correction, index) => ({ key: `C${index + 1}`, text: say(correction) }));
+    .map((correction, index) => ({ key: `C${index + 1}`, text: say(correction, words) }));
 }
 
 export function isOutside(deviation: DotDeviation): boolean {
@@ -73,7 +71,7 @@ function drawnDot(
   const away: Spot = length === 0 ? [0, 1] : along;
   const size = TYPE_SIZES.legend * view.size;
   const arrow = arrowData(from, to, TIP_ROOM * view.size, view.size);
-  const title = fill(DOT_TITLES.drawn, { side, dot: DOTS[dot].words });
+  const title = label(brush.words, "dot-drawn", { side, dot });
   return {
     elements: [
       ...(correction === undefined
@@ -83,7 +81,7 @@ function drawnDot(
         from,
         { shape: MARKERS.drawn, colour: palette.strokes.correction, radius: RADIUS },
         brush,
-        correction === undefined ? title : `${title}: ${say(correction)}`,
+        correction === undefined ? title : `${title}: ${say(correction, brush.words)}`,
         { class: "drawn", "data-side": side, "data-dot": dot },
       ),
     ],

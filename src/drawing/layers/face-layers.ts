@@ -3,7 +3,7 @@ import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/in
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
 import { flatPoint, type Point, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { fill } from "../../words/internal.js";
+import { label } from "../../words/internal.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
 import {
   boxOfDot,
@@ -17,7 +17,6 @@ import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { APPROXIMATED, LANDMARK_WORDS } from "./words.js";
 import { placed, seenDirection } from "../canvas/view.js";
 
 /** Half of a landmark's cross, in steps. */
@@ -58,8 +57,10 @@ function landmarkCross(
   brush: Brush,
 ): SvgElement {
   const { name, side, at, standIn } = cross;
-  const landmark = LANDMARK_WORDS[name];
-  const title = standIn ? fill(APPROXIMATED, { landmark }) : landmark;
+  const { words } = brush;
+  const title = standIn
+    ? label(words, "approximated", { landmark: name })
+    : words.terms.landmarks[name];
   return markerAt(
     brush.view.place(at),
     {
@@ -69,7 +70,7 @@ function landmarkCross(
       hollow: standIn,
     },
     brush,
-    side === undefined ? title : `${side} ${title}`,
+    side === undefined ? title : label(words, "of-side", { side, what: title }),
     {
       class: "landmark",
       "data-landmark": name,
@@ -132,7 +133,7 @@ export function eyeLayer(
               brush.view.place(pupil),
               { shape: "circle", colour: brush.palette.strokes.landmark, radius: 0.6 },
               brush,
-              LANDMARK_WORDS.pupil,
+              brush.words.terms.landmarks.pupil,
             ),
           ]),
     ],

@@ -19,7 +19,7 @@ import { keysOf } from "../../units/internal.js";
 import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, stretches, strokeGroup } from "../canvas/brush.js";
 import { type EyeRoom, passage } from "./eye-room.js";
-import { LABELS } from "./words.js";
+import { label } from "../../words/internal.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
@@ -66,7 +66,7 @@ export function guidesLayer(
       elements: [strokeGroup(mark, `guide ${mark} ${side}`, data, brush)],
       labels: [
         {
-          text: LABELS[mark],
+          text: label(brush.words, `line-${mark}`),
           at: top,
           towards: towards[mark],
           size: TYPE_SIZES.label * view.size,

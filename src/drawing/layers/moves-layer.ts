@@ -40,7 +40,7 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
         from,
         { shape: "circle", colour: brush.palette.strokes.natural, radius: DOT_RADIUS },
         brush,
-        say(move),
+        say(move, brush.words),
       ),
     ],
     labels: [

@@ -1,4 +1,4 @@
-import { say } from "../../words/index.js";
+import { say, type Words } from "../../words/index.js";
 import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
@@ -13,27 +13,31 @@ import { seenDirection } from "../canvas/view.js";
 const RING = 1.9;
 
 /** The pins of a plan in their order, as "P1": who fixed the dot, and why. */
-export function pinEntries({ reasons }: Pick<PlannedDots, "reasons">): readonly Keyed[] {
+export function pinEntries(
+  { reasons }: Pick<PlannedDots, "reasons">,
+  words: Words,
+): readonly Keyed[] {
   return reasons
     .filter(({ code }) => code === "pinned")
-    .map((reason, index) => ({ key: `P${index + 1}`, text: say(reason) }));
+    .map((reason, index) => ({ key: `P${index + 1}`, text: say(reason, words) }));
 }
 
 /** A ring about every dot that an artist has fixed, with the number of its pin. */
 export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
   const { view, palette, onPhoto } = brush;
-  const entries = pinEntries(plan);
+  const entries = pinEntries(plan, brush.words);
   return stacked(
     plan.choices.pins.map(({ side, dot }, index): Layer => {
       const [cx, cy] = view.place(plan.dots[side][dot]);
       const { key = "", text = "" } = entries[index] ?? {};
+      const name = say({ code: "dot-of-side", values: { side, dot } }, brush.words);
       const ring = { cx, cy, r: RING * view.size, fill: "none" };
       const width = 0.4 * view.size;
       const down = seenDirection([0, DOTS[dot].border === "lower" ? -1 : 1], view);
       return {
         elements: [
           element("g", { class: "pin", "data-side": side, "data-dot": dot }, [
-            element("title", {}, [`${key}, ${side} ${DOTS[dot].words}: ${text}`]),
+            element("title", {}, [`${key}, ${name}: ${text}`]),
             onPhoto
               ? element("circle", { ...ring, stroke: palette.paper, "stroke-width": 2.2 * width })
               : undefined,
@@ -44,7 +48,7 @@ export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
                   [cx, cy],
                   { shape: MARKERS.body, colour: palette.strokes.planned, radius: 0.8 },
                   brush,
-                  `${side} ${DOTS[dot].words}`,
+                  name,
                 )
               : undefined,
           ]),

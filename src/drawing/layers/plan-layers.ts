@@ -10,7 +10,7 @@ import { guidesLayer } from "./guide-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { lengthsLayer } from "./lengths-layer.js";
 import { overlapLayer } from "./overlap-layer.js";
-import { LABELS } from "./words.js";
+import { label } from "../../words/internal.js";
 import { pinsLayer } from "./pins-layer.js";
 
 /** What a picture of a plan may show besides the plan. */
@@ -40,7 +40,10 @@ export function planLayers(
       elements: [],
       closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
     },
-    midlineLayer({ top: highest + rise, bottom: lowest - 2, name: LABELS.midline }, brush),
+    midlineLayer(
+      { top: highest + rise, bottom: lowest - 2, name: label(brush.words, "line-midline") },
+      brush,
+    ),
     ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
     ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => lengthsLayer(dots[side], measures[side], side, brush)),

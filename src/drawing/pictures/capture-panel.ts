@@ -5,6 +5,8 @@ import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js
 import { mapDots } from "../../symmetry/internal.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import type { Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
@@ -16,7 +18,6 @@ import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
-import { LEGEND } from "./words.js";
 
 /** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
 export interface NamedCapture {
@@ -82,11 +83,18 @@ export function capturePanel(
     extent,
     size,
     palette,
-  }: { readonly box: Box; readonly extent: Box; readonly size: number; readonly palette: Palette },
+    words,
+  }: {
+    readonly box: Box;
+    readonly extent: Box;
+    readonly size: number;
+    readonly palette: Palette;
+    readonly words: Words;
+  },
 ): Composition {
   const { name, face, dots, change } = capture;
   const origin: Spot = [box.x - extent.x, box.y - extent.y];
-  const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false };
+  const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false, words };
   const top = -extent.y - (MARGIN.top / 2) * size;
   const layers: readonly Layer[] = [
     levelLayer(first.face, extent, brush),
@@ -173,12 +181,12 @@ function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): 
 }
 
 /** Says that something else has changed between two captures than the brows. */
-function doubtLayer(box: Box, { view, palette }: Brush): Layer {
+function doubtLayer(box: Box, { view, palette, words }: Brush): Layer {
   return {
     elements: [],
     labels: [
       {
-        text: LEGEND.doubt,
+        text: label(words, "legend-doubt"),
         at: [box.x, box.y + box.height],
         towards: [[1, -1]],
         size: TYPE_SIZES.legend * view.size,

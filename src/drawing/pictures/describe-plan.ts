@@ -1,40 +1,42 @@
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import { type Point, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { say } from "../../words/index.js";
-import { fill } from "../../words/internal.js";
+import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import { decimal, inMillimetres } from "../canvas/figures.js";
-import { DESCRIPTION } from "./words.js";
 
 export function describePlan(
   plan: BrowPlan,
   unplaced: readonly string[],
+  words: Words,
   shown: AlsoShown = {},
 ): string {
-  const cautions = plan.cautions.map((caution) => say(caution));
+  const cautions = plan.cautions.map((caution) => say(caution, words));
   return [
-    DESCRIPTION.face,
-    describeSide(plan, "right"),
-    describeSide(plan, "left"),
-    ...pinEntries(plan).map(({ key, text }) => `${key}: ${text}`),
-    ...(shown.overlap === true ? describeOverlap(plan) : []),
-    ...(shown.check === undefined ? [] : describeCheck(shown.check)),
-    ...(unplaced.length === 0 ? [] : [fill(DESCRIPTION.unplaced, { labels: unplaced.join("; ") })]),
+    label(words, "described-face"),
+    describeSide(plan, "right", words),
+    describeSide(plan, "left", words),
+    ...pinEntries(plan, words).map(({ key, text }) => `${key}: ${text}`),
+    ...(shown.overlap === true ? describeOverlap(plan, words) : []),
+    ...(shown.check === undefined ? [] : describeCheck(shown.check, words)),
+    ...(unplaced.length === 0
+      ? []
+      : [label(words, "described-unplaced", { labels: unplaced.join("; ") })]),
     ...cautions,
   ].join(" ");
 }
 
-function describeOverlap(plan: BrowPlan): readonly string[] {
+function describeOverlap(plan: BrowPlan, words: Words): readonly string[] {
   const areas = planOverlap(plan);
   return SIDES.flatMap((side) => {
     const overlap = areas[side];
     if (overlap === undefined) return [];
     const { hairOutside, skinInside } = overlap;
     return [
-      fill(DESCRIPTION.overlap, {
+      label(words, "described-overlap", {
         side,
         hair: decimal(hairOutside, 0),
         skin: decimal(skinInside, 0),
@@ -43,13 +45,13 @@ function describeOverlap(plan: BrowPlan): readonly string[] {
   });
 }
 
-function describeCheck(check: DrawnCheck): readonly string[] {
-  const corrections = correctionEntries(check).map(({ key, text }) => `; ${key}, ${text}`);
+function describeCheck(check: DrawnCheck, words: Words): readonly string[] {
+  const corrections = correctionEntries(check, words).map(({ key, text }) => `; ${key}, ${text}`);
   const said = { outcome: check.outcome, corrections: corrections.join("") };
-  return [fill(DESCRIPTION.check, said)];
+  return [label(words, "described-check", said)];
 }
 
-function describeSide({ dots, measures }: BrowPlan, side: Side): string {
+function describeSide({ dots, measures }: BrowPlan, side: Side, words: Words): string {
   const { upperStart, upperArch, tailEnd } = dots[side];
   const fromMidline = ([x]: Point<"mm">): string => inMillimetres(Math.abs(x));
   const places = {
@@ -61,10 +63,10 @@ function describeSide({ dots, measures }: BrowPlan, side: Side): string {
   const lengths = [
     ...(front === undefined
       ? []
-      : [fill(DESCRIPTION.front, { length: inMillimetres(front.value) })]),
+      : [label(words, "described-front", { length: inMillimetres(front.value) })]),
     ...(tailLength === undefined
       ? []
-      : [fill(DESCRIPTION.tail, { length: inMillimetres(tailLength.value) })]),
+      : [label(words, "described-tail", { length: inMillimetres(tailLength.value) })]),
   ];
-  return fill(DESCRIPTION[side], { ...places, lengths: lengths.join("") });
+  return label(words, `described-${side}`, { ...places, lengths: lengths.join("") });
 }

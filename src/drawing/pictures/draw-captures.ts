@@ -1,7 +1,7 @@
-import { DOTS } from "../../landmarks/index.js";
 import { eachSide, type Side } from "../../units/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
-import { fill } from "../../words/internal.js";
+import { ENGLISH, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,
@@ -17,7 +17,6 @@ import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
-import { DESCRIPTION, LEGEND, TITLES } from "./words.js";
 
 /**
  * Captures of one face one below the other, upright and at the same scale, each laid over the first
@@ -47,24 +46,25 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
   return refusingAs("drawCaptures", () => {
     requireLook("drawCaptures", look);
     const laid = laidOver(requireSome(captures));
-    const { theme = "light", title = TITLES.captures } = look;
+    const { theme = "light", words = ENGLISH } = look;
+    const { title = label(words, "title-captures") } = look;
     const palette = PALETTES[theme];
     const [first] = laid;
     const size = uprightSize(first.face);
     const extent = captureExtent(laid, size);
     const rows = laid.map((capture, row) => {
       const box = { ...extent, x: 0, y: row * extent.height };
-      return capturePanel(capture, first, { box, extent, size, palette });
+      return capturePanel(capture, first, { box, extent, size, palette, words });
     });
-    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false };
-    const explained = legend(entriesFor(laid), { width: extent.width, brush });
+    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
+    const explained = legend(entriesFor(laid, words), { width: extent.width, brush });
     const rowsHeight = laid.length * extent.height;
     const height = rowsHeight + explained.height;
     const unplaced = rows.flatMap((one) => one.unplaced);
     return pictureSource(
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
-      describe(laid, unplaced),
+      describe(laid, unplaced, words),
       [
         element("rect", { width: extent.width, height, fill: palette.paper }),
         ...rows.flatMap(({ elements }) => elements),
@@ -82,39 +82,47 @@ function requireSome(
   refuse("wrong-count", "drawCaptures", "captures", captures, "at least one capture");
 }
 
-function entriesFor([first, ...others]: readonly [
-  LaidCapture,
-  ...LaidCapture[],
-]): readonly LegendEntry[] {
+function entriesFor(
+  [first, ...others]: readonly [LaidCapture, ...LaidCapture[]],
+  words: Words,
+): readonly LegendEntry[] {
   if (others.length === 0) {
-    return [{ text: LEGEND.level, role: "ruler" }];
+    return [{ text: label(words, "legend-level"), role: "ruler" }];
   }
   return [
-    { text: LEGEND.capture, role: "capture" },
-    { text: fill(LEGEND["first-capture"], { name: first.name }), role: "natural" },
-    { text: LEGEND["first-level"], role: "ruler" },
-    { text: LEGEND.change, role: "landmark", marker: "triangle" },
+    { text: label(words, "legend-capture"), role: "capture" },
+    { text: label(words, "legend-first-capture", { name: first.name }), role: "natural" },
+    { text: label(words, "legend-first-level"), role: "ruler" },
+    { text: label(words, "legend-change"), role: "landmark", marker: "triangle" },
   ];
 }
 
-function describe(captures: readonly LaidCapture[], unplaced: readonly string[]): string {
+function describe(
+  captures: readonly LaidCapture[],
+  unplaced: readonly string[],
+  words: Words,
+): string {
   return [
-    DESCRIPTION.captures,
+    label(words, "described-captures"),
     ...captures.map((capture) => {
-      const sides = eachSide((side) => describeSide(capture, side));
-      return fill(DESCRIPTION.capture, { name: capture.name, ...sides });
+      const sides = eachSide((side) => describeSide(capture, side, words));
+      return label(words, "described-capture", { name: capture.name, ...sides });
     }),
-    ...(unplaced.length === 0 ? [] : [fill(DESCRIPTION.unplaced, { labels: unplaced.join("; ") })]),
+    ...(unplaced.length === 0
+      ? []
+      : [label(words, "described-unplaced", { labels: unplaced.join("; ") })]),
   ].join(" ");
 }
 
-function describeSide({ dots, change }: LaidCapture, side: Side): string {
+function describeSide({ dots, change }: LaidCapture, side: Side, words: Words): string {
   return COMPARED.flatMap((dot) => {
     const at = dots[side][dot];
     const shift = change?.displacements[side][dot];
     if (change !== undefined) {
-      return shift === undefined ? [] : [`${DOTS[dot].words} ${changeWithUncertainty(shift.up)}`];
+      return shift === undefined
+        ? []
+        : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up)}`];
     }
-    return at === undefined ? [] : [`${DOTS[dot].words} ${inMillimetres(at[1])}`];
-  }).join(", ");
+    return at === undefined ? [] : [`${words.terms.dots[dot]} ${inMillimetres(at[1])}`];
+  }).join(words.separator);
 }

@@ -1,6 +1,7 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
-import { say } from "../../words/index.js";
+import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { legend, type LegendEntry } from "./legend.js";
@@ -8,7 +9,6 @@ import type { Look } from "../canvas/look.js";
 import { pagesOf, type Paper, requireShort, roomOn, sheetOn } from "../sheet/page.js";
 import { bullets, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { lineOf } from "../canvas/text-size.js";
-import { LEGEND, TITLES } from "./words.js";
 
 /** How {@link drawChoices} draws. */
 export interface ChoicesDrawing extends Look {
@@ -18,11 +18,13 @@ export interface ChoicesDrawing extends Look {
 
 const FOOT_HEIGHT = 6;
 
-const ENTRIES: readonly LegendEntry[] = [
-  { text: LEGEND.natural, role: "natural" },
-  { text: LEGEND.planned, role: "planned" },
-  { text: LEGEND.midline, role: "midline" },
-];
+function entriesIn(words: Words): readonly LegendEntry[] {
+  return [
+    { text: label(words, "legend-natural"), role: "natural" },
+    { text: label(words, "legend-planned"), role: "planned" },
+    { text: label(words, "legend-midline"), role: "midline" },
+  ];
+}
 
 /**
  * Weighed choices as pages to show to a client or to print: a row for each, in their order, with
@@ -59,7 +61,8 @@ export function drawChoices(
     if (rows.length === 0) {
       refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
     }
-    const { title: name = TITLES.choices } = options;
+    const { words } = sheet.brush;
+    const { title: name = label(words, "title-choices") } = options;
     const named = title(name, sheet);
     requireShort("drawChoices", "title", [named], options.title);
     const weighing = weighingOf(face, rows);
@@ -68,13 +71,16 @@ export function drawChoices(
       named,
       gap(1),
       ...bullets(notes, sheet),
-      legend(ENTRIES, sheet),
+      legend(entriesIn(words), sheet),
       ...rows.flatMap((row, index) =>
         together(choiceBlocks(weighing, row, index + 1, sheet), room),
       ),
     ];
     const description = rows
-      .map(({ reasons }, row) => `${row + 1}: ${reasons.map((reason) => say(reason)).join(" ")}`)
+      .map(
+        ({ reasons }, row) =>
+          `${row + 1}: ${reasons.map((reason) => say(reason, words)).join(" ")}`,
+      )
       .join(" ");
     const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
     return pagesOf(

@@ -1,5 +1,7 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { refuse, requirePositive, requireWord, refusingAs } from "../../units/internal.js";
+import { ENGLISH } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import type { Box } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, sideHeadings } from "../canvas/compose.js";
@@ -10,7 +12,6 @@ import { PALETTES } from "../canvas/palette.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { planView } from "../canvas/view.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
-import { TITLES } from "./words.js";
 
 /** The photo that a plan was made on. */
 export interface PhotoBeneath {
@@ -66,25 +67,26 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
     requireLook("drawPlan", options);
     requireWord("drawPlan", "view", options.view, ["photo", "face"]);
     requirePhoto(plan, options.photo);
-    const { photo, theme = "light" } = options;
+    const { photo, theme = "light", words = ENGLISH } = options;
     const shows = options.view ?? (photo === undefined ? "face" : "photo");
     const brush: Brush = {
       view: planView(plan),
       palette: PALETTES[theme],
       onPhoto: photo !== undefined,
+      words,
     };
     const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
     const layers = planLayers(plan, box, brush, options);
     const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
     const explained =
       (options.legend ?? shows === "face")
-        ? legend(planLegend(plan, options), { width: box.width, brush })
+        ? legend(planLegend(plan, words, options), { width: box.width, brush })
         : undefined;
     const height = box.height + (explained?.height ?? 0);
     return pictureSource(
       { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },
-      options.title ?? TITLES.plan,
-      describePlan(plan, unplaced, options),
+      options.title ?? label(words, "title-plan"),
+      describePlan(plan, unplaced, words, options),
       [
         photo === undefined
           ? element("rect", { ...box, height, fill: brush.palette.paper })

@@ -1,13 +1,14 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
-import { say } from "../../words/index.js";
+import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
 import { describePlan } from "./describe-plan.js";
 import { type Keyed, textAt } from "../canvas/label-layer.js";
-import { checkEntries, legend, type LegendEntry, planLegend } from "./legend.js";
+import { checkEntries, legend, planLegend } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import type { Look } from "../canvas/look.js";
 import { pagesOf, type Paper, PAPER_MARGIN, requireShort, roomOn, sheetOn } from "../sheet/page.js";
@@ -28,7 +29,6 @@ import {
 } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, wrapped } from "../canvas/text-size.js";
 import { RULER_DEPTH, trueSizeRuler } from "../sheet/true-size-ruler.js";
-import { FIELDS, HEADINGS, LEGEND, ON_THE_SHEET, TITLES } from "./words.js";
 
 /** How {@link drawSheet} draws. */
 export interface SheetDrawing extends Look, AlsoShown {
@@ -73,8 +73,9 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
   return refusingAs("drawSheet", () => {
     const { paper, sheet } = sheetOn("drawSheet", options);
-    const { title: name = TITLES.plan, overlap = false } = options;
-    const { fields = DEFAULT_FIELDS, rulerZero = mm(0), check } = options;
+    const { words } = sheet.brush;
+    const { title: name = label(words, "title-plan"), overlap = false } = options;
+    const { fields = fieldsIn(words), rulerZero = mm(0), check } = options;
     const map = mapBlock(plan, sheet, { overlap });
     const room = roomOn(paper, FOOT_HEIGHT);
     const named = title(name, sheet);
@@ -86,26 +87,32 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       gap(1),
       ...head,
       map,
-      legend([...planLegend({ ...plan, reasons: [] }, { overlap }), MOVE_ENTRY], sheet),
-      paragraph(ON_THE_SHEET["true-size"], sheet),
-      heading(HEADINGS.moves, sheet),
-      ...listRows(numbered(plan.moves), 2, sheet),
+      legend(
+        [
+          ...planLegend({ ...plan, reasons: [] }, words, { overlap }),
+          { text: label(words, "legend-move"), role: "move" },
+        ],
+        sheet,
+      ),
+      paragraph(label(words, "sheet-true-size"), sheet),
+      heading(label(words, "heading-moves"), sheet),
+      ...listRows(numbered(plan.moves, words), 2, sheet),
       ...(plan.choices.pins.length === 0
         ? []
-        : [heading(HEADINGS.pins, sheet), ...list(pinEntries(plan), sheet)]),
-      heading(HEADINGS.cautions, sheet),
+        : [heading(label(words, "heading-pins"), sheet), ...list(pinEntries(plan, words), sheet)]),
+      heading(label(words, "heading-cautions"), sheet),
       ...bullets(plan.cautions, sheet),
-      heading(HEADINGS.steps, sheet),
+      heading(label(words, "heading-steps"), sheet),
       ...together(stepsTable(plan, rulerZero, sheet), room),
-      heading(HEADINGS.reasons, sheet),
+      heading(label(words, "heading-reasons"), sheet),
       ...bullets(plan.reasons, sheet),
       ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
-      heading(HEADINGS.readings, sheet),
-      { ...paragraph(ON_THE_SHEET.readings, sheet), leads: true },
+      heading(label(words, "heading-readings"), sheet),
+      { ...paragraph(label(words, "sheet-readings"), sheet), leads: true },
       { ...gap(1), leads: true },
       ...readingsTable(plan, sheet),
     ];
-    const description = describePlan(plan, map.unplaced, options);
+    const description = describePlan(plan, map.unplaced, words, options);
     const foot = (top: number): readonly SvgElement[] => footOf(top, sheet);
     return pagesOf(
       { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, foot, numberDown: 1 },
@@ -114,9 +121,11 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
   });
 }
 
-const DEFAULT_FIELDS: readonly SheetField[] = Object.values(FIELDS).map((name) => ({ name }));
-
-const MOVE_ENTRY: LegendEntry = { text: LEGEND.move, role: "move" };
+function fieldsIn(words: Words): readonly SheetField[] {
+  return (["client", "date", "artist"] as const).map((field) => ({
+    name: label(words, `field-${field}`),
+  }));
+}
 
 /** What was drawn: in a picture of its own, what to correct, and every figure. */
 function checkBlocks(
@@ -125,12 +134,13 @@ function checkBlocks(
   room: number,
   sheet: Sheet,
 ): readonly Block[] {
-  const dots = checkEntries(check).filter((entry) => !("key" in entry && entry.key !== "?"));
+  const { words } = sheet.brush;
+  const dots = checkEntries(check, words).filter((entry) => !("key" in entry && entry.key !== "?"));
   const shown = [
-    heading(HEADINGS.check, sheet),
+    heading(label(words, "heading-check"), sheet),
     ...(check.dots.length === 0 ? [] : [mapBlock(plan, sheet, { check })]),
     legend(dots, sheet),
-    ...listRows(correctionEntries(check), 2, sheet),
+    ...listRows(correctionEntries(check, words), 2, sheet),
   ];
   return [...together(shown, room), gap(2), ...checkTable(plan, check, sheet)];
 }
@@ -139,7 +149,7 @@ function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
   const size = PAPER_TYPE.small;
   const look = { size, colour: brush.palette.quiet };
   const beside = { x: PAPER_MARGIN + RULER_LENGTH + 8, side: "start" } as const;
-  const lines = wrapped(ON_THE_SHEET.print, size, width - RULER_LENGTH - 18);
+  const lines = wrapped(label(brush.words, "sheet-print"), size, width - RULER_LENGTH - 18);
   const from = [PAPER_MARGIN + 1, top + 3] as const;
   return [
     trueSizeRuler({ from, length: RULER_LENGTH, direction: "across" }, brush),
@@ -149,6 +159,6 @@ function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
   ];
 }
 
-function numbered(moves: readonly Move[]): readonly Keyed[] {
-  return moves.map((move, index) => ({ key: `${index + 1}.`, text: say(move) }));
+function numbered(moves: readonly Move[], words: Words): readonly Keyed[] {
+  return moves.map((move, index) => ({ key: `${index + 1}.`, text: say(move, words) }));
 }

@@ -1,7 +1,8 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
 import { SIDES, refusingAs } from "../../units/internal.js";
-import { fill } from "../../words/internal.js";
+import { ENGLISH, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -15,7 +16,6 @@ import { type Look, requireLook } from "../canvas/look.js";
 import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
-import { PANELS, TITLES } from "./words.js";
 
 interface Panel {
   readonly side: Side;
@@ -47,13 +47,14 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
   return refusingAs("drawStrip", () => {
     requireLook("drawStrip", options);
-    const { theme = "light", title = TITLES.strip } = options;
+    const { theme = "light", words = ENGLISH } = options;
+    const { title = label(words, "title-strip") } = options;
     const palette = PALETTES[theme];
     const extent = sideExtent(plan);
     const panels = SIDES.flatMap((side, row) =>
       (["natural", "planned"] as const).map((state, column) => {
         const box = { ...extent, x: column * extent.width, y: row * extent.height };
-        return panel(plan, { side, state }, box, extent, palette);
+        return panel(plan, { side, state }, box, extent, palette, words);
       }),
     );
     const [width, height] = [2 * extent.width, 2 * extent.height];
@@ -61,7 +62,7 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
     return pictureSource(
       { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
       title,
-      describePlan(plan, unplaced),
+      describePlan(plan, unplaced, words),
       [
         element("rect", { width, height, fill: palette.paper }),
         ...panels.flatMap(({ elements }) => elements),
@@ -89,6 +90,7 @@ function panel(
   box: Box,
   extent: Box,
   palette: Palette,
+  words: Words,
 ): Composition {
   const { face, dots, natural, measures, naturalMeasures, choices } = plan;
   const size = uprightSize(face);
@@ -97,6 +99,7 @@ function panel(
     view: uprightView([box.x + inwards, box.y - extent.y], size),
     palette,
     onPhoto: false,
+    words,
   };
   const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
   const brow: readonly Layer[] =
@@ -121,10 +124,10 @@ function panel(
     { elements: [], closed: [room] },
     ...brow,
   ];
-  const words = fill(PANELS[state], { side });
+  const named = label(words, `panel-${state}`, { side });
   return compose(
     layers,
-    [headingIn(side === "right" ? "left" : "right", words, box, brush)],
+    [headingIn(side === "right" ? "left" : "right", named, box, brush)],
     box,
     brush,
   );

@@ -7,16 +7,16 @@ import { element, type SvgElement } from "../canvas/svg.js";
 import type { Block } from "../sheet/block.js";
 import type { Sheet } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
-import { conventionWords, isGuide } from "../../landmarks/internal.js";
+import { isGuide } from "../../landmarks/internal.js";
 import { SIDES } from "../../units/internal.js";
-import { fill } from "../../words/internal.js";
+import type { Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import { decimal } from "../canvas/figures.js";
-import { LEGEND } from "./words.js";
 
 /** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
 export type LegendEntry =
@@ -113,58 +113,64 @@ function hatchSample(role: HatchRole, { x, y, width }: Box, brush: Brush): SvgEl
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */
 export function planLegend(
   plan: BrowPlan,
+  words: Words,
   { overlap = false, check }: AlsoShown = {},
 ): readonly LegendEntry[] {
   const { choices, face } = plan;
   return [
-    { text: LEGEND.planned, role: "planned" },
-    { text: LEGEND.natural, role: "natural" },
-    ...(overlap ? overlapEntries(plan) : []),
-    { text: LEGEND.midline, role: "midline" },
-    { text: fill(LEGEND.start, { convention: conventionWords(choices.start) }), role: "start" },
-    { text: fill(LEGEND.arch, { convention: archWords(choices) }), role: "arch" },
-    { text: fill(LEGEND.tail, { convention: conventionWords(choices.tail) }), role: "tail" },
-    { text: LEGEND.lengths, role: "ruler" },
-    { text: LEGEND.landmark, role: "landmark", marker: MARKERS.landmark },
+    { text: label(words, "legend-planned"), role: "planned" },
+    { text: label(words, "legend-natural"), role: "natural" },
+    ...(overlap ? overlapEntries(plan, words) : []),
+    { text: label(words, "legend-midline"), role: "midline" },
+    { text: label(words, "legend-start", { rule: choices.start }), role: "start" },
+    { text: archEntry(choices, words), role: "arch" },
+    { text: label(words, "legend-tail", { rule: choices.tail }), role: "tail" },
+    { text: label(words, "legend-lengths"), role: "ruler" },
+    { text: label(words, "legend-landmark"), role: "landmark", marker: MARKERS.landmark },
     ...((face.standIns?.length ?? 0) > 0
-      ? [{ text: LEGEND["stand-in"], role: "landmark", marker: "circle" } as const]
+      ? [{ text: label(words, "legend-stand-in"), role: "landmark", marker: "circle" } as const]
       : []),
-    ...pinEntries(plan),
-    ...(check === undefined ? [] : checkEntries(check)),
+    ...pinEntries(plan, words),
+    ...(check === undefined ? [] : checkEntries(check, words)),
   ];
 }
 
 /** A guide is drawn where it runs, wherever the dot was pinned; other arches are where their dot is. */
-function archWords({ arch, pins }: BrowPlan["choices"]): string {
+function archEntry({ arch, pins }: BrowPlan["choices"], words: Words): string {
   return !isGuide(arch) && pins.some(({ dot }) => dot === "upperArch")
-    ? LEGEND.pinned
-    : conventionWords(arch);
+    ? label(words, "legend-arch-pinned")
+    : label(words, "legend-arch", { rule: arch });
 }
 
-function overlapEntries(plan: BrowPlan): readonly LegendEntry[] {
+function overlapEntries(plan: BrowPlan, words: Words): readonly LegendEntry[] {
   const areas = planOverlap(plan);
   const said = (of: (overlap: OutlineOverlap) => number): string =>
     SIDES.map((side) => {
       const overlap = areas[side];
       return overlap === undefined
-        ? fill(LEGEND["no-overlap"], { side })
-        : `${side} ${decimal(of(overlap), 0)}`;
-    }).join(", ");
+        ? label(words, "legend-no-overlap", { side })
+        : label(words, "of-side", { side, what: decimal(of(overlap), 0) });
+    }).join(words.separator);
   return [
-    { text: fill(LEGEND.hair, { areas: said((one) => one.hairOutside) }), role: "remove" },
-    { text: fill(LEGEND.skin, { areas: said((one) => one.skinInside) }), role: "fill" },
+    {
+      text: label(words, "legend-hair", { areas: said((one) => one.hairOutside) }),
+      role: "remove",
+    },
+    { text: label(words, "legend-skin", { areas: said((one) => one.skinInside) }), role: "fill" },
   ];
 }
 
 /** What the dots of a check mean, and every correction. */
-export function checkEntries(check: DrawnCheck): readonly LegendEntry[] {
+export function checkEntries(check: DrawnCheck, words: Words): readonly LegendEntry[] {
   const { dots, outcome } = check;
   return [
-    { text: fill(LEGEND.drawn, { outcome }), role: "correction", marker: MARKERS.drawn },
-    ...(dots.some(isOutside) ? [{ text: LEGEND.correction, role: "correction" } as const] : []),
-    ...(dots.some((dot) => !isOutside(dot) && isUndecided(dot))
-      ? [{ text: LEGEND.undecided, key: "?" }]
+    { text: label(words, "legend-drawn", { outcome }), role: "correction", marker: MARKERS.drawn },
+    ...(dots.some(isOutside)
+      ? [{ text: label(words, "legend-correction"), role: "correction" } as const]
       : []),
-    ...correctionEntries(check),
+    ...(dots.some((dot) => !isOutside(dot) && isUndecided(dot))
+      ? [{ text: label(words, "legend-undecided"), key: "?" }]
+      : []),
+    ...correctionEntries(check, words),
   ];
 }

@@ -1,7 +1,8 @@
 import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { say } from "../../words/index.js";
+import { ENGLISH, say } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -16,7 +17,6 @@ import { PALETTES } from "../canvas/palette.js";
 import type { SvgElement } from "../canvas/svg.js";
 import { lineOf } from "../canvas/text-size.js";
 import { heading, list, PAPER_TYPE, rule, type Sheet, tableRow } from "./text-blocks.js";
-import { SMALL_PICTURES } from "./words.js";
 import type { View } from "../canvas/view.js";
 
 /** How the room of a row is divided: two pictures, then the figures. */
@@ -37,11 +37,11 @@ export function choiceBlocks(
   number: number,
   sheet: Sheet,
 ): readonly Block[] {
-  const named = heading(`${number}. ${choiceTitle(row.choices)}`, sheet);
+  const named = heading(`${number}. ${choiceTitle(row.choices, sheet.brush.words)}`, sheet);
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map((reason) => ({ key: "✕", text: say(reason) })),
+      .map((reason) => ({ key: "✕", text: say(reason, sheet.brush.words) })),
     sheet,
   );
   const foot: Block = {
@@ -57,15 +57,15 @@ function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: 
   const picture = SHARES.picture * width;
   const step = picture + SHARES.gap * width;
   const pictures = [
-    smallPicture(SMALL_PICTURES.natural, weighing, picture, brush, (side, small) =>
+    smallPicture(label(brush.words, "small-natural"), weighing, picture, brush, (side, small) =>
       bordersLayer(face[side].brow, side, "natural", small),
     ),
-    smallPicture(SMALL_PICTURES.planned, weighing, picture, brush, (side, small) =>
+    smallPicture(label(brush.words, "small-planned"), weighing, picture, brush, (side, small) =>
       plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, small),
     ),
   ];
   const beside = { width: width - 2 * step, brush };
-  const figures = choiceFigures(row).map((cells) => tableRow(cells, COLUMNS, beside));
+  const figures = choiceFigures(row, brush.words).map((cells) => tableRow(cells, COLUMNS, beside));
   return {
     height: Math.max(...pictures.map(({ height }) => height), heightOf(figures)) + 1,
     drawnAt: (left, top) => [
@@ -114,7 +114,7 @@ export interface Weighing {
 /** What both eyes, the brows as they grow and all those planned take: every picture is as large. */
 export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]): Weighing {
   const view = scaledView([0, 0], 1);
-  const brush: Brush = { view, palette: PALETTES.light, onPhoto: false };
+  const brush: Brush = { view, palette: PALETTES.light, onPhoto: false, words: ENGLISH };
   const layers = SIDES.flatMap((side) => [
     bordersLayer(face[side].brow, side, "natural", brush),
     ...rows.flatMap((row) =>

@@ -1,5 +1,6 @@
 import { refuse, requireWord } from "../../units/internal.js";
-import { fill } from "../../words/internal.js";
+import { ENGLISH } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Look, requireLook } from "../canvas/look.js";
@@ -8,7 +9,6 @@ import { uprightView } from "../canvas/view.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
 import { PAPER_TYPE, type Sheet } from "./text-blocks.js";
-import { PAGE } from "./words.js";
 
 export interface Document {
   readonly paper: Paper;
@@ -45,7 +45,7 @@ export function pagesOf(document: Document, { width, brush }: Sheet): readonly s
         height: `${size.height}mm`,
         viewBox: `0 0 ${size.width} ${size.height}`,
       },
-      fill(PAGE, { title, number, of }),
+      label(brush.words, "page", { title, number: String(number), of: String(of) }),
       description,
       [
         // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
@@ -89,9 +89,10 @@ export function sheetOn(
   where: string,
   options: Look & { readonly paper?: Paper },
 ): { readonly paper: Paper; readonly sheet: Sheet } {
-  const { paper = "A4", theme = "light" } = options;
+  const { paper = "A4", theme = "light", words = ENGLISH } = options;
   requireLook(where, options);
   requireWord(where, "paper", paper, Object.keys(PAPERS));
-  const brush: Brush = { view: uprightView([0, 0]), palette: PALETTES[theme], onPhoto: false };
+  const view = uprightView([0, 0]);
+  const brush: Brush = { view, palette: PALETTES[theme], onPhoto: false, words };
   return { paper, sheet: { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush } };
 }

@@ -8,15 +8,13 @@ import {
   workSteps,
 } from "../../mapping/index.js";
 import type { Block } from "./block.js";
-import { AXES, CHECK_HEAD, READINGS_HEAD, STEPS_HEAD } from "./words.js";
 import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-blocks.js";
 import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/figures.js";
-import type { Length } from "../../units/index.js";
+import type { Decision, Length } from "../../units/index.js";
 import { element } from "../canvas/svg.js";
-import { DOTS } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { say } from "../../words/index.js";
-import { fill } from "../../words/internal.js";
+import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
@@ -24,6 +22,7 @@ const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 2
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
 export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   const { measures, naturalMeasures, comparison } = plan;
+  const { words } = sheet.brush;
   const rows = MEASURE_NAMES.flatMap((name): readonly (readonly string[])[] => {
     const readings = [
       naturalMeasures.right[name],
@@ -32,7 +31,7 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
       measures.left[name],
     ];
     if (readings.every((reading) => reading === undefined)) return [];
-    const { text, decimals } = figureWords(name);
+    const { text, decimals } = figureWords(name, words);
     const compared = comparison.differences.find(({ measure }) => measure === name);
     return [
       [
@@ -40,11 +39,20 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
         ...[...readings, compared?.difference].map((reading) =>
           reading === undefined ? "–" : withUncertainty(reading, decimals),
         ),
-        compared?.decision?.outcome ?? "–",
+        outcomeIn(compared?.decision, words),
       ],
     ];
   });
-  return table(READINGS_HEAD, rows, READINGS_COLUMNS, sheet);
+  const head = [
+    "",
+    label(words, "column-right-grows"),
+    label(words, "column-right-planned"),
+    label(words, "column-left-grows"),
+    label(words, "column-left-planned"),
+    label(words, "column-left-less-right"),
+    label(words, "column-decision"),
+  ];
+  return table(head, rows, READINGS_COLUMNS, sheet);
 }
 
 /** Room for the tick; what to do; where the ruler lies; what it reads. */
@@ -64,18 +72,25 @@ export function stepsTable(
   rulerZero: Length<"mm">,
   sheet: Sheet,
 ): readonly Block[] {
+  const { words } = sheet.brush;
   const rows = workSteps(plan, { rulerZero }).map((step) => {
     const { check } = step;
     const read =
       check === undefined
         ? ["", ""]
         : [
-            `${say(check.from)} → ${say(check.to)}`,
+            `${say(check.from, words)} → ${say(check.to, words)}`,
             withUncertainty({ value: check.reading, u: check.u }, 1),
           ];
-    return withTick(tableRow(["", say(step), ...read], STEPS_COLUMNS, sheet), sheet);
+    return withTick(tableRow(["", say(step, words), ...read], STEPS_COLUMNS, sheet), sheet);
   });
-  return [tableRow(STEPS_HEAD, STEPS_COLUMNS, sheet, true), ...rows];
+  const head = [
+    "",
+    label(words, "column-step"),
+    label(words, "column-check"),
+    label(words, "column-reads"),
+  ];
+  return [tableRow(head, STEPS_COLUMNS, sheet, true), ...rows];
 }
 
 function withTick(row: Block, { brush }: Sheet): Block {
@@ -105,38 +120,52 @@ export function checkTable(
   { dots, measures }: DrawnCheck,
   sheet: Sheet,
 ): readonly Block[] {
+  const { words } = sheet.brush;
   const rows = [
-    ...dots.flatMap((deviation) => dotRows(plan.dots, deviation)),
-    ...measures.map(measureRow),
+    ...dots.flatMap((deviation) => dotRows(plan.dots, deviation, words)),
+    ...measures.map((deviation) => measureRow(deviation, words)),
   ];
-  return table(CHECK_HEAD, rows, CHECK_COLUMNS, sheet);
+  const head = [
+    "",
+    label(words, "column-planned"),
+    label(words, "column-drawn"),
+    label(words, "column-difference"),
+    label(words, "column-decision"),
+  ];
+  return table(head, rows, CHECK_COLUMNS, sheet);
 }
 
 function dotRows(
   planned: PlannedDots["dots"],
   { side, dot, outward, up }: DotDeviation,
+  words: Words,
 ): readonly (readonly string[])[] {
   const { distance, height } = placeOnSide(planned[side][dot], side);
-  return [
-    { name: AXES.outward, planned: distance, deviation: outward },
-    { name: AXES.up, planned: height, deviation: up },
-  ].map(({ name, planned, deviation: { difference, decision } }) => [
-    fill(name, { side, dot: DOTS[dot].words }),
+  const axes = [
+    { axis: "axis-outward", planned: distance, deviation: outward },
+    { axis: "axis-up", planned: height, deviation: up },
+  ] as const;
+  return axes.map(({ axis, planned, deviation: { difference, decision } }) => [
+    label(words, axis, { side, dot }),
     decimal(planned, 1),
     withUncertainty({ value: planned + difference.value, u: difference.u }, 1),
     changeWithUncertainty(difference),
-    decision?.outcome ?? "–",
+    outcomeIn(decision, words),
   ]);
 }
 
-function measureRow(deviation: MeasureDeviation): readonly string[] {
+function outcomeIn(decision: Decision | undefined, { terms }: Words): string {
+  return decision === undefined ? "–" : terms.outcomes[decision.outcome];
+}
+
+function measureRow(deviation: MeasureDeviation, words: Words): readonly string[] {
   const { side, measure, planned, drawn, difference, decision } = deviation;
-  const { text, decimals } = figureWords(measure);
+  const { text, decimals } = figureWords(measure, words);
   return [
-    side === undefined ? text : `${side} ${text}`,
+    side === undefined ? text : label(words, "of-side", { side, what: text }),
     decimal(planned, decimals),
     withUncertainty(drawn, decimals),
     changeWithUncertainty(difference, decimals),
-    decision?.outcome ?? "–",
+    outcomeIn(decision, words),
   ];
 }

@@ -65,7 +65,7 @@ export function list(items: readonly Keyed[], sheet: Sheet): readonly Block[] {
 
 export function bullets(notes: readonly Note[], sheet: Sheet): readonly Block[] {
   return list(
-    notes.map((note) => ({ key: "•", text: say(note) })),
+    notes.map((note) => ({ key: "•", text: say(note, sheet.brush.words) })),
     sheet,
   );
 }

@@ -33,7 +33,8 @@ export type CodeOf<
   Table extends { readonly [Code in keyof Table]: Code extends List[number] ? unknown : never },
 > = List[number];
 
-type Given<Values> = [keyof Values] extends [never]
+/** Values for all places; none where there are no places. */
+export type Given<Values> = [keyof Values] extends [never]
   ? readonly [values?: NoteValues]
   : readonly [values: Values & NoteValues];
 

@@ -13,12 +13,12 @@ import type {
   LandmarkName,
   Mark,
 } from "../../landmarks/index.js";
-import type { MeasureKind } from "../../landmarks/internal.js";
-import type { Choices, TailHeight } from "../../mapping/index.js";
+import type { KindOfMeasure, MeasureKind } from "../../landmarks/internal.js";
+import type { Carry, Choices, Lead, Levels, TailHeight } from "../../mapping/index.js";
 import type { ArchLimit } from "../../mapping/internal.js";
 import type { OutlineOptions, Station } from "../../proportions/index.js";
 import type { Way } from "../../symmetry/index.js";
-import type { ScaleSource, Side } from "../../units/index.js";
+import type { Outcome, ScaleSource, Side } from "../../units/index.js";
 
 /** Vocabularies: what stands for a word of a result, such as a side or a dot, in a sentence. */
 export interface Vocabularies {
@@ -39,9 +39,15 @@ export interface Vocabularies {
   readonly archLimits: ArchLimit["convention"];
   readonly ways: Way;
   readonly levels: "higher" | "lower";
+  /** Which brow leads, how the other follows, and whose heights both take, as an artist chose. */
+  readonly leads: Lead;
+  readonly carries: Carry;
+  readonly heightsOf: Levels;
   readonly choices: keyof Choices;
   readonly shapes: keyof OutlineOptions;
   readonly scaleSources: ScaleSource;
+  readonly outcomes: Outcome;
+  readonly units: KindOfMeasure["unit"];
   /** What is looked at, where the answer is that it was not. */
   readonly questions: Question;
   /** What it takes to look at it. */
@@ -51,6 +57,11 @@ export interface Vocabularies {
   /** What may be declared of a client, and its contrary. */
   readonly declared: DeclaredFact;
   readonly contrary: DeclaredFact;
+  /**
+   * What was used instead of a landmark, by the English that a markup says it in: where there is no word for it,
+   * it is said as it is.
+   */
+  readonly standIns: string;
   /** Where the depth of a brow is known from. */
   readonly depthOrigins: DepthOrigin;
 }

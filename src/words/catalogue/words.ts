@@ -1,4 +1,5 @@
 import type { FindingCode } from "../../capture/index.js";
+import type { Labels } from "./labels.js";
 import type { Notes } from "./notes.js";
 import type { Terms } from "./terms.js";
 
@@ -20,6 +21,8 @@ export interface Words {
   readonly sentences: Sentences<Notes>;
   /** What to do about a finding, said after it. */
   readonly advice: { readonly [Code in FindingCode]: string };
+  /** What pictures and sheets are labelled with. */
+  readonly labels: Sentences<Labels>;
   readonly terms: Terms;
 }
 
@@ -62,6 +65,7 @@ export function wordsOf<const Given extends Words>(
   words: Given & {
     readonly sentences: Fitting<Given["sentences"], Notes>;
     readonly advice: Fitting<Given["advice"], Notes>;
+    readonly labels: Fitting<Given["labels"], Labels>;
   },
 ): Words {
   return words;

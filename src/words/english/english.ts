@@ -3,6 +3,7 @@ import { CAPTURE_ADVICE, CAPTURES } from "./captures.js";
 import { CAUTIONS } from "./cautions.js";
 import { FACES } from "./faces.js";
 import { GRADES } from "./grades.js";
+import { LABELS } from "./labels.js";
 import { QUANTITIES } from "./quantities.js";
 import { READINGS } from "./readings.js";
 import { REASONS } from "./reasons.js";
@@ -29,6 +30,7 @@ function english(): Words {
       ...GRADES,
     },
     advice: CAPTURE_ADVICE,
+    labels: LABELS,
     terms: TERMS,
   });
 }

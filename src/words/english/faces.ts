@@ -8,7 +8,7 @@ export const FACES = {
   "point-missing": "{landmark:landmarks} is not complete: point {points} of the markup is missing.",
   "point-misplaced": "{landmark:landmarks} is left out: its point does not lie where it should.",
   "stand-in":
-    "{landmark:landmarks} is only approximated: {instead}. Check by eye whatever rests on it.",
+    "{landmark:landmarks} is only approximated: {instead:standIns}. Check by eye whatever rests on it.",
   "irises-narrowed":
     "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
   corrected: "The average errors of its detector were taken out.",

@@ -104,6 +104,14 @@ export const TERMS: Terms = {
   },
   ways: { up: "up", down: "down", outward: "outward", inward: "inward" },
   levels: { higher: "higher", lower: "lower" },
+  leads: { right: "right leads", left: "left leads", middle: "both meet half-way" },
+  carries: { mirror: "mirrored", measure: "carried by measure" },
+  heightsOf: {
+    right: "heights of the right brow",
+    left: "heights of the left brow",
+    middle: "heights half-way",
+    higher: "heights of the higher brow",
+  },
   choices: {
     lead: "leading brow",
     carry: "way of carrying",
@@ -137,6 +145,8 @@ export const TERMS: Terms = {
     combined: "combined",
     given: "given",
   },
+  outcomes: { within: "within", outside: "outside", undecided: "undecided" },
+  units: { mm: "mm", "mm²": "mm²", degrees: "degrees", "": "" },
   questions: {
     sides: "Whether right and left are the client's own",
     roll: "Whether the head is tilted",
@@ -194,5 +204,6 @@ export const TERMS: Terms = {
     upright: "the client did not sit upright",
     relaxed: "the client's face was not relaxed",
   },
+  standIns: {},
   depthOrigins: { landmarks: "as its landmarks say", usual: "as is usual" },
 };

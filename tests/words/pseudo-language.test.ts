@@ -1,0 +1,181 @@
+import {
+  checkCapture,
+  checkDrawn,
+  correctionOf,
+  describeMarkup,
+  drawCaptures,
+  drawChoices,
+  drawPlan,
+  drawSheet,
+  drawStrip,
+  evenReadings,
+  fromMarkup,
+  gradeMap,
+  MARKUPS,
+  measured,
+  mm,
+  type Note,
+  planBrows,
+  planOnPhoto,
+  px,
+  requirePlannable,
+  RULER_SHEET_RUBRIC,
+  say,
+  scaleFromIris,
+  turnToFront,
+  weighChoices,
+  WORKING_TOLERANCES,
+  workSteps,
+} from "brow-geometry";
+import { parseLandmarkFile } from "brow-geometry/schema";
+import { pointOnSide } from "brow-geometry/symmetry";
+import { keysOf } from "../../src/units/internal.js";
+import { ENGLISH, type Words } from "brow-geometry/words";
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { parseXml, type XmlElement } from "../support/parse-xml.js";
+import { syntheticFace } from "../support/synthetic-face.js";
+
+/** English with every letter outside of its places in another alphabet: Greek for Latin, by its number. */
+const marked = (sentence: string): string =>
+  sentence.replace(/\{[^}]*\}|[A-Za-z]/g, (found) =>
+    found.length > 1 ? found : String.fromCodePoint(0x3b1 + (found.charCodeAt(0) % 24)),
+  );
+
+const allMarked = <Table extends Readonly<Record<string, string>>>(table: Table): Table =>
+  Object.fromEntries(Object.entries(table).map(([key, text]) => [key, marked(text)])) as Table;
+
+/** What stands for landmarks of every markup, in the English of its table. */
+const STAND_INS = keysOf(MARKUPS).flatMap((name) => {
+  const { standIns, alare } = describeMarkup(name);
+  return [...standIns, ...alare].map(({ instead }) => instead);
+});
+
+const PSEUDO: Words = {
+  ...ENGLISH,
+  sentences: allMarked(ENGLISH.sentences),
+  advice: allMarked(ENGLISH.advice),
+  labels: allMarked(ENGLISH.labels),
+  terms: {
+    ...(Object.fromEntries(
+      Object.entries(ENGLISH.terms).map(([name, words]) => [name, allMarked(words)]),
+    ) as unknown as Words["terms"]),
+    standIns: Object.fromEntries(STAND_INS.map((instead) => [instead, marked(instead)])),
+    // Signs of units are the same in every language.
+    units: { ...allMarked(ENGLISH.terms.units), mm: "mm", "mm²": "mm²" },
+  },
+};
+
+/** Two Latin letters in a row that are no unit and no number of an entry. */
+const english = (text: string): readonly string[] =>
+  text.match(/(?<![A-Za-z])(?!mm(?![A-Za-z]))[A-Za-z]{2,}/g) ?? [];
+
+function textsOf({ name, text, children }: XmlElement): readonly string[] {
+  return [...(name === "style" ? [] : [text]), ...children.flatMap(textsOf)];
+}
+
+const unmarked = (pictures: readonly string[]): readonly string[] =>
+  pictures.flatMap((source) => textsOf(parseXml(source)).flatMap(english));
+
+const said = (notes: readonly Note[]): readonly string[] =>
+  notes.flatMap((note) => english(say(note, PSEUDO)));
+
+const face = syntheticFace();
+const pins = [{ side: "left", dot: "upperArch", at: mm([40, 27]), by: "1", reason: "2" }] as const;
+const plan = planBrows(face, { lead: "left", pins });
+const file = parseLandmarkFile(JSON.parse(readFileSync("examples/data/sample-face.json", "utf8")));
+if (file.markup !== "mesh-478") throw new Error(file.markup);
+const photo = requirePlannable(fromMarkup("mesh-478", file.landmarks, file));
+const onPhoto = planOnPhoto(photo, turnToFront(photo, scaleFromIris(photo)));
+const check = checkDrawn(plan, {
+  dots: {
+    right: { upperStart: pointOnSide({ distance: 25, height: 12 }, "right") },
+    left: { upperArch: pointOnSide({ distance: 40.8, height: 27 }, "left") },
+  },
+  readings: { right: {}, left: { front: measured(40, 0.1) } },
+});
+const weighed = weighChoices(face, [
+  { lead: "left", thickness: { start: mm(7), body: mm(6), arch: mm(5) }, levels: "higher" },
+  { lead: "right", carry: "measure", start: "alare-vertical", arch: "alare-through-pupil", pins },
+  { noseBent: true, tailHeight: "level-with-upper-start", shape: { angularity: 0.5 } },
+]);
+
+describe("a catalogue in another alphabet leaves no English", () => {
+  const words = PSEUDO;
+
+  it.each([
+    ["a plan", () => [drawPlan(plan, { words, overlap: true, check })]],
+    ["a plan on a photo", () => [drawPlan(onPhoto, { words, overlap: true })]],
+    ["a strip", () => [drawStrip(plan, { words })]],
+    ["a sheet", () => drawSheet(plan, { words, overlap: true, check })],
+    ["a sheet of a photo", () => drawSheet(onPhoto, { words })],
+    ["choices", () => drawChoices(face, weighed, { words })],
+    [
+      "captures",
+      () => [
+        drawCaptures(
+          [
+            { name: "1", face },
+            { name: "2", face },
+          ],
+          { words },
+        ),
+      ],
+    ],
+  ])("in the picture of %s", (_, drawn) => {
+    expect(unmarked(drawn())).toEqual([]);
+  });
+
+  it("and would be found out where it did", () => {
+    expect(unmarked([drawPlan(plan)])).toContain("planned");
+  });
+
+  it("in moves, steps, reasons, cautions and corrections", () => {
+    for (const { moves, cautions, reasons } of [plan, onPhoto]) {
+      expect(moves.flatMap((move) => english(say(move, words)))).toEqual([]);
+      expect(said([...cautions, ...reasons])).toEqual([]);
+    }
+    const steps = workSteps(plan);
+    expect(said(steps)).toEqual([]);
+    expect(said(steps.flatMap(({ why }) => why))).toEqual([]);
+    expect(said(steps.flatMap(({ check: laid }) => (laid ? [laid.from, laid.to] : [])))).toEqual(
+      [],
+    );
+    expect(
+      said([...check.dots, ...check.measures].flatMap((one) => correctionOf(one) ?? [])),
+    ).toEqual([]);
+  });
+
+  it("in what a capture was checked for, a grade and readings", () => {
+    const findings = [
+      ...checkCapture(photo, { purpose: "research", declared: { upright: true, relaxed: false } }),
+      ...checkCapture({ right: {}, left: { pupil: px([1, 1]) }, midline: {} }, { purpose: "map" }),
+    ];
+    expect(findings.length).toBeGreaterThan(20);
+    expect(said(findings)).toEqual([]);
+    const { items, ungraded, toSettle, summary } = gradeMap(
+      {
+        dots: { right: {}, left: { upperArch: plan.dots.left.upperArch } },
+        readings:
+          check.comparison.differences.length > 0
+            ? { right: { front: measured(30, 0.4) }, left: { front: measured(31, 0.4) } }
+            : { right: {}, left: {} },
+      },
+      { kind: "plan", plan },
+      {
+        rubric: { ...RULER_SHEET_RUBRIC, name: "1", source: "2" },
+        tolerances: { ...WORKING_TOLERANCES, name: "3" },
+        passMark: 0.5,
+      },
+    );
+    expect(said(items.map(({ feedback }) => feedback))).toEqual([]);
+    expect(said(ungraded.map(({ reason }) => reason))).toEqual([]);
+    expect(said([...toSettle, ...summary])).toEqual([]);
+    const sheet = {
+      right: { archHeight: measured(25, 0.1), frontShare: measured(0.6, 0.01) },
+      left: { archHeight: measured(27, 0.1), frontShare: measured(0.7, 0.01) },
+    };
+    expect(said(evenReadings(sheet, "right"))).toEqual([]);
+    expect(said([...weighed.notes, ...weighed.rows.flatMap(({ reasons }) => reasons)])).toEqual([]);
+  });
+});
