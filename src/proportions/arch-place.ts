@@ -106,7 +106,7 @@ export function turnsOf(along: readonly number[], heights: readonly number[]): r
  */
 function wavesOf(along: readonly number[], turns: readonly number[]): Row {
   const way = along[along.length - 1] as number;
-  const waves = new Float64Array(WAVES);
+  const waves = new Array<number>(WAVES).fill(0);
   for (let index = 1; index < turns.length - 1; index += 1) {
     const sines = sinesAt((along[index] as number) / way);
     const turn = amplitudeOfTurn(way) * (turns[index] as number);

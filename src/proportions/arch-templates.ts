@@ -1,16 +1,16 @@
 /** A row of numbers. */
-export type Row = Float64Array;
+export type Row = readonly number[];
 
 /** How many sine waves of a border are looked at. */
 export const WAVES = 5;
 
 /** Sine waves with 1, 2, … half periods at a share of the way, each over its number. */
 export function sinesAt(share: number): Row {
-  const sines = new Float64Array(WAVES);
+  const sines: number[] = [];
   const twice = 2 * Math.cos(Math.PI * share);
   let [before, sine] = [0, Math.sin(Math.PI * share)];
   for (let wave = 1; wave <= WAVES; wave += 1) {
-    sines[wave - 1] = sine / wave;
+    sines.push(sine / wave);
     const next = twice * sine - before;
     before = sine;
     sine = next;
@@ -46,12 +46,10 @@ export interface Blend {
 export function blendOf(waves: Row): Blend {
   const first = waves[0] as number;
   const ratios = waves.map((wave) => wave / first);
-  const count = TEMPLATES.length;
-  const weights = new Float64Array(count);
-  const places = new Float64Array(count);
+  const weights: number[] = [];
+  const places: number[] = [];
   let least = Number.POSITIVE_INFINITY;
-  for (let index = 0; index < count; index += 1) {
-    const template = TEMPLATES[index] as Template;
+  for (const template of TEMPLATES) {
     let miss = ((template.place - 0.5) / USUAL_SPREAD) ** 2;
     let place = template.place;
     for (let at = 1; at < WAVES; at += 1) {
@@ -59,12 +57,12 @@ export function blendOf(waves: Row): Blend {
       miss += (differs * differs) / (VARIANCES[at] as number);
       place += (template.leads[at] as number) * differs;
     }
-    weights[index] = miss;
-    places[index] = place;
+    weights.push(miss);
+    places.push(place);
     if (miss < least) least = miss;
   }
   let [total, mean] = [0, 0];
-  for (let index = 0; index < count; index += 1) {
+  for (let index = 0; index < weights.length; index += 1) {
     const weight = Math.exp((least - (weights[index] as number)) / 2);
     weights[index] = weight;
     total += weight;
@@ -104,7 +102,7 @@ function templateAt(place: number): Template {
 
 /** How fast the place follows each wave, in shares of the way for a mm. */
 export function slopesOf({ ratios, first, weights, places, mean }: Blend): Row {
-  const slopes = new Float64Array(WAVES);
+  const slopes = new Array<number>(WAVES).fill(0);
   TEMPLATES.forEach((template, index) => {
     const off = (places[index] as number) - mean;
     for (let at = 1; at < WAVES; at += 1) {

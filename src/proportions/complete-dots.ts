@@ -35,10 +35,8 @@ export function completeDots(
   for (const station of keysOf(STATIONS)) {
     requirePositive("completeDots", `thickness.${station}`, thickness[station]);
   }
-  const border = upperBorder("completeDots", upper, shape);
   const { upperStart, upperArch, tailEnd } = upper;
-  const x = (upperStart[0] + upperArch[0]) / 2;
-  const upperBody: FlatPoint<"mm"> = flatPoint(x, hermiteAt(border, outwardsOf(upper) * x));
+  const upperBody = bodyOf("completeDots", upper, shape);
   return {
     upperStart,
     upperBody,
@@ -48,6 +46,13 @@ export function completeDots(
     lowerBody: below(upperBody, thickness.body),
     lowerArch: below(upperArch, thickness.arch),
   };
+}
+
+/** The dot of the body: half-way between start and arch, sideways, on the border drawn through them. */
+export function bodyOf(where: string, upper: UpperDots, shape: UpperBorderShape): FlatPoint<"mm"> {
+  const border = upperBorder(where, upper, shape);
+  const x = (upper.upperStart[0] + upper.upperArch[0]) / 2;
+  return flatPoint(x, hermiteAt(border, outwardsOf(upper) * x));
 }
 
 function below([x, y]: Point<"mm">, thickness: Length<"mm">): FlatPoint<"mm"> {

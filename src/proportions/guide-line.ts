@@ -64,7 +64,7 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
       mark: rule.mark,
       convention,
       side,
-      line: lineOf(rule, (name) => face[side][name] as Point<"mm">, share),
+      line: sightLine(convention, face[side], share),
       from,
       standIns: (face.standIns ?? []).filter(({ landmark }) =>
         from.some((name) => name === landmark),
@@ -73,11 +73,14 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
   });
 }
 
-function lineOf(
-  { drawn, through }: GuideRule,
-  at: (name: SideLandmark) => Point<"mm">,
+/** The line of a guide alone, on a side that has its landmarks. */
+export function sightLine(
+  convention: GuideConvention,
+  landmarks: FaceSide<"mm">,
   share: number,
 ): Line<"mm"> {
+  const { drawn, through }: GuideRule = GUIDES[convention];
+  const at = (name: SideLandmark): Point<"mm"> => landmarks[name] as Point<"mm">;
   switch (drawn) {
     case "vertical":
       return lineAlong(at(through[0]), UPWARDS);

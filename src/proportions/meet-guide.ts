@@ -1,10 +1,11 @@
 import {
   distanceAlongLine,
   intersectPolyline,
+  type Line,
   midpoint,
   type PolylinePlace,
 } from "../geometry/index.js";
-import type { Brow } from "../landmarks/index.js";
+import type { Brow, Mark } from "../landmarks/index.js";
 import { flatPoint, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
 import type { Guide } from "./guide-line.js";
@@ -32,19 +33,29 @@ import type { Guide } from "./guide-line.js";
  * ```
  */
 export function meetGuide(guide: Guide, brow: Brow<"mm">): PolylinePlace<"mm"> | undefined {
-  return refusingAs("meetGuide", () => {
-    const upper = meetBorder(guide, brow.upper);
-    if (guide.mark !== "tail" || brow.lower === undefined) return upper;
-    const lower = meetBorder(guide, brow.lower);
-    if (upper === undefined || lower === undefined) return upper ?? lower;
-    const [x, y] = midpoint(upper.at, lower.at);
-    return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
-  });
+  return refusingAs("meetGuide", () => meetSight(guide, brow));
 }
 
-function meetBorder(guide: Guide, border: Polyline<"mm">): PolylinePlace<"mm"> | undefined {
-  const places = intersectPolyline(guide.line, border).filter(
-    ({ at }) => distanceAlongLine(at, guide.line) > 0,
+/** What {@link meetGuide} finds, for any line that places a mark. */
+export function meetSight(
+  { mark, line }: Pick<Guide, "mark" | "line">,
+  brow: Brow<"mm">,
+): PolylinePlace<"mm"> | undefined {
+  const upper = meetBorder(mark, line, brow.upper);
+  if (mark !== "tail" || brow.lower === undefined) return upper;
+  const lower = meetBorder(mark, line, brow.lower);
+  if (upper === undefined || lower === undefined) return upper ?? lower;
+  const [x, y] = midpoint(upper.at, lower.at);
+  return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
+}
+
+function meetBorder(
+  mark: Mark,
+  line: Line<"mm">,
+  border: Polyline<"mm">,
+): PolylinePlace<"mm"> | undefined {
+  const places = intersectPolyline(line, border).filter(
+    ({ at }) => distanceAlongLine(at, line) > 0,
   );
-  return guide.mark === "tail" ? places.at(-1) : places[0];
+  return mark === "tail" ? places.at(-1) : places[0];
 }

@@ -1,9 +1,18 @@
-import { intersectPolyline, type Line, lineAlong, type PolylinePlace } from "../geometry/index.js";
-import { type Brow, type BrowDots, type Dot } from "../landmarks/index.js";
-import { BY_HAND, DOT_NAMES } from "../landmarks/internal.js";
-import { flatPoint, type Length, type Point, type Polyline } from "../units/index.js";
+import { type Line, lineAlong } from "../geometry/index.js";
+import { heightOver } from "../geometry/internal.js";
+import { type Brow, type BrowDots, type Dot, DOTS } from "../landmarks/index.js";
+import { BY_HAND } from "../landmarks/internal.js";
+import {
+  flatPoint,
+  type FlatPoint,
+  length,
+  type Length,
+  type Point,
+  type Polyline,
+} from "../units/index.js";
 import { refuse, requireFinite, requirePolyline, refusingAs } from "../units/internal.js";
 import { UPWARDS } from "./upwards.js";
+import { archPlace } from "./arch-place.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 
 /** The dots that a brow shows before anything is planned. */
@@ -58,53 +67,69 @@ export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}):
   return refusingAs("naturalDots", () => {
     const { u = BY_HAND } = options;
     requireBrow(brow, u);
-    const { upper, lower } = brow;
-    const upperStart = drawn(upper[0] as Point<"mm">);
-    const tailEnd = drawn(upper[upper.length - 1] as Point<"mm">);
-    const lowerStart = lower && drawn(lower[0] as Point<"mm">);
-    const arch = naturalArch(upper, u);
-    const upperArch = arch.kind === "flat" ? undefined : drawn(arch.at);
-    const upperBody = upperArch && onVertical(upper, (upperStart.at[0] + upperArch.at[0]) / 2);
-    const found: { readonly [Name in Dot]: Found | undefined } = {
-      upperStart,
-      upperBody,
-      upperArch,
-      tailEnd,
-      lowerStart,
-      lowerBody: lower && upperBody && onVertical(lower, upperBody.at[0]),
-      lowerArch: lower && upperArch && onVertical(lower, upperArch.at[0]),
-    };
-    const dots: { [Name in Dot]?: Point<"mm"> } = {};
-    const extended: Dot[] = [];
-    for (const dot of DOT_NAMES) {
-      const place = found[dot];
-      if (place === undefined) continue;
-      dots[dot] = place.at;
-      if (place.extended) extended.push(dot);
-    }
+    const arch = naturalArch(brow.upper, u);
+    const dots = dotsOf(brow, arch.kind === "flat" ? undefined : arch.at);
     return {
-      dots: dots as NaturalDots["dots"],
-      startLine: lineAlong(moreMedial(upperStart, lowerStart, tailEnd).at, UPWARDS),
+      dots,
+      startLine: lineAlong(moreMedial(dots), UPWARDS),
       arch,
-      extended,
+      extended: FOUND_ON_BORDERS.filter((dot) => isBeyondEnds(dots[dot], brow[DOTS[dot].border])),
     };
   });
 }
 
-type Found = Pick<PolylinePlace<"mm">, "at" | "extended">;
-
-function drawn(point: Point<"mm">): Found {
-  return { at: flatPoint(point[0], point[1]), extended: false };
+/** The dots of a brow that is a little different: with an arch where it was found to have one. */
+export function dotsAnew(brow: Brow<"mm">, found: NaturalDots): NaturalDots {
+  const { arch } = found;
+  const at = archPlace(brow.upper);
+  if (arch.kind !== "flat" && at !== undefined) {
+    return { ...found, dots: dotsOf(brow, at), arch: { ...arch, at } };
+  }
+  const flat: NaturalArch = { kind: "flat", rise: arch.rise, ...(at && { farthest: at }) };
+  return { ...found, dots: dotsOf(brow, undefined), arch: flat };
 }
 
-function onVertical(border: Polyline<"mm">, x: number): Found | undefined {
-  return intersectPolyline(lineAlong(flatPoint<"mm">(x, 0), UPWARDS), border)[0];
+function dotsOf(
+  { upper, lower }: Brow<"mm">,
+  upperArch: FlatPoint<"mm"> | undefined,
+): NaturalDots["dots"] {
+  const [upperStart, tailEnd] = [withoutDepth(upper[0]), withoutDepth(upper[upper.length - 1])];
+  const upperBody = upperArch && pointOver((upperStart[0] + upperArch[0]) / 2, upper);
+  const lowerBody = upperBody && lower && pointOver(upperBody[0], lower);
+  const lowerArch = upperArch && lower && pointOver(upperArch[0], lower);
+  return {
+    upperStart,
+    ...(upperBody && { upperBody }),
+    ...(upperArch && { upperArch }),
+    tailEnd,
+    ...(lower && { lowerStart: withoutDepth(lower[0]) }),
+    ...(lowerBody && { lowerBody }),
+    ...(lowerArch && { lowerArch }),
+  };
 }
 
-function moreMedial(upper: Found, lower: Found | undefined, tail: Found): Found {
-  if (lower === undefined) return upper;
-  const outwards = tail.at[0] < upper.at[0] ? -1 : 1;
-  return outwards * lower.at[0] < outwards * upper.at[0] ? lower : upper;
+/** Dots that lie on a border where another dot says, in their order. */
+const FOUND_ON_BORDERS = ["upperBody", "lowerBody", "lowerArch"] as const;
+
+function withoutDepth(point: Point<"mm"> | undefined): FlatPoint<"mm"> {
+  const [x, y] = point as Point<"mm">;
+  return flatPoint(x, y);
+}
+
+function pointOver(x: number, border: Polyline<"mm">): FlatPoint<"mm"> | undefined {
+  const y = heightOver(length(x), border);
+  return y === undefined ? undefined : flatPoint(x, y);
+}
+
+function isBeyondEnds(dot: Point<"mm"> | undefined, border: Polyline<"mm"> = []): boolean {
+  if (dot === undefined) return false;
+  return border.every(([x]) => x < dot[0]) || border.every(([x]) => x > dot[0]);
+}
+
+function moreMedial({ upperStart, lowerStart, tailEnd }: NaturalDots["dots"]): Point<"mm"> {
+  if (lowerStart === undefined) return upperStart;
+  const outwards = tailEnd[0] < upperStart[0] ? -1 : 1;
+  return outwards * lowerStart[0] < outwards * upperStart[0] ? lowerStart : upperStart;
 }
 
 function requireBrow({ upper, lower }: Brow<"mm">, u: Length<"mm">): void {

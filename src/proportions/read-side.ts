@@ -61,14 +61,23 @@ export function readSide(
     startThickness: thickness(start),
     bodyThickness: thickness(body),
     archThickness: thickness(arch),
-    exocanthionToTailEnd:
-      landmarks.exocanthion &&
-      tail &&
-      spaceDistance(atEyeCorner(landmarks.exocanthion, skin), onSkin(tail, skin)),
-    lidToBrow: lidToBrow(landmarks, edge),
     frontInclination: inclination(start, arch),
     browInclination: inclination(start, tail),
     area: edge.area,
+    ...readFromEye(dots, { side, landmarks, skin, edge }),
+  };
+}
+
+/** What is read from the eye to the brow. */
+export function readFromEye(
+  { tailEnd: tail }: BrowDots<"mm">,
+  { landmarks, skin, edge }: SideToRead,
+): Pick<SideReading, "exocanthionToTailEnd" | "lidToBrow"> {
+  const { exocanthion } = landmarks;
+  return {
+    exocanthionToTailEnd:
+      exocanthion && tail && spaceDistance(atEyeCorner(exocanthion, skin), onSkin(tail, skin)),
+    lidToBrow: lidToBrow(landmarks, edge),
   };
 }
 

@@ -44,10 +44,11 @@ export function hermiteAt(curve: HermiteCurve, x: number): number {
 /** Signed area between a curve and the axis of x, from its first knot to its last. */
 export function hermiteArea(curve: HermiteCurve): number {
   let sum = 0;
-  forEachPiece(curve, (from, to) => {
+  for (let index = 1; index < curve.length; index += 1) {
+    const [from, to] = [curve[index - 1] as HermiteKnot, curve[index] as HermiteKnot];
     const width = to.x - from.x;
     sum += width * ((from.y + to.y) / 2 + (width * (from.after - to.before)) / 12);
-  });
+  }
   return sum;
 }
 
@@ -62,30 +63,25 @@ export function hermiteLength(
   rise: (x: number) => number,
 ): number {
   let sum = 0;
-  forEachPiece(curve, (from, to) => {
+  for (let index = 1; index < curve.length; index += 1) {
+    const [from, to] = [curve[index - 1] as HermiteKnot, curve[index] as HermiteKnot];
     const middle = (from.x + to.x) / 2;
-    if (middle <= low || middle >= high) return;
-    const width = to.x - from.x;
-    const chord = (to.y - from.y) / width;
-    const second = 3 * chord - 2 * from.after - to.before;
-    const third = from.after + to.before - 2 * chord;
-    sum += integrate(from.x, to.x, (x) => {
-      const part = (x - from.x) / width;
-      const slope = from.after + part * (2 * second + part * 3 * third);
-      const depth = rise(x);
-      return Math.sqrt(1 + slope * slope + depth * depth);
-    });
-  });
+    if (middle > low && middle < high) sum += pieceLength(from, to, rise);
+  }
   return sum;
 }
 
-function forEachPiece(
-  curve: HermiteCurve,
-  visit: (from: HermiteKnot, to: HermiteKnot) => void,
-): void {
-  for (let index = 1; index < curve.length; index += 1) {
-    visit(curve[index - 1] as HermiteKnot, curve[index] as HermiteKnot);
-  }
+function pieceLength(from: HermiteKnot, to: HermiteKnot, rise: (x: number) => number): number {
+  const width = to.x - from.x;
+  const chord = (to.y - from.y) / width;
+  const second = 3 * chord - 2 * from.after - to.before;
+  const third = from.after + to.before - 2 * chord;
+  return integrate(from.x, to.x, (x) => {
+    const part = (x - from.x) / width;
+    const slope = from.after + part * (2 * second + part * 3 * third);
+    const depth = rise(x);
+    return Math.sqrt(1 + slope * slope + depth * depth);
+  });
 }
 
 /**

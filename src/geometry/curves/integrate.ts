@@ -38,14 +38,16 @@ const MOST_HALVINGS = 40;
 export function integrate(from: number, to: number, of: (at: number) => number): number {
   // Measured without signs: where parts cancel, or a stretch holds next to nothing, rounding alone
   // would never settle.
-  let size = 0;
-  const coarse = rule(COARSE, from, to, (at) => {
-    const value = of(at);
-    size += Math.abs(value);
-    return value;
-  });
+  const middle = (from + to) / 2;
+  const half = (to - from) / 2;
+  let [coarse, size] = [0, 0];
+  for (const { at, weight } of COARSE) {
+    const [before, after] = [of(middle - half * at), of(middle + half * at)];
+    coarse += weight * (before + after);
+    size += Math.abs(before) + Math.abs(after);
+  }
   const enough = AGREEMENT * Math.abs(to - from) * (size / (2 * COARSE.length));
-  return settled(from, to, of, coarse, enough, MOST_HALVINGS);
+  return settled(from, to, of, half * coarse, enough, MOST_HALVINGS);
 }
 
 function settled(

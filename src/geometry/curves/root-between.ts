@@ -29,4 +29,4 @@ export function rootBetween(
 const MOST_ROUNDS = 100;
 
 /** A step of a few roundings of a double goes nowhere. */
-const CLOSE_ENOUGH = 4 * Number.EPSILON;
+const CLOSE_ENOUGH = 32 * Number.EPSILON;

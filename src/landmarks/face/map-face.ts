@@ -18,7 +18,9 @@ export function mapBrow<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
 ): Brow<To> {
   const upper = mapLine(brow.upper, map, "brow");
-  return brow.lower === undefined ? { upper } : { upper, lower: mapLine(brow.lower, map, "brow") };
+  const lower = brow.lower && mapLine(brow.lower, map, "brow");
+  if (isSame(upper, brow.upper) && isSame(lower, brow.lower)) return brow as unknown as Brow<To>;
+  return lower === undefined ? { upper } : { upper, lower };
 }
 
 /**
@@ -84,7 +86,14 @@ function mapLine<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
   name: LandmarkName,
 ): Polyline<To> {
-  return line.map((point) => map(point, name));
+  const mapped = line.map((point) => map(point, name));
+  // What stays is the same object: whoever reads a face again need not read that again.
+  const stays = mapped.every((point, index) => isSame(point, line[index]));
+  return stays ? (line as unknown as Polyline<To>) : mapped;
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return one === other;
 }
 
 function mapSymmetricPoints<From extends Unit, To extends Unit>(

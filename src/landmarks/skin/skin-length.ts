@@ -1,4 +1,4 @@
-import { type Cubic, distance, polylineLength, spaceDistance } from "../../geometry/index.js";
+import { type Cubic, distance, polylineLength } from "../../geometry/index.js";
 import {
   type HermiteCurve,
   hermiteLength,
@@ -8,7 +8,7 @@ import {
 } from "../../geometry/internal.js";
 import { flatPoint, type Length, length, type Point, type Polyline } from "../../units/index.js";
 import { requirePolyline } from "../../units/internal.js";
-import { onSkin, type Skin, skinDepth, skinSlope } from "./skin.js";
+import { type Skin, skinDepth, skinSlope } from "./skin.js";
 
 /** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
 export interface LengthOptions {
@@ -42,8 +42,13 @@ export function lengthBetween(
 ): Length<"mm"> {
   const { path = "straight", on = "skin" } = options;
   if (on === "photo" || skin.kind === "flat") return distance(from, to);
-  if (path === "straight") return spaceDistance(onSkin(from, skin), onSkin(to, skin));
-  return lengthAlongSkin(from, to, skin);
+  if (path === "straight") {
+    // Without points of its own: rulers are laid thousands of times for a plan.
+    const [x, y] = [to[0] - from[0], to[1] - from[1]];
+    const depth = skinDepth(to[0], skin) - skinDepth(from[0], skin);
+    return length(Math.sqrt(x * x + y * y + depth * depth));
+  }
+  return lengthAlongSkin(from, to, surfaceOf(skin));
 }
 
 /**
@@ -67,11 +72,11 @@ export function lengthOf(
 ): Length<"mm"> {
   requirePolyline("lengthOf", "curve", curve, 2);
   if (options.on === "photo" || skin.kind === "flat") return polylineLength(curve);
+  const surface = surfaceOf(skin);
   let sum = 0;
-  curve.forEach((to, index) => {
-    const from = curve[index - 1];
-    if (from !== undefined) sum += lengthAlongSkin(from, to, skin);
-  });
+  for (let index = 1; index < curve.length; index += 1) {
+    sum += lengthAlongSkin(curve[index - 1] as Point<"mm">, curve[index] as Point<"mm">, surface);
+  }
   return length(sum);
 }
 
@@ -103,14 +108,16 @@ export function lengthOfCurve(
   return length(hermiteLength(curve, low, high, (x) => skinSlope(outwards * x, skin)));
 }
 
-function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
+function lengthAlongSkin(from: Point<"mm">, to: Point<"mm">, surface: Surface): Length<"mm"> {
   if (Math.sign(from[0]) * Math.sign(to[0]) < 0) {
     // The sides of a face curve differently: each stretch stays on one of them.
     const share = from[0] / (from[0] - to[0]);
     const onMidline = flatPoint<"mm">(0, from[1] + share * (to[1] - from[1]));
-    return length(lengthAlongSkin(from, onMidline, skin) + lengthAlongSkin(onMidline, to, skin));
+    return length(
+      lengthAlongSkin(from, onMidline, surface) + lengthAlongSkin(onMidline, to, surface),
+    );
   }
-  return lengthAlongSurface(from, to, surfaceOf(skin));
+  return lengthAlongSurface(from, to, surface);
 }
 
 function surfaceOf(skin: Skin): Surface {

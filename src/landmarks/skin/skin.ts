@@ -67,7 +67,7 @@ export function skinDepth(x: number, skin: Skin): number {
     case "flat":
       return 0;
     case "modelled":
-      return -(Math.abs(x) ** 3) / skin.width ** 2;
+      return (-x * x * Math.abs(x)) / (skin.width * skin.width);
     case "fitted": {
       const { second, fourth } = x < 0 ? skin.right : skin.left;
       return skin.atMidline + x * (skin.slope - x * (second + x * x * fourth));
@@ -81,7 +81,7 @@ export function skinSlope(x: number, skin: Skin): number {
     case "flat":
       return 0;
     case "modelled":
-      return (-3 * x * Math.abs(x)) / skin.width ** 2;
+      return (-3 * x * Math.abs(x)) / (skin.width * skin.width);
     case "fitted": {
       const { second, fourth } = x < 0 ? skin.right : skin.left;
       return skin.slope - x * (2 * second + 4 * x * x * fourth);

@@ -1,5 +1,6 @@
 import type { Dot } from "../../landmarks/index.js";
-import { completeDots, type UpperDots } from "../../proportions/index.js";
+import type { UpperDots } from "../../proportions/index.js";
+import { bodyOf } from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide } from "../../symmetry/index.js";
 import { eachSide, otherSide, type Side, type Sides } from "../../units/index.js";
 import type { Pin } from "../choices/choices.js";
@@ -10,7 +11,7 @@ import type { SettledDot } from "./settle-dot.js";
 /** The dots of the upper border above the body: half-way, sideways, on the border that is drawn. */
 export function bodyDot(
   upper: Readonly<Record<keyof UpperDots, Sides<SettledDot>>>,
-  { pins, shape, thickness }: SettledChoices,
+  { pins, shape }: SettledChoices,
 ): Sides<SettledDot> {
   return eachSide((side) => {
     const pinned = pinnedDot("upperBody", side, pins);
@@ -23,7 +24,7 @@ export function bodyDot(
       tailEnd: pointOnSide(upper.tailEnd[side], side),
     };
     requireDotsInOrder("planDots", dots, side, pins);
-    const { upperBody } = completeDots(dots, thickness, shape);
+    const upperBody = bodyOf("planDots", dots, shape);
     return { ...placeOnSide(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
   });
 }

@@ -1,7 +1,7 @@
 import { type CompleteDots, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
-import { DOT_NAMES } from "../../landmarks/internal.js";
-import { naturalDots } from "../../proportions/index.js";
-import { browCurves } from "../../proportions/internal.js";
+import { DOT_NAMES, isGuide } from "../../landmarks/internal.js";
+import { guideLine, naturalDots } from "../../proportions/index.js";
+import { browCurves, requireGuideLandmarks } from "../../proportions/internal.js";
 import {
   eachSide,
   GeometryError,
@@ -18,7 +18,7 @@ import type { PlannedDots, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./notes.js";
 import { settleChoices } from "./settle-choices.js";
-import { type BorderEvent, solveDots } from "./solve-dots.js";
+import { asksOf, type BorderEvent, solveDots } from "./solve-dots.js";
 
 /**
  * The dots of both brows and the reasons for them: a plan without what is read on it.
@@ -63,7 +63,11 @@ export function planAcross(
   choices: Choices,
 ): PlannedDots {
   const settled = settleChoices(face, natural, skin, choices, midlineU);
-  const { dots, origins, guides, events } = solveDots(face, natural, skin, settled.value);
+  const guides = guidesOf(face, settled.value);
+  const events: BorderEvent[] = [];
+  const tell = (event: BorderEvent): unknown => events.push(event);
+  const asks = eachSide((side) => asksOf(face, side, natural[side], settled.value, tell));
+  const { dots, origins } = solveDots(asks, skin, settled.value);
   for (const side of pinnedFirst(settled.value.pins)) {
     requireDotsInOrder("planDots", dots[side], side, settled.value.pins);
     requireOutline(dots[side], side, settled.value);
@@ -84,6 +88,19 @@ export function planAcross(
     dots,
     origins,
   };
+}
+
+/** The guides that were chosen, of both sides. */
+function guidesOf(
+  face: PlannableFace,
+  { start, arch, tail, eyeWidthShare: share }: SettledChoices,
+): PlannedDots["guides"] {
+  const chosen = [start, ...(isGuide(arch) ? [arch] : []), tail];
+  return eachSide((side) =>
+    chosen.map((convention) =>
+      guideLine(requireGuideLandmarks(face, convention), side, convention, { share }),
+    ),
+  );
 }
 
 /** Both sides, a pinned one before what mirrors it: what cannot be is said of the pin itself. */

@@ -1,23 +1,17 @@
-import { intersect, lineAlong } from "../../geometry/index.js";
+import { intersect, type Line, lineAlong } from "../../geometry/index.js";
 import { heightOver } from "../../geometry/internal.js";
 import {
   type BrowArch,
   type CompleteDots,
   type Dot,
   type GuideConvention,
+  GUIDES,
   type Mark,
   type Skin,
 } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
-import {
-  archAtShare,
-  type Guide,
-  guideLine,
-  meetGuide,
-  type NaturalArch,
-  type NaturalDots,
-} from "../../proportions/index.js";
-import { requireGuideLandmarks } from "../../proportions/internal.js";
+import { archAtShare, type NaturalArch, type NaturalDots } from "../../proportions/index.js";
+import { meetSight, sightLine } from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -29,7 +23,7 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
-import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
+import { archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
@@ -49,54 +43,127 @@ export interface BorderEvent {
 export interface Solution {
   readonly dots: Sides<CompleteDots<"mm">>;
   readonly origins: Sides<{ readonly [Name in Dot]: DotOrigin }>;
-  readonly guides: Sides<readonly Guide[]>;
-  readonly events: readonly BorderEvent[];
+}
+
+/** What landmarks and hair of one side ask for; each place is looked for when it is first needed. */
+export interface SideAsks {
+  readonly start: () => SidePlace;
+  readonly tail: () => SidePlace;
+  /** Where the tail's guide is at a height. */
+  readonly tailAt: (height: number) => SidePlace;
+  /** Where the chosen guide of the arch meets the hair. */
+  readonly archOn: (convention: GuideConvention) => SidePlace;
+  /**
+   * The natural arch, or where the border meets the nearer limit where it lies outside both; nothing where
+   * the border has none. That it is too flat to be one was settled before.
+   */
+  readonly naturalArch: () => SidePlace | undefined;
+  /** Where a border without an arch runs as far from the midline as that of the other brow lies. */
+  readonly archBeside: (across: SidePlace | undefined) => SidePlace;
+  /** Where the hair between start and tail end divides by the front share. */
+  readonly divideAt: (start: SidePlace, tail: SidePlace, skin: Skin) => SidePlace;
+}
+
+/** Looks for what one side of a face asks for, and tells of guides that do not meet its hair. */
+export function asksOf(
+  face: PlannableFace,
+  side: Side,
+  { dots, arch }: NaturalDots,
+  choices: SettledChoices,
+  tell: (event: BorderEvent) => void = () => undefined,
+): SideAsks {
+  const { brow } = face[side];
+  const sight = (convention: GuideConvention, share = choices.eyeWidthShare): Line<"mm"> =>
+    sightLine(convention, face[side], share);
+  const naturalHeight = (mark: Mark): number => {
+    if (mark === "start") return dots.upperStart[1];
+    if (mark === "tail") return dots.tailEnd[1];
+    return crestOf(arch)?.[1] ?? refuseFlat(side, arch.rise.value);
+  };
+  const atHeight = (convention: GuideConvention, line: Line<"mm">, height: number): SidePlace => {
+    const meeting = intersect(line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
+    if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
+    const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
+    refuse("no-solution", "planDots", field, line.direction, "a direction that is not level");
+  };
+  const meet = (convention: GuideConvention, share?: number): SidePlace => {
+    const { mark } = GUIDES[convention];
+    const line = sight(convention, share);
+    const hit = meetSight({ mark, line }, brow);
+    if (hit === undefined) {
+      tell({ code: "guide-missed", side, mark });
+      return atHeight(convention, line, naturalHeight(mark));
+    }
+    if (hit.extended) tell({ code: "border-extended", side, mark });
+    return placeOnSide(hit.at, side);
+  };
+  return {
+    start: once(() => meet(choices.start)),
+    tail: once(() => meet(choices.tail)),
+    tailAt: (height) => atHeight(choices.tail, sight(choices.tail), height),
+    archOn: meet,
+    naturalArch: once(() => {
+      const at = crestOf(arch);
+      if (at === undefined) return undefined;
+      const place = placeOnSide(at, side);
+      const { inner, outer } = archLimits(face, side);
+      if (place.distance < inner.distance) return meet(inner.convention, LIMBUS_SHARE);
+      if (place.distance > outer.distance) return meet(outer.convention, LIMBUS_SHARE);
+      return place;
+    }),
+    archBeside: (across) => {
+      const x = across && length<"mm">(pointOnSide(across, side)[0]);
+      const height = x === undefined ? undefined : heightOver(x, brow.upper);
+      if (across === undefined || height === undefined) refuseFlat(side, arch.rise.value);
+      return { distance: across.distance, height };
+    },
+    divideAt: (start, tail, skin) => {
+      const [from, to] = [pointOnSide(start, side), pointOnSide(tail, side)];
+      return placeOnSide(archAtShare(brow.upper, from, to, skin, choices.frontShare).at, side);
+    },
+  };
+}
+
+/** What a question finds, asked at most once. */
+function once<Found>(find: () => Found): () => Found {
+  let known: { readonly found: Found } | undefined;
+  return () => (known ??= { found: find() }).found;
 }
 
 /**
  * Solves the dots of both brows: starts, tail ends, arches, then what hangs below them. Nothing is
  * decided here that is not in `choices`, so small changes of the face make small changes of the dots.
  */
-export function solveDots(
-  face: PlannableFace,
-  natural: Sides<NaturalDots>,
-  skin: Skin,
-  choices: SettledChoices,
-): Solution {
+export function solveDots(asks: Sides<SideAsks>, skin: Skin, choices: SettledChoices): Solution {
   const { lead, levels, levelLimit, pins, thickness, arch } = choices;
   const held = levelLimit === undefined ? {} : { limit: levelLimit };
   const led = { across: lead, inHeight: lead };
   const evened = { across: lead, inHeight: levels, ...held };
-  const border = borderReader(face, natural);
 
-  const guideOn = (side: Side, convention: GuideConvention): Guide =>
-    guideFor(face, side, convention, choices.eyeWidthShare);
-
-  const starts = eachSide((side) => guideOn(side, choices.start));
-  const upperStart = settleDot("upperStart", (side) => border.meet(starts[side]), evened, pins);
+  const upperStart = settleDot("upperStart", (side) => asks[side].start(), evened, pins);
   const lowerStart = lowerDot("lowerStart", upperStart, thickness.start, pins);
 
-  const tails = eachSide((side) => guideOn(side, choices.tail));
   const levelWith = TAIL_HEIGHTS[choices.tailHeight];
   const tailEnd = settleDot(
     "tailEnd",
     (side) => {
-      if (levelWith === "none") return border.meet(tails[side]);
-      return placeAtHeight(tails[side], { upperStart, lowerStart }[levelWith][side].height);
+      if (levelWith === "none") return asks[side].tail();
+      return asks[side].tailAt({ upperStart, lowerStart }[levelWith][side].height);
     },
     levelWith === "none" ? { ...led, ...held } : led,
     pins,
   );
 
   const onBrow: { readonly [Rule in BrowArch]: (side: Side) => SidePlace } = {
-    natural: border.archBetweenLimits,
+    natural: (side) =>
+      asks[side].naturalArch() ?? asks[side].archBeside(asks[otherSide(side)].naturalArch()),
     // On its own hair: a border that is nowhere near the settled dots would not divide.
     "brow-length-share": (side) =>
-      border.divideAt(choices.frontShare, skin, side, upperStart[side].own, tailEnd[side].own),
+      asks[side].divideAt(upperStart[side].own, tailEnd[side].own, skin),
   };
   const archOnBorder = settleDot(
     "upperArch",
-    (side) => (isGuide(arch) ? border.meet(guideOn(side, arch)) : onBrow[arch](side)),
+    (side) => (isGuide(arch) ? asks[side].archOn(arch) : onBrow[arch](side)),
     evened,
     pins,
   );
@@ -120,122 +187,11 @@ export function solveDots(
     dots: eachSide((side) => overDots((dot) => pointOnSide(dots[dot][side], side))),
     origins: eachSide((side) => overDots((dot) => dots[dot][side].origin)),
   };
-  return {
-    ...carryByMeasure(even, (side) => border.meet(starts[side]).distance, skin, choices),
-    guides: eachSide((side) => [
-      starts[side],
-      ...(isGuide(arch) ? [guideOn(side, arch)] : []),
-      tails[side],
-    ]),
-    events: border.events,
-  };
-}
-
-interface BorderReader {
-  /** Where a guide meets the hair; where it meets nothing, its place at the natural dot's height. */
-  readonly meet: (guide: Guide) => SidePlace;
-  /**
-   * The natural arch, or where the border meets the nearer limit where it lies outside both. That it is
-   * too flat to be one was settled before; a border without any has the place beside the other's.
-   */
-  readonly archBetweenLimits: (side: Side) => SidePlace;
-  /** Where the hair between start and tail end divides by a front share. */
-  readonly divideAt: (
-    share: number,
-    skin: Skin,
-    side: Side,
-    start: SidePlace,
-    tail: SidePlace,
-  ) => SidePlace;
-  readonly events: readonly BorderEvent[];
-}
-
-function borderReader(face: PlannableFace, natural: Sides<NaturalDots>): BorderReader {
-  const events: BorderEvent[] = [];
-  const meet = (guide: Guide): SidePlace => {
-    const { mark, side } = guide;
-    const hit = meetGuide(guide, face[side].brow);
-    if (hit === undefined) {
-      events.push({ code: "guide-missed", side, mark });
-      return placeAtHeight(guide, naturalHeight(natural[side], guide));
-    }
-    if (hit.extended) events.push({ code: "border-extended", side, mark });
-    return placeOnSide(hit.at, side);
-  };
-  const ownArch = (side: Side): SidePlace | undefined => {
-    const at = crestOf(natural[side].arch);
-    if (at === undefined) return undefined;
-    const place = placeOnSide(at, side);
-    const { inner, outer } = archLimits(face, side);
-    if (place.distance < inner.distance) return meet(limitGuide(face, side, inner));
-    if (place.distance > outer.distance) return meet(limitGuide(face, side, outer));
-    return place;
-  };
-  return {
-    meet,
-    archBetweenLimits: (side) =>
-      ownArch(side) ?? besideArch(face, natural[side], side, ownArch(otherSide(side))),
-    divideAt: (share, skin, side, start, tail) => {
-      const { upper } = face[side].brow;
-      return placeOnSide(
-        archAtShare(upper, pointOnSide(start, side), pointOnSide(tail, side), skin, share).at,
-        side,
-      );
-    },
-    events,
-  };
-}
-
-/** Where a border without an arch runs as far from the midline as that of the other brow lies. */
-function besideArch(
-  face: PlannableFace,
-  { arch: { rise } }: NaturalDots,
-  side: Side,
-  across: SidePlace | undefined,
-): SidePlace {
-  const x = across && length<"mm">(pointOnSide(across, side)[0]);
-  const height = x === undefined ? undefined : heightOver(x, face[side].brow.upper);
-  if (across !== undefined && height !== undefined) return { distance: across.distance, height };
-  refuseFlat(side, rise.value);
-}
-
-/** Height of the natural dot that a guide is about. */
-function naturalHeight({ dots, arch }: NaturalDots, { mark, side }: Guide): number {
-  switch (mark) {
-    case "start":
-      return dots.upperStart[1];
-    case "tail":
-      return dots.tailEnd[1];
-    case "arch":
-      return crestOf(arch)?.[1] ?? refuseFlat(side, arch.rise.value);
-  }
+  return carryByMeasure(even, (side) => asks[side].start().distance, skin, choices);
 }
 
 function crestOf(arch: NaturalArch): FlatPoint<"mm"> | undefined {
   return arch.kind === "flat" ? arch.farthest : arch.at;
-}
-
-function limitGuide(face: PlannableFace, side: Side, { convention }: ArchLimit): Guide {
-  return guideFor(face, side, convention, LIMBUS_SHARE);
-}
-
-function guideFor(
-  face: PlannableFace,
-  side: Side,
-  convention: GuideConvention,
-  share: number,
-): Guide {
-  return guideLine(requireGuideLandmarks(face, convention), side, convention, { share });
-}
-
-function placeAtHeight(guide: Guide, height: number): SidePlace {
-  const meeting = intersect(guide.line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
-  if (meeting.kind !== "crossing") {
-    const field = `${guide.side} ${guide.mark} guide (${guide.convention})`;
-    const need = "a direction that is not level";
-    refuse("no-solution", "planDots", field, guide.line.direction, need);
-  }
-  return placeOnSide(meeting.at, guide.side);
 }
 
 function refuseFlat(side: Side, rise: number): never {

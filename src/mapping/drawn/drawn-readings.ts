@@ -18,7 +18,7 @@ import {
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { edgeOfDrawn } from "../plan/edge-of-drawn.js";
-import { type Row, slopesOf } from "../plan/mean-slopes.js";
+import { type Row, slopesOf, zeros } from "../plan/mean-slopes.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "../plan/reading-rows.js";
 
@@ -29,7 +29,7 @@ export function readDrawn(
   { face, skin, choices }: BrowPlan,
 ): SideReadings<Measured> {
   const read = (of: Sides<BrowDots<"mm">>): Row => {
-    const row = new Float64Array(READ);
+    const row = zeros(READ);
     for (const side of SIDES) {
       const dots = of[side];
       const drawn = isWhole(dots) ? edgeOfDrawn(dots, choices.shape, skin) : undefined;
@@ -56,10 +56,8 @@ const AT_CENTRE = 2 ** -10;
 
 /** Where the dots of both brows lie, in the order of their names; NaN for a dot that was not drawn. */
 function rowOfDots(dots: Sides<BrowDots<"mm">>): Row {
-  return Float64Array.from(
-    SIDES.flatMap((side) =>
-      DOT_NAMES.flatMap((dot) => dots[side][dot]?.slice(0, 2) ?? [Number.NaN, Number.NaN]),
-    ),
+  return SIDES.flatMap((side) =>
+    DOT_NAMES.flatMap((dot) => dots[side][dot]?.slice(0, 2) ?? [Number.NaN, Number.NaN]),
   );
 }
 

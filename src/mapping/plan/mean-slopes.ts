@@ -1,5 +1,5 @@
 /** Numbers in a fixed order; NaN is what does not exist. */
-export type Row = Float64Array;
+export type Row = number[];
 
 /**
  * How a row changes with one of something, by its mean slope over one either way; over less where some of
@@ -22,12 +22,15 @@ const NEARER = [1 / 8, 1 / 512];
 
 function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row): Row {
   const [up, down] = [rowAt(share), rowAt(-share)];
-  return centre.map((value, index) => {
+  const slopes = centre.slice();
+  for (let index = 0; index < centre.length; index += 1) {
     const [above, below] = [up[index] as number, down[index] as number];
+    const value = centre[index] as number;
+    const oneSided = Number.isNaN(above) ? value - below : above - value;
     const twice = above - below;
-    if (!Number.isNaN(twice)) return twice / (2 * share);
-    return (Number.isNaN(above) ? value - below : above - value) / share;
-  });
+    slopes[index] = Number.isNaN(twice) ? oneSided / share : twice / (2 * share);
+  }
+  return slopes;
 }
 
 /** How what is read changes with each of the places it is read from, by mean slopes over ± a step. */
@@ -54,11 +57,15 @@ export function slopesOf(
 const NOMINAL_STEP = 0.1;
 
 export function rootOfSquares(rows: readonly Row[], size: number): Row {
-  const sums = new Float64Array(size);
+  const sums = zeros(size);
   for (const row of rows) {
     for (let index = 0; index < size; index += 1) {
       sums[index] = (sums[index] as number) + (row[index] as number) ** 2;
     }
   }
   return sums.map(Math.sqrt);
+}
+
+export function zeros(size: number): Row {
+  return new Array<number>(size).fill(0);
 }

@@ -16,8 +16,9 @@ import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
-import { type Cause, readPlan, type Variation } from "./read-plan.js";
+import { type Cause, readPlan } from "./read-plan.js";
 import type { SideReadings } from "./reading-rows.js";
+import { onlyRead, type Variation } from "./variation.js";
 import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** What a plan takes into account besides the artist's choices. */
@@ -117,9 +118,10 @@ function finishedPlan(
   frame?: FaceFrame,
 ): BrowPlan {
   const { face, skin } = plan;
-  const truth = { face, skin, pins: plan.choices.pins };
+  const truth = onlyRead({ face, skin, pins: plan.choices.pins });
   const { natural, planned } = readPlan(
     plan,
+    truth,
     preview ? undefined : causes(truth),
     choices.thickness === undefined,
   );

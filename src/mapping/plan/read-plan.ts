@@ -4,13 +4,22 @@ import {
   type CompleteDots,
   type Dot,
   type FaceSide,
-  landmarkUncertainty,
+  GUIDES,
   lengthBetween,
+  type SideLandmark,
   type Skin,
 } from "../../landmarks/index.js";
 import { DOT_NAMES } from "../../landmarks/internal.js";
-import { naturalDots, type NaturalDots } from "../../proportions/index.js";
-import { edgeOfDots, edgeOfHair, readSide, type SideReading } from "../../proportions/internal.js";
+import type { NaturalDots } from "../../proportions/index.js";
+import {
+  dotsAnew,
+  edgeOfDots,
+  edgeOfHair,
+  readFromEye,
+  readSide,
+  type SideReading,
+  type SideToRead,
+} from "../../proportions/internal.js";
 import {
   deepPoint,
   eachSide,
@@ -24,13 +33,14 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
-import type { Pin } from "../choices/choices.js";
+import { intoSpace } from "../../symmetry/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { grownThickness } from "../dots/settle-thickness.js";
-import { solveDots } from "../dots/solve-dots.js";
+import { asksOf, type SideAsks, solveDots } from "../dots/solve-dots.js";
 import { edgeOfDrawn } from "./edge-of-drawn.js";
-import { meanSlopes, rootOfSquares, type Row, slopesOf } from "./mean-slopes.js";
+import { meanSlopes, rootOfSquares, type Row, slopesOf, zeros } from "./mean-slopes.js";
+import { seenBy, type Variation } from "./variation.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
 
 // A plan is read in two stages: from the face to what grows and to the planned dots, and from those dots
@@ -38,15 +48,13 @@ import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./read
 // a border has, and it holds the costly part, the outlines. Numbers stand in rows, NaN is what does not
 // exist.
 
-/** A face as it may truly be, with its skin and the pins that were set on it. */
-export interface Variation {
-  readonly face: PlannableFace;
-  readonly skin: Skin;
-  readonly pins: readonly Pin[];
+/** One independent cause of error. */
+export interface Cause {
+  /** The face so many of its standard deviations away; absent where only the face space moves. */
+  readonly faceAt?: (amount: number) => Variation;
+  /** How far the face space moves besides: sideways and up, in mm, and by leaning, in radians. */
+  readonly space?: Row;
 }
-
-/** One independent cause of error: the face so many of its standard deviations away. */
-export type Cause = (amount: number) => Variation;
 
 /** What is read on the natural brows of a face and on those planned for it. */
 export interface PlanReadings {
@@ -58,47 +66,62 @@ export interface PlanReadings {
  * Reads a plan with the uncertainty of everything on it, by mean slopes over ± one standard deviation of
  * every cause; `Infinity` where a reading has no slope, since what it is read on ceases to exist.
  *
+ * @param truth the face of the plan, with what is read on it only
  * @param causes what is uncertain; undefined where nobody asks how sure the readings are
  * @param grown whether the planned thickness is the hair's own, and as uncertain
  */
 export function readPlan(
   plan: PlannedDots,
+  truth: Variation,
   causes: readonly Cause[] | undefined,
   grown: boolean,
 ): PlanReadings {
-  const stateOf = stateReader(plan, grown);
+  const stateOf = stateReader(plan, truth, grown);
   const readPlanned = plannedReader(plan);
-  const centre = stateOf({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
+  const centre = stateOf(truth, new Array<number>(STATE).fill(Number.NaN));
   const placed = placedIn(centre);
-  centre.set(readPlanned(placed, plan.skin), BY_SKIN);
+  fillFrom(centre, BY_SKIN, readPlanned(placed, plan.skin));
   const readings = (natural: readonly Row[], planned: readonly Row[]): PlanReadings => ({
     natural: readingsFrom(centre, natural),
-    planned: readingsFrom(centre.subarray(BY_SKIN), planned),
+    planned: readingsFrom(centre.slice(BY_SKIN), planned),
   });
   if (causes === undefined) {
-    const unknown = [new Float64Array(READ).fill(Number.NaN)];
+    const unknown = [new Array<number>(READ).fill(Number.NaN)];
     return readings(unknown, unknown);
   }
-  const effects = causes.map((cause) =>
-    meanSlopes((amount) => {
-      const variation = ifAny(() => cause(amount));
-      const state = stateOf(variation);
-      const skin = variation?.skin ?? plan.skin;
-      const read = skin === plan.skin ? centre.subarray(BY_SKIN) : readPlanned(placed, skin);
-      state.set(read, BY_SKIN);
-      return state;
-    }, centre),
+  const stateAt = (variation: Variation | undefined): Row => {
+    if (variation === undefined) return centre.map(() => Number.NaN);
+    const state = stateOf(variation, centre.slice());
+    const { skin } = variation;
+    if (skin !== plan.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin));
+    return state;
+  };
+  const spaces = causes.map(({ space = IN_PLACE }) => space);
+  const bySpace = slopesOf(
+    ([x = 0, y = 0, lean = 0]) => stateAt(seenBy(intoSpace({ x, y, lean }), truth)),
+    IN_PLACE,
+    rootOfSquares(spaces, IN_PLACE.length),
   );
+  const effects = causes.map(({ faceAt, space = IN_PLACE }) => {
+    const effect =
+      faceAt === undefined
+        ? zeros(STATE)
+        : meanSlopes((amount) => stateAt(ifAny(() => faceAt(amount))), centre);
+    return addEffects(effect, bySpace, space);
+  });
   const steps = rootOfSquares(effects.map(placedIn), placed.length);
-  const columns = slopesOf((row) => readPlanned(row, plan.skin), placed, steps);
+  const byPlaces = slopesOf((row) => readPlanned(row, plan.skin), placed, steps);
   const planned = effects.map((effect) =>
-    throughPlaces(effect.slice(BY_SKIN), columns, placedIn(effect)),
+    addEffects(effect.slice(BY_SKIN), byPlaces, placedIn(effect)),
   );
   return readings(
-    effects.map((effect) => effect.subarray(0, READ)),
+    effects.map((effect) => effect.slice(0, READ)),
     planned,
   );
 }
+
+/** A face space that lies where it was laid. */
+const IN_PLACE: Row = [0, 0, 0];
 
 /** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
 const AFTER_DOTS: number = 2 * DOT_NAMES.length;
@@ -108,67 +131,119 @@ const PLACED: number = AFTER_DOTS + 4;
 const BY_SKIN = READ + 2 * PLACED;
 const STATE = BY_SKIN + READ;
 
-function placedIn(state: Row): Row {
-  return state.subarray(READ, BY_SKIN);
+function fillFrom(row: Row, start: number, part: Row): void {
+  for (let index = 0; index < part.length; index += 1) row[start + index] = part[index] as number;
 }
 
-/** The first stage: what grows, and what planned readings follow from, of a face as it may truly be. */
-function stateReader(plan: PlannedDots, grown: boolean): (variation?: Variation) => Row {
-  const own = eachSide((side) => readGrown(plan.face, side, plan.skin, plan.natural[side]));
-  return (variation) => {
-    const state = new Float64Array(STATE).fill(Number.NaN);
-    if (variation === undefined) return state;
-    const { face, skin } = variation;
+function placedIn(state: Row): Row {
+  return state.slice(READ, BY_SKIN);
+}
+
+/**
+ * The first stage: what grows, and what planned readings follow from, of a face as it may truly be. What is
+ * the same as on the plan's face is not read again.
+ */
+function stateReader(
+  plan: PlannedDots,
+  truth: Variation,
+  grown: boolean,
+): (variation: Variation, state: Row) => Row {
+  const own = eachSide((side) => readGrown(plan, side, truth, plan.natural[side]));
+  return (variation, state) => {
+    const { face, skin, pins } = variation;
     const hair = eachSide((side) => {
-      const isOwn = face[side] === plan.face[side] && skin === plan.skin;
-      return isOwn ? own[side] : readGrown(face, side, skin);
+      const [known, landmarks] = [own[side], face[side]];
+      if (skin !== truth.skin || landmarks.brow !== truth.face[side].brow) {
+        return readGrown(plan, side, variation, dotsAnew(landmarks.brow, plan.natural[side]));
+      }
+      return landmarks === known.toRead.landmarks ? known : readAgain(plan, known, variation);
     });
-    for (const side of SIDES) fillSide(state, side, hair[side].reading);
-    const natural = eachSide((side) => hair[side].natural);
-    state[BETWEEN] = lengthBetween(
-      natural.right.dots.upperStart,
-      natural.left.dots.upperStart,
-      skin,
-    );
-    const dots = ifAny(() => solvedDots(plan, variation, natural, grown));
-    if (dots === undefined) return state;
+    const isAnew = (side: Side): boolean => hair[side] !== own[side] || variation === truth;
+    for (const side of SIDES) if (isAnew(side)) fillSide(state, side, hair[side].reading);
+    const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
+    state[BETWEEN] = lengthBetween(from, to, skin);
+    const isOwn = pins === truth.pins && SIDES.every((side) => hair[side].asks === own[side].asks);
+    const dots = isOwn ? plan.dots : ifAny(() => solvedDots(plan, variation, hair, grown));
     SIDES.forEach((side, index) => {
-      const from = READ + index * PLACED;
-      fillDots(state.subarray(from), dots[side]);
-      const { exocanthion, pupil, upperLid } = face[side];
-      const lid = pupil && upperLid && heightOver(length<"mm">(pupil[0]), upperLid);
-      state.set([exocanthion[0], exocanthion[1]], from + AFTER_DOTS);
-      if (lid !== undefined) state.set([pupil?.[0] ?? 0, lid], from + AFTER_DOTS + 2);
+      const start = READ + index * PLACED;
+      if (dots === undefined) {
+        state.fill(Number.NaN, start, start + PLACED);
+        return;
+      }
+      if (!isOwn || variation === truth) fillDots(state, start, dots[side]);
+      if (isAnew(side)) fillFrom(state, start + AFTER_DOTS, eyeOf(face[side]));
     });
     return state;
   };
 }
 
-interface GrownSide {
-  readonly natural: NaturalDots;
-  readonly reading: SideReading;
+/** What planned readings follow from beside the dots. */
+function eyeOf({ exocanthion, pupil, upperLid }: PlannableFace["left"]): Row {
+  const lid = pupil && upperLid && heightOver(length<"mm">(pupil[0]), upperLid);
+  const [x, y] =
+    pupil === undefined || lid === undefined ? [Number.NaN, Number.NaN] : [pupil[0], lid];
+  return [exocanthion[0], exocanthion[1], x, y];
 }
 
-function readGrown(face: PlannableFace, side: Side, skin: Skin, known?: NaturalDots): GrownSide {
-  const { brow } = face[side];
-  const natural = known ?? naturalDots(brow, { u: landmarkUncertainty(face, "brow") });
-  const toRead = { side, landmarks: face[side], skin, edge: edgeOfHair(brow, skin) };
-  return { natural, reading: readSide(natural.dots, toRead) };
+/** What grows on one side, and what it asks for. */
+interface GrownSide {
+  readonly natural: NaturalDots;
+  readonly toRead: SideToRead & { readonly landmarks: PlannableFace["left"] };
+  readonly reading: SideReading;
+  readonly asks: SideAsks;
 }
+
+function readGrown(
+  { choices }: PlannedDots,
+  side: Side,
+  { face, skin }: Variation,
+  natural: NaturalDots,
+): GrownSide {
+  const landmarks = face[side];
+  const toRead = { side, landmarks, skin, edge: edgeOfHair(landmarks.brow, skin) };
+  const asks = asksOf(face, side, natural, choices);
+  return { natural, toRead, reading: readSide(natural.dots, toRead), asks };
+}
+
+/** Reads a side again whose hair is the same, and some of whose other landmarks are not. */
+function readAgain(
+  { choices }: PlannedDots,
+  { natural, toRead: known, reading, asks }: GrownSide,
+  { face }: Variation,
+): GrownSide {
+  const { side } = known;
+  const landmarks = face[side];
+  const toRead = { ...known, landmarks };
+  const isGuided = GUIDING.some((name) => landmarks[name] !== known.landmarks[name]);
+  return {
+    natural,
+    toRead,
+    reading: { ...reading, ...readFromEye(natural.dots, toRead) },
+    asks: isGuided ? asksOf(face, side, natural, choices) : asks,
+  };
+}
+
+/** Landmarks that guides run through. */
+const GUIDING: readonly SideLandmark[] = /* @__PURE__ */ (() =>
+  keysOf(GUIDES).flatMap((guide): readonly SideLandmark[] => GUIDES[guide].through))();
 
 /** The dots of a face as it may truly be, by the choices that the plan has settled. */
 function solvedDots(
   { choices }: PlannedDots,
   { face, skin, pins }: Variation,
-  natural: Sides<NaturalDots>,
+  hair: Sides<GrownSide>,
   grown: boolean,
 ): PlannedDots["dots"] {
   const { lead, frontShare } = choices;
+  const [natural, asks] = [
+    eachSide((side) => hair[side].natural),
+    eachSide((side) => hair[side].asks),
+  ];
   const thickness = {
     ...choices.thickness,
     ...(grown ? grownThickness(face, natural, skin, lead, frontShare) : {}),
   };
-  return solveDots(face, natural, skin, { ...choices, thickness, pins }).dots;
+  return solveDots(asks, skin, { ...choices, thickness, pins }).dots;
 }
 
 /** What a question answers; nothing where geometry has no answer for a face that is a little different. */
@@ -183,18 +258,41 @@ function ifAny<Answer>(question: () => Answer): Answer | undefined {
 }
 
 /** The second stage: what is read on planned dots, the eyes beside them being where the row has them. */
-function plannedReader({ face, choices }: PlannedDots): (placed: Row, skin: Skin) => Row {
+function plannedReader(plan: PlannedDots): (placed: Row, skin: Skin) => Row {
+  const readers = eachSide((side) => plannedSideReader(plan, side));
   return (placed, skin) => {
-    const row = new Float64Array(READ);
-    const starts = eachSide((side) => {
-      const at = placed.subarray(side === "right" ? 0 : PLACED);
-      const dots = dotsIn(at);
-      const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
-      fillSide(row, side, readSide(dots, { side, landmarks: eyeIn(at, face[side]), skin, edge }));
-      return dots.upperStart;
-    });
-    row[BETWEEN] = lengthBetween(starts.right, starts.left, skin);
+    const row = zeros(READ);
+    const [right, left] = [
+      readers.right(placed.slice(0, PLACED), skin),
+      readers.left(placed.slice(PLACED), skin),
+    ];
+    fillSide(row, "right", right.reading);
+    fillSide(row, "left", left.reading);
+    row[BETWEEN] = lengthBetween(right.start, left.start, skin);
     return row;
+  };
+}
+
+interface PlannedSide {
+  readonly start: Point<"mm">;
+  readonly reading: SideReading;
+}
+
+/** Reads one side, once for the same dots in a row: of two sides one moves at a time. */
+function plannedSideReader(
+  { face, choices }: PlannedDots,
+  side: Side,
+): (at: Row, skin: Skin) => PlannedSide {
+  let last: (PlannedSide & { readonly at: Row; readonly skin: Skin }) | undefined;
+  return (at, skin) => {
+    const isSame =
+      last?.skin === skin && at.every((value, index) => Object.is(value, last?.at[index]));
+    if (last !== undefined && isSame) return last;
+    const dots = dotsIn(at);
+    const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
+    const reading = readSide(dots, { side, landmarks: eyeIn(at, face[side]), skin, edge });
+    last = { at, skin, start: dots.upperStart, reading };
+    return last;
   };
 }
 
@@ -213,30 +311,35 @@ const LIES_FROM: { readonly [Name in Dot]: readonly Dot[] } = {
 };
 const IN_ROW = keysOf(LIES_FROM);
 
-function fillDots(row: Row, dots: CompleteDots<"mm">): void {
-  IN_ROW.forEach((dot, index) => {
+function fillDots(row: Row, start: number, dots: CompleteDots<"mm">): void {
+  for (let index = 0; index < IN_ROW.length; index += 1) {
+    const dot = IN_ROW[index] as Dot;
     const [x, y] = dots[dot];
     const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
-    row[2 * index] = x - fromX;
-    row[2 * index + 1] = y - fromY;
-  });
+    row[start + 2 * index] = x - fromX;
+    row[start + 2 * index + 1] = y - fromY;
+  }
 }
 
 function dotsIn(row: Row): CompleteDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  IN_ROW.forEach((dot, index) => {
+  for (let index = 0; index < IN_ROW.length; index += 1) {
+    const dot = IN_ROW[index] as Dot;
     const [x, y] = placeIn(row, 2 * index);
     const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
     dots[dot] = flatPoint(x + fromX, y + fromY);
-  });
+  }
   return dots as CompleteDots<"mm">;
 }
 
 function middleOf(names: readonly Dot[], dots: BrowDots<"mm">): Point<"mm"> {
-  const places = names.map((name) => dots[name] as Point<"mm">);
-  const mean = (axis: 0 | 1): number =>
-    places.reduce((sum, place) => sum + place[axis] / places.length, 0);
-  return flatPoint(mean(0), mean(1));
+  let [x, y] = [0, 0];
+  for (const name of names) {
+    const place = dots[name] as Point<"mm">;
+    x += place[0] / names.length;
+    y += place[1] / names.length;
+  }
+  return flatPoint(x, y);
 }
 
 function placeIn(row: Row, index: number): Point<"mm"> {
@@ -256,15 +359,16 @@ function eyeIn(placed: Row, { exocanthion }: PlannableFace["left"]): FaceSide<"m
   return { exocanthion: corner, pupil: flatPoint(x, lid), upperLid };
 }
 
-/** Adds to a row what a cause does to the planned readings through the places of the dots. */
-function throughPlaces(row: Row, columns: readonly (Row | undefined)[], placed: Row): Row {
+/** Adds to a row what comes of moving by so much each of what it follows from. */
+function addEffects(row: Row, columns: readonly (Row | undefined)[], moves: Row): Row {
   columns.forEach((column, index) => {
-    const by = placed[index] as number;
+    const by = moves[index] as number;
     if (column === undefined || by === 0) return;
-    column.forEach((slope, at) => {
+    for (let at = 0; at < row.length; at += 1) {
+      const slope = column[at] as number;
       // What does not depend on a place does not mind that nothing is known of it.
       if (slope !== 0) row[at] = (row[at] as number) + slope * by;
-    });
+    }
   });
   return row;
 }

@@ -2,7 +2,7 @@ import type { FaceMeasures, MeasureName, SideMeasures } from "../../landmarks/in
 import { MEASURE_NAMES } from "../../landmarks/internal.js";
 import type { Measured, Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import { rootOfSquares, type Row } from "./mean-slopes.js";
+import { rootOfSquares, type Row, zeros } from "./mean-slopes.js";
 
 // Readings as numbers in rows, for slopes that are taken some hundred times for a plan. NaN is what does not
 // exist; it is left out of whatever is handed on.
@@ -20,7 +20,7 @@ export const READ: number = BETWEEN + 1;
 
 /** Everything that is read on both brows and between them, in a row. */
 export function rowOfMeasures(measures: FaceMeasures<number | Measured>): Row {
-  const row = new Float64Array(READ);
+  const row = zeros(READ);
   for (const side of SIDES) fillSide(row, side, measures[side]);
   row[BETWEEN] = valueOf(measures.startToStart);
   return row;
@@ -42,7 +42,7 @@ export function fillSide(row: Row, side: Side, reading: SideValues): void {
 /** Readings of a row with what every independent cause of error does to them. */
 export function readingsFrom(values: Row, effects: readonly Row[]): SideReadings<Measured> {
   const differences = effects.map((effect) =>
-    effect.subarray(SIDE, BETWEEN).map((left, index) => left - (effect[index] as number)),
+    effect.slice(SIDE, BETWEEN).map((left, index) => left - (effect[index] as number)),
   );
   const [u, apart] = [rootOfSquares(effects, READ), rootOfSquares(differences, SIDE)];
   const readingAt = (index: number): Measured | undefined =>
