@@ -18,10 +18,10 @@ export type HermiteCurve = readonly HermiteKnot[];
 
 /** Place and slope of a curve at an x; at a knot, the slope towards smaller and towards larger x. */
 export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
-  const next = curve.findIndex((knot) => knot.x >= x);
-  const to = curve[next];
+  let next = 0;
+  while (next < curve.length && (curve[next] as HermiteKnot).x < x) next += 1;
+  const [from, to] = [curve[next - 1], curve[next]];
   if (to?.x === x) return to;
-  const from = next < 0 ? curve[curve.length - 1] : curve[next - 1];
   if (from === undefined || to === undefined) {
     const [end, slope] = from === undefined ? [to, to?.before ?? 0] : [from, from.after];
     return { x, y: (end?.y ?? 0) + slope * (x - (end?.x ?? 0)), before: slope, after: slope };
@@ -91,18 +91,22 @@ function pieceLength(from: HermiteKnot, to: HermiteKnot, rise: (x: number) => nu
 export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): HermiteCurve {
   const first = less[0]?.x ?? 0;
   const last = less[less.length - 1]?.x ?? 0;
-  const places = [...of, ...less].map(({ x }) => x).filter((x) => x >= first && x <= last);
-  return [...new Set(places)]
-    .sort((one, other) => one - other)
-    .map((x) => {
-      const [one, other] = [hermiteKnotAt(of, x), hermiteKnotAt(less, x)];
-      return {
-        x,
-        y: one.y - other.y,
-        before: one.before - other.before,
-        after: one.after - other.after,
-      };
+  const knots: HermiteKnot[] = [];
+  let [next, nextLess] = [0, 0];
+  while (next < of.length || nextLess < less.length) {
+    const x = Math.min(of[next]?.x ?? Infinity, less[nextLess]?.x ?? Infinity);
+    while (next < of.length && !((of[next] as HermiteKnot).x > x)) next += 1;
+    while (nextLess < less.length && !((less[nextLess] as HermiteKnot).x > x)) nextLess += 1;
+    if (x < first || x > last) continue;
+    const [one, other] = [hermiteKnotAt(of, x), hermiteKnotAt(less, x)];
+    knots.push({
+      x,
+      y: one.y - other.y,
+      before: one.before - other.before,
+      after: one.after - other.after,
     });
+  }
+  return knots;
 }
 
 /** Every x at which a curve changes its sign, in order; where it only touches 0 it does not. */
@@ -112,14 +116,23 @@ export function hermiteZeros(curve: HermiteCurve): readonly number[] {
     const next = curve[index + 1];
     return next === undefined ? [knot.x] : [knot.x, ...turnsBetween(knot, next)];
   });
+  const zeros: number[] = [];
+  let before: { readonly x: number; readonly isAbove: boolean } | undefined;
   // Where the curve is 0 at a stop itself, the sign before and after it tells.
-  const signed = stops.filter((x) => height(x) !== 0);
-  return signed.slice(1).flatMap((to, index) => {
-    const from = signed[index] as number;
-    const stop = stops.find((x) => x > from && x < to);
-    if (height(from) > 0 === height(to) > 0) return [];
-    return [stop ?? (rootBetween(from, to, height) as number)];
-  });
+  let touched: number | undefined;
+  for (const x of stops) {
+    const y = height(x);
+    if (y === 0) {
+      touched ??= x;
+      continue;
+    }
+    const isAbove = y > 0;
+    if (before !== undefined && before.isAbove !== isAbove) {
+      zeros.push(touched ?? (rootBetween(before.x, x, height) as number));
+    }
+    [before, touched] = [{ x, isAbove }, undefined];
+  }
+  return zeros;
 }
 
 /** Where a cubic piece turns from rising to falling or back. */
