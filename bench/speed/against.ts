@@ -20,7 +20,11 @@ const scratch = mkdtempSync(join(tmpdir(), "brow-geometry-"));
 try {
   const before = casesOf(await libraryAt(revision));
   const now = casesOf(await libraryHere());
-  const rows = now.flatMap(({ name, run }) => {
+  const rows = now.flatMap(({ name, run, nowOnly }) => {
+    if (nowOnly === true) {
+      const readings = Array.from({ length: ROUNDS }, () => cpuOf(run));
+      return [[name, "–", shown(Math.min(...readings)), "–"]];
+    }
     const earlier = before.find((one) => one.name === name);
     if (earlier === undefined) return [];
     const readings = Array.from(
