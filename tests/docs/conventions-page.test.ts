@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { ARCH_CONVENTIONS } from "brow-geometry";
-import { BROW_ARCHES, conventionWords } from "../../src/landmarks/internal.js";
+import { ENGLISH } from "brow-geometry";
+import { BROW_ARCHES } from "../../src/landmarks/internal.js";
 import { GUIDES } from "brow-geometry/landmarks";
 import { keysOf } from "../../src/units/internal.js";
 import { describe, expect, it } from "vitest";
@@ -19,7 +20,7 @@ describe("the page of conventions", () => {
   it.each([...keysOf(GUIDES), ...keysOf(BROW_ARCHES)])(
     "says in the same words what %s is",
     (rule) => {
-      const words = conventionWords(rule);
+      const words = ENGLISH.terms.rules[rule];
       expect(passageOf(rule)?.toLowerCase() ?? "").toContain(words);
     },
   );

@@ -36,6 +36,7 @@ const program = `
 import {
   checkReadings,
   compareSides,
+  correctionOf,
   describeMarkup,
   drawChoices,
   drawPlan,
@@ -43,6 +44,7 @@ import {
   measured,
   planBrows,
   requirePlannable,
+  say,
   weighChoices,
 } from "brow-geometry";
 import { parseChoices, parseFace, parseLandmarkFile, parsePlan } from "brow-geometry/schema";
@@ -61,14 +63,14 @@ console.log(
     start: plan.dots.left.upperStart[0],
     arch: arched.dots.left.upperArch[0],
     body: plan.dots.left.upperBody[0],
-    reasons: [...plan.reasons, ...arched.reasons].map(({ text }) => text),
+    reasons: [...plan.reasons, ...arched.reasons].map((reason) => say(reason)),
     measured: parsePlan(JSON.parse(JSON.stringify(plan))).measures.left.bodyDistance,
     compared: plan.comparison.differences.map(({ measure }) => measure),
     drawn: drawPlan(plan),
     weighed: weighed.rows.map(({ kind }) => kind),
     drawnChoices: drawChoices(face, weighed).join(),
     differences: compareSides({ right, left }).differences.map(({ measure, decision }) => [measure, decision?.outcome]),
-    corrections: checkReadings({ right: {}, left: right }, { right: {}, left }).map(({ correction }) => correction),
+    corrections: checkReadings({ right: {}, left: right }, { right: {}, left }).flatMap((one) => correctionOf(one) ?? []).map((correction) => say(correction)),
     file: file.markup,
     face: fromMarkup("points-14", landmarks, { coordinates: "pixels", alare: "wing" }),
     markup: describeMarkup("points-14"),

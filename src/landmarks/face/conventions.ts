@@ -137,16 +137,6 @@ export function isGuide<Rule extends GuideConvention | ArchConvention>(
   return rule in GUIDES;
 }
 
-/** Whether a word is a rule that there is, a line or not. */
-export function isConvention(rule: string): rule is GuideConvention | ArchConvention {
-  return Object.hasOwn(GUIDES, rule) || Object.hasOwn(BROW_ARCHES, rule);
-}
-
-/** A rule in words, as the end of a phrase such as "arch …". */
-export function conventionWords(rule: GuideConvention | ArchConvention): string {
-  return isGuide(rule) ? GUIDES[rule].words : BROW_ARCHES[rule];
-}
-
 function guidesOf<Of extends Mark>(mark: Of): readonly GuideConvention<Of>[] {
   return keysOf(GUIDES).filter((name): name is GuideConvention<Of> => GUIDES[name].mark === mark);
 }
