@@ -178,9 +178,12 @@ describe("compareCaptures", () => {
     expect(changed.registration.consistent).toBe(false);
     expect(changed.registration.disagreement).toBeGreaterThan(2);
     expect(calm.registration).not.toHaveProperty("note");
-    expect(changed.registration.note?.values.landmark).toBe("left exocanthion");
+    expect(changed.registration.note?.values.landmark).toEqual({
+      code: "landmark-of-side",
+      values: { side: "left", landmark: "exocanthion" },
+    });
     expect(changed.registration.note && say(changed.registration.note)).toMatch(
-      /the left exocanthion most: [1-4]\.\d mm\. Something else has changed/,
+      /the left outer eye corner \(exocanthion\) most: [1-4]\.\d mm\. Something else has changed/,
     );
     const uOf = ({ displacements }: typeof calm): number => displacements.left.tailEnd?.up.u ?? 0;
     expect(uOf(changed)).toBeGreaterThan(uOf(calm));
