@@ -1,7 +1,9 @@
 export { cubicsOf, graphOf, mapPath, pointOnCubic, reversePath } from "./curves/cubic.js";
 export { straightCubic } from "./curves/cubic.js";
 export { flatten } from "./curves/flatten.js";
-export { heightOver } from "./lines/height-over.js";
+export { endDirection } from "./polylines/end-direction.js";
+export { heightOver } from "./polylines/height-over.js";
+export { partBetween } from "./polylines/part-between.js";
 export { hermiteArea, hermiteLength } from "./curves/hermite.js";
 export { hermiteAt, hermiteDifference, hermiteKnotAt, hermiteZeros } from "./curves/hermite.js";
 export type { HermiteCurve, HermiteKnot } from "./curves/hermite.js";

@@ -1,8 +1,9 @@
 import { polygonArea } from "../geometry/index.js";
-import { heightOver, hermiteArea, hermiteAt } from "../geometry/internal.js";
+import { heightOver, hermiteArea, hermiteAt, partBetween } from "../geometry/internal.js";
 import { type Brow, type BrowDots, lengthOf, type Skin } from "../landmarks/index.js";
 import { lengthOfCurve } from "../landmarks/internal.js";
-import { flatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
+import { type Length, length, type Point, type Polyline } from "../units/index.js";
+import { BORDER_END } from "./border-end.js";
 import { type BrowCurves, startOf } from "./brow-curves.js";
 
 /** What is read on the borders of a brow rather than on its dots. */
@@ -27,19 +28,10 @@ export function edgeOfCurves({ outwards, upper, lower, bulge }: BrowCurves, skin
 
 /** The edge of a brow as its hair has it. */
 export function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
-  const [first, last] = [upper[0], upper[upper.length - 1]] as [Point<"mm">, Point<"mm">];
-  // A dot may lie off the border, as an arch does: the tape does not leave it.
-  const onBorder = (dot: Point<"mm">): Point<"mm"> => {
-    const x = length<"mm">(dot[0]);
-    const y = isBetween(x, first[0], last[0]) ? heightOver(x, upper) : undefined;
-    return y === undefined ? dot : flatPoint(x, y);
-  };
   return {
-    lowerAt: (x) => lower && heightOver(length(x), lower),
-    along: (from, to) => {
-      const between = upper.filter(([x]) => isBetween(x, from[0], to[0]));
-      return lengthOf([onBorder(from), ...between, onBorder(to)], skin);
-    },
+    lowerAt: (x) => lower && heightOver(length(x), lower, BORDER_END),
+    // A dot may lie off the border, as an arch does: the tape does not leave it.
+    along: (from, to) => lengthOf(partBetween(upper, from, to), skin),
     area: lower && Math.abs(polygonArea([...upper, ...lower.slice().reverse()])),
   };
 }

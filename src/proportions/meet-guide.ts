@@ -1,20 +1,24 @@
 import {
   distanceAlongLine,
   intersectPolyline,
-  type Line,
   midpoint,
+  polylineLength,
   type PolylinePlace,
 } from "../geometry/index.js";
-import type { Brow, Mark } from "../landmarks/index.js";
-import { flatPoint, type Polyline } from "../units/index.js";
+import { endDirection } from "../geometry/internal.js";
+import type { Brow } from "../landmarks/index.js";
+import { flatPoint, length, mm, type Point, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
+import { BORDER_END } from "./border-end.js";
 import type { Guide } from "./guide-line.js";
 
 /**
  * Where a guide meets a brow: on the upper border; a tail guide half-way between both borders, or on
  * the one that it meets. `along` is measured on the upper border, or on the only one met.
  *
- * A border that the guide misses is extended along its end's tangent, and the place is flagged.
+ * A border that the guide misses is extended as its last 5 mm run, and the place is flagged. Where a tail
+ * ends before its guide, both borders go on as one from the tip, half-way between their ends: each by itself
+ * they would cross.
  * Undefined where the guide meets nothing above the landmark it rises from. Where a guide crosses a
  * border more than once, the crossing nearest the start counts, for a tail guide the one nearest
  * the tail.
@@ -37,24 +41,50 @@ export function meetGuide(guide: Guide, brow: Brow<"mm">): PolylinePlace<"mm"> |
 }
 
 /** What {@link meetGuide} finds, for any line that places a mark. */
-export function meetSight(
-  { mark, line }: Pick<Guide, "mark" | "line">,
-  brow: Brow<"mm">,
-): PolylinePlace<"mm"> | undefined {
-  const upper = meetBorder(mark, line, brow.upper);
-  if (mark !== "tail" || brow.lower === undefined) return upper;
-  const lower = meetBorder(mark, line, brow.lower);
+export function meetSight(sight: Sight, brow: Brow<"mm">): PolylinePlace<"mm"> | undefined {
+  const upper = meetBorder(sight, brow.upper);
+  if (sight.mark !== "tail" || brow.lower === undefined) return upper;
+  const lower = meetBorder(sight, brow.lower);
   if (upper === undefined || lower === undefined) return upper ?? lower;
+  if (!upper.extended && !lower.extended) return half(upper, lower);
+  if (upper.extended && lower.extended && upper.along > 0) {
+    return pastTip(sight, brow.upper, brow.lower) ?? upper;
+  }
+  const crossed = distanceAlongLine(upper.at, sight.line) < distanceAlongLine(lower.at, sight.line);
+  if (!crossed) return half(upper, lower);
+  return upper.extended ? lower : upper;
+}
+
+/** A line that places a mark. */
+type Sight = Pick<Guide, "mark" | "line">;
+
+function half(upper: PolylinePlace<"mm">, lower: PolylinePlace<"mm">): PolylinePlace<"mm"> {
   const [x, y] = midpoint(upper.at, lower.at);
   return { at: flatPoint(x, y), along: upper.along, extended: upper.extended || lower.extended };
 }
 
+/** Where a guide meets a brow that goes on from its tip, half-way between the directions of its borders. */
+function pastTip(
+  sight: Sight,
+  upper: Polyline<"mm">,
+  lower: Polyline<"mm">,
+): PolylinePlace<"mm"> | undefined {
+  const [above, below] = [endDirection(upper, BORDER_END), endDirection(lower, BORDER_END)];
+  if (above === undefined || below === undefined) return undefined;
+  const [x, y] = midpoint(
+    upper[upper.length - 1] as Point<"mm">,
+    lower[lower.length - 1] as Point<"mm">,
+  );
+  const heading = mm([x + above[0] + below[0], y + above[1] + below[1]]);
+  const place = meetBorder(sight, [mm([x, y]), heading]);
+  return place && { ...place, along: length(polylineLength(upper) + place.along), extended: true };
+}
+
 function meetBorder(
-  mark: Mark,
-  line: Line<"mm">,
+  { mark, line }: Sight,
   border: Polyline<"mm">,
 ): PolylinePlace<"mm"> | undefined {
-  const places = intersectPolyline(line, border).filter(
+  const places = intersectPolyline(line, border, BORDER_END).filter(
     ({ at }) => distanceAlongLine(at, line) > 0,
   );
   return mark === "tail" ? places.at(-1) : places[0];

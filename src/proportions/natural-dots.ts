@@ -11,6 +11,7 @@ import {
   type Polyline,
 } from "../units/index.js";
 import { refuse, requireFinite, requirePolyline, refusingAs } from "../units/internal.js";
+import { BORDER_END } from "./border-end.js";
 import { UPWARDS } from "./upwards.js";
 import { archPlace } from "./arch-place.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
@@ -117,7 +118,7 @@ function withoutDepth(point: Point<"mm"> | undefined): FlatPoint<"mm"> {
 }
 
 function pointOver(x: number, border: Polyline<"mm">): FlatPoint<"mm"> | undefined {
-  const y = heightOver(length(x), border);
+  const y = heightOver(length(x), border, BORDER_END);
   return y === undefined ? undefined : flatPoint(x, y);
 }
 

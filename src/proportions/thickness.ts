@@ -7,6 +7,7 @@ import {
 import type { Brow } from "../landmarks/index.js";
 import { type FlatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
 import { requirePolyline, refusingAs } from "../units/internal.js";
+import { BORDER_END } from "./border-end.js";
 import { UPWARDS } from "./upwards.js";
 
 /** How a ruler is held across a brow: along the midline, or square to the upper border. */
@@ -47,10 +48,12 @@ export function thickness(
   return refusingAs("thickness", () => {
     const up = direction === "vertical" ? UPWARDS : normalAt(at, brow.upper);
     const ruler = lineAlong(at, up);
-    const readings = intersectPolyline(ruler, brow.lower).flatMap(({ at: to, extended }) => {
-      const value = length<"mm">(-distanceAlongLine(to, ruler));
-      return value >= 0 ? [{ value, to, extended }] : [];
-    });
+    const readings = intersectPolyline(ruler, brow.lower, BORDER_END).flatMap(
+      ({ at: to, extended }) => {
+        const value = length<"mm">(-distanceAlongLine(to, ruler));
+        return value >= 0 ? [{ value, to, extended }] : [];
+      },
+    );
     return readings.reduce<ThicknessReading | undefined>(
       (nearest, reading) =>
         nearest === undefined || reading.value < nearest.value ? reading : nearest,

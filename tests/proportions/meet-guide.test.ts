@@ -3,6 +3,7 @@ import { distanceFromLine, pointAlong } from "brow-geometry/geometry";
 import { FACE_MIDLINE, mirror, mm, guideLine } from "brow-geometry";
 import { meetGuide } from "brow-geometry/proportions";
 import { describe, expect, it } from "vitest";
+import { heightOver } from "../../src/geometry/internal.js";
 import { anyBrow, anyFace } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
@@ -90,6 +91,41 @@ describe("meetGuide", () => {
     expect(meetGuide(tail, short)?.extended).toBe(true);
   });
 
+  it("goes on from the tip of a tail that ends too early, where its borders would cross", () => {
+    // The upper border falls by 3 in 4, the lower one runs level: half-way, the brow falls by 1 in 3.
+    const short = {
+      upper: mm([
+        [20, 26],
+        [36, 26],
+        [44, 20],
+      ]),
+      lower: mm([
+        [20, 19],
+        [44, 19],
+      ]),
+    };
+    const place = meetGuide(tail, short);
+    const [x, y] = place?.at ?? [];
+    expectClose(y, 19.5 - ((x ?? 0) - 44) / 3, 1e-9);
+    expectClose(place?.along, 26 + Math.hypot((x ?? 0) - 44, (y ?? 0) - 19.5), 1e-9);
+    expect(place?.extended).toBe(true);
+  });
+
+  it("keeps to the border that reaches the guide where the other's extension crosses it", () => {
+    const crossing = {
+      upper: mm([
+        [20, 26],
+        [64, 22],
+      ]),
+      lower: mm([
+        [20, 12],
+        [40, 20],
+      ]),
+    };
+    const only = meetGuide(tail, { upper: crossing.upper });
+    expect(meetGuide(tail, crossing)).toEqual(only);
+  });
+
   it("meets nothing where a border runs beside the guide, or only behind it", () => {
     const upright = {
       upper: mm([
@@ -137,7 +173,11 @@ describe("meetGuide", () => {
       const place = meetGuide(guide, brow);
       if (place === undefined) continue;
       expectClose(distanceFromLine(place.at, guide.line), 0, 1e-9);
-      expectClose(pointAlong(brow.upper, place.along), place, 1e-9);
+      if (!place.extended) expectClose(pointAlong(brow.upper, place.along), place, 1e-9);
+      // As the last 5 mm of the border run: the vertical guide comes first, which heights can tell.
+      else if (guide.convention === "alare-vertical") {
+        expectClose(heightOver(mm(place.at[0]), brow.upper, mm(5)), place.at[1], 1e-9);
+      }
     }
   });
 

@@ -1,13 +1,15 @@
-import type { Polyline, Unit } from "../../units/index.js";
+import { flatPoint, type Length, type Polyline, type Unit } from "../../units/index.js";
 import { distanceFromLine, type Line } from "../lines/line.js";
 import { type Leg, legsOf, placeOnLeg, type PolylinePlace } from "./polyline.js";
-import { difference } from "../lines/vector.js";
+import { advance, difference } from "../lines/vector.js";
+import { endDirection } from "./end-direction.js";
 
 /**
  * Where an endless line meets a polyline, in order from the polyline's first point.
  *
  * Only where nothing on the polyline itself is hit are its ends extended along their tangents, and
- * the nearest such hit is returned, flagged. A stretch that lies on the line counts where it
+ * the nearest such hit is returned, flagged. The tangent of an end is that of its last leg, or, where that
+ * is shorter than `stretch`, of a line fitted to so much of the way: freehand borders jitter. A stretch that lies on the line counts where it
  * begins. Empty where even the extensions miss.
  *
  * @throws GeometryError `wrong-count`, `not-finite`, `coincident-points` as {@link pointAlong}
@@ -24,6 +26,7 @@ import { difference } from "../lines/vector.js";
 export function intersectPolyline<U extends Unit>(
   line: Line<U>,
   polyline: Polyline<U>,
+  stretch: Length<U> | 0 = 0,
 ): readonly PolylinePlace<U>[] {
   const legs = legsOf("intersectPolyline", polyline);
   const ends = { first: legs[0] as Leg<U>, last: legs[legs.length - 1] as Leg<U> };
@@ -38,7 +41,7 @@ export function intersectPolyline<U extends Unit>(
     onLineBefore = offset === 0 && offsetAtEnd === 0;
     offset = offsetAtEnd;
   }
-  return hits.length > 0 ? hits : beyondEnds(line, ends);
+  return hits.length > 0 ? hits : beyondEnds(line, polyline, ends, stretch);
 }
 
 /** Whether a leg meets the line; a corner on the line belongs to the leg that begins there. */
@@ -57,8 +60,12 @@ function shareToLine<U extends Unit>({ from, to }: Leg<U>, line: Line<U>, offset
 
 function beyondEnds<U extends Unit>(
   line: Line<U>,
-  { first, last }: { readonly first: Leg<U>; readonly last: Leg<U> },
+  polyline: Polyline<U>,
+  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
+  stretch: Length<U> | 0,
 ): readonly PolylinePlace<U>[] {
+  const last = endLeg(ends.last, polyline, stretch);
+  const first = reversed(endLeg(reversed(ends.first), polyline.slice().reverse(), stretch));
   const before = shareToLine(first, line, distanceFromLine(first.from, line));
   const after = shareToLine(last, line, distanceFromLine(last.from, line));
   const [nearest] = [
@@ -67,5 +74,21 @@ function beyondEnds<U extends Unit>(
   ]
     .filter(({ beyond }) => beyond > 0 && Number.isFinite(beyond))
     .sort((one, other) => one.beyond - other.beyond);
-  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, last)];
+  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, ends.last)];
+}
+
+/** The last leg, turned about its end to where a whole stretch heads if it is shorter than that. */
+function endLeg<U extends Unit>(
+  leg: Leg<U>,
+  polyline: Polyline<U>,
+  stretch: Length<U> | 0,
+): Leg<U> {
+  const direction = leg.size < stretch ? endDirection(polyline, stretch) : undefined;
+  if (direction === undefined) return leg;
+  const [x, y] = advance(leg.to, direction, -leg.size);
+  return { ...leg, from: flatPoint(x, y) };
+}
+
+function reversed<U extends Unit>({ from, to, ...leg }: Leg<U>): Leg<U> {
+  return { ...leg, from: to, to: from };
 }
