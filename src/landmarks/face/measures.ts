@@ -77,7 +77,7 @@ interface Measure {
   readonly byHand: boolean;
 }
 
-// Apart from what is said of measures, so that a plan need not carry their words along.
+// Apart from what is said of measures, so that plans and schemas need not carry their words along.
 /** The kind of everything that is read on a face, in the order in which it is reported. */
 const KIND_OF = {
   front: "length",
@@ -103,6 +103,16 @@ const KIND_OF = {
   area: "area",
   startToStart: "gap",
 } as const;
+
+/** What neither a ruler nor a tape nor a caliper reads. */
+const NOT_BY_HAND = [
+  "frontOnPhoto",
+  "tailOnPhoto",
+  "frontShare",
+  "frontInclination",
+  "browInclination",
+  "area",
+] as const satisfies readonly FaceMeasureName[];
 
 /**
  * Everything that is read on a face, in the order in which it is reported: its words, its kind, what it
@@ -193,7 +203,10 @@ export interface FaceMeasures<Value> extends Sides<SideMeasures<Value>> {
 
 /** Holds the table to what has to be said of a measure. */
 const ROWS: {
-  readonly [Name in FaceMeasureName]: Measure & { readonly kind: (typeof KIND_OF)[Name] };
+  readonly [Name in FaceMeasureName]: Measure & {
+    readonly kind: (typeof KIND_OF)[Name];
+    readonly byHand: Name extends (typeof NOT_BY_HAND)[number] ? false : true;
+  };
 } = MEASURES;
 
 /** Kind of a measure. */
@@ -232,7 +245,7 @@ function isOnSide(name: FaceMeasureName): name is MeasureName {
 }
 
 function isReadable(name: MeasureName): name is ReadableMeasure {
-  return ROWS[name].byHand;
+  return !(NOT_BY_HAND as readonly FaceMeasureName[]).includes(name);
 }
 
 /** How much of something of one kind, without its sign, to the decimals of that kind. */
