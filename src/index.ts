@@ -43,25 +43,21 @@ export type { Guide, NaturalArch, NaturalDots, Outline } from "./proportions/ind
 export type { OutlineOptions, StationThickness } from "./proportions/index.js";
 export { placeOnSide, pointOnSide } from "./symmetry/index.js";
 
-// The two sides of a face, and the same face again.
-export { mirror, compareSides, compareCaptures, halfFaces } from "./symmetry/index.js";
-export { eyeCant, noseDeviation } from "./symmetry/index.js";
-export type { CaptureComparison, CaptureComparisonOptions } from "./symmetry/index.js";
+// The two sides of a face.
+export { mirror, compareSides, halfFaces, eyeCant, noseDeviation } from "./symmetry/index.js";
 export type { ComparisonOptions, SideComparison, SideDifference } from "./symmetry/index.js";
-export { comparisonFindings } from "./mapping/index.js";
 
 // The plan.
 export { requirePlannable, planOnPhoto, planBrows, planDots } from "./mapping/index.js";
-export { planOverlap, DEPENDENT_DOTS } from "./mapping/index.js";
+export { planOverlap, DEPENDENT_DOTS, shapeFindings, SHAPE_LIMITS } from "./mapping/index.js";
 export { LEADS, CARRIES, LEVELS, TAIL_HEIGHTS } from "./mapping/index.js";
 export type { BrowPlan, Carry, Caution, Choices, Lead, Levels, Move } from "./mapping/index.js";
 export type { Pin, PlannableFace, PlannedDots, PlanOptions, TailHeight } from "./mapping/index.js";
+export type { ShapeFinding, ShapeLimits } from "./mapping/index.js";
 
-// Choices weighed, steps of work, the record.
-export { weighChoices, everyChoice, workSteps, recordOf, replay } from "./mapping/index.js";
-export { RECORD_VERSION } from "./mapping/index.js";
-export type { MapRecord, WeighOptions, WeighedChoices, WorkOptions } from "./mapping/index.js";
-export type { WorkStep } from "./mapping/index.js";
+// Steps of work, the record.
+export { workSteps, recordOf, replay, RECORD_VERSION } from "./mapping/index.js";
+export type { MapRecord, WorkOptions, WorkStep } from "./mapping/index.js";
 
 // What was drawn, and readings by hand.
 export { checkDrawn, checkReadings, correctionOf, evenReadings } from "./mapping/index.js";
@@ -74,9 +70,8 @@ export { ENGLISH, say } from "./words/index.js";
 export type { Words } from "./words/index.js";
 
 // Pictures.
-export { drawPlan, drawStrip, drawChoices, drawCaptures, drawSheet } from "./drawing/index.js";
-export type { ChoicesDrawing, Look, NamedCapture, Paper, PlanDrawing } from "./drawing/index.js";
-export type { SheetDrawing, Theme } from "./drawing/index.js";
+export { drawPlan, drawStrip, drawSheet } from "./drawing/index.js";
+export type { Look, Paper, PlanDrawing, SheetDrawing, Theme } from "./drawing/index.js";
 
 // Grades.
 export { gradeMap, RULER_SHEET_RUBRIC } from "./grading/index.js";

@@ -75,7 +75,10 @@ async function libraryHere(): Promise<Library> {
 async function bundled(root: string, name: string): Promise<Library> {
   const outfile = join(scratch, name);
   await build({
-    entryPoints: [join(root, "src/index.ts")],
+    stdin: {
+      contents: 'export * from "./src/index.ts"; export * from "./src/mapping/index.ts";',
+      resolveDir: root,
+    },
     bundle: true,
     format: "esm",
     platform: "node",

@@ -1,4 +1,5 @@
-import type * as library from "brow-geometry";
+import type * as root from "brow-geometry";
+import type * as mapping from "brow-geometry/mapping";
 import {
   type Choices,
   type PlannableFace,
@@ -11,8 +12,8 @@ import { flatPoint } from "brow-geometry/units";
 import { foundFace, londonFaces } from "../../tests/support/london-faces.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 
-/** The root of the library, of this revision or an earlier one. */
-export type Library = typeof library;
+/** Root and plans of the library, of this revision or an earlier one. */
+export type Library = typeof root & typeof mapping;
 
 /** Something that is timed. */
 export interface Case {

@@ -13,5 +13,6 @@ export {
 export type { EvennessNotes } from "./drawn/notes.js";
 export type { WeighingNoteParts, WeighingNotes } from "./weighing/notes.js";
 export type { RulerPlaceNotes, StepNotes, StepReasonNotes } from "./record/notes.js";
+export { SHAPE_CODES, type ShapeNotes } from "./shape/notes.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";

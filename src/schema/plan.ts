@@ -2,7 +2,7 @@ import type { Length, Measured } from "../units/index.js";
 import type { CompleteDots } from "../landmarks/index.js";
 import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { BrowPlan, Caution, DotOrigin, Move, SettledChoices } from "../mapping/index.js";
-import { CAUTION_CODES, ORIGINS, REASON_CODES } from "../mapping/internal.js";
+import { CAUTION_CODES, ORIGINS, REASON_CODES, SHAPE_CODES } from "../mapping/internal.js";
 import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
 import { keysOf } from "../units/internal.js";
 import {
@@ -91,8 +91,8 @@ const move = kinds<Move & { readonly text?: string }>({
 }) as unknown as Schema<Move>;
 
 const caution = record<Caution>(
-  { code: word(CAUTION_CODES), values: noteValues },
-  { text: words, finding: anyNote },
+  { code: word([...CAUTION_CODES, ...SHAPE_CODES]), values: noteValues },
+  { text: words, finding: anyNote, at: flatPoint<"mm">() },
 );
 
 const rise = measured as unknown as Schema<Measured<Length<"mm">>>;

@@ -1,13 +1,6 @@
-import {
-  checkDrawn,
-  type Choices,
-  drawChoices,
-  drawPlan,
-  drawSheet,
-  mm,
-  planBrows,
-  weighChoices,
-} from "brow-geometry";
+import { checkDrawn, type Choices, drawPlan, drawSheet, mm, planBrows } from "brow-geometry";
+import { drawChoices } from "brow-geometry/drawing";
+import { weighChoices } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
 import { figure } from "./figure.js";
@@ -27,7 +20,7 @@ export function choicesFigure(): string {
     { lead: "left", arch: "brow-length-share" },
     { lead: "right", arch: "brow-length-share" },
     { lead: "middle", arch: "brow-length-share" },
-    { lead: "left" },
+    { lead: "left", thickness: { start: mm(9), body: mm(9), arch: mm(8) } },
   ];
   const weighed = weighChoices(face, choices, { lidRoom: { most: mm(1) } });
   return drawChoices(face, weighed).join("\n");

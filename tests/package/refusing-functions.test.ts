@@ -1,8 +1,10 @@
 import * as root from "brow-geometry";
 import * as calibration from "brow-geometry/calibration";
+import * as drawing from "brow-geometry/drawing";
 import * as files from "brow-geometry/files";
 import * as geometry from "brow-geometry/geometry";
 import * as landmarks from "brow-geometry/landmarks";
+import * as mapping from "brow-geometry/mapping";
 import * as proportions from "brow-geometry/proportions";
 import * as schema from "brow-geometry/schema";
 import * as symmetry from "brow-geometry/symmetry";
@@ -179,9 +181,9 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => symmetry.compareBorders({ right: { upper: POINT }, left: { upper: BORDER } }),
   ],
   compareCaptures: [
-    () => root.compareCaptures({ face, dots }, { face: nobody, dots }),
-    () => root.compareCaptures({ face, dots }, { face, dots }, unproven),
-    () => root.compareCaptures({ face, dots }, { face: collapsed, dots }),
+    () => symmetry.compareCaptures({ face, dots }, { face: nobody, dots }),
+    () => symmetry.compareCaptures({ face, dots }, { face, dots }, unproven),
+    () => symmetry.compareCaptures({ face, dots }, { face: collapsed, dots }),
   ],
   compareSides: [() => root.compareSides(unsure), () => root.compareSides(readings(1), unproven)],
   eyeCant: [
@@ -291,23 +293,23 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   requirePlannable: [() => root.requirePlannable(nobody)],
   weighChoices: [
-    () => root.weighChoices(face, [], { lidRoom: { most: NAN } }),
-    () => root.weighChoices(oneBorder(POINT), [{}]),
+    () => mapping.weighChoices(face, [], { lidRoom: { most: NAN } }),
+    () => mapping.weighChoices(oneBorder(POINT), [{}]),
   ],
   workSteps: [() => root.workSteps(plan, { rulerZero: NAN })],
   // drawing
   drawCaptures: [
-    () => root.drawCaptures([]),
-    () => root.drawCaptures([{ name: "a", face: oneBorder(POINT) }]),
+    () => drawing.drawCaptures([]),
+    () => drawing.drawCaptures([{ name: "a", face: oneBorder(POINT) }]),
     () =>
-      root.drawCaptures([
+      drawing.drawCaptures([
         { name: "a", face },
         { name: "b", face: collapsed },
       ]),
   ],
   drawChoices: [
-    () => root.drawChoices(face, { rows: [], notes: [] }),
-    () => root.drawChoices(oneBorder(mm([[NAN, NAN]])), root.weighChoices(face, [{}])),
+    () => drawing.drawChoices(face, { rows: [], notes: [] }),
+    () => drawing.drawChoices(oneBorder(mm([[NAN, NAN]])), mapping.weighChoices(face, [{}])),
   ],
   drawPlan: [() => root.drawPlan(plan, { view: "x" } as never), () => root.drawPlan(crookedPlan)],
   drawSheet: [
@@ -339,6 +341,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   sayAdvice: [
     () => words.sayAdvice({ code: "not-checked", values: {} }),
     () => words.sayAdvice({ code: "of-my-own" as "not-checked", values: {} }),
+  ],
+  shapeFindings: [
+    () => mapping.shapeFindings(plan, { "tail-steep": NAN }),
+    () => mapping.shapeFindings(plan, { steep: 3 } as never),
   ],
   // schema
   parseChoices: [() => schema.parseChoices(1)],

@@ -38,15 +38,15 @@ import {
   compareSides,
   correctionOf,
   describeMarkup,
-  drawChoices,
   drawPlan,
   fromMarkup,
   measured,
   planBrows,
   requirePlannable,
   say,
-  weighChoices,
 } from "brow-geometry";
+import { drawChoices } from "brow-geometry/drawing";
+import { weighChoices } from "brow-geometry/mapping";
 import { parseChoices, parseFace, parseLandmarkFile, parsePlan } from "brow-geometry/schema";
 
 const face = requirePlannable(parseFace(${JSON.stringify(face)}, "mm"));

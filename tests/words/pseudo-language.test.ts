@@ -3,8 +3,6 @@ import {
   checkDrawn,
   correctionOf,
   describeMarkup,
-  drawCaptures,
-  drawChoices,
   drawPlan,
   drawSheet,
   drawStrip,
@@ -23,10 +21,11 @@ import {
   say,
   scaleFromIris,
   turnToFront,
-  weighChoices,
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
+import { drawCaptures, drawChoices } from "brow-geometry/drawing";
+import { weighChoices } from "brow-geometry/mapping";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { pointOnSide } from "brow-geometry/symmetry";
 import { keysOf } from "../../src/units/internal.js";

@@ -31,7 +31,8 @@ import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
  *
  * @example
  * ```ts
- * import { drawCaptures, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { drawCaptures } from "brow-geometry/drawing";
  * const side = (sign: 1 | -1, up: number) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),

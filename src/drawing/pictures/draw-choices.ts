@@ -39,7 +39,9 @@ function entriesIn(words: Words): readonly LegendEntry[] {
  *
  * @example
  * ```ts
- * import { drawChoices, mm, type PlannableFace, weighChoices } from "brow-geometry";
+ * import { mm, type PlannableFace } from "brow-geometry";
+ * import { drawChoices } from "brow-geometry/drawing";
+ * import { weighChoices } from "brow-geometry/mapping";
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),

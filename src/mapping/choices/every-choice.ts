@@ -9,7 +9,7 @@ import type { Choices } from "./choices.js";
  *
  * @example
  * ```ts
- * import { everyChoice } from "brow-geometry";
+ * import { everyChoice } from "brow-geometry/mapping";
  * everyChoice({ noseBent: true })[0];
  * // → { noseBent: true, lead: "right", start: "alare-vertical", arch: "natural", tailHeight: "natural" }
  * ```

@@ -32,6 +32,8 @@ export const ARCH_REASONS = [
   "arch-moved-inward",
   "arch-flat",
   "arch-undetermined",
+  "arch-share-beyond",
+  "arch-share-nowhere",
   "arch-chosen",
 ] as const;
 
@@ -41,6 +43,8 @@ export const TAIL_REASONS = ["tail-at-guide"] as const;
 /** Why a brow is as thick as it is. */
 export const THICKNESS_REASONS = [
   "thickness-natural",
+  "thickness-evened",
+  "thickness-usual",
   "thickness-chosen",
   "thickness-assumed",
 ] as const;
@@ -63,9 +67,13 @@ export const REASON_CODES = [
   "arch-moved-inward",
   "arch-flat",
   "arch-undetermined",
+  "arch-share-beyond",
+  "arch-share-nowhere",
   "arch-chosen",
   "tail-at-guide",
   "thickness-natural",
+  "thickness-evened",
+  "thickness-usual",
   "thickness-chosen",
   "thickness-assumed",
   "border-extended",
@@ -94,6 +102,9 @@ type Thicknesses = Numbers<Station>;
 /** How far a natural arch lies beyond a vertical. */
 type PastLimit = OfSide & Numbers<"distance"> & { readonly limit: ArchLimit["convention"] };
 
+/** Where an arch stands instead, the share that was asked for and the one that the front takes there. */
+type KeptArch = Numbers<"asked" | "share"> & { readonly limit: ArchLimit["convention"] };
+
 /** A guide that does not meet the hair of a brow. */
 type Missed = OfSide & { readonly mark: Mark };
 
@@ -120,9 +131,13 @@ export interface ReasonNotes {
   readonly "arch-moved-inward": PastLimit;
   readonly "arch-flat": OfSide & Numbers<"rise" | "share">;
   readonly "arch-undetermined": OfSide & Numbers<"u" | "share">;
+  readonly "arch-share-beyond": KeptArch & Numbers<"distance">;
+  readonly "arch-share-nowhere": KeptArch;
   readonly "arch-chosen": { readonly convention: ArchConvention };
   readonly "tail-at-guide": { readonly guide: TailConvention; readonly height: TailHeight };
   readonly "thickness-natural": Thicknesses;
+  readonly "thickness-evened": Thicknesses;
+  readonly "thickness-usual": Thicknesses & Numbers<"u">;
   readonly "thickness-chosen": Thicknesses;
   readonly "thickness-assumed": Thicknesses & { readonly assumed: readonly Station[] };
   readonly "border-extended": Missed;

@@ -1,7 +1,13 @@
-import { type CompleteDots, landmarkUncertainty, skinOf } from "../../landmarks/index.js";
-import { DOT_NAMES, isGuide } from "../../landmarks/internal.js";
-import { guideLine, naturalDots } from "../../proportions/index.js";
-import { browCurves, requireGuideLandmarks } from "../../proportions/internal.js";
+import { hermiteAt } from "../../geometry/internal.js";
+import {
+  type CompleteDots,
+  type Face,
+  landmarkUncertainty,
+  skinOf,
+} from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
+import { naturalDots, type OutlineOptions } from "../../proportions/index.js";
+import { type BrowCurves, browCurves, startOf } from "../../proportions/internal.js";
 import {
   eachSide,
   GeometryError,
@@ -14,11 +20,12 @@ import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
 import { requireDotsInOrder, withPins } from "../choices/dots-in-order.js";
 import { heldLevels, pinBreaks } from "./unevenness.js";
-import type { PlannedDots, SettledChoices } from "./planned-dots.js";
-import type { PlannableFace } from "./plannable-face.js";
+import type { FaceRead, PlannedDots, SettledChoices } from "./planned-dots.js";
+import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./notes.js";
 import { settleChoices } from "./settle-choices.js";
-import { asksOf, type BorderEvent, solveDots } from "./solve-dots.js";
+import type { BorderEvent } from "./solve-dots.js";
+import { solveWithinLimits } from "./solve-within-limits.js";
 
 /**
  * The dots of both brows and the reasons for them: a plan without what is read on it.
@@ -47,10 +54,8 @@ export function planDots(face: PlannableFace, choices: Choices = {}): PlannedDot
   return refusingAs("planDots", () => planAcross(0, readFace(face), choices));
 }
 
-/** A face with what is read on it before anything is chosen. */
-export type FaceRead = Pick<PlannedDots, "face" | "natural" | "skin">;
-
-export function readFace(face: PlannableFace): FaceRead {
+export function readFace(given: Face<"mm">): FaceRead {
+  const face = requirePlannable(given);
   const u = landmarkUncertainty(face, "brow");
   const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
   return { face, natural, skin: skinOf(face) };
@@ -62,15 +67,15 @@ export function planAcross(
   { face, natural, skin }: FaceRead,
   choices: Choices,
 ): PlannedDots {
-  const settled = settleChoices(face, natural, skin, choices, midlineU);
-  const guides = guidesOf(face, settled.value);
-  const events: BorderEvent[] = [];
-  const tell = (event: BorderEvent): unknown => events.push(event);
-  const asks = eachSide((side) => asksOf(face, side, natural[side], settled.value, tell));
-  const { dots, origins } = solveDots(asks, skin, settled.value);
+  const { settled, solution } = solveWithinLimits(
+    { face, natural, skin },
+    settleChoices(face, natural, skin, choices, midlineU),
+    choices.arch === "brow-length-share",
+  );
+  const { dots, origins, guides, events } = solution;
   for (const side of pinnedFirst(settled.value.pins)) {
     requireDotsInOrder("planDots", dots[side], side, settled.value.pins);
-    requireOutline(dots[side], side, settled.value);
+    requireOutline(face[side], dots[side], side, settled.value);
   }
   return {
     face,
@@ -90,19 +95,6 @@ export function planAcross(
   };
 }
 
-/** The guides that were chosen, of both sides. */
-function guidesOf(
-  face: PlannableFace,
-  { start, arch, tail, eyeWidthShare: share }: SettledChoices,
-): PlannedDots["guides"] {
-  const chosen = [start, ...(isGuide(arch) ? [arch] : []), tail];
-  return eachSide((side) =>
-    chosen.map((convention) =>
-      guideLine(requireGuideLandmarks(face, convention), side, convention, { share }),
-    ),
-  );
-}
-
 /** Both sides, a pinned one before what mirrors it: what cannot be is said of the pin itself. */
 function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
   return pins[0]?.side === "left" ? ["left", "right"] : SIDES;
@@ -119,20 +111,40 @@ function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>
     .map(({ code, side, mark }) => reason(code, { side, mark }));
 }
 
-/** Refuses pinned or carried dots that no outline runs through; mirrored ones hang below a border that has one. */
+/** Refuses dots that no outline runs through, and an outline that runs over the eye. */
 function requireOutline(
+  { upperLid = [] }: PlannableFace["left"],
   dots: CompleteDots<"mm">,
   side: Side,
-  { shape, pins, carry }: SettledChoices,
+  { shape, pins }: SettledChoices,
 ): void {
-  if (pins.length === 0 && carry === "mirror") return;
+  const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
+  const refuseFor = (field: string, value: unknown, need: string): never =>
+    refuse(code, "planDots", field, value, withPins(need, pins));
+  const { outwards, lower } = curvesOf(dots, shape, (field, value, need) => {
+    const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
+    return refuseFor(dot ? `${side} ${dot}` : field, value, need);
+  });
+  for (const [x, y] of upperLid) {
+    const from = outwards * x;
+    if (from < startOf(lower).x || from > outwards * dots.tailEnd[0]) continue;
+    const room = hermiteAt(lower, from) - y;
+    if (room >= 0) continue;
+    const need = "0 mm or more: a thinner brow, higher levels or another guide";
+    refuseFor(`space over the ${side} lid`, room, need);
+  }
+}
+
+function curvesOf(
+  dots: CompleteDots<"mm">,
+  shape: OutlineOptions,
+  refused: (field: string, value: unknown, need: string) => never,
+): BrowCurves {
   try {
-    browCurves(dots, shape);
+    return browCurves(dots, shape);
   } catch (error) {
     if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
     const { field, value, need } = error.detail;
-    const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
-    const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
-    refuse(code, "planDots", dot ? `${side} ${dot}` : field, value, withPins(need, pins));
+    return refused(field, value, need);
   }
 }

@@ -1,5 +1,6 @@
+import { polygonArea } from "../../geometry/index.js";
 import type { Face, FaceWith } from "../../landmarks/index.js";
-import { type Unit } from "../../units/index.js";
+import type { Side, Unit } from "../../units/index.js";
 import { refuse, SIDES } from "../../units/internal.js";
 
 /** A face whose landmarks suffice for a plan; some conventions ask for more. */
@@ -11,7 +12,8 @@ export type PlannableFace<U extends Unit = "mm"> = FaceWith<
 /**
  * Narrows a face from outside to one that can be planned.
  *
- * @throws GeometryError `missing-landmark`, naming what is missing
+ * @throws GeometryError `missing-landmark`, naming what is missing; `inconsistent` where the borders of a
+ * brow are exchanged
  *
  * @example
  * ```ts
@@ -29,7 +31,25 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     const need = "these landmarks on both sides";
     refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, need);
   }
-  return face as PlannableFace<U>;
+  const plannable = face as PlannableFace<U>;
+  for (const side of SIDES) requireUpperAbove(plannable, side);
+  return plannable;
 }
+
+/** Refuses a brow whose borders are exchanged, by the turn in which they enclose it. */
+function requireUpperAbove<U extends Unit>(face: PlannableFace<U>, side: Side): void {
+  const { endocanthion, exocanthion, alare, brow } = face[side];
+  if (brow.lower === undefined) return;
+  const [outX, outY] = [exocanthion[0] - endocanthion[0], exocanthion[1] - endocanthion[1]];
+  const [upX, upY] = [endocanthion[0] - alare[0], endocanthion[1] - alare[1]];
+  const enclosed = polygonArea([...brow.upper, ...brow.lower.slice().reverse()]);
+  const beside = outX * upY - outY * upX;
+  if (enclosed * beside <= ROUNDING * beside * beside) return;
+  const need = "an upper border above the lower one: they look exchanged";
+  refuse("inconsistent", "requirePlannable", `${side}.brow`, brow, need);
+}
+
+/** What rounding may make of the area of a brow without any, in that of eye and nose. */
+const ROUNDING = 1e-9;
 
 const NEEDED = ["endocanthion", "exocanthion", "alare", "brow"] as const;

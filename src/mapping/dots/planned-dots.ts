@@ -68,3 +68,6 @@ export interface PlannedDots {
   readonly dots: Sides<CompleteDots<"mm">>;
   readonly origins: Sides<{ readonly [Name in Dot]: DotOrigin }>;
 }
+
+/** A face with what is read on it before anything is chosen. */
+export type FaceRead = Pick<PlannedDots, "face" | "natural" | "skin">;

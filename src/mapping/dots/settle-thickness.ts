@@ -1,21 +1,30 @@
 import { heightOver } from "../../geometry/internal.js";
-import type { Brow, Skin } from "../../landmarks/index.js";
+import { type Brow, landmarkUncertainty, type Skin } from "../../landmarks/index.js";
 import {
   archAtShare,
   type NaturalDots,
   type Station,
   type StationThickness,
 } from "../../proportions/index.js";
-import { STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
-import { type Length, length, type Sides } from "../../units/index.js";
+import { BORDER_END, STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
+import {
+  type Length,
+  length,
+  type Note,
+  type Sides,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
 import { type Lead, ledSides } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { reason } from "./notes.js";
+import { reason, type ReasonCode } from "./notes.js";
 import type { Settled } from "./planned-dots.js";
 
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
 const LEAST = 1;
+
+/** Thickness that is known to less than what sides may differ by tells a profile. */
+const TELLING = /* @__PURE__ */ (() => WORKING_TOLERANCES.tolerances.thickness.limits.upper ?? 0)();
 
 /** How thick the planned brows are: as chosen, as they grow, or as brows usually are. */
 export function settleThickness(
@@ -30,12 +39,56 @@ export function settleThickness(
     return { value: chosen, reasons: [reason("thickness-chosen", { ...chosen })] };
   }
   const grown = grownThickness(face, natural, skin, lead, frontShare);
-  const value: StationThickness = { ...STATION_THICKNESS, ...grown };
+  const value = plannedThickness(face, grown);
+  return { value, reasons: [whyThickness(face, grown, value)] };
+}
+
+function whyThickness(
+  face: PlannableFace,
+  grown: Partial<StationThickness>,
+  value: StationThickness,
+): Note<ReasonCode> {
   const assumed = keysOf(STATIONS).filter((station) => grown[station] === undefined);
-  const assumption = reason("thickness-assumed", { ...value, assumed });
+  if (assumed.length > 0) return reason("thickness-assumed", { ...value, assumed });
+  const u = uOfGrown(face);
+  if (u > TELLING) return reason("thickness-usual", { ...value, u });
+  const isGrown = keysOf(STATIONS).every((station) => value[station] === grown[station]);
+  return reason(isGrown ? "thickness-natural" : "thickness-evened", { ...value });
+}
+
+/**
+ * How thick brows are planned that grow so thick where their borders tell. Where these are too uncertain
+ * to tell a profile, and at stations that they do not tell, as brows usually are: fullest at the front and
+ * thinning towards the tail (trade practice, no source), on the whole as thick as they grow. Never
+ * thickening towards the arch: stations that would share their mean.
+ */
+export function plannedThickness(
+  face: PlannableFace,
+  grown: Partial<StationThickness>,
+): StationThickness {
+  const known = keysOf(STATIONS).filter((station) => grown[station] !== undefined);
+  const sumOf = (thickness: Partial<StationThickness>): number =>
+    known.reduce((sum, station) => sum + (thickness[station] ?? 0), 0);
+  const usual = known.length === 0 ? 1 : sumOf(grown) / sumOf(STATION_THICKNESS);
+  const told = uOfGrown(face) > TELLING ? {} : grown;
+  const at = (station: Station): number => told[station] ?? usual * STATION_THICKNESS[station];
+  return neverGrowing(at("start"), at("body"), at("arch"));
+}
+
+/** Standard uncertainty of a thickness that is read between two borders. */
+function uOfGrown(face: PlannableFace): number {
+  return Math.SQRT2 * landmarkUncertainty(face, "brow");
+}
+
+/** The thickness nearest to a given one, in squares, that does not grow outwards. */
+function neverGrowing(start: number, body: number, arch: number): StationThickness {
+  const mean = (start + body + arch) / 3;
+  const most = Math.max(start, (start + body) / 2, mean);
+  const least = Math.min(arch, (body + arch) / 2, mean);
   return {
-    value,
-    reasons: [assumed.length === 0 ? reason("thickness-natural", { ...value }) : assumption],
+    start: length(most),
+    body: length(Math.min(Math.max(body, least), most)),
+    arch: length(least),
   };
 }
 
@@ -71,13 +124,13 @@ function stationsOf(
     arch.kind === "flat" ? archAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
   const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
   const under = (x: number, from: number | undefined): Length<"mm"> | undefined => {
-    const to = heightOver(length<"mm">(x), lower);
+    const to = heightOver(length<"mm">(x), lower, BORDER_END);
     if (from === undefined || to === undefined || from - to < LEAST) return undefined;
     return length(from - to);
   };
   return {
     start: under(upperStart[0], upperStart[1]),
-    body: under(bodyX, heightOver(bodyX, upper)),
+    body: under(bodyX, heightOver(bodyX, upper, BORDER_END)),
     arch: under(archDot[0], archDot[1]),
   };
 }

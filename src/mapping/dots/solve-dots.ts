@@ -11,7 +11,7 @@ import {
 } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { archAtShare, type NaturalArch, type NaturalDots } from "../../proportions/index.js";
-import { meetSight, sightLine } from "../../proportions/internal.js";
+import { BORDER_END, meetSight, sightLine } from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -113,7 +113,7 @@ export function asksOf(
     }),
     archBeside: (across) => {
       const x = across && length<"mm">(pointOnSide(across, side)[0]);
-      const height = x === undefined ? undefined : heightOver(x, brow.upper);
+      const height = x === undefined ? undefined : heightOver(x, brow.upper, BORDER_END);
       if (across === undefined || height === undefined) refuseFlat(side, arch.rise.value);
       return { distance: across.distance, height };
     },

@@ -9,13 +9,16 @@ import {
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
-import { type Note, type Scale } from "../../units/index.js";
+import { type FlatPoint, type Note, type Scale } from "../../units/index.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
+import type { ShapeCode } from "../shape/notes.js";
 import { caution, type CautionCode, type ComparisonFindingCode } from "./notes.js";
 
 /** A caution; the finding that it carries, where it carries one, is said within it. */
-export interface Caution extends Note<CautionCode> {
+export interface Caution extends Note<CautionCode | ShapeCode> {
   readonly finding?: Note;
+  /** Where on the face a finding about the shape lies. */
+  readonly at?: FlatPoint<"mm">;
 }
 
 /** What speaks against a capture: a finding of this library, or one of somebody's own. */

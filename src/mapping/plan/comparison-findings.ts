@@ -11,7 +11,9 @@ import { comparisonFinding, type ComparisonFindingCode } from "./notes.js";
  *
  * @example
  * ```ts
- * import { comparisonFindings, compareCaptures, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { comparisonFindings } from "brow-geometry/mapping";
+ * import { compareCaptures } from "brow-geometry/symmetry";
  * const capture = (up: number) => ({
  *   face: {
  *     right: { endocanthion: mm([-16, 0]), exocanthion: mm([-44, 1]) },

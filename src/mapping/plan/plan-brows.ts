@@ -15,11 +15,13 @@ import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
+import { shapeFindings } from "../shape/shape-findings.js";
+import type { ShapeLimits } from "../shape/shape-limits.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
 import { type Cause, readPlan } from "./read-plan.js";
 import type { SideReadings } from "./reading-rows.js";
 import { onlyRead, type Variation } from "./variation.js";
-import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
+import type { PlannableFace } from "../dots/plannable-face.js";
 
 /** What a plan takes into account besides the artist's choices. */
 export interface PlanOptions {
@@ -33,6 +35,8 @@ export interface PlanOptions {
    * `Infinity`, and nothing is decided by proof. Default false.
    */
   readonly preview?: boolean;
+  /** Limits of {@link shapeFindings} that are to be others: what exceeds them is among the cautions. */
+  readonly shapeLimits?: Partial<ShapeLimits>;
 }
 
 /**
@@ -102,7 +106,7 @@ export function planOnPhoto(
   return refusingAs("planOnPhoto", () => {
     const plan = planAcross(
       frame.midline.tiltU,
-      readFace(requirePlannable(mapFace(photo, ontoFace(frame)))),
+      readFace(mapFace(photo, ontoFace(frame))),
       choices,
     );
     const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);
@@ -114,7 +118,7 @@ function finishedPlan(
   plan: PlannedDots,
   causes: (truth: Variation) => readonly Cause[],
   choices: Choices,
-  { findings = [], preview = false }: PlanOptions,
+  { findings = [], preview = false, shapeLimits }: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
   const { face, skin } = plan;
@@ -138,7 +142,10 @@ function finishedPlan(
     naturalMeasures: natural.measures,
     naturalComparison: compared(natural, judged),
     moves: movesBetween(grown, plan.dots),
-    cautions: cautionsFor(plan.face, frame, choices.declared, findings),
+    cautions: [
+      ...cautionsFor(plan.face, frame, choices.declared, findings),
+      ...shapeFindings(plan, shapeLimits),
+    ],
   };
 }
 

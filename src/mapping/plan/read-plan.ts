@@ -36,7 +36,7 @@ import { keysOf, SIDES } from "../../units/internal.js";
 import { intoSpace } from "../../symmetry/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
-import { grownThickness } from "../dots/settle-thickness.js";
+import { grownThickness, plannedThickness } from "../dots/settle-thickness.js";
 import { asksOf, type SideAsks, solveDots } from "../dots/solve-dots.js";
 import { edgeOfDrawn } from "./edge-of-drawn.js";
 import { meanSlopes, rootOfSquares, type Row, slopesOf, zeros } from "./mean-slopes.js";
@@ -239,10 +239,9 @@ function solvedDots(
     eachSide((side) => hair[side].natural),
     eachSide((side) => hair[side].asks),
   ];
-  const thickness = {
-    ...choices.thickness,
-    ...(grown ? grownThickness(face, natural, skin, lead, frontShare) : {}),
-  };
+  const thickness = grown
+    ? plannedThickness(face, grownThickness(face, natural, skin, lead, frontShare))
+    : choices.thickness;
   return solveDots(asks, skin, { ...choices, thickness, pins }).dots;
 }
 

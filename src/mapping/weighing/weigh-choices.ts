@@ -1,4 +1,4 @@
-import type { FaceMeasures } from "../../landmarks/index.js";
+import { type FaceMeasures, landmarkUncertainty } from "../../landmarks/index.js";
 import { GeometryError, type Length, type Note } from "../../units/index.js";
 import { refuse, requireFinite, shownValue, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
@@ -23,7 +23,8 @@ import { type WeighingCode, weighingNote } from "./notes.js";
  *
  * @example
  * ```ts
- * import { mm, type PlannableFace, weighChoices } from "brow-geometry";
+ * import { mm, type PlannableFace } from "brow-geometry";
+ * import { weighChoices } from "brow-geometry/mapping";
  * const side = (sign: 1 | -1, up: number) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),
@@ -45,10 +46,12 @@ export function weighChoices(
     const { lidRoom } = options;
     const grown = readGrown(face);
     if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
+    // Moves that differ by less than the hair is known are alike.
+    const known = landmarkUncertainty(face, "brow");
     const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
     return {
       rows: rows
-        .map((row) => ({ row, rank: rankOf(row) }))
+        .map((row) => ({ row, rank: rankOf(row, known) }))
         .sort((one, other) => compareRanks(one.rank, other.rank))
         .map(({ row }) => row),
       notes: [
@@ -83,12 +86,13 @@ function whyNot({ code, detail }: GeometryError): Note<WeighingCode> {
 const SHOWN_DECIMALS = 4;
 
 /** What rows are sorted by, the most telling first. */
-function rankOf(row: WeighedChoice): readonly number[] {
+function rankOf(row: WeighedChoice, known: number): readonly number[] {
   if (row.kind === "no-solution") return [2];
   const apart = row.comparison.differences.filter(
     ({ decision }) => decision?.outcome === "outside",
   ).length;
-  return [row.kind === "usable" ? 0 : 1, apart, row.meanMove];
+  const moves = Math.round(row.meanMove / known);
+  return [row.kind === "usable" ? 0 : 1, row.findings.length, apart, moves];
 }
 
 /** Rows that tie keep the order in which their choices were given. */

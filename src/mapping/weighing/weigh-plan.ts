@@ -20,9 +20,11 @@ import {
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
-import { type FaceRead, readFace } from "../dots/plan-dots.js";
+import { readFace } from "../dots/plan-dots.js";
 import { decideShares } from "../plan/decide-shares.js";
-import type { PlannedDots } from "../dots/planned-dots.js";
+import type { FaceRead, PlannedDots } from "../dots/planned-dots.js";
+import { shapeFindings } from "../shape/shape-findings.js";
+import type { ShapeCode } from "../shape/notes.js";
 import { exactly } from "../plan/reading-rows.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedChoice } from "./weighed-choice.js";
@@ -64,6 +66,7 @@ export function weighPlan(
   const row: Weighed = {
     choices,
     dots,
+    findings: shapeFindings(plan),
     ...movesOf(plan),
     ...areasOf(outlines, grown.outlines),
     comparison: compareSides(exact, judged),
@@ -134,7 +137,7 @@ function closings(
 /** What was weighed of one choice, before it is judged. */
 export type Weighed = Omit<PlannedChoice, "kind" | "reasons">;
 
-function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCode>[] {
+function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCode | ShapeCode>[] {
   const { greatestMove, meanMove: mean, areas, comparison, lidRoom, frontShare } = row;
   const { side, dot, by: greatest } = greatestMove;
   const apart = comparison.differences
@@ -146,6 +149,7 @@ function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCod
       }),
     );
   return [
+    ...row.findings,
     weighingNote("moves", { mean, side, dot, greatest }),
     areas === undefined
       ? weighingNote("areas-unknown")

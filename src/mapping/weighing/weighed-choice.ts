@@ -2,6 +2,8 @@ import type { CompleteDots, Dot } from "../../landmarks/index.js";
 import type { SideComparison } from "../../symmetry/index.js";
 import type { Decision, Length, Note, Side, Sides } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
+import type { ShapeCode } from "../shape/notes.js";
+import type { ShapeFinding } from "../shape/shape-findings.js";
 import type { WeighingCode } from "./notes.js";
 
 /** Options of {@link weighChoices}. */
@@ -28,8 +30,10 @@ export interface PlannedChoice {
   readonly kind: "usable" | "ruled-out";
   readonly choices: Choices;
   /** In words, what else is in this row. */
-  readonly reasons: readonly Note<WeighingCode>[];
+  readonly reasons: readonly Note<WeighingCode | ShapeCode>[];
   readonly dots: Sides<CompleteDots<"mm">>;
+  /** What in its shape asks for a second look. */
+  readonly findings: readonly ShapeFinding[];
   readonly greatestMove: { readonly side: Side; readonly dot: Dot; readonly by: Length<"mm"> };
   /** Over the dots that the natural brows have too. */
   readonly meanMove: Length<"mm">;

@@ -87,7 +87,8 @@ export interface CaptureComparison {
  *
  * @example
  * ```ts
- * import { compareCaptures, mm } from "brow-geometry";
+ * import { mm } from "brow-geometry";
+ * import { compareCaptures } from "brow-geometry/symmetry";
  * const capture = (up: number) => ({
  *   face: {
  *     right: { endocanthion: mm([-16, 0]), exocanthion: mm([-44, 1]) },

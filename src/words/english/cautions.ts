@@ -24,6 +24,20 @@ export const CAUTIONS = {
     "It was declared that the client did not sit upright with a relaxed face: heights and distances of this plan do not hold. Take the landmarks again.",
   "posture-not-declared":
     "Nobody declared that the client sat upright with a relaxed face: brows move when lying down or raised. Check every distance again upright.",
+  "tail-steep":
+    "The tail of the {side:sides} brow falls by {value:0}°, more than {limit:0}°: choose another tail, or a higher tail end.",
+  "front-steep":
+    "The front of the {side:sides} brow rises by {value:0}°, more than {limit:0}°: choose other levels, or a lower arch.",
+  "tail-above-arch":
+    "The tail of the {side:sides} brow ends {value:1mm} above its arch: choose the height of the tail end.",
+  "tail-below-start":
+    "The tail of the {side:sides} brow ends {value:1mm} below its lower start, more than {limit:mm}: choose the height of the tail end.",
+  "thickens-outward":
+    "The {side:sides} brow grows {value:1mm} thicker towards its {station:stations}, more than {limit:mm}: choose its thickness.",
+  "lid-space-closes":
+    "The space between lid and brow closes by {value:1mm} on the {side:sides}, more than {limit:mm}: choose a thinner brow, or higher levels.",
+  "dot-far-off":
+    "The {dot:dots} of the {side:sides} brow lies {value:1mm} from where it grows, more than {limit:mm}: check the landmarks, or choose another guide.",
   "brow-displaced":
     "The {side:sides} brow stands {size:1mm} {where:levels} in the later capture, more than {limit:mm}: it was raised or drawn down in one of them, or the client lay down. Plan from the upright, relaxed one.",
 } as const;

@@ -28,10 +28,18 @@ export const REASONS = {
     "The {side:sides} brow is flat (its border rises {rise:1mm} above the chord): it has no natural arch, so front and tail divide at {share:2} of the length by ruler.",
   "arch-undetermined":
     "Where the {side:sides} brow arches is known only to ±{u:1mm}: front and tail divide at {share:2} of the length by ruler instead.",
+  "arch-share-beyond":
+    "Divided so, the arch would lie {distance:1mm} past the vertical of the {limit:archLimits}: it stands on that, and the front takes {share:2} of the length.",
+  "arch-share-nowhere":
+    "No place of the brow gives the front {asked:2} of the length: the arch stands on the vertical of the {limit:archLimits}, and the front takes {share:2}.",
   "arch-chosen": "Arch as chosen: {convention:rules}.",
   "tail-at-guide": "Tail end {guide:rules}, {height:tailHeights}.",
   "thickness-natural":
     "Thickness as it grows: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
+  "thickness-evened":
+    "Thickness as it grows, but not growing towards the arch: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
+  "thickness-usual":
+    "Where the brow is how thick is known to ±{u:1mm} only: on the whole as thick as it grows, fullest at the front: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-chosen":
     "Thickness as chosen: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-assumed":

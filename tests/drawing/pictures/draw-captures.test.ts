@@ -1,5 +1,6 @@
 import { test } from "@fast-check/vitest";
-import { drawCaptures, GeometryError, mm, type NamedCapture } from "brow-geometry";
+import { GeometryError, mm } from "brow-geometry";
+import { drawCaptures, type NamedCapture } from "brow-geometry/drawing";
 import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,14 +1,7 @@
 import { test } from "@fast-check/vitest";
-import {
-  type Choices,
-  drawChoices,
-  everyChoice,
-  mm,
-  type Paper,
-  type PlannableFace,
-  weighChoices,
-  type WeighedChoices,
-} from "brow-geometry";
+import { type Choices, mm, type Paper, type PlannableFace } from "brow-geometry";
+import { drawChoices } from "brow-geometry/drawing";
+import { everyChoice, weighChoices, type WeighedChoices } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";

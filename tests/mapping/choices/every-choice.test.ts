@@ -1,5 +1,5 @@
-import { ARCH_CONVENTIONS, everyChoice, mm, START_CONVENTIONS } from "brow-geometry";
-import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
+import { ARCH_CONVENTIONS, mm, START_CONVENTIONS } from "brow-geometry";
+import { everyChoice, LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
 import { keysOf } from "../../../src/units/internal.js";
 import { expect, it } from "vitest";
 

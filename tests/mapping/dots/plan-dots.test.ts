@@ -145,9 +145,41 @@ describe("planDots", () => {
         ...(sign === 1 ? face.left : face.right),
         brow: { upper: [14.5, 25, 36, 47, 58].map((x) => mm([sign * x, 20])) },
       });
-      const plan = planDots({ ...face, right: level(-1), left: level(1) });
-      expect(plan.reasons.map(({ code }) => code)).toContain("arch-flat");
-      expect(plan.choices.arch).toBe("brow-length-share");
+      const flat = { ...face, right: level(-1), left: level(1) };
+      const within = planDots(flat, { frontShare: 0.55 });
+      expect(within.reasons.map(({ code }) => code)).toContain("arch-flat");
+      expect(within.choices.arch).toBe("brow-length-share");
+      const { upperStart, upperArch, tailEnd } = within.dots.left;
+      const front = lengthBetween(upperStart, upperArch, within.skin);
+      expectClose(front / (front + lengthBetween(upperArch, tailEnd, within.skin)), 0.55, 1e-9);
+
+      // Two thirds would put it beyond the outer corner of the eye, 43.9 mm out.
+      const beyond = planDots(flat);
+      expect(beyond.choices.arch).toBe("exocanthion-vertical");
+      expectClose(beyond.dots.left.upperArch, [43.9, 20], 1e-9);
+      const asked = planDots(flat, { arch: "brow-length-share" });
+      const past = beyond.reasons.find(({ code }) => code === "arch-share-beyond")?.values;
+      expectClose(past?.distance, asked.dots.left.upperArch[0] - 43.9, 1e-9);
+      const kept = beyond.dots.left;
+      const keptFront = lengthBetween(kept.upperStart, kept.upperArch, beyond.skin);
+      const keptTail = lengthBetween(kept.upperArch, kept.tailEnd, beyond.skin);
+      expectClose(past?.share, keptFront / (keptFront + keptTail), 1e-9);
+      expect(asked.choices.arch).toBe("brow-length-share");
+    });
+
+    it("stands on the outer limit where no place of the border divides front and tail as asked", () => {
+      const face = syntheticFace();
+      // Hair of 12 mm in the middle of the eye: past it nothing is drawn that could be divided.
+      const short = (sign: 1 | -1): PlannableFace["left"] => ({
+        ...(sign === 1 ? face.left : face.right),
+        brow: { upper: [28, 34, 40].map((x) => mm([sign * x, 20])) },
+      });
+      const plan = planDots(
+        { ...face, right: short(-1), left: short(1) },
+        { arch: "brow-length-share", frontShare: 0.9 },
+      );
+      expect(plan.reasons.map(({ code }) => code)).toContain("arch-share-nowhere");
+      expectClose(plan.dots.left.upperArch, [43.9, 20], 1e-9);
     });
 
     it("of the brow that leads counts where the other one is flat", () => {

@@ -1,8 +1,5 @@
 import {
-  type CaptureComparison,
   checkCapture,
-  compareCaptures,
-  comparisonFindings,
   eachSide,
   type Face,
   mm,
@@ -15,6 +12,8 @@ import {
   say,
   scaleFromReference,
 } from "brow-geometry";
+import { type CaptureComparison, compareCaptures } from "brow-geometry/symmetry";
+import { comparisonFindings } from "brow-geometry/mapping";
 import { flatPoint } from "brow-geometry/units";
 import { mapFace } from "brow-geometry/landmarks";
 import { parseRecord } from "brow-geometry/schema";

@@ -7,8 +7,8 @@ import {
   planBrows,
   type SideComparison,
   type ToleranceSet,
-  weighChoices,
 } from "brow-geometry";
+import { weighChoices } from "brow-geometry/mapping";
 import { type ToleranceName } from "brow-geometry/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

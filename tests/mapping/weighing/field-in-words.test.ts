@@ -1,4 +1,5 @@
-import { type Choices, mm, say, weighChoices } from "brow-geometry";
+import { type Choices, mm, say } from "brow-geometry";
+import { weighChoices } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 

@@ -1,6 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
 import {
-  compareCaptures,
   type Dot,
   type Face,
   mm,
@@ -9,7 +8,7 @@ import {
   say,
   type Side,
 } from "brow-geometry";
-import { type Displacement, type DottedFace } from "brow-geometry/symmetry";
+import { compareCaptures, type Displacement, type DottedFace } from "brow-geometry/symmetry";
 import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { mapFace } from "brow-geometry/landmarks";
 import { type Similarity, transform } from "brow-geometry/geometry";
