@@ -1,11 +1,12 @@
 import { BROW_PROMINENCE } from "../../src/symmetry/internal.js";
 import {
   correctIrises,
+  depthAt,
   landmarkUncertainty,
   mapFace,
   skinUncertainty,
 } from "brow-geometry/landmarks";
-import { deepen } from "../../src/landmarks/internal.js";
+import { deepen, SET_BACK } from "../../src/landmarks/internal.js";
 import {
   type Face,
   faceFrame,
@@ -33,7 +34,7 @@ import {
   propagate,
 } from "brow-geometry/units";
 import { type LengthName, type Lengths, lengthsOn } from "./lengths.js";
-import { type Photo, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
+import { type Photo, PITCH_U, RULER_LENGTH, RULER_PLACEMENT } from "./people.js";
 
 /** Where the millimetres come from. */
 export type ScaleKind = "ruler" | "iris";
@@ -64,6 +65,8 @@ export function estimate(photo: Photo, beliefs: Beliefs = PRIORS): Propagated<Sc
     ringFactor: beliefs.ringFactor ?? face.source?.ringFactor ?? measured(1, 0),
     prominence: BROW_PROMINENCE,
     cameraDistance,
+    setBack: SET_BACK,
+    pitch: measured(0, PITCH_U),
     depth: measured(1, beliefs.skin === "flat" ? 0 : skinU(face)),
     from: measuredPoint(flat(ruler[0]), RULER_PLACEMENT),
     to: measuredPoint(flat(ruler[1]), RULER_PLACEMENT),
@@ -105,6 +108,9 @@ interface KnownValues {
   readonly to: FlatPoint<"px">;
   /** How many times as deep the skin lies as the model has it. */
   readonly depth: number;
+  readonly setBack: number;
+  /** How far the chin was raised, in radians. */
+  readonly pitch: number;
 }
 
 /** The scale of the plane of the eye corners, from a ruler that lies as near as the brows' start. */
@@ -127,7 +133,7 @@ function lengthsIn(
   midline: Midline<"px">,
   { cameraDistance: _distance, ...far }: Scale,
   { skin: kind, perspective }: Beliefs,
-  { prominence, cameraDistance, depth }: KnownValues,
+  { prominence, cameraDistance, depth, setBack, pitch }: KnownValues,
 ): Lengths {
   const scale =
     perspective === "ignored" ? far : { ...far, cameraDistance: exactly(cameraDistance) };
@@ -138,7 +144,14 @@ function lengthsIn(
     seen,
     camera === undefined ? frame : { ...frame, camera: { ...camera, skin } },
   );
-  return lengthsOn(face, skin);
+  const sine = Math.sin(pitch);
+  const level = mapFace<"mm", "mm">(face, (point, landmark) => {
+    const ahead = landmark === "brow" ? prominence + depthAt(point, skin) : 0;
+    // A raised chin takes what lies above the eyes away from the camera.
+    const times = camera === undefined ? 1 : 1 + (point[1] * sine) / cameraDistance;
+    return flatPoint(times * point[0], (times * point[1] - ahead * sine) / Math.cos(pitch));
+  });
+  return lengthsOn(level, { ...skin, setBack });
 }
 
 /** The relative uncertainty of the modelled skin does not depend on the face's size. */

@@ -6,12 +6,12 @@ import {
   type FlatPoint,
   type Point,
   requireLandmarks,
-  type Skin,
   guideLine,
 } from "brow-geometry";
-import { distance } from "brow-geometry/geometry";
+import { distance, spaceDistance } from "brow-geometry/geometry";
 import { type LengthOptions } from "brow-geometry/landmarks";
 import { meetGuide, thickness } from "brow-geometry/proportions";
+import { atEyeCorner, onSkin, type SkinWithSetBack } from "../../src/landmarks/internal.js";
 
 /** The lengths of the study, each with what it is. */
 export const LENGTHS = {
@@ -37,7 +37,7 @@ export type LengthName = keyof typeof LENGTHS;
 export type Lengths = { readonly [Name in LengthName]: number | undefined };
 
 /** Lengths between landmarks, and between dots that guides place on the left brow. */
-export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
+export function lengthsOn(face: Face<"mm">, skin: SkinWithSetBack): Lengths {
   const names = ["endocanthion", "exocanthion", "alare", "limbusLateral"] as const;
   const right = requireLandmarks(face.right, ...names);
   const left = requireLandmarks(face.left, ...names, "brow");
@@ -63,7 +63,8 @@ export function lengthsOn(face: Face<"mm">, skin: Skin): Lengths {
     tailAlong: between(arch, tailEnd, { path: "along" }),
     frontOnPhoto: between(start, arch, { on: "photo" }),
     tailOnPhoto: between(arch, tailEnd, { on: "photo" }),
-    exocanthionToTailEnd: between(left.exocanthion, tailEnd),
+    exocanthionToTailEnd:
+      tailEnd && spaceDistance(atEyeCorner(left.exocanthion, skin), onSkin(tailEnd, skin)),
     startHeight: start?.[1],
     archHeight: arch?.[1],
     tailHeight: tailEnd?.[1],

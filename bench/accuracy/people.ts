@@ -9,12 +9,12 @@ import {
   mm,
   px,
   type Point,
-  type Skin,
   skinOf,
 } from "brow-geometry";
-import { BROW_PROMINENCE } from "../../src/symmetry/internal.js";
-import { deepen } from "../../src/landmarks/internal.js";
+import { BROW_PROMINENCE, UPRIGHT_U } from "../../src/symmetry/internal.js";
+import { deepen, SET_BACK, type SkinWithSetBack } from "../../src/landmarks/internal.js";
 import { depthAt, mapFace, skinUncertainty } from "brow-geometry/landmarks";
+import { flatPoint } from "brow-geometry/units";
 import type { Deviations } from "../../src/units/uncertainty/random.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 
@@ -22,6 +22,9 @@ import { syntheticFace } from "../../tests/support/synthetic-face.js";
 const CAMERA = { nearest: 400, farthest: 1500 };
 /** What somebody's tape says of the camera's distance is off by so much of it; ours. */
 export const DISTANCE_U = 0.05;
+
+/** How far people who sit upright raise their chins, in radians. */
+export const PITCH_U: number = (UPRIGHT_U * Math.PI) / 180;
 
 /** Millimetres a pixel in the plane of the eye corners, which nobody tells the estimator. */
 const SCALE = 0.1;
@@ -45,9 +48,11 @@ export const SOURCES: readonly Source[] = [
 /** One simulated person, as she is. */
 export interface Person {
   readonly face: Face<"mm">;
-  readonly skin: Skin;
+  readonly skin: SkinWithSetBack;
   readonly prominence: number;
   readonly cameraDistance: number;
+  /** How far she raises her chin, in radians. */
+  readonly pitch: number;
 }
 
 /** Draws a person from the priors that the library states; her size varies by 4 % (invented). */
@@ -56,13 +61,15 @@ export function drawPerson({ normal, rectangular }: Deviations, brow: Brow<"mm">
   const iris = IRIS_WIDTH.value + IRIS_WIDTH.u * normal();
   const face = withIris(scaled(usedLandmarks(brow), size), iris);
   const modelled = skinOf(face, "modelled");
+  const skin = deepen(modelled, 1 + skinUncertainty(modelled) * normal());
   return {
     face,
-    skin: deepen(modelled, 1 + skinUncertainty(modelled) * normal()),
+    skin: { ...skin, setBack: SET_BACK.value + SET_BACK.u * normal() },
     prominence: BROW_PROMINENCE.value + BROW_PROMINENCE.u * normal(),
     cameraDistance:
       (CAMERA.nearest + CAMERA.farthest) / 2 +
       ((CAMERA.farthest - CAMERA.nearest) / Math.sqrt(12)) * rectangular(),
+    pitch: PITCH_U * normal(),
   };
 }
 
@@ -132,20 +139,23 @@ export const RULER_PLACEMENT: Length<"px"> = px(0.3 / SCALE);
 
 /** Takes a photo by a pinhole camera, and places its landmarks as well as the source can. */
 export function takePhoto(person: Person, source: Source, { normal }: Deviations): Photo {
-  const { face, skin, prominence, cameraDistance } = person;
+  const { face, skin, prominence, cameraDistance, pitch } = person;
   const seen = ([x, y]: Point<"mm">, depth: number, scatter: number): Point<"px"> => {
     const size = cameraDistance / (cameraDistance - depth) / SCALE;
     const noise = (): number => (scatter / SCALE) * normal();
     return px([2000 + size * x + noise(), 2000 - size * y + noise()]);
   };
   const ring = source.ring.value + source.ring.u * normal();
-  const drawn = mapFace<"mm", "px">(ringed(face, ring), (point, landmark) =>
-    seen(
-      point,
-      landmark === "brow" ? prominence + depthAt(point, skin) : 0,
+  const [cosine, sine] = [Math.cos(pitch), Math.sin(pitch)];
+  const drawn = mapFace<"mm", "px">(ringed(face, ring), (point, landmark) => {
+    const [x, y] = point;
+    const ahead = landmark === "brow" ? prominence + depthAt(point, skin) : 0;
+    return seen(
+      flatPoint(x, y * cosine + ahead * sine),
+      ahead * cosine - y * sine,
       landmark?.startsWith("limbus") === true ? source.limbus : source.placement,
-    ),
-  );
+    );
+  });
   const half = RULER_LENGTH / 2;
   return {
     face: { ...drawn, source: landmarkSource(source) },

@@ -8,6 +8,7 @@ import {
   halfFaces,
   toFace,
 } from "../symmetry/index.js";
+import { UPRIGHT_U } from "../symmetry/internal.js";
 import { measured, type Measured } from "../units/index.js";
 import { toDegrees, refusingAs } from "../units/internal.js";
 import { attempt, NO_MIDLINE } from "./attempt.js";
@@ -31,9 +32,6 @@ export interface HeadPose {
   /** Positive where the chin is raised. */
   readonly pitch?: Measured;
 }
-
-/** Profiles of people differ by as many degrees from that of an average face; ours. */
-const PROFILE_U = 5;
 
 /** What a detector's depth scatters, per point; ours, after what nine points of a mesh leave, in mm. */
 const ESTIMATED_DEPTH_U = 2;
@@ -108,7 +106,7 @@ function yawOfPairs(face: Face<"px">): Measured | undefined {
 function pitchOf({ across, up }: FacialAxes): Measured {
   const viewer: Way = [0, 0, 1];
   const ahead = unit(spaceAdvance(viewer, across, -dotProduct(viewer, across)));
-  return measured(toDegrees(Math.asin(-dotProduct(up, ahead))), PROFILE_U);
+  return measured(toDegrees(Math.asin(-dotProduct(up, ahead))), UPRIGHT_U);
 }
 
 /** How the head is held; without depth the halves of the face may tell a turn. */

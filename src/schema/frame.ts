@@ -78,18 +78,18 @@ export const skin: Schema<Skin> = kinds<Skin>({
 });
 
 const turning = record<Turning>(
-  { yaw: angle, yawU: spread, depthU: spread, yawPerDepth: finite, pivot: length, skin },
+  { depthU: spread, yaw: angle, pivot: length, skin, yawU: spread, yawPerDepth: finite },
   { pitch: angle },
 );
 
 const camera = record<Camera>({
   distance: positiveLength,
   axis: flatPoint<"mm">(),
-  skin,
   prominence: length,
+  skin,
 });
 
 export const faceFrame: Schema<FaceFrame> = record<FaceFrame>(
   { midline, scale, origin: point<"px">() },
-  { turning, camera },
+  { turning, pitchU: spread, camera },
 );

@@ -1,11 +1,13 @@
-export { BROW_PROMINENCE } from "./frame/camera.js";
+export { BROW_PROMINENCE, prominenceOf } from "./frame/camera.js";
 export { MIDLINE_METHODS } from "./midline/midline.js";
 export { carryByRuler } from "./mirroring/carry-by-ruler.js";
 export { mapDots } from "./mirroring/shape.js";
 export type { HalfFacesNotes, RegistrationNoteParts } from "./comparison/notes.js";
 export type { RegistrationNotes } from "./comparison/notes.js";
 export { STABLE_LANDMARKS } from "./comparison/register-captures.js";
-export { PROFILE_LEAN, type TurningOffset, turningShift } from "./frame/turning.js";
+export { PROFILE_LEAN, raisedBy, UPRIGHT_U } from "./frame/turning.js";
+export { type TurningOffset, turningShift } from "./frame/turning.js";
 export { intoSpace, spaceOf, type SpaceShift } from "./midline/space-shift.js";
 export { MIDLINE_PAIRS, MIDLINE_POINTS } from "./midline/mirror-pairs.js";
 export { ontoFace } from "./frame/frame.js";
+export { pitchUncertainty } from "./frame/pitch-uncertainty.js";

@@ -11,6 +11,7 @@ import {
 import { type DeepPoint, deepPoint, hasDepth } from "brow-geometry/units";
 import { mapFace, type SymmetricPoints } from "brow-geometry/landmarks";
 import { faceOfMesh, meshSamples } from "./sample-faces.js";
+import { raisedHead } from "./synthetic-head.js";
 
 /**
  * Real heads made exactly symmetric, in millimetres: those of the sample photos that are turned by at
@@ -21,7 +22,8 @@ export function symmetricMeshes(): readonly Face<"mm">[] {
   return meshSamples.flatMap((sample) => {
     const face = faceOfMesh(sample);
     try {
-      return [withItsMirrorImage(toFace(face, turnToFront(face, scaleFromIris(face))))];
+      const frame = turnToFront(face, scaleFromIris(face));
+      return [raisedHead(withItsMirrorImage(toFace(face, frame)), frame.turning?.pitch ?? 0)];
     } catch {
       return [];
     }

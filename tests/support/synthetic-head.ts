@@ -6,10 +6,17 @@ import { syntheticFace } from "./synthetic-face.js";
 /**
  * The synthetic face with depth, and with the relief of a whole head: 220 pairs of points and 28 on
  * the middle, exactly symmetric, about as many as a face mesh has. The surface is invented: it falls
- * back towards the sides as the modelled skin does, and carries a nose.
+ * back towards the sides as the modelled skin does, and carries a nose. It looks straight ahead: its mouth
+ * corners are as far ahead of its outer eye corners as on the canonical face mesh.
  */
 export function syntheticHead(): Face<"mm"> {
-  const face = mapFace(syntheticFace(), (point: Point<"mm">) => onHead(point[0], point[1]));
+  const flat = syntheticFace();
+  const [eyeX, eyeY] = flat.left.exocanthion;
+  const face = mapFace(flat, (point: Point<"mm">, landmark) =>
+    landmark === "cheilion"
+      ? mm([point[0], point[1], depthOver(eyeX, eyeY) + (eyeY - point[1]) * UPRIGHT_LEAN])
+      : onHead(point[0], point[1]),
+  );
   const eyes = (depthOver(15.9, 0) + depthOver(-15.9, 0)) / 2;
   const symmetricPoints: SymmetricPoints<"mm"> = {
     pairs: grid().map(([x, y]) => ({ right: onHead(-x, y), left: onHead(x, y) })),
@@ -20,6 +27,9 @@ export function syntheticHead(): Face<"mm"> {
   );
 }
 
+/** Ahead over below, outer eye corners to mouth corners, on the canonical face mesh: see `PROFILE_LEAN`. */
+const UPRIGHT_LEAN = Math.tan((9.03 * Math.PI) / 180);
+
 /** A head turned about its own upright axis, in degrees towards the client's left. */
 export function turnedHead(head: Face<"mm">, yaw: number): Face<"mm"> {
   const angle = (yaw * Math.PI) / 180;
@@ -28,6 +38,17 @@ export function turnedHead(head: Face<"mm">, yaw: number): Face<"mm"> {
     const [x, y] = point;
     const depth = hasDepth(point) ? point[2] : 0;
     return mm([x * cosine + depth * sine, y, depth * cosine - x * sine]);
+  });
+}
+
+/** A head whose chin is raised by so many degrees, about the middle of its inner eye corners. */
+export function raisedHead(head: Face<"mm">, pitch: number): Face<"mm"> {
+  const angle = (pitch * Math.PI) / 180;
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  return mapFace(head, (point: Point<"mm">) => {
+    const [x, y] = point;
+    const depth = hasDepth(point) ? point[2] : 0;
+    return mm([x, y * cosine + depth * sine, depth * cosine - y * sine]);
   });
 }
 

@@ -1,9 +1,9 @@
 import { distance } from "brow-geometry/geometry";
-import { type Face, mm, type Point, turnToFront } from "brow-geometry";
-import { mapFace } from "brow-geometry/landmarks";
+import { type Face, turnToFront } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
 import { symmetricMeshes, turnedAndScaled } from "../support/symmetric-mesh.js";
+import { raisedHead } from "../support/synthetic-head.js";
 
 const heads = symmetricMeshes();
 
@@ -29,16 +29,6 @@ function leanOf(
   return (Math.atan2(dx, dy) * 180) / Math.PI;
 }
 
-/** A head whose chin was raised by so many degrees, with that corrected. */
-function levelled(head: Face<"mm">, pitch: number): Face<"mm"> {
-  const angle = (pitch * Math.PI) / 180;
-  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
-  return mapFace(head, (point: Point<"mm">) => {
-    const [x, y, depth = 0] = point;
-    return mm([x, y * cosine - depth * sine, depth * cosine + y * sine]);
-  });
-}
-
 describe("real heads, made symmetric and turned (vectors: Depth of the brow)", () => {
   it("are enough to say something", () => {
     expect(heads.length).toBeGreaterThanOrEqual(5);
@@ -58,8 +48,9 @@ describe("real heads, made symmetric and turned (vectors: Depth of the brow)", (
 
   it.each([0.8, 1.2])("keep about 30 % of it where depth is scaled by %d", (times) => {
     const left = heads.map((head) => {
-      const { face } = turnToFront(turnedAndScaled(head, 3, times));
-      return Math.abs(falseDifference(face) / falseDifference(turnedAndScaled(head, 3)));
+      const { face, turning } = turnToFront(turnedAndScaled(head, 3, times));
+      const held = raisedHead(face, turning.pitch ?? 0);
+      return Math.abs(falseDifference(held) / falseDifference(turnedAndScaled(head, 3)));
     });
     expectClose(meanOf(left), 0.3, 0.02);
   });
@@ -74,7 +65,7 @@ describe("real heads, made symmetric and turned (vectors: Depth of the brow)", (
 
   it("lean at the tip of the nose as if it were bent by 2.92°, at 4.6°, once they look straight ahead", () => {
     const leans = heads.map((head) => {
-      const turned = turnedAndScaled(levelled(head, turnToFront(head).turning.pitch ?? 0), 4.6);
+      const turned = turnedAndScaled(turnToFront(head).face, 4.6);
       return leanOf(turned, turned.midline.pronasale);
     });
     // The pitch that was corrected is good to 5°, which is 0.4° here.

@@ -24,6 +24,13 @@ export function withUncertainty({ value, u }: Measured, decimals: number): strin
   return `${decimal(value, decimals)} ± ${spread(u, decimals)}`;
 }
 
+/** A planned reading with its uncertainty, or that the plan holds it, where none shows: "0.67 held". */
+export function asPlanned(reading: Measured, decimals: number, words: Words): string {
+  return Number(spread(reading.u, decimals)) === 0
+    ? label(words, "value-held", { value: decimal(reading.value, decimals) })
+    : withUncertainty(reading, decimals);
+}
+
 function spread(u: number, decimals: number): string {
   return Number.isFinite(u) ? decimal(u, decimals) : "?";
 }

@@ -9,7 +9,13 @@ import {
 } from "../../mapping/index.js";
 import type { Block } from "./block.js";
 import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-blocks.js";
-import { changeWithUncertainty, decimal, figureWords, withUncertainty } from "../canvas/figures.js";
+import {
+  asPlanned,
+  changeWithUncertainty,
+  decimal,
+  figureWords,
+  withUncertainty,
+} from "../canvas/figures.js";
 import type { Decision, Length } from "../../units/index.js";
 import { element } from "../canvas/svg.js";
 import { placeOnSide } from "../../symmetry/index.js";
@@ -18,6 +24,9 @@ import { label } from "../../words/internal.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
+
+/** The readings of a row that are of hair: all others a plan may hold by construction. */
+const NATURAL: readonly number[] = [0, 2];
 
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
 export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
@@ -36,9 +45,12 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
     return [
       [
         text,
-        ...[...readings, compared?.difference].map((reading) =>
-          reading === undefined ? "–" : withUncertainty(reading, decimals),
-        ),
+        ...[...readings, compared?.difference].map((reading, column) => {
+          if (reading === undefined) return "–";
+          return NATURAL.includes(column)
+            ? withUncertainty(reading, decimals)
+            : asPlanned(reading, decimals, words);
+        }),
         outcomeIn(compared?.decision, words),
       ],
     ];

@@ -9,6 +9,7 @@ import {
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
+import { pitchUncertainty } from "../../symmetry/internal.js";
 import { type FlatPoint, type Note, type Scale } from "../../units/index.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { ShapeCode } from "../shape/notes.js";
@@ -74,6 +75,7 @@ export function cautionsFor(
     ...postureCautions(declared),
     ...(frame === undefined ? [] : scaleCautions(frame.scale)),
     ...(frame?.turning === undefined ? turningCautions(face) : turnedCautions(frame.turning)),
+    ...(frame === undefined ? [] : raisedCautions(face, frame)),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
     ...findings.filter(({ severity = "caution" }) => WARNS[severity]).map(carrying),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
@@ -125,13 +127,20 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
   return [caution("head-may-be-turned", { ...differ.values, finding: differ })];
 }
 
-/** Yaw beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */
+/** Yaw, and pitch, beyond which a portrait is not frontal: ISO/IEC 19794-5, from memory. */
 const FRONTAL = 5;
 
-function turnedCautions({ yaw, yawU }: Turning): readonly Note<CautionCode>[] {
-  if (Math.abs(yaw) <= FRONTAL) return [];
+function turnedCautions({ yaw, yawU, pitch = 0 }: Turning): readonly Note<CautionCode>[] {
+  if (Math.max(Math.abs(yaw), Math.abs(pitch)) <= FRONTAL) return [];
   const side = yaw > 0 ? "left" : "right";
-  return [caution("head-was-turned", { yaw: Math.abs(yaw), u: yawU, side })];
+  return [caution("head-was-turned", { yaw: Math.abs(yaw), u: yawU, side, pitch })];
+}
+
+/** Where no depth says how far the chin was raised, or nobody corrected it. */
+function raisedCautions(face: PlannableFace, frame: FaceFrame): readonly Note<CautionCode>[] {
+  const u = pitchUncertainty(face, frame);
+  if (frame.turning?.pitch !== undefined || u === 0) return [];
+  return [caution("head-may-be-raised", { u })];
 }
 
 /** Only where the slant is proven to be more than others recognise. */

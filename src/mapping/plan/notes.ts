@@ -11,6 +11,7 @@ export const CAUTION_CODES = [
   "scale-from-population-average",
   "stand-in",
   "head-may-be-turned",
+  "head-may-be-raised",
   "head-was-turned",
   "eyes-slant",
   "size-implausible",
@@ -41,7 +42,8 @@ export interface CautionNotes extends Pick<FaceNotes, "stand-in"> {
   readonly "scale-uncertain": Numbers<"percent" | "off">;
   readonly "scale-from-population-average": NoValues;
   readonly "head-may-be-turned": Carried;
-  readonly "head-was-turned": OfSide & Numbers<"yaw" | "u">;
+  readonly "head-was-turned": OfSide & Numbers<"yaw" | "u" | "pitch">;
+  readonly "head-may-be-raised": Numbers<"u">;
   readonly "eyes-slant": OfSide & Numbers<"angle" | "u" | "limit">;
   readonly "size-implausible": Numbers<"distance" | "least" | "most">;
   readonly "capture-finding": Carried;

@@ -3,14 +3,25 @@ import {
   GUIDES,
   type LandmarkName,
   type PointMap,
+  type Skin,
+  skinOf,
   skinUncertainty,
 } from "../../landmarks/index.js";
-import { deepen, errorSources, withMoves } from "../../landmarks/internal.js";
+import {
+  deepen,
+  errorSources,
+  SET_BACK,
+  type SkinWithSetBack,
+  withMoves,
+} from "../../landmarks/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
 import {
   BROW_PROMINENCE,
   MIDLINE_PAIRS,
   MIDLINE_POINTS,
+  pitchUncertainty,
+  prominenceOf,
+  raisedBy,
   spaceOf,
   type SpaceShift,
   type TurningOffset,
@@ -41,7 +52,11 @@ const FITTED_TO: readonly LandmarkName[] = /* @__PURE__ */ [
 
 /** What is uncertain of a plan in a face space that is given: landmarks, and how the skin falls back. */
 export function causesOnFace(truth: Variation): readonly Cause[] {
-  return [...landmarkCauses(truth, PLANNED_ON), skinCause(truth, undefined)];
+  return [
+    ...landmarkCauses(truth, PLANNED_ON),
+    skinCause(truth, undefined),
+    ...setBackCauses(truth),
+  ];
 }
 
 /**
@@ -56,7 +71,9 @@ export function causesOnPhoto(truth: Variation, frame: FaceFrame): readonly Caus
   });
   const causes = [
     skinCause(truth, turning),
+    ...setBackCauses(truth),
     sizeCause(truth, scale.u / scale.factor),
+    pitchCause(truth, frame),
     ...cameraCauses(truth, frame).map(errs),
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
@@ -118,6 +135,38 @@ function skinCause(truth: Variation, turning: FaceFrame["turning"]): Cause {
   return { faceAt };
 }
 
+/** How far outer eye corners lie behind a skin that is modelled; beside a fitted one their own depth says it. */
+function setBackCauses(truth: Variation): readonly Cause[] {
+  if (truth.skin.kind !== "modelled") return [];
+  const faceAt = (amount: number): Variation => {
+    const setBack = SET_BACK.value + amount * SET_BACK.u;
+    const skin: SkinWithSetBack = { ...truth.skin, setBack };
+    return { ...truth, skin };
+  };
+  return [{ faceAt }];
+}
+
+/** How far the chin was raised. The skin, a fitted one, turns with the head. */
+function pitchCause(truth: Variation, frame: FaceFrame): Cause {
+  const u = pitchUncertainty(truth.face, frame);
+  const prominence = frame.camera?.prominence ?? prominenceOf(truth.skin);
+  const faceAt = (amount: number): Variation => {
+    const held = seenBy((point, landmark) => {
+      const depth = depthOf(point, landmark === "brow", truth.skin, prominence);
+      const [x, y, ahead] = raisedBy(amount * u, deepPoint(point[0], point[1], depth));
+      return hasDepth(point) ? deepPoint<"mm">(x, y, ahead) : flatPoint<"mm">(x, y);
+    }, truth);
+    return truth.skin.kind === "fitted" ? { ...held, skin: skinOf(held.face) } : held;
+  };
+  return { faceAt };
+}
+
+/** How deep a point lies: by its own depth, on a brow's skin, or else level with the inner eye corners. */
+function depthOf(point: Point<"mm">, onSkin: boolean, skin: Skin, prominence: number): number {
+  if (hasDepth(point)) return point[2];
+  return onSkin ? prominence + depthAt(point, skin) : 0;
+}
+
 /** Where points lie if the head was turned otherwise than it was taken to be. */
 function turnedBy(turning: Turning, by: TurningOffset): PointMap<"mm", "mm"> {
   return (point) => {
@@ -158,11 +207,12 @@ function cameraCauses(
   if (camera === undefined) return [];
   const distanceU = scale.cameraDistance?.u ?? 0;
   const farther = (amount: number): PointMap<"mm", "mm"> =>
-    enlargedBy((point, onSkin) => {
-      const modelled = onSkin ? camera.prominence + depthAt(point, skin) : 0;
-      const depth = hasDepth(point) ? point[2] : modelled;
-      return 1 + (amount * depth * distanceU) / camera.distance ** 2;
-    });
+    enlargedBy(
+      (point, onSkin) =>
+        1 +
+        (amount * depthOf(point, onSkin, skin, camera.prominence) * distanceU) /
+          camera.distance ** 2,
+    );
   const nearer = (amount: number): PointMap<"mm", "mm"> =>
     enlargedBy((_, onSkin) => (onSkin ? 1 - (amount * BROW_PROMINENCE.u) / camera.distance : 1));
   // How near the brows lie is the average's where no depth says it.

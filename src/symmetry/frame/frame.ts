@@ -30,6 +30,11 @@ export interface FaceFrame {
   readonly turning?: Turning;
   /** Present where the scale knows how far away the camera was: perspective is corrected. */
   readonly camera?: Camera;
+  /**
+   * Standard uncertainty, in degrees, of how far the chin was raised, which heights depend on. Default 5,
+   * or as far as depth shows that it was raised and nobody corrected it; 0 compares landmarks of one photo.
+   */
+  readonly pitchU?: number;
 }
 
 /** A point of a photo in millimetres, with the midline upright: as the picture shows it. */

@@ -23,15 +23,11 @@ export function fromPicture(
 ): Point<"mm"> {
   if (isSeenAsIs(point, sight, landmark)) return point;
   if (hasDepth(point)) {
-    const aside = farAway(point, point[2], sight);
-    return sight.turning === undefined ? aside : turnForward(aside, sight.turning);
+    const seen = farAway(point, point[2], sight);
+    return sight.turning === undefined ? seen : turnForward(seen, sight.turning);
   }
   const x = xOnSkin(point, sight);
-  const { turning } = sight;
-  const lifted = onSkinOf(sight, x, 0);
-  const aside = turning === undefined ? lifted : turnAside(lifted, turning);
-  const [, y] = farAway(deepPoint(point[0], point[1], 0), aside[2], sight);
-  return flatPoint(x, y);
+  return flatPoint(x, yOnSkin(x, point, sight));
 }
 
 /** The way back: a point without depth is lifted onto the skin of the brows first. */
@@ -60,22 +56,39 @@ function isSeenAsIs(
 const REACH = 25;
 
 /** Distance from the midline, seen from the front, of the place of the skin that a picture shows. */
-function xOnSkin([seenX, seenY]: Point<"mm">, sight: Sight): number {
+function xOnSkin(seen: Point<"mm">, sight: Sight): number {
+  const [seenX, seenY] = seen;
   const x = rootBetween(
     seenX - REACH,
     seenX + REACH,
-    (front) => pictured(onSkinOf(sight, front, 0), sight)[0] - seenX,
+    (front) => pictured(onSkinOf(sight, front, yOnSkin(front, seen, sight)), sight)[0] - seenX,
   );
   if (x !== undefined) return x;
   const need = "a place on the skin of the face, or depth of its own";
   refuse("no-solution", "toFace", "point", [seenX, seenY], need);
 }
 
-function pictured(front: DeepPoint<"mm">, { turning, camera }: Sight): DeepPoint<"mm"> {
-  const aside = turning === undefined ? front : turnAside(front, turning);
+/** Height, at a distance from the midline, of the place of the skin that a picture shows. */
+function yOnSkin(x: number, [seenX, seenY]: Point<"mm">, sight: Sight): number {
+  // How far a height of the skin lies above what is seen: linear in it.
+  const above = (y: number): number => {
+    const [, up, depth] = aside(onSkinOf(sight, x, y), sight);
+    return up - farAway(deepPoint(seenX, seenY, 0), depth, sight)[1];
+  };
+  const level = above(0);
+  return level / (level - above(1));
+}
+
+function aside(front: DeepPoint<"mm">, { turning }: Sight): DeepPoint<"mm"> {
+  return turning === undefined ? front : turnAside(front, turning);
+}
+
+function pictured(front: DeepPoint<"mm">, sight: Sight): DeepPoint<"mm"> {
+  const { camera } = sight;
+  const turned = aside(front, sight);
   return camera === undefined
-    ? aside
-    : scaledAbout(camera, aside, enlargement("toPhoto", aside[2], camera));
+    ? turned
+    : scaledAbout(camera, turned, enlargement("toPhoto", turned[2], camera));
 }
 
 /** A place of the picture as a camera infinitely far away would show it, at a depth. */

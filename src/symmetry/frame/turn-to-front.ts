@@ -43,15 +43,15 @@ export interface TurningOptions extends CameraOptions {
 const MOST_YAW = 10;
 
 /**
- * A head with depth as seen from its own front: yaw and roll are corrected before anything is
+ * A head with depth as seen from its own front: yaw, roll and pitch are corrected before anything is
  * compared.
  *
  * From a photo it is the {@link FaceFrame} that does so, and `toPhoto` is still the way back; the
  * photo is taken as seen from far away, unless its scale knows the camera's distance. A head in
  * millimetres comes back turned. Brows without depth are taken to lie on the modelled skin, 15 mm in
- * front of the inner eye corners in the middle. Pitch is reported but not
- * corrected. {@link turningUncertainty} gives what an uncertain yaw and scale of depth leave
- * behind.
+ * front of the inner eye corners in the middle. Pitch is counted from an average upright profile, where
+ * the corners of eyes and mouth have depth. {@link turningUncertainty} gives what an uncertain yaw and
+ * scale of depth leave behind; a pitch is good to 5°, which a plan carries in every height.
  *
  * @throws GeometryError `out-of-range` for a yaw beyond the most that is allowed;
  * `missing-landmark` without depth at the inner eye corners; and what {@link fitMidsagittalPlane}
@@ -66,7 +66,7 @@ const MOST_YAW = 10;
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: turned(sign * 16, 0, 0),
  *   exocanthion: turned(sign * 44, 0, -10),
- *   cheilion: turned(sign * 25, -66, 5),
+ *   cheilion: turned(sign * 25, -66, 0.489),
  * });
  * const face: Face<"mm"> = {
  *   right: side(-1),
@@ -81,7 +81,7 @@ const MOST_YAW = 10;
  *   },
  * };
  * face.left.exocanthion; // → [42.8, 0, -14.3]
- * turnToFront(face).face.left.exocanthion; // → [44.0, 0, -10.0]
+ * turnToFront(face).face.left.exocanthion; // → [44.0, 0.0, -10.0]
  * ```
  */
 export function turnToFront(photo: Face<"px">, scale: Scale, options?: TurningOptions): FaceFrame;
@@ -208,17 +208,19 @@ function turningOf<U extends Unit>(
     pivot: mm(0),
     skin: { kind: "flat" },
   };
-  const forward = (point: Point<U>): Point<"mm"> => fromPicture(upright(point), { turning: flat });
-  const front = mapFace(face, forward);
-  const pivot = forward(plane.through);
-  const skin = skinOf(front);
-  const pitch = pitchOf(front);
+  const forward =
+    (turning: Turning) =>
+    (point: Point<U>): Point<"mm"> =>
+      fromPicture(upright(point), { turning });
+  const pitch = pitchOf(mapFace(face, forward(flat)));
+  const level = pitch === undefined ? flat : { ...flat, pitch };
+  const pivot = forward(flat)(plane.through);
+  const skin = skinOf(mapFace(face, forward(level)));
   return {
-    ...flat,
+    ...level,
     depthU: skinUncertainty(skin),
     pivot: length(hasDepth(pivot) ? pivot[2] : 0),
     skin,
-    ...(pitch === undefined ? {} : { pitch }),
   };
 }
 

@@ -11,7 +11,7 @@ import { toDegrees, toRadians } from "../../units/internal.js";
 import { prominenceOf } from "./camera.js";
 import { midpoint } from "../../geometry/index.js";
 
-/** A head's yaw that is corrected: the head is seen from its own front. */
+/** A head's yaw and pitch that are corrected: the head is seen from its own front. */
 export interface Turning {
   /** Degrees by which the head was turned towards the client's left. */
   readonly yaw: number;
@@ -24,11 +24,11 @@ export interface Turning {
   readonly depthU: number;
   /** Degrees by which the yaw would change if depth were scaled wrongly by its whole. */
   readonly yawPerDepth: number;
-  /** Depth at which an error of the yaw moves nothing sideways: that of the head's centroid. */
+  /** Depth, the chin as it was held, at which an error of the yaw moves nothing sideways: that of the head's centroid. */
   readonly pivot: Length<"mm">;
   /**
-   * Degrees by which the chin is raised, from how far the mouth corners lie ahead of the outer eye
-   * corners against `PROFILE_LEAN`: good to about 5°. It is not corrected; absent where these
+   * Degrees by which the chin was raised, from how far the mouth corners lie ahead of the outer eye
+   * corners against an average upright profile: good to 5°. Absent, and not corrected, where these
    * corners have no depth.
    */
   readonly pitch?: number;
@@ -38,14 +38,24 @@ export interface Turning {
 
 /** A point of the face as the picture shows it, in millimetres, as it is seen from the front. */
 export function turnForward([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
-  const { cosine, sine } = turnOf(turning);
-  return deepPoint(x * cosine - depth * sine, y, x * sine + depth * cosine);
+  const { cosine, sine } = turnOf(turning.yaw);
+  return raisedBy(
+    -(turning.pitch ?? 0),
+    deepPoint(x * cosine - depth * sine, y, x * sine + depth * cosine),
+  );
 }
 
 /** The way back. */
-export function turnAside([x, y, depth]: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
-  const { cosine, sine } = turnOf(turning);
+export function turnAside(point: DeepPoint<"mm">, turning: Turning): DeepPoint<"mm"> {
+  const { cosine, sine } = turnOf(turning.yaw);
+  const [x, y, depth] = raisedBy(turning.pitch ?? 0, point);
   return deepPoint(x * cosine + depth * sine, y, depth * cosine - x * sine);
+}
+
+/** Where a point of a head comes to lie when the chin is raised by so many degrees, about the inner eye corners. */
+export function raisedBy(degrees: number, [x, y, depth]: DeepPoint<"mm">): DeepPoint<"mm"> {
+  const { cosine, sine } = turnOf(degrees);
+  return deepPoint(x, y * cosine + depth * sine, depth * cosine - y * sine);
 }
 
 /**
@@ -86,24 +96,34 @@ export function turningShift(
   turning: Turning,
   { yaw, depth }: TurningOffset,
 ): Length<"mm"> {
-  const { cosine, sine } = turnOf(turning);
+  const { cosine, sine } = turnOf(turning.yaw);
   const { skin, pivot } = turning;
-  const ahead = (hasDepth(at) ? at[2] : depthAt(at, skin) + prominenceOf(skin)) - pivot;
+  const depthOf = hasDepth(at) ? at[2] : depthAt(at, skin) + prominenceOf(skin);
+  // The yaw is about the upright, and the pivot lies in the head as it was held.
+  const held = raisedBy(turning.pitch ?? 0, deepPoint(at[0], at[1], depthOf));
+  const ahead = held[2] - pivot;
   const aheadAsSeen = ahead * cosine - at[0] * sine;
   const perDepth = aheadAsSeen * sine + ahead * toRadians(turning.yawPerDepth);
   return length(0 - ahead * toRadians(yaw) - perDepth * depth);
 }
 
-function turnOf({ yaw }: Turning): { readonly cosine: number; readonly sine: number } {
-  const angle = toRadians(yaw);
+function turnOf(degrees: number): { readonly cosine: number; readonly sine: number } {
+  const angle = toRadians(degrees);
   return { cosine: Math.cos(angle), sine: Math.sin(angle) };
 }
 
 /**
  * Degrees by which the line from outer eye corners to mouth corners leans forward on an upright head.
- * Measured by us on the canonical face mesh: 69.9 mm below, 11.1 ahead. People differ by about 5° (ours).
+ * Measured by us on the canonical face mesh: 69.9 mm below, 11.1 ahead.
  */
 export const PROFILE_LEAN = 9.03;
+
+/**
+ * Standard uncertainty of where a head looks straight ahead, in degrees: people who were photographed
+ * upright hold their heads, and have profiles, that differ by so much. Measured by us with a face mesh on
+ * 102 such faces: 0.9 ± 4.9 from {@link PROFILE_LEAN}.
+ */
+export const UPRIGHT_U = 5;
 
 /** Degrees by which the chin of a face seen along its own mirror plane is raised. */
 export function pitchOf({ right, left }: Face<"mm">): number | undefined {

@@ -48,6 +48,7 @@ export interface Labels {
   readonly "value-unknown": NoValues;
   readonly "value-nothing": NoValues;
   readonly "value-both": Texts<"value">;
+  readonly "value-held": Texts<"value">;
   readonly "title-plan": NoValues;
   readonly "title-choices": NoValues;
   readonly "title-captures": NoValues;

@@ -35,6 +35,7 @@ export const LABELS = {
   "value-unknown": "not known",
   "value-nothing": "in nothing",
   "value-both": "{value}, both sides",
+  "value-held": "{value} held",
   "title-plan": "Brow map",
   "title-choices": "Choices weighed",
   "title-captures": "Captures of one face",

@@ -258,14 +258,13 @@ describe("planOnPhoto", () => {
       return mm([point[0] / (1 - nearer / 400), point[1] / (1 - nearer / 400)]);
     });
     const photo = requirePlannable(photograph(seen, { factor: 0.2, tilt: 6, at: [900, 700] }));
-    const planAt = (away?: Measured<Length<"mm">>): BrowPlan =>
-      planOnPhoto(
-        photo,
-        faceFrame(photo, {
-          ...exactScale(0.2),
-          ...(away === undefined ? {} : { cameraDistance: away }),
-        }),
-      );
+    const planAt = (away?: Measured<Length<"mm">>): BrowPlan => {
+      const scale = {
+        ...exactScale(0.2),
+        ...(away === undefined ? {} : { cameraDistance: away }),
+      };
+      return planOnPhoto(photo, { ...faceFrame(photo, scale), pitchU: 0 });
+    };
     const startHeight = (plan: BrowPlan): Measured =>
       plan.naturalMeasures.left.startHeight as Measured;
 

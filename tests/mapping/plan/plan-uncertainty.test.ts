@@ -2,24 +2,30 @@ import { deepPoint, hasDepth } from "brow-geometry/units";
 import {
   type Face,
   faceFrame,
+  type FaceFrame,
   type Length,
   type Measured,
   measured,
   mm,
+  planBrows,
   planOnPhoto,
   type Point,
   px,
   requirePlannable,
   type Scale,
+  scaleFromIris,
+  type SideMeasures,
+  toFace,
   turnToFront,
 } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
 import { type Turning } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
+import { foundFace, type LondonFace, londonFaces } from "../../support/london-faces.js";
 import { photograph } from "../../support/photograph.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
-import { syntheticHead, turnedHead } from "../../support/synthetic-head.js";
+import { raisedHead, syntheticHead, turnedHead } from "../../support/synthetic-head.js";
 
 const SCALE: Scale = { from: "px", to: "mm", factor: 0.2, u: 0, source: "given", notes: [] };
 const POSE = { factor: 0.2, tilt: 3, at: [900, 700] } as const;
@@ -44,7 +50,7 @@ function readTurned(
   if (frame.turning === undefined) throw new Error("not turned");
   const turning = { ...frame.turning, yawU: 0, depthU: 0, ...turningIs };
   const midline = { ...frame.midline, tiltU: 0, throughU: px(0) };
-  const plan = planOnPhoto(photo, { ...frame, midline, turning });
+  const plan = planOnPhoto(photo, { ...frame, midline, turning, pitchU: 0 });
   const tail = plan.naturalMeasures.left.tailDistance;
   const apart = plan.naturalComparison.differences.find(
     ({ measure }) => measure === "tailDistance",
@@ -105,7 +111,8 @@ describe("what is read on brows without depth before a camera 400 mm away", () =
   const startHeight = (method: "mirror" | "given", away: Measured<Length<"mm">>): Measured => {
     const frame = faceFrame(photo, { ...SCALE, cameraDistance: away });
     const midline = { ...frame.midline, method, tiltU: 0, throughU: px(0) };
-    const read = planOnPhoto(photo, { ...frame, midline }).naturalMeasures.left.startHeight;
+    const read = planOnPhoto(photo, { ...frame, midline, pitchU: 0 }).naturalMeasures.left
+      .startHeight;
     if (read === undefined) throw new Error("no start");
     return read;
   };
@@ -128,6 +135,63 @@ describe("what is read on brows without depth before a camera 400 mm away", () =
   );
 });
 
+describe("what is read where nobody knows how far the chin was raised", () => {
+  const exactFace = { ...syntheticFace(), source: EXACT };
+  const readAt = (
+    frame: (photo: Face<"px">) => FaceFrame,
+    head: Face<"mm">,
+  ): SideMeasures<Measured> => {
+    const photo = requirePlannable(photograph(head, POSE));
+    return planOnPhoto(photo, frame(photo)).naturalMeasures.left;
+  };
+
+  it("is as unsure in height as 5° make it for what lies ahead of the eyes, without depth", () => {
+    const unturned = (photo: Face<"px">): FaceFrame => {
+      const frame = faceFrame(photo, SCALE);
+      return { ...frame, midline: { ...frame.midline, tiltU: 0, throughU: px(0) } };
+    };
+    const ahead = 15 - 14.5 ** 3 / (0.987 * 87.8) ** 2;
+    const { startHeight, startDistance } = readAt(unturned, exactFace);
+    expectClose(startHeight?.u, ahead * Math.sin((5 * Math.PI) / 180), 1e-3);
+    expectClose(startDistance?.u, 0, 1e-9);
+    const known = (photo: Face<"px">): FaceFrame => ({ ...unturned(photo), pitchU: 0 });
+    expectClose(readAt(known, exactFace).startHeight?.u, 0, 1e-9);
+  });
+
+  it("is read the same whatever the pitch, with depth; or is unsure by what it moves, not turned", () => {
+    const photo = foundFace(londonFaces()[0] as LondonFace, "mesh-478");
+    const head = toFace(photo, turnToFront(photo, scaleFromIris(photo)));
+    const raised = raisedHead(head, 20);
+    const turned = (photo: Face<"px">): FaceFrame => turnToFront(photo, SCALE);
+    const level = readAt(turned, head).startHeight;
+    const taken = readAt(turned, raised).startHeight;
+    expectClose(taken?.value, level?.value, 1e-6);
+    expectClose(taken?.u, level?.u, 0.05 * (level?.u ?? 0));
+    const left = readAt((photo) => faceFrame(photo, SCALE), raised).startHeight;
+    const off = Math.abs((left?.value ?? 0) - (level?.value ?? 0));
+    expect(off).toBeGreaterThan(4);
+    expect(1.96 * (left?.u ?? 0)).toBeGreaterThan(off);
+  });
+});
+
+describe("the outer eye corner to the tail end on a modelled skin", () => {
+  it("is unsure of how deep the skin falls, by 12 %, and of how far the corner lies behind it, by 0.07", () => {
+    const face = requirePlannable({ ...syntheticFace(), source: EXACT });
+    const [corner, tail] = [face.left.exocanthion, face.left.brow.upper.at(-1) ?? mm([0, 0])];
+    const width = 0.987 * (face.left.exocanthion[0] - face.right.exocanthion[0]);
+    const apart = (deeper: number, setBack: number): number => {
+      const fall = (tail[0] ** 3 - corner[0] ** 3) / width ** 2;
+      const behind = deeper * fall - setBack * corner[0];
+      return Math.hypot(tail[0] - corner[0], tail[1] - corner[1], behind);
+    };
+    const read = planBrows(face).naturalMeasures.left.exocanthionToTailEnd;
+    expectClose(read?.value, apart(1, 0.212), 1e-9);
+    const byDepth = (apart(1.12, 0.212) - apart(0.88, 0.212)) / 2;
+    const bySetBack = (apart(1, 0.282) - apart(1, 0.142)) / 2;
+    expectClose(read?.u, Math.hypot(byDepth, bySetBack), 1e-6);
+  });
+});
+
 /** A head whose scale of depth alone is uncertain: its skin says so. */
 function readDepthWrong(yaw: number, relativeU: number): { readonly tail: Measured } {
   const photo = requirePlannable(
@@ -140,7 +204,8 @@ function readDepthWrong(yaw: number, relativeU: number): { readonly tail: Measur
   if (frame.turning === undefined) throw new Error("not turned");
   const turning = { ...frame.turning, yawU: 0 };
   const midline = { ...frame.midline, tiltU: 0, throughU: px(0) };
-  const { tailDistance } = planOnPhoto(photo, { ...frame, midline, turning }).naturalMeasures.left;
+  const { tailDistance } = planOnPhoto(photo, { ...frame, midline, turning, pitchU: 0 })
+    .naturalMeasures.left;
   if (tailDistance === undefined) throw new Error("no tail end");
   // A detector's depth is good to a tenth.
   return { tail: { value: tailDistance.value, u: (tailDistance.u * relativeU) / 0.1 } };

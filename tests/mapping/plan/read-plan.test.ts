@@ -147,7 +147,8 @@ describe("the uncertainty of a plan", () => {
       { side: "left", dot: "upperStart", at: mm([15, 20]) },
       { side: "left", dot: "upperArch", at: mm([42, 26]) },
     ] as const;
-    const plan = planOnPhoto(photo, faceFrame(photo, scaled(0.01)), { pins });
+    const frame = { ...faceFrame(photo, scaled(0.01)), pitchU: 0 };
+    const plan = planOnPhoto(photo, frame, { pins });
     const front = plan.measures.left.frontOnPhoto;
     expect((front?.u ?? 0) / (front?.value ?? 1)).toBeCloseTo(0.01, 5);
   });

@@ -26,7 +26,7 @@ import { photograph, type Pose } from "../../support/photograph.js";
 import { normalNumbers } from "../../support/random.js";
 import { refusal } from "../../support/refusal.js";
 import { AS_FOUND, faceOfMesh, meshSamples } from "../../support/sample-faces.js";
-import { syntheticHead, turnedHead } from "../../support/synthetic-head.js";
+import { raisedHead, syntheticHead, turnedHead } from "../../support/synthetic-head.js";
 
 const scaleOf = ({ factor }: Pose): Scale => ({
   from: "px",
@@ -38,6 +38,7 @@ const scaleOf = ({ factor }: Pose): Scale => ({
 });
 
 const anyYaw = fc.double({ min: -9.9, max: 9.9, noNaN: true });
+const anyPitch = fc.double({ min: -20, max: 20, noNaN: true });
 const POSE: Pose = { factor: 0.2, tilt: 3, at: [900, 700] };
 
 /** A head with the brow of the canonical face mesh, in its depth. */
@@ -200,30 +201,55 @@ describe("turnToFront", () => {
     expectClose([face.right, face.left, face.midline], [head.right, head.left, head.midline], 1e-6);
   });
 
-  it("reports pitch and leaves it", () => {
+  it.each([-20, -6, 6, 20])(
+    "takes out that a chin was raised by %s°, turned by 7° or not",
+    (pitch) => {
+      const head = syntheticHead();
+      for (const yaw of [0, 7]) {
+        const { face, turning } = turnToFront(turnedHead(raisedHead(head, pitch), yaw));
+        expectClose([turning.pitch, turning.yaw], [pitch, yaw], 1e-6);
+        expectClose(
+          [face.right, face.left, face.midline],
+          [head.right, head.left, head.midline],
+          1e-6,
+        );
+      }
+    },
+  );
+
+  test.prop([anyYaw, anyPitch, anyPose(), anyFlatPoint<"mm">(55)], { numRuns: 30 })(
+    "keeps the way back of a head with a raised chin, with depth and without",
+    (yaw, pitch, pose, point) => {
+      const photo = photograph(turnedHead(raisedHead(syntheticHead(), pitch), yaw), pose);
+      const frame = turnToFront(photo, scaleOf(pose));
+      expectClose(toPhoto(toFace(photo, frame), frame), photo, 1e-6);
+      const [x, y] = toPhoto(onSkin(point, frame.turning?.skin ?? { kind: "flat" }), frame);
+      expectClose(toPhoto(point, frame), [x, y], 1e-9);
+      expectClose(toFace(flatPoint(x, y), frame), point, 1e-9);
+    },
+  );
+
+  it("counts pitch from how far the mouth corners lie ahead of the outer eye corners, against 9.03°", () => {
     const head = syntheticHead();
-    const pitchOf = (pitch: number): number => {
-      const angle = (pitch * Math.PI) / 180;
-      const pitched = mapFace(head, (point: Point<"mm">) => {
-        const [x, y] = point;
-        const depth = hasDepth(point) ? point[2] : 0;
-        return mm([
-          x,
-          y * Math.cos(angle) + depth * Math.sin(angle),
-          depth * Math.cos(angle) - y * Math.sin(angle),
-        ]);
-      });
-      return turnToFront(pitched).turning.pitch ?? Number.NaN;
-    };
-    expectClose(pitchOf(6) - pitchOf(0), 6, 1e-6);
-    expectClose(pitchOf(-6) - pitchOf(0), -6, 1e-6);
-    // The mouth corners of this head lie so far ahead of its outer eye corners, against 9.03°.
     const [eye, mouth] = [head.left.exocanthion, head.left.cheilion] as [
       DeepPoint<"mm">,
       DeepPoint<"mm">,
     ];
-    const lean = Math.atan2(mouth[2] - eye[2], eye[1] - mouth[1]);
-    expectClose(pitchOf(0), (lean * 180) / Math.PI - 9.03, 1e-9);
+    const ahead = mapFace(head, (point: Point<"mm">, landmark) =>
+      landmark === "cheilion" ? mm([point[0], point[1], mouth[2] + 5]) : point,
+    );
+    const lean = Math.atan2(mouth[2] + 5 - eye[2], eye[1] - mouth[1]);
+    expectClose(turnToFront(ahead).turning.pitch, (lean * 180) / Math.PI - 9.03, 1e-9);
+  });
+
+  it("leaves the pitch of a head whose mouth corners have no depth, and says nothing of it", () => {
+    const head = raisedHead(syntheticHead(), 6);
+    const flat = mapFace(head, (point: Point<"mm">, landmark) =>
+      landmark === "cheilion" ? flatPoint<"mm">(point[0], point[1]) : point,
+    );
+    const { face, turning } = turnToFront(flat);
+    expect(turning.pitch).toBeUndefined();
+    expectClose(face.left.brow, head.left.brow, 1e-6);
   });
 
   it.each([10.5, -12, 30])("refuses a head turned by %s°", (yaw) => {
