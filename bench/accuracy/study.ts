@@ -13,6 +13,7 @@ import { type Beliefs, estimate, PRIORS, type ScaledLengths, type ScaleKind } fr
 import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";
 import { drawPerson, type Source, SOURCES, takePhoto } from "./people.js";
 import { intoPage, table } from "./page.js";
+import { slopeTable } from "./slopes.js";
 
 const SEED = 20_251;
 const PEOPLE = Number(process.argv[2] ?? 10_000);
@@ -184,6 +185,7 @@ const TABLES = {
   arches: () =>
     archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
   mistakes: mistakeTable,
+  slopes: () => slopeTable(SEED + 200, 2 * PEOPLE),
   coverage: coverageTable,
 };
 const texts = Object.fromEntries(
