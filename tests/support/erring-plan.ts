@@ -24,7 +24,7 @@ import {
   withMoves,
 } from "../../src/landmarks/internal.js";
 import { edgeOfDrawn } from "../../src/mapping/plan/edge-of-drawn.js";
-import { grownThickness } from "../../src/mapping/dots/settle-thickness.js";
+import { grownThickness, plannedThickness } from "../../src/mapping/dots/settle-thickness.js";
 import { asksOf, solveDots } from "../../src/mapping/dots/solve-dots.js";
 import { edgeOfDots, edgeOfHair, readSide } from "../../src/proportions/internal.js";
 import { intoSpace, prominenceOf, raisedBy, turningShift } from "../../src/symmetry/internal.js";
@@ -149,10 +149,7 @@ function readings(
     }),
   );
   const { lead, frontShare, shape } = choices;
-  const thickness = {
-    ...choices.thickness,
-    ...grownThickness(face, natural, skin, lead, frontShare),
-  };
+  const thickness = plannedThickness(face, grownThickness(face, natural, skin, lead, frontShare));
   try {
     const settled = { ...choices, thickness };
     const asks = eachSide((side) => asksOf(face, side, natural[side], settled));
