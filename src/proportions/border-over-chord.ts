@@ -15,6 +15,9 @@ export interface BorderOverChord {
   readonly up: readonly [x: number, y: number];
 }
 
+/** Points nearer than this are one, in mm: between them nothing but rounding would turn. */
+const SAME_PLACE = 1e-4;
+
 /** Lays a border out over its chord; its ends must differ. */
 export function overChord(border: Polyline<"mm">): BorderOverChord {
   const start = border[0] as Point<"mm">;
@@ -32,7 +35,7 @@ export function overChord(border: Polyline<"mm">): BorderOverChord {
   for (const point of border) {
     const [right, above] = [point[0] - before[0], point[1] - before[1]];
     const step = Math.sqrt(right * right + above * above);
-    if (step === 0 && along.length > 0) continue;
+    if (step < SAME_PLACE && along.length > 0) continue;
     way += step;
     before = point;
     const [x, y] = [point[0] - start[0], point[1] - start[1]];
