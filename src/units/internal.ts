@@ -5,7 +5,13 @@ export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
 export { requireFinite, requireFinitePoint, requireObject } from "./quantities/require.js";
 export { requirePolyline, requirePositive, requireWithin } from "./quantities/require.js";
 export { requireFlag, requireWord } from "./quantities/require.js";
-export { refuse, refusingAs, shownValue, writtenPath } from "./quantities/geometry-error.js";
+export {
+  refuse,
+  refusingAs,
+  shownValue,
+  unlessRefused,
+  writtenPath,
+} from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale-source.js";
 export { requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";

@@ -12,83 +12,54 @@ import type { NoValues, Numbers } from "../../units/internal.js";
 import type { TailHeight } from "../choices/choice-tables.js";
 import type { ArchLimit } from "./arch-limits.js";
 
-/** Why start and arch are as high as they are. */
-export const LEVEL_REASONS = ["levels-middle", "levels-side", "levels-held-back"] as const;
-
-/** Why a brow starts where it does. */
-export const START_REASONS = [
-  "start-at-alare",
-  "start-at-endocanthion-nose-wide",
-  "start-at-endocanthion-stand-in",
-  "start-at-endocanthion-nose-bent",
-  "start-at-endocanthion-nose-deviates",
-  "start-chosen",
-] as const;
-
-/** Why a brow peaks where it does. */
-export const ARCH_REASONS = [
-  "arch-natural",
-  "arch-moved-outward",
-  "arch-moved-inward",
-  "arch-flat",
-  "arch-undetermined",
-  "arch-share-beyond",
-  "arch-share-nowhere",
-  "arch-chosen",
-] as const;
-
-/** Why a brow ends where it does. */
-export const TAIL_REASONS = ["tail-at-guide"] as const;
-
-/** Why a brow is as thick as it is. */
-export const THICKNESS_REASONS = [
-  "thickness-natural",
-  "thickness-evened",
-  "thickness-usual",
-  "thickness-chosen",
-  "thickness-assumed",
-] as const;
-
-export const REASON_CODES = [
-  "lead-middle",
-  "lead-side",
-  "lead-side-by-measure",
-  "levels-middle",
-  "levels-side",
-  "levels-held-back",
-  "start-at-alare",
-  "start-at-endocanthion-nose-wide",
-  "start-at-endocanthion-stand-in",
-  "start-at-endocanthion-nose-bent",
-  "start-at-endocanthion-nose-deviates",
-  "start-chosen",
-  "arch-natural",
-  "arch-moved-outward",
-  "arch-moved-inward",
-  "arch-flat",
-  "arch-undetermined",
-  "arch-share-beyond",
-  "arch-share-nowhere",
-  "arch-chosen",
-  "tail-at-guide",
-  "thickness-natural",
-  "thickness-evened",
-  "thickness-usual",
-  "thickness-chosen",
-  "thickness-assumed",
-  "border-extended",
-  "guide-missed",
-  "carried-by-measure",
-  "pinned",
-  "pins-break-levels",
-  "pins-break-tail-heights",
-  "pins-break-distances",
-  "pins-break-thickness",
-  "pins-break-share",
-] as const;
+/** Codes of the reasons that a plan gives, by what they are about. */
+export const REASONS_FOR = {
+  lead: ["lead-middle", "lead-side", "lead-side-by-measure"],
+  levels: ["levels-middle", "levels-side", "levels-held-back"],
+  start: [
+    "start-at-alare",
+    "start-at-endocanthion-nose-wide",
+    "start-at-endocanthion-stand-in",
+    "start-at-endocanthion-nose-bent",
+    "start-at-endocanthion-nose-deviates",
+    "start-chosen",
+  ],
+  arch: [
+    "arch-natural",
+    "arch-moved-outward",
+    "arch-moved-inward",
+    "arch-flat",
+    "arch-undetermined",
+    "arch-share-beyond",
+    "arch-share-nowhere",
+    "arch-chosen",
+  ],
+  tail: ["tail-at-guide"],
+  thickness: [
+    "thickness-natural",
+    "thickness-evened",
+    "thickness-usual",
+    "thickness-chosen",
+    "thickness-assumed",
+  ],
+  events: [
+    "border-extended",
+    "guide-missed",
+    "carried-by-measure",
+    "pinned",
+    "pins-break-levels",
+    "pins-break-tail-heights",
+    "pins-break-distances",
+    "pins-break-thickness",
+    "pins-break-share",
+  ],
+} as const;
 
 /** Codes of the reasons that a plan gives. */
-export type ReasonCode = CodeOf<typeof REASON_CODES, ReasonNotes>;
+export type ReasonCode = CodeOf<(typeof REASONS_FOR)[keyof typeof REASONS_FOR], ReasonNotes>;
+
+export const REASON_CODES: readonly ReasonCode[] = /* @__PURE__ */ (() =>
+  Object.values(REASONS_FOR).flat())();
 
 interface OfSide {
   readonly side: Side;

@@ -3,7 +3,8 @@ import { isGuide } from "../../landmarks/internal.js";
 import { frontShare, guideLine } from "../../proportions/index.js";
 import { requireGuideLandmarks } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { eachSide, GeometryError, type Note } from "../../units/index.js";
+import { eachSide, type Note } from "../../units/index.js";
+import { unlessRefused } from "../../units/internal.js";
 import { type Lead, ledBy, LEADS } from "../choices/choice-tables.js";
 import { type ArchLimit, archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import type { FaceRead, PlannedDots, Settled, SettledChoices } from "./planned-dots.js";
@@ -44,7 +45,10 @@ export function solveWithinLimits(
   if (arch !== "brow-length-share" || pins.some(({ dot }) => dot === "upperArch")) {
     return { settled, solution: solve(settled.value) };
   }
-  const divided = ifAny(() => solve(settled.value));
+  const divided = unlessRefused(
+    () => solve(settled.value),
+    (code) => code === "no-solution",
+  );
   const [inner, outer] = limitsFor(read.face, lead);
   const place = divided && archOf(divided, lead);
   const limit = place !== undefined && place < inner.distance ? inner : outer;
@@ -53,7 +57,11 @@ export function solveWithinLimits(
     if (isChosen || isWithin) return { settled, solution: divided };
   }
   const { convention } = limit;
-  const value = { ...settled.value, arch: convention, eyeWidthShare: LIMBUS_SHARE };
+  const value = {
+    ...settled.value,
+    arch: convention,
+    ...(convention === "eye-width-share" ? { eyeWidthShare: LIMBUS_SHARE } : {}),
+  };
   const solution = solve(value);
   const said = { limit: convention, asked, share: shareOf(solution, read, lead) };
   const why: Note<ReasonCode> =
@@ -74,15 +82,6 @@ function guidesOf(
       guideLine(requireGuideLandmarks(face, convention), side, convention, { share }),
     ),
   );
-}
-
-function ifAny(solve: () => ToldSolution): ToldSolution | undefined {
-  try {
-    return solve();
-  } catch (error) {
-    if (error instanceof GeometryError && error.code === "no-solution") return undefined;
-    throw error;
-  }
 }
 
 /** The limits of both sides as the brow that leads has them. */

@@ -1,7 +1,7 @@
 import type { Skin } from "../../landmarks/index.js";
 import type { OutlineDots, OutlineOptions } from "../../proportions/index.js";
 import { browCurves, type BrowEdge, edgeOfCurves } from "../../proportions/internal.js";
-import { GeometryError } from "../../units/index.js";
+import { unlessRefused } from "../../units/internal.js";
 
 /** The edge of a brow drawn through its dots, or nothing where none is, as moved by their uncertainty. */
 export function edgeOfDrawn(
@@ -9,10 +9,8 @@ export function edgeOfDrawn(
   shape: OutlineOptions,
   skin: Skin,
 ): BrowEdge | undefined {
-  try {
-    return edgeOfCurves(browCurves(dots, shape), skin);
-  } catch (error) {
-    if (error instanceof GeometryError && error.code === "inconsistent") return undefined;
-    throw error;
-  }
+  return unlessRefused(
+    () => edgeOfCurves(browCurves(dots, shape), skin),
+    (code) => code === "inconsistent",
+  );
 }

@@ -69,3 +69,8 @@ export function rootOfSquares(rows: readonly Row[], size: number): Row {
 export function zeros(size: number): Row {
   return new Array<number>(size).fill(0);
 }
+
+/** Writes a part into a row, from a place on. */
+export function fillFrom(row: Row, start: number, part: Row): void {
+  for (let index = 0; index < part.length; index += 1) row[start + index] = part[index] as number;
+}

@@ -1,47 +1,25 @@
-import { heightOver } from "../../geometry/internal.js";
-import {
-  type BrowDots,
-  type CompleteDots,
-  type Dot,
-  type FaceSide,
-  GUIDES,
-  lengthBetween,
-  type SideLandmark,
-  type Skin,
-} from "../../landmarks/index.js";
-import { DOT_NAMES } from "../../landmarks/internal.js";
+import { GUIDES, lengthBetween, type SideLandmark } from "../../landmarks/index.js";
 import type { NaturalDots } from "../../proportions/index.js";
 import {
   dotsAnew,
-  edgeOfDots,
   edgeOfHair,
   readFromEye,
   readSide,
   type SideReading,
   type SideToRead,
 } from "../../proportions/internal.js";
-import {
-  deepPoint,
-  eachSide,
-  flatPoint,
-  GeometryError,
-  hasDepth,
-  length,
-  type Measured,
-  type Point,
-  type Side,
-  type Sides,
-} from "../../units/index.js";
-import { keysOf, SIDES } from "../../units/internal.js";
 import { intoSpace } from "../../symmetry/internal.js";
+import { eachSide, type Measured, type Side, type Sides } from "../../units/index.js";
+import { keysOf, SIDES, unlessRefused } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { grownThickness, plannedThickness } from "../dots/settle-thickness.js";
 import { asksOf, type SideAsks, solveDots } from "../dots/solve-dots.js";
-import { edgeOfDrawn } from "./edge-of-drawn.js";
-import { meanSlopes, rootOfSquares, type Row, slopesOf, zeros } from "./mean-slopes.js";
-import { seenBy, type Variation } from "./variation.js";
+import { fillFrom, meanSlopes, rootOfSquares, type Row, slopesOf, zeros } from "./mean-slopes.js";
+import { fillDots, fillEye, PLACED } from "./placed-row.js";
+import { plannedReader } from "./read-placed.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
+import { seenBy, type Variation } from "./variation.js";
 
 // A plan is read in two stages: from the face to what grows and to the planned dots, and from those dots
 // to what is read on them. Slopes of both stages multiply. The second has few inputs, however many points
@@ -123,17 +101,9 @@ export function readPlan(
 /** A face space that lies where it was laid. */
 const IN_PLACE: Row = [0, 0, 0];
 
-/** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
-const AFTER_DOTS: number = 2 * DOT_NAMES.length;
-const PLACED: number = AFTER_DOTS + 4;
-
 /** A row of the first stage: what grows, what planned readings follow from, and what the skin makes of them. */
 const BY_SKIN = READ + 2 * PLACED;
 const STATE = BY_SKIN + READ;
-
-function fillFrom(row: Row, start: number, part: Row): void {
-  for (let index = 0; index < part.length; index += 1) row[start + index] = part[index] as number;
-}
 
 function placedIn(state: Row): Row {
   return state.slice(READ, BY_SKIN);
@@ -171,18 +141,10 @@ function stateReader(
         return;
       }
       if (!isOwn || variation === truth) fillDots(state, start, dots[side]);
-      if (isAnew(side)) fillFrom(state, start + AFTER_DOTS, eyeOf(face[side]));
+      if (isAnew(side)) fillEye(state, start, face[side]);
     });
     return state;
   };
-}
-
-/** What planned readings follow from beside the dots. */
-function eyeOf({ exocanthion, pupil, upperLid }: PlannableFace["left"]): Row {
-  const lid = pupil && upperLid && heightOver(length<"mm">(pupil[0]), upperLid);
-  const [x, y] =
-    pupil === undefined || lid === undefined ? [Number.NaN, Number.NaN] : [pupil[0], lid];
-  return [exocanthion[0], exocanthion[1], x, y];
 }
 
 /** What grows on one side, and what it asks for. */
@@ -245,119 +207,6 @@ function solvedDots(
   return solveDots(asks, skin, { ...choices, thickness, pins }).dots;
 }
 
-/** What a question answers; nothing where geometry has no answer for a face that is a little different. */
-function ifAny<Answer>(question: () => Answer): Answer | undefined {
-  try {
-    return question();
-  } catch (error) {
-    // What is missing is missing whichever way the face varies.
-    if (error instanceof GeometryError && error.code !== "missing-landmark") return undefined;
-    throw error;
-  }
-}
-
-/** The second stage: what is read on planned dots, the eyes beside them being where the row has them. */
-function plannedReader(plan: PlannedDots): (placed: Row, skin: Skin) => Row {
-  const readers = eachSide((side) => plannedSideReader(plan, side));
-  return (placed, skin) => {
-    const row = zeros(READ);
-    const [right, left] = [
-      readers.right(placed.slice(0, PLACED), skin),
-      readers.left(placed.slice(PLACED), skin),
-    ];
-    fillSide(row, "right", right.reading);
-    fillSide(row, "left", left.reading);
-    row[BETWEEN] = lengthBetween(right.start, left.start, skin);
-    return row;
-  };
-}
-
-interface PlannedSide {
-  readonly start: Point<"mm">;
-  readonly reading: SideReading;
-}
-
-/** Reads one side, once for the same dots in a row: of two sides one moves at a time. */
-function plannedSideReader(
-  { face, choices }: PlannedDots,
-  side: Side,
-): (at: Row, skin: Skin) => PlannedSide {
-  let last: (PlannedSide & { readonly at: Row; readonly skin: Skin }) | undefined;
-  return (at, skin) => {
-    const isSame =
-      last?.skin === skin && at.every((value, index) => Object.is(value, last?.at[index]));
-    if (last !== undefined && isSame) return last;
-    const dots = dotsIn(at);
-    const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
-    const reading = readSide(dots, { side, landmarks: eyeIn(at, face[side]), skin, edge });
-    last = { at, skin, start: dots.upperStart, reading };
-    return last;
-  };
-}
-
-/**
- * Each dot stands in a row by how it lies from the middle of others: so that dots moved one by one still
- * make a brow.
- */
-const LIES_FROM: { readonly [Name in Dot]: readonly Dot[] } = {
-  upperStart: [],
-  upperArch: [],
-  tailEnd: [],
-  upperBody: ["upperStart", "upperArch"],
-  lowerStart: ["upperStart"],
-  lowerBody: ["upperBody"],
-  lowerArch: ["upperArch"],
-};
-const IN_ROW = keysOf(LIES_FROM);
-
-function fillDots(row: Row, start: number, dots: CompleteDots<"mm">): void {
-  for (let index = 0; index < IN_ROW.length; index += 1) {
-    const dot = IN_ROW[index] as Dot;
-    const [x, y] = dots[dot];
-    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
-    row[start + 2 * index] = x - fromX;
-    row[start + 2 * index + 1] = y - fromY;
-  }
-}
-
-function dotsIn(row: Row): CompleteDots<"mm"> {
-  const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  for (let index = 0; index < IN_ROW.length; index += 1) {
-    const dot = IN_ROW[index] as Dot;
-    const [x, y] = placeIn(row, 2 * index);
-    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
-    dots[dot] = flatPoint(x + fromX, y + fromY);
-  }
-  return dots as CompleteDots<"mm">;
-}
-
-function middleOf(names: readonly Dot[], dots: BrowDots<"mm">): Point<"mm"> {
-  let [x, y] = [0, 0];
-  for (const name of names) {
-    const place = dots[name] as Point<"mm">;
-    x += place[0] / names.length;
-    y += place[1] / names.length;
-  }
-  return flatPoint(x, y);
-}
-
-function placeIn(row: Row, index: number): Point<"mm"> {
-  return flatPoint(row[index] as number, row[index + 1] as number);
-}
-
-/** The eye of a side with its corner and its lid elsewhere; the lid is level as far as it is read. */
-function eyeIn(placed: Row, { exocanthion }: PlannableFace["left"]): FaceSide<"mm"> {
-  const [outer, height] = placeIn(placed, AFTER_DOTS);
-  // How deep the corner lies is known apart from where it is seen.
-  const corner = hasDepth(exocanthion)
-    ? deepPoint<"mm">(outer, height, exocanthion[2])
-    : flatPoint<"mm">(outer, height);
-  const [x, lid] = placeIn(placed, AFTER_DOTS + 2);
-  if (Number.isNaN(lid)) return { exocanthion: corner };
-  const upperLid = [flatPoint<"mm">(x - 1, lid), flatPoint<"mm">(x + 1, lid)];
-  return { exocanthion: corner, pupil: flatPoint(x, lid), upperLid };
-}
-
 /** Adds to a row what comes of moving by so much each of what it follows from. */
 function addEffects(row: Row, columns: readonly (Row | undefined)[], moves: Row): Row {
   columns.forEach((column, index) => {
@@ -370,4 +219,10 @@ function addEffects(row: Row, columns: readonly (Row | undefined)[], moves: Row)
     }
   });
   return row;
+}
+
+/** What a question answers; nothing where geometry has no answer for a face that is a little different. */
+function ifAny<Answer>(question: () => Answer): Answer | undefined {
+  // What is missing is missing whichever way the face varies.
+  return unlessRefused(question, (code) => code !== "missing-landmark");
 }

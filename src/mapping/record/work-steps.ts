@@ -4,14 +4,7 @@ import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
 import { keysOf, requireFinite, SIDES } from "../../units/internal.js";
-import {
-  ARCH_REASONS,
-  LEVEL_REASONS,
-  type ReasonCode,
-  START_REASONS,
-  TAIL_REASONS,
-  THICKNESS_REASONS,
-} from "../dots/notes.js";
+import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
 import { moveNote } from "../plan/move-notes.js";
 import { inHalves } from "../plan/moves.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -64,7 +57,7 @@ type RulerPlace = RulerPlaceCode extends `at-${infer Place}` ? Place : never;
 /** Something to do on one side: a dot to place, a border to join, a distance to read again. */
 type Task =
   | {
-      readonly stage: keyof typeof REASONS_OF;
+      readonly stage: keyof typeof REASONS_BY_STAGE;
       readonly does: keyof typeof AXES;
       readonly dot: Dot;
       readonly laid: Laid;
@@ -209,7 +202,7 @@ function whyOf(
   plan: BrowPlan,
   side: Side,
   dot: Dot,
-  stage: keyof typeof REASONS_OF,
+  stage: keyof typeof REASONS_BY_STAGE,
 ): readonly Note<ReasonCode>[] {
   const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
   const pinned = [side, follows].flatMap((of) =>
@@ -218,17 +211,17 @@ function whyOf(
     ),
   );
   if (pinned.length > 0) return pinned.slice(0, 1);
-  const ofStage: readonly ReasonCode[] = REASONS_OF[stage];
+  const ofStage: readonly ReasonCode[] = REASONS_BY_STAGE[stage];
   return plan.reasons.filter(({ code }) => ofStage.includes(code));
 }
 
 /** The reasons that speak of a stage. */
-const REASONS_OF = {
-  levels: LEVEL_REASONS,
-  starts: START_REASONS,
-  arches: ARCH_REASONS,
-  "tail-ends": TAIL_REASONS,
-  thickness: THICKNESS_REASONS,
+const REASONS_BY_STAGE = {
+  levels: REASONS_FOR.levels,
+  starts: REASONS_FOR.start,
+  arches: REASONS_FOR.arch,
+  "tail-ends": REASONS_FOR.tail,
+  thickness: REASONS_FOR.thickness,
 } as const;
 
 /** The stages in which an artist draws a map, in their order. */

@@ -2,14 +2,13 @@ import { type Face, mapFace, type Skin, skinOf } from "../../landmarks/index.js"
 import {
   deepPoint,
   flatPoint,
-  GeometryError,
   hasDepth,
   type Length,
   mm,
   type Point,
   type Scale,
 } from "../../units/index.js";
-import { requirePositive } from "../../units/internal.js";
+import { requirePositive, unlessRefused } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
 import { type FaceFrame, ontoFace, upright } from "./frame.js";
 
@@ -48,12 +47,11 @@ const FLAT: Skin = { kind: "flat" };
 
 /** A head without features tells of no skin: its dots lie in the plane in which the scale holds. */
 function skinBefore(face: Face<"mm">): Skin {
-  try {
-    return skinOf(face);
-  } catch (error) {
-    if (error instanceof GeometryError && error.code === "missing-landmark") return FLAT;
-    throw error;
-  }
+  const own = unlessRefused(
+    () => skinOf(face),
+    (code) => code === "missing-landmark",
+  );
+  return own ?? FLAT;
 }
 
 /** A face with depth as a camera infinitely far away would show it. */

@@ -1,9 +1,9 @@
 import type { Face } from "../../landmarks/index.js";
-import { GeometryError, type Length, type Unit } from "../../units/index.js";
-import { refusingAs } from "../../units/internal.js";
+import type { Length, Unit } from "../../units/index.js";
+import { refusingAs, unlessRefused } from "../../units/internal.js";
 import { eyeLevel } from "./fit-midline.js";
 import { type Midline, type MidlineMethod, MIDLINE_METHODS } from "./midline.js";
-import { type FittedLine, lineByMethod } from "./midline-methods.js";
+import { lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, placeOnFace } from "./placed-line.js";
 import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
@@ -47,24 +47,15 @@ export function otherMidlines<U extends Unit>(
     const chosen = { line, leftIsPositive: leftIsPositive(line.direction, sense) };
     return MIDLINE_METHODS.flatMap((method): readonly OtherMidline<U>[] => {
       if (method === midline.method || method === "given") return [];
-      const fitted = lineIfAny(face, method);
+      // Another method may have nothing to say of the face.
+      const fitted = unlessRefused(
+        () => lineByMethod(face, method),
+        () => true,
+      );
       if (fitted === undefined) return [];
       const other = placeOnFace(fitted.line, level, sense);
       const offset = leftwardsFrom(other.line.through, chosen);
       return [{ method, tilt: other.tilt, offset }];
     });
   });
-}
-
-/** Another method may have nothing to say of the face. */
-function lineIfAny<U extends Unit>(
-  face: Face<U>,
-  method: MidlineMethod,
-): FittedLine<U> | undefined {
-  try {
-    return lineByMethod(face, method);
-  } catch (error) {
-    if (error instanceof GeometryError) return undefined;
-    throw error;
-  }
 }

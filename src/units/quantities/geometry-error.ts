@@ -123,3 +123,16 @@ export function refusingAs<Result>(where: string, run: () => Result): Result {
     throw new GeometryError(error.code, { ...error.detail, where }, { cause: error });
   }
 }
+
+/** What a question answers; nothing where it is refused in a way that is an answer too. */
+export function unlessRefused<Answer>(
+  ask: () => Answer,
+  isAnswer: (code: GeometryErrorCode) => boolean,
+): Answer | undefined {
+  try {
+    return ask();
+  } catch (error) {
+    if (error instanceof GeometryError && isAnswer(error.code)) return undefined;
+    throw error;
+  }
+}

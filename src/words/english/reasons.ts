@@ -37,9 +37,9 @@ export const REASONS = {
   "thickness-natural":
     "Thickness as it grows: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-evened":
-    "Thickness as it grows, but not growing towards the arch: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
+    "Thickness as it grows, evened so that the brow does not thicken towards the arch: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-usual":
-    "Where the brow is how thick is known to ±{u:1mm} only: on the whole as thick as it grows, fullest at the front: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
+    "The thickness of the hair is known to ±{u:1mm} only, too little to tell where it is fullest: on the whole as thick as it grows, fullest at the front: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-chosen":
     "Thickness as chosen: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-assumed":

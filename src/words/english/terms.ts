@@ -37,7 +37,7 @@ function terms(): Terms {
     tooLittle: eachIn(MEASURE_KINDS, ({ less }) => less),
     rules: { ...wordsIn(GUIDES), ...BROW_ARCHES },
     tailHeights: {
-      natural: "at the height where it meets the hair",
+      natural: "at the height of the brow there",
       "level-with-lower-start": "level with the lower start dot",
       "level-with-upper-start": "level with the upper start dot",
     },

@@ -86,7 +86,7 @@ describe("hermiteDifference", () => {
   });
 });
 
-/** Two knots with slopes: any cubic over 0…1. */
+/** Two knots with slopes: every cubic over 0…1 has them. */
 const cubic = (from: number, leaving: number, arriving: number, to: number): HermiteCurve => [
   { x: 0, y: from, before: leaving, after: leaving },
   { x: 1, y: to, before: arriving, after: arriving },
