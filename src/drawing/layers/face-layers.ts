@@ -1,7 +1,7 @@
 import { distance } from "../../geometry/index.js";
 import { type Face, type FaceSide, type PointLandmark } from "../../landmarks/index.js";
 import { MIDLINE_LANDMARKS } from "../../landmarks/internal.js";
-import { flatPoint, type Point, type Side } from "../../units/index.js";
+import { deepPoint, flatPoint, hasDepth, type Point, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { label } from "../../words/internal.js";
 import { type Box, isWithin, type Spot } from "../canvas/box.js";
@@ -147,7 +147,9 @@ const IRIS_STEPS = 64;
 function circle(centre: Point<"mm">, radius: number): readonly Point<"mm">[] {
   return Array.from({ length: IRIS_STEPS + 1 }, (_, index) => {
     const angle = (2 * Math.PI * index) / IRIS_STEPS;
-    return flatPoint(centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle));
+    const [x, y] = [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+    // As deep as its pupil: on a turned head it would lie beside it.
+    return hasDepth(centre) ? deepPoint(x, y, centre[2]) : flatPoint(x, y);
   });
 }
 

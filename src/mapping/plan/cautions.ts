@@ -133,7 +133,9 @@ const FRONTAL = 5;
 function turnedCautions({ yaw, yawU, pitch = 0 }: Turning): readonly Note<CautionCode>[] {
   if (Math.max(Math.abs(yaw), Math.abs(pitch)) <= FRONTAL) return [];
   const side = yaw > 0 ? "left" : "right";
-  return [caution("head-was-turned", { yaw: Math.abs(yaw), u: yawU, side, pitch })];
+  const where = pitch > 0 ? "higher" : "lower";
+  const by = { yaw: Math.abs(yaw), u: yawU, pitch: Math.abs(pitch) };
+  return [caution("head-was-turned", { ...by, side, where })];
 }
 
 /** Where no depth says how far the chin was raised, or nobody corrected it. */

@@ -42,7 +42,8 @@ export interface CautionNotes extends Pick<FaceNotes, "stand-in"> {
   readonly "scale-uncertain": Numbers<"percent" | "off">;
   readonly "scale-from-population-average": NoValues;
   readonly "head-may-be-turned": Carried;
-  readonly "head-was-turned": OfSide & Numbers<"yaw" | "u" | "pitch">;
+  readonly "head-was-turned": OfSide &
+    Numbers<"yaw" | "u" | "pitch"> & { readonly where: "higher" | "lower" };
   readonly "head-may-be-raised": Numbers<"u">;
   readonly "eyes-slant": OfSide & Numbers<"angle" | "u" | "limit">;
   readonly "size-implausible": Numbers<"distance" | "least" | "most">;

@@ -12,7 +12,7 @@ export const CAUTIONS = {
     "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
   "head-may-be-turned": "{finding}",
   "head-was-turned":
-    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and its chin held {pitch:0}° higher than on an average upright face (lower where negative), corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
+    "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and its chin held {pitch:0}° {where:levels} than on an average upright face, corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
   "head-may-be-raised":
     "How far the chin was raised is known to ±{u:0}° only: 5° move the start of a brow by about 1.5 mm in height. Check heights upright, the client looking straight ahead.",
   "eyes-slant":

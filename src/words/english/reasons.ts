@@ -29,7 +29,7 @@ export const REASONS = {
   "arch-undetermined":
     "Where the {side:sides} brow arches is known only to ±{u:1mm}: front and tail divide at {share:2} of the length by ruler instead.",
   "arch-share-beyond":
-    "Divided so, the arch would lie {distance:1mm} past the vertical of the {limit:archLimits}: it stands on that, and the front takes {share:2} of the length.",
+    "At {asked:2} of the length by ruler, the arch would lie {distance:1mm} past the vertical of the {limit:archLimits}: it stands on that, and the front takes {share:2}.",
   "arch-share-nowhere":
     "No place of the brow gives the front {asked:2} of the length: the arch stands on the vertical of the {limit:archLimits}, and the front takes {share:2}.",
   "arch-chosen": "Arch as chosen: {convention:rules}.",
