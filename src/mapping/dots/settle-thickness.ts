@@ -7,13 +7,7 @@ import {
   type StationThickness,
 } from "../../proportions/index.js";
 import { BORDER_END, STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
-import {
-  type Length,
-  length,
-  type Note,
-  type Sides,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+import { type Length, length, type Note, type Sides } from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
 import { type Lead, ledSides } from "../choices/choice-tables.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -23,8 +17,8 @@ import type { Settled } from "./planned-dots.js";
 /** Borders nearer than this do not tell a thickness: they meet there. Ours, in mm. */
 const LEAST = 1;
 
-/** Thickness that is known to less than what sides may differ by tells a profile. */
-const TELLING = /* @__PURE__ */ (() => WORKING_TOLERANCES.tolerances.thickness.limits.upper ?? 0)();
+/** Thickness that is known to no worse than this tells where a brow is fullest. Ours, in mm. */
+const TELLING = 0.5;
 
 /** How thick the planned brows are: as chosen, as they grow, or as brows usually are. */
 export function settleThickness(
