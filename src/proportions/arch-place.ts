@@ -46,25 +46,18 @@ export function placeOfCrest(shape: BorderOverChord, { share, height }: Crest): 
 export function crestOf({ along, heights }: BorderOverChord): Crest | undefined {
   const last = along.length - 1;
   const turns = turnsOf(along, heights);
-  let corners = 0;
-  let corner = 0;
   let sum = 0;
   let squares = 0;
   for (let index = 1; index < last; index += 1) {
     const turn = Math.abs(turns[index] as number);
-    if (isCorner(turn)) {
-      corners += 1;
-      corner = index;
-    }
     sum += turn;
     squares += turn * turn;
   }
-  if (corners === 0) return undefined;
+  if (last < 2) return undefined;
   const way = along[last] as number;
-  if (corners === 1) {
-    const share = (along[corner] as number) / way;
-    const height = heights[corner] as number;
-    return { share, height, coarseness: 1, sines: sinesAt(share), corner };
+  if (last === 2) {
+    const share = (along[1] as number) / way;
+    return { share, height: heights[1] as number, coarseness: 1, sines: sinesAt(share), corner: 1 };
   }
   const coarseness = squares / (sum * sum);
   const waves = wavesOf(along, turns);
@@ -76,13 +69,6 @@ export function crestOf({ along, heights }: BorderOverChord): Crest | undefined 
     height += (waves[wave] as number) * (sines[wave] as number);
   }
   return { share, height: sagFactor(coarseness) * height, coarseness, sines, blend };
-}
-
-/** A turn of less than this, in slopes, is none but that of rounding. */
-const STRAIGHT = 1e-9;
-
-export function isCorner(turn: number): boolean {
-  return Math.abs(turn) > STRAIGHT;
 }
 
 /** By how much a polyline turns downwards at each of its points, in slopes; 0 at its ends. */

@@ -1,6 +1,6 @@
 import { flatPoint, type FlatPoint, type Point, type Polyline } from "../units/index.js";
 
-/** A border seen from the chord between its ends; points drawn twice in a row count once. */
+/** The ends and corners of a border seen from the chord between its ends. */
 export interface BorderOverChord {
   /** Way of each point along the border, in mm. */
   readonly along: readonly number[];
@@ -14,9 +14,6 @@ export interface BorderOverChord {
   /** Of length 1, square to the chord, upwards. */
   readonly up: readonly [x: number, y: number];
 }
-
-/** Points nearer than this are one, in mm: between them nothing but rounding would turn. */
-const SAME_PLACE = 1e-4;
 
 /** Lays a border out over its chord; its ends must differ. */
 export function overChord(border: Polyline<"mm">): BorderOverChord {
@@ -32,11 +29,12 @@ export function overChord(border: Polyline<"mm">): BorderOverChord {
   const heights: number[] = [];
   let way = 0;
   let before = start;
-  for (const point of border) {
+  for (let index = 0; index < border.length; index += 1) {
+    const point = border[index] as Point<"mm">;
+    const next = border[index + 1];
+    if (index > 0 && next !== undefined && isBetween(point, before, next)) continue;
     const [right, above] = [point[0] - before[0], point[1] - before[1]];
-    const step = Math.sqrt(right * right + above * above);
-    if (step < SAME_PLACE && along.length > 0) continue;
-    way += step;
+    way += Math.sqrt(right * right + above * above);
     before = point;
     const [x, y] = [point[0] - start[0], point[1] - start[1]];
     along.push(way);
@@ -44,6 +42,18 @@ export function overChord(border: Polyline<"mm">): BorderOverChord {
     heights.push(x * up[0] + y * up[1]);
   }
   return { along, shares, heights, start, chord, up };
+}
+
+/** What lies off a straight line by less does so by rounding, in mm. */
+const STRAIGHT = 1e-9;
+
+/** Whether a point is no corner but lies on the way from one to the other. */
+function isBetween(point: Point<"mm">, from: Point<"mm">, to: Point<"mm">): boolean {
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  const [offX, offY] = [point[0] - from[0], point[1] - from[1]];
+  const square = x * x + y * y;
+  const share = square === 0 ? 0 : Math.min(Math.max((offX * x + offY * y) / square, 0), 1);
+  return Math.hypot(offX - share * x, offY - share * y) <= STRAIGHT;
 }
 
 /** The point over a share of the chord, at a height above it. */

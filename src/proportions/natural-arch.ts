@@ -10,7 +10,6 @@ import {
   amplitudeOfTurn,
   type Crest,
   crestOf,
-  isCorner,
   placeOfCrest,
   sagFactor,
   turnsOf,
@@ -118,12 +117,7 @@ function judged(at: FlatPoint<"mm">, u: Length<"mm">, rise: Measured<Length<"mm"
  * Standard deviation of a sum of waves, each counted so often, where each point has an error of 1 and
  * the chord has those of its ends.
  */
-function spreadOf(shape: BorderOverChord, factors: Row): number {
-  const turns = turnsOf(shape.along, shape.heights);
-  // Points on a straight leg err with its ends.
-  const ofCorners = (row: readonly number[]): readonly number[] =>
-    row.filter((_, at) => at === 0 || at === turns.length - 1 || isCorner(turns[at] as number));
-  const [along, shares] = [ofCorners(shape.along), ofCorners(shape.shares)];
+function spreadOf({ along, shares }: BorderOverChord, factors: Row): number {
   const way = along[along.length - 1] as number;
   // A wave is a sum over turns, and turning is its own transpose.
   const weights = turnsOf(
