@@ -32,3 +32,7 @@ export type { ShapeCode } from "./shape/notes.js";
 export { workSteps } from "./record/work-steps.js";
 export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/work-steps.js";
 export type { WorkOptions } from "./record/work-steps.js";
+export { grantWishes, type WishOptions } from "./wishes/grant-wishes.js";
+export type { GrantedWish, GrantedWishes, Wish } from "./wishes/grant-wishes.js";
+export type { WishCode, WishLimitCode } from "./wishes/notes.js";
+export { type WishName, WISHES } from "./wishes/wish-tables.js";

@@ -12,6 +12,7 @@ export {
 } from "./drawn/notes.js";
 export type { EvennessNotes } from "./drawn/notes.js";
 export type { WeighingNoteParts, WeighingNotes } from "./weighing/notes.js";
+export type { WishLimitNotes, WishNotes } from "./wishes/notes.js";
 export type { RulerPlaceNotes, StepNotes, StepReasonNotes } from "./record/notes.js";
 export { SHAPE_CODES, type ShapeNotes } from "./shape/notes.js";
 export { ORIGINS } from "./dots/planned-dots.js";

@@ -275,6 +275,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => root.evenReadings(unsure, "left"),
     () => root.evenReadings(readings(1), "left", unproven),
   ],
+  grantWishes: [
+    () => mapping.grantWishes(face, [{ wish: "lift", amount: mm(NAN) }]),
+    () => mapping.grantWishes(oneBorder(POINT), []),
+  ],
   planBrows: [() => root.planBrows(face, { frontShare: 3 })],
   planDots: [() => root.planDots(face, { frontShare: 3 })],
   planOnPhoto: [() => root.planOnPhoto(photo, frame, { frontShare: 3 })],

@@ -8,10 +8,22 @@ import { QUANTITIES } from "../../src/words/english/quantities.js";
 import { READINGS } from "../../src/words/english/readings.js";
 import { REASONS } from "../../src/words/english/reasons.js";
 import { WEIGHING } from "../../src/words/english/weighing.js";
+import { WISHED } from "../../src/words/english/wished.js";
 import { WORK } from "../../src/words/english/work.js";
 
 it("has every code once: no topic takes the place of another's sentence", () => {
-  const topics = [QUANTITIES, FACES, CAPTURES, REASONS, CAUTIONS, READINGS, WORK, WEIGHING, GRADES];
+  const topics = [
+    QUANTITIES,
+    FACES,
+    CAPTURES,
+    REASONS,
+    CAUTIONS,
+    READINGS,
+    WORK,
+    WEIGHING,
+    WISHED,
+    GRADES,
+  ];
   const codes = topics.flatMap((topic) => Object.keys(topic));
   expect(codes.filter((code, index) => codes.indexOf(code) !== index)).toEqual([]);
   expect(codes.sort()).toEqual(Object.keys(ENGLISH.sentences).sort());

@@ -25,7 +25,7 @@ import {
   workSteps,
 } from "brow-geometry";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
-import { weighChoices } from "brow-geometry/mapping";
+import { grantWishes, weighChoices, type Wish, WISHES } from "brow-geometry/mapping";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { pointOnSide } from "brow-geometry/symmetry";
 import { keysOf } from "../../src/units/internal.js";
@@ -98,6 +98,12 @@ const weighed = weighChoices(face, [
   { lead: "right", carry: "measure", start: "alare-vertical", arch: "alare-through-pupil", pins },
   { noseBent: true, tailHeight: "level-with-upper-start", shape: { angularity: 0.5 } },
 ]);
+
+const granted = keysOf(WISHES).flatMap((wish) => {
+  const asked: readonly Wish[] = [{ wish, amount: mm(1) }];
+  const most: readonly Wish[] = [{ wish, amount: mm(20) }];
+  return [asked, most].flatMap((wishes) => grantWishes(face, wishes).grants);
+});
 
 describe("a catalogue in another alphabet leaves no English", () => {
   const words = PSEUDO;
@@ -176,5 +182,7 @@ describe("a catalogue in another alphabet leaves no English", () => {
     };
     expect(said(evenReadings(sheet, "right"))).toEqual([]);
     expect(said([...weighed.notes, ...weighed.rows.flatMap(({ reasons }) => reasons)])).toEqual([]);
+    expect(new Set(granted.map(({ note }) => note.code)).size).toBe(2);
+    expect(said(granted.map(({ note }) => note))).toEqual([]);
   });
 });

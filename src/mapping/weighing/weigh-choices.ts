@@ -1,13 +1,13 @@
 import { type FaceMeasures, landmarkUncertainty } from "../../landmarks/index.js";
-import { GeometryError, type Length, type Note } from "../../units/index.js";
-import { refuse, requireFinite, shownValue, SIDES, refusingAs } from "../../units/internal.js";
+import { GeometryError, type Length } from "../../units/index.js";
+import { refuse, requireFinite, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
-import { fieldNote } from "./field-note.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
-import { type WeighingCode, weighingNote } from "./notes.js";
+import { weighingNote } from "./notes.js";
+import { whyNot } from "./why-not.js";
 
 /**
  * What each of several choices would do to a face: how far dots move, how much hair is removed and
@@ -71,19 +71,6 @@ function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefin
     return { kind: "no-solution", choices, reasons: [whyNot(error)] };
   }
 }
-
-function whyNot({ code, detail }: GeometryError): Note<WeighingCode> {
-  return weighingNote("no-solution", {
-    error: code,
-    path: detail.field,
-    field: fieldNote(detail.field),
-    value: shownValue(detail.value, SHOWN_DECIMALS),
-    need: detail.need,
-  });
-}
-
-/** Enough to see on which side of a limit a value lies. */
-const SHOWN_DECIMALS = 4;
 
 /** What rows are sorted by, the most telling first. */
 function rankOf(row: WeighedChoice, known: number): readonly number[] {

@@ -19,6 +19,8 @@ import type {
   WayNotes,
   WeighingNoteParts,
   WeighingNotes,
+  WishLimitNotes,
+  WishNotes,
 } from "../../mapping/internal.js";
 import type {
   HalfFacesNotes,
@@ -55,6 +57,8 @@ export interface Notes
     RulerPlaceNotes,
     WeighingNotes,
     WeighingNoteParts,
+    WishNotes,
+    WishLimitNotes,
     GradeNotes,
     UngradedNotes,
     FeedbackNotes,

@@ -14,7 +14,7 @@ import type {
   Mark,
 } from "../../landmarks/index.js";
 import type { KindOfMeasure, MeasureKind } from "../../landmarks/internal.js";
-import type { Carry, Choices, Lead, Levels, TailHeight } from "../../mapping/index.js";
+import type { Carry, Choices, Lead, Levels, TailHeight, WishName } from "../../mapping/index.js";
 import type { ArchLimit } from "../../mapping/internal.js";
 import type { OutlineOptions, Station } from "../../proportions/index.js";
 import type { Way } from "../../symmetry/index.js";
@@ -43,6 +43,7 @@ export interface Vocabularies {
   readonly leads: Lead;
   readonly carries: Carry;
   readonly heightsOf: Levels;
+  readonly wishes: WishName;
   readonly choices: keyof Choices;
   readonly shapes: keyof OutlineOptions;
   readonly scaleSources: ScaleSource;

@@ -9,6 +9,7 @@ import { READINGS } from "./readings.js";
 import { REASONS } from "./reasons.js";
 import { TERMS } from "./terms.js";
 import { WEIGHING } from "./weighing.js";
+import { WISHED } from "./wished.js";
 import { WORK } from "./work.js";
 
 /** Everything that this library says, in English. */
@@ -27,6 +28,7 @@ function english(): Words {
       ...READINGS,
       ...WORK,
       ...WEIGHING,
+      ...WISHED,
       ...GRADES,
     },
     advice: CAPTURE_ADVICE,

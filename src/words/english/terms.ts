@@ -56,6 +56,18 @@ function terms(): Terms {
       middle: "heights half-way",
       higher: "heights of the higher brow",
     },
+    wishes: {
+      lift: "Lift",
+      lower: "Lower",
+      lengthen: "Lengthen",
+      shorten: "Shorten",
+      fuller: "Fuller",
+      thinner: "Thinner",
+      "wider-apart": "Wider apart",
+      closer: "Closer together",
+      "higher-arch": "Higher arch",
+      "flatter-arch": "Flatter arch",
+    },
     choices: {
       lead: "leading brow",
       carry: "way of carrying",
