@@ -15,7 +15,7 @@ import type { ArchLimit } from "./arch-limits.js";
 /** Codes of the reasons that a plan gives, by what they are about. */
 export const REASONS_FOR = {
   lead: ["lead-middle", "lead-side", "lead-side-by-measure"],
-  levels: ["levels-middle", "levels-side", "levels-held-back"],
+  levels: ["levels-middle", "levels-side", "levels-held-back", "levels-left"],
   start: [
     "start-at-alare",
     "start-at-endocanthion-nose-wide",
@@ -89,6 +89,8 @@ export interface ReasonNotes {
   readonly "lead-side-by-measure": { readonly lead: Side };
   readonly "levels-middle": NoValues;
   readonly "levels-side": { readonly levels: Side };
+  /** The greatest difference in height that evening left, and what clients and others notice. */
+  readonly "levels-left": Numbers<"most" | "clients" | "others">;
   readonly "levels-held-back": Uneven & { readonly dot: Dot; readonly higher: Side };
   readonly "start-at-alare": NoseWings;
   readonly "start-at-endocanthion-nose-wide": NoseWings;

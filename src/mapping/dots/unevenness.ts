@@ -6,9 +6,12 @@ import {
   eachSide,
   type Limits,
   type Note,
+  NOTICED_BY_CLIENTS,
+  NOTICED_BY_OTHERS,
   type Side,
   type Sides,
   type ToleranceSet,
+  type ToleranceSetWith,
 } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
@@ -82,26 +85,38 @@ function broken(
 /** The dots whose heights are evened, where no pin has settled them. */
 const EVENED: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
 
-/** What stays uneven because no dot was to leave its hair by more than a limit. */
+/**
+ * What stays uneven because no dot was to leave its hair by more than a limit, and who notices as much. A tail
+ * end that is to be level with a start goes where that choice takes it, however far its hair is.
+ */
 export function heldLevels(
   dots: Sides<CompleteDots<"mm">>,
-  { levelLimit, pins }: SettledChoices,
+  { levelLimit, pins, tailHeight }: SettledChoices,
 ): readonly Note<ReasonCode>[] {
   if (levelLimit === undefined) return [];
-  return EVENED.filter((dot) => pins.every((pin) => pin.dot !== dot)).flatMap((dot) => {
+  const held = EVENED.filter(
+    (dot) =>
+      pins.every((pin) => pin.dot !== dot) && (dot !== "tailEnd" || tailHeight === "natural"),
+  ).flatMap((dot) => {
     const { right, left } = eachSide((side) => dots[side][dot][1]);
     const difference = Math.abs(left - right);
-    if (difference <= ROUNDING) return [];
-    const higher = right > left ? "right" : "left";
-    return [
-      reason("levels-held-back", {
-        dot,
-        difference,
-        limit: levelLimit,
-        higher,
-      }),
-    ];
+    return difference <= ROUNDING
+      ? []
+      : [{ dot, difference, limit: levelLimit, higher: right > left ? "right" : "left" } as const];
   });
+  if (held.length === 0) return [];
+  return [
+    ...held.map((values) => reason("levels-held-back", values)),
+    reason("levels-left", {
+      most: Math.max(...held.map(({ difference }) => difference)),
+      clients: noticed(NOTICED_BY_CLIENTS),
+      others: noticed(NOTICED_BY_OTHERS),
+    }),
+  ];
+}
+
+function noticed({ tolerances }: ToleranceSetWith<"position">): number {
+  return tolerances.position.limits.upper ?? Infinity;
 }
 
 /** What adding and subtracting coordinates may cost, in mm. */

@@ -7,6 +7,8 @@ export const REASONS = {
   "levels-side": "Heights of start and arch are those of the {levels:sides} brow.",
   "levels-held-back":
     "Evening took no {dot:dots} dot more than {limit:1mm} up or down from its own hair: the {higher:sides} one stays {difference:1mm} higher.",
+  "levels-left":
+    "The sides then differ by up to {most:1mm} in height: clients notice about {clients:1mm} on themselves, others about {others:1mm}.",
   "start-at-alare":
     "Start above the nose wing: counted outward from the inner eye corner it lies at {right:1mm} (right) and {left:1mm} (left), neither beyond {limit:mm}.",
   "start-at-endocanthion-nose-wide":

@@ -210,6 +210,17 @@ describe("a plan whose levels are limited", () => {
       "Evening took no start dot more than 1.0 mm up or down from its own hair: the left one stays 1.0 mm higher.",
     );
     expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
+    const { reasons } = planDots(raisedLeft(), { levelLimit: mm(1) });
+    // 2 mm: Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517; 3.5 mm: Aesthet Surg J 2017;37:375–385.
+    expect(reasons.flatMap((one) => (one.code === "levels-left" ? [say(one)] : []))).toEqual([
+      "The sides then differ by up to 1.0 mm in height: clients notice about 2.0 mm on themselves, others about 3.5 mm.",
+    ]);
+  });
+
+  it("does not say that a tail end stayed near its hair where a choice took it level with the start", () => {
+    const said = heldBack({ levelLimit: mm(1), tailHeight: "level-with-lower-start" });
+    expect(said).toHaveLength(2);
+    expect(said.join()).not.toContain("tail end");
   });
 
   it("moves only the brow that follows, and that one no farther", () => {
