@@ -14,23 +14,20 @@ export function errorSources(
   face: Face<"mm">,
   read: readonly LandmarkName[],
 ): readonly PointMoves[] {
-  return FACE_PARTS.flatMap((part) => {
-    let points = 0;
-    return linesOf(face, part).flatMap(({ landmark, line }): readonly PointMoves[] => {
-      const first = points;
-      points += line.length;
+  return FACE_PARTS.flatMap((part) =>
+    linesOf(face, part).flatMap(({ landmark, place, line }): readonly PointMoves[] => {
       if (!read.includes(landmark)) return [];
       const u = landmarkUncertainty(face, landmark);
       return stationErrors(line).flatMap((shares) =>
         [0, 1].map((axis) => {
-          const moves: Direction[] = [];
-          shares.forEach((share, index) => {
+          const moves = shares.map((share): Direction | undefined => {
             const by = share * u;
-            if (by !== 0) moves[first + index] = axis === 0 ? [by, 0] : [0, by];
+            if (by === 0) return undefined;
+            return axis === 0 ? [by, 0] : [0, by];
           });
-          return { [part]: moves };
+          return { [part]: { [place]: moves } };
         }),
       );
-    });
-  });
+    }),
+  );
 }

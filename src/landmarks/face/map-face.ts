@@ -19,7 +19,6 @@ export function mapBrow<From extends Unit, To extends Unit>(
 ): Brow<To> {
   const upper = mapLine(brow.upper, map, "brow");
   const lower = brow.lower && mapLine(brow.lower, map, "brow");
-  if (isSame(upper, brow.upper) && isSame(lower, brow.lower)) return brow as unknown as Brow<To>;
   return lower === undefined ? { upper } : { upper, lower };
 }
 
@@ -86,14 +85,7 @@ function mapLine<From extends Unit, To extends Unit>(
   map: PointMap<From, To>,
   name: LandmarkName,
 ): Polyline<To> {
-  const mapped = line.map((point) => map(point, name));
-  // What stays is the same object: whoever reads a face again need not read that again.
-  const stays = mapped.every((point, index) => isSame(point, line[index]));
-  return stays ? (line as unknown as Polyline<To>) : mapped;
-}
-
-function isSame(one: unknown, other: unknown): boolean {
-  return one === other;
+  return line.map((point) => map(point, name));
 }
 
 function mapSymmetricPoints<From extends Unit, To extends Unit>(

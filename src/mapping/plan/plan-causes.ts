@@ -10,6 +10,7 @@ import {
 import {
   deepen,
   errorSources,
+  type PointMoves,
   SET_BACK,
   type SkinWithSetBack,
   withMoves,
@@ -102,21 +103,16 @@ function landmarkCauses(
     const moved = (amount: number): PlannableFace =>
       withMoves(face, source, amount) as PlannableFace;
     const faceAt = (amount: number): Variation => ({ face: moved(amount), skin, pins });
-    if (spaceIn === undefined || isInPlace(moved(1), face)) return { faceAt };
+    if (spaceIn === undefined || !movesSpace(source)) return { faceAt };
     const [from, to] = [spaceIn(moved(-1)), spaceIn(moved(1))];
     const space = [(to.x - from.x) / 2, (to.y - from.y) / 2, (to.lean - from.lean) / 2];
     return { faceAt, space };
   });
 }
 
-/** Whether nothing was moved that a space is laid through. */
-function isInPlace(moved: PlannableFace, face: PlannableFace): boolean {
-  return (
-    moved.midline === face.midline &&
-    MIDLINE_PAIRS.every(
-      (name) => moved.right[name] === face.right[name] && moved.left[name] === face.left[name],
-    )
-  );
+/** Whether something is moved that a space is laid through. */
+function movesSpace({ midline, right = {}, left = {} }: PointMoves): boolean {
+  return midline !== undefined || MIDLINE_PAIRS.some((name) => name in right || name in left);
 }
 
 /** A space whose midline does not hang on the landmarks: its level does. */
