@@ -1,3 +1,4 @@
+export type { FigureStyle, LengthUnit } from "./catalogue/figures.js";
 export { ENGLISH } from "./english/english.js";
 export type { Notes } from "./catalogue/notes.js";
 export { say, sayAdvice } from "./telling/say.js";

@@ -60,8 +60,6 @@ const PSEUDO: Words = {
       Object.entries(ENGLISH.terms).map(([name, words]) => [name, allMarked(words)]),
     ) as unknown as Words["terms"]),
     standIns: Object.fromEntries(STAND_INS.map((instead) => [instead, marked(instead)])),
-    // Signs of units are the same in every language.
-    units: { ...allMarked(ENGLISH.terms.units), mm: "mm", "mm²": "mm²" },
   },
 };
 

@@ -36,7 +36,10 @@ export function element(
   return { name, attributes, children: children.filter((child) => child !== undefined) };
 }
 
-/** A picture as SVG source, with its name and what it shows for readers who do not see it. */
+/**
+ * A picture as SVG source, with its name and what it shows for readers who do not see it. It says its own direction:
+ * on a page that runs from right to left its texts would start at their other ends.
+ */
 export function pictureSource(
   frame: Attributes,
   title: string,
@@ -45,7 +48,7 @@ export function pictureSource(
 ): string {
   const named = [element("title", {}, [title]), element("desc", {}, [description])];
   const xmlns = "http://www.w3.org/2000/svg";
-  const attributes = { xmlns, ...frame, role: "img", "font-family": FONT_FAMILY };
+  const attributes = { xmlns, ...frame, role: "img", direction: "ltr", "font-family": FONT_FAMILY };
   return svgSource(element("svg", attributes, [...named, ...children]));
 }
 

@@ -43,7 +43,7 @@ export function textWidth(
 }
 
 /** Where a line may end: at any space but that between a number and its unit. */
-const BREAKS = /(?<!\d) | (?!(?:mm²?|%)(?![\w²]))/;
+const BREAKS = /(?<!\d) | (?!(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d)/;
 
 /** Text in lines of a width; too wide a word is broken, what no-break spaces hold together is not. */
 export function wrapped(

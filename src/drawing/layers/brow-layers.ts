@@ -24,7 +24,7 @@ import {
 import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { placed } from "../canvas/view.js";
-import { inMillimetres } from "../canvas/figures.js";
+import { shownLength } from "../canvas/figures.js";
 
 /** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
 export type BrowRole = "natural" | "planned" | "capture";
@@ -123,8 +123,8 @@ function titleOf(dot: Dot, side: Side, [x, y]: Point<"mm">, words: Words): strin
   return label(words, y < 0 ? "dot-below" : "dot-above", {
     side,
     dot,
-    distance: inMillimetres(Math.abs(x)),
-    height: inMillimetres(Math.abs(y)),
+    distance: shownLength(Math.abs(x), words),
+    height: shownLength(Math.abs(y), words),
   });
 }
 

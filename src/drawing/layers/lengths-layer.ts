@@ -28,7 +28,7 @@ export function lengthsLayer(
   const layers = parts.flatMap(({ from, to, reading }) => {
     if (from === undefined || to === undefined || reading === undefined) return [];
     const [start, end] = [brush.view.place(from), brush.view.place(to)];
-    return [rulerLayer(lengthOnPicture(reading), start, end, side, brush)];
+    return [rulerLayer(lengthOnPicture(reading, brush.words), start, end, side, brush)];
   });
   return stacked(layers);
 }

@@ -17,7 +17,7 @@ import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
+import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
 
 /** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
 export interface NamedCapture {
@@ -168,7 +168,10 @@ function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): 
     if (change !== undefined && shift === undefined) return [];
     return [
       {
-        text: shift === undefined ? inMillimetres(at[1]) : changeWithUncertainty(shift.up),
+        text:
+          shift === undefined
+            ? shownLength(at[1], brush.words)
+            : changeWithUncertainty(shift.up, lengths(brush.words)),
         at: brush.view.place(at),
         towards: towards[dot],
         size: TYPE_SIZES.label * brush.view.size,

@@ -6,7 +6,7 @@ import { label } from "../../words/internal.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { decimal, inMillimetres } from "../canvas/figures.js";
+import { shownArea, shownLength } from "../canvas/figures.js";
 
 export function describePlan(
   plan: BrowPlan,
@@ -38,8 +38,8 @@ function describeOverlap(plan: BrowPlan, words: Words): readonly string[] {
     return [
       label(words, "described-overlap", {
         side,
-        hair: decimal(hairOutside, 0),
-        skin: decimal(skinInside, 0),
+        hair: shownArea(hairOutside, words),
+        skin: shownArea(skinInside, words),
       }),
     ];
   });
@@ -53,7 +53,7 @@ function describeCheck(check: DrawnCheck, words: Words): readonly string[] {
 
 function describeSide({ dots, measures }: BrowPlan, side: Side, words: Words): string {
   const { upperStart, upperArch, tailEnd } = dots[side];
-  const fromMidline = ([x]: Point<"mm">): string => inMillimetres(Math.abs(x));
+  const fromMidline = ([x]: Point<"mm">): string => shownLength(Math.abs(x), words);
   const places = {
     start: fromMidline(upperStart),
     arch: fromMidline(upperArch),
@@ -63,10 +63,10 @@ function describeSide({ dots, measures }: BrowPlan, side: Side, words: Words): s
   const lengths = [
     ...(front === undefined
       ? []
-      : [label(words, "described-front", { length: inMillimetres(front.value) })]),
+      : [label(words, "described-front", { length: shownLength(front.value, words) })]),
     ...(tailLength === undefined
       ? []
-      : [label(words, "described-tail", { length: inMillimetres(tailLength.value) })]),
+      : [label(words, "described-tail", { length: shownLength(tailLength.value, words) })]),
   ];
   return label(words, `described-${side}`, { ...places, lengths: lengths.join("") });
 }

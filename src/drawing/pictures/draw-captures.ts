@@ -1,7 +1,7 @@
 import { eachSide, type Side } from "../../units/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
-import { label } from "../../words/internal.js";
+import { label, lengthSign } from "../../words/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
   captureExtent,
@@ -16,7 +16,7 @@ import { type Look, requireLook } from "../canvas/look.js";
 import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, inMillimetres } from "../canvas/figures.js";
+import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
 
 /**
  * Captures of one face one below the other, upright and at the same scale, each laid over the first
@@ -94,7 +94,11 @@ function entriesFor(
     { text: label(words, "legend-capture"), role: "capture" },
     { text: label(words, "legend-first-capture", { name: first.name }), role: "natural" },
     { text: label(words, "legend-first-level"), role: "ruler" },
-    { text: label(words, "legend-change"), role: "landmark", marker: "triangle" },
+    {
+      text: label(words, "legend-change", { unit: lengthSign(words) }),
+      role: "landmark",
+      marker: "triangle",
+    },
   ];
 }
 
@@ -122,8 +126,8 @@ function describeSide({ dots, change }: LaidCapture, side: Side, words: Words): 
     if (change !== undefined) {
       return shift === undefined
         ? []
-        : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up)}`];
+        : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up, lengths(words))}`];
     }
-    return at === undefined ? [] : [`${words.terms.dots[dot]} ${inMillimetres(at[1])}`];
+    return at === undefined ? [] : [`${words.terms.dots[dot]} ${shownLength(at[1], words)}`];
   }).join(words.separator);
 }

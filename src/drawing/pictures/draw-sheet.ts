@@ -108,7 +108,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       ...bullets(plan.reasons, sheet),
       ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
       heading(label(words, "heading-readings"), sheet),
-      { ...paragraph(label(words, "sheet-readings"), sheet), leads: true },
+      { ...paragraph(label(words, "sheet-readings", { unit: words.lengths }), sheet), leads: true },
       { ...gap(1), leads: true },
       ...readingsTable(plan, sheet),
     ];

@@ -10,13 +10,12 @@ import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text
 import { isGuide } from "../../landmarks/internal.js";
 import { SIDES } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
-import { label } from "../../words/internal.js";
+import { areaFigure, areaSign, label } from "../../words/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
-import { decimal } from "../canvas/figures.js";
 
 /** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
 export type LegendEntry =
@@ -149,14 +148,23 @@ function overlapEntries(plan: BrowPlan, words: Words): readonly LegendEntry[] {
       const overlap = areas[side];
       return overlap === undefined
         ? label(words, "legend-no-overlap", { side })
-        : label(words, "of-side", { side, what: decimal(of(overlap), 0) });
+        : label(words, "of-side", { side, what: areaFigure(of(overlap), words) });
     }).join(words.separator);
   return [
     {
-      text: label(words, "legend-hair", { areas: said((one) => one.hairOutside) }),
+      text: label(words, "legend-hair", {
+        areas: said((one) => one.hairOutside),
+        unit: areaSign(words),
+      }),
       role: "remove",
     },
-    { text: label(words, "legend-skin", { areas: said((one) => one.skinInside) }), role: "fill" },
+    {
+      text: label(words, "legend-skin", {
+        areas: said((one) => one.skinInside),
+        unit: areaSign(words),
+      }),
+      role: "fill",
+    },
   ];
 }
 

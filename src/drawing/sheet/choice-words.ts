@@ -4,31 +4,34 @@ import { STATIONS } from "../../proportions/internal.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
-import { label } from "../../words/internal.js";
-import { decimal, inMillimetres, signedMillimetres } from "../canvas/figures.js";
+import { decimal, label, lengthSign } from "../../words/internal.js";
+import { type Figure, lengths, shownArea, shownLength, signedLength } from "../canvas/figures.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices, words: Words): string {
   const { lead = "middle", carry, levels, start, arch, tail, tailHeight, thickness } = choices;
   const { levelLimit, noseBent, shape = {}, pins } = choices;
   const { terms } = words;
-  const shapes = keysOf(terms.shapes).map((name) => named(terms.shapes[name], shape[name]));
+  const shapes = keysOf(terms.shapes).map((name) => named(terms.shapes[name], shape[name], words));
   const parts = [
     inWords(terms.leads, lead),
     carry && inWords(terms.carries, carry),
     levels && inWords(terms.heightsOf, levels),
-    levelLimit && label(words, "chosen-limit", { limit: inMillimetres(levelLimit) }),
+    levelLimit && label(words, "chosen-limit", { limit: shownLength(levelLimit, words) }),
     noseBent !== undefined && label(words, noseBent ? "chosen-bent" : "chosen-straight"),
     start && label(words, "chosen-start", { rule: start }),
     arch && label(words, "chosen-arch", { rule: arch }),
-    ...keysOf(CHOSEN_SHARES).map((name) => named(terms.choices[name], choices[name] || undefined)),
+    ...keysOf(CHOSEN_SHARES).map((name) =>
+      named(terms.choices[name], choices[name] || undefined, words),
+    ),
     tail && label(words, "chosen-tail", { rule: tail }),
     tailHeight && label(words, "chosen-tail-height", { height: tailHeight }),
     thickness &&
       label(words, "chosen-thickness", {
         thickness: keysOf(STATIONS)
-          .map((at) => figure(thickness[at], 1))
-          .join(", "),
+          .map((at) => figure(thickness[at], lengths(words)))
+          .join(words.separator),
+        unit: lengthSign(words),
       }),
     ...shapes,
     pins?.length === 1 && label(words, "chosen-pin"),
@@ -39,8 +42,8 @@ export function choiceTitle(choices: Choices, words: Words): string {
   return parts.filter(Boolean).join("; ");
 }
 
-function named(name: string, value: unknown): string {
-  return value === undefined ? "" : `${name} ${figure(value, 2)}`;
+function named(name: string, value: unknown, words: Words): string {
+  return value === undefined ? "" : `${name} ${figure(value, (share) => decimal(share, 2, words))}`;
 }
 
 /** What cannot be planned may be no word of the table. */
@@ -52,8 +55,8 @@ function inWords<Word extends string>(
 }
 
 /** What cannot be planned may be no number at all. */
-function figure(value: unknown, decimals: number): string {
-  return typeof value === "number" ? value.toFixed(decimals) : String(value);
+function figure(value: unknown, written: Figure): string {
+  return typeof value === "number" ? written(value) : String(value);
 }
 
 export function choiceFigures(
@@ -65,12 +68,12 @@ export function choiceFigures(
   const most = greatestMove;
   const where = { code: "dot-of-side", values: { side: most.side, dot: most.dot } };
   const areaOf = (area: number | undefined): string =>
-    area === undefined ? unknown : `${decimal(area, 0)} mm²`;
+    area === undefined ? unknown : shownArea(area, words);
   const roomOf = (room: number | undefined): string =>
-    room === undefined ? unknown : signedMillimetres(room);
+    room === undefined ? unknown : signedLength(room, words);
   return [
-    [label(words, "figure-mean"), inMillimetres(meanMove)],
-    [label(words, "figure-greatest"), `${inMillimetres(most.by)}, ${say(where, words)}`],
+    [label(words, "figure-mean"), shownLength(meanMove, words)],
+    [label(words, "figure-greatest"), `${shownLength(most.by, words)}, ${say(where, words)}`],
     [label(words, "figure-hair"), areaOf(areas?.hairToRemove)],
     [label(words, "figure-skin"), areaOf(areas?.skinToFill)],
     [label(words, "figure-apart"), apart(row, words)],
@@ -88,10 +91,10 @@ function apart({ comparison }: PlannedChoice, words: Words): string {
 
 function shareWords(
   { value, decision }: { value: number; decision?: Decision },
-  { terms }: Words,
+  words: Words,
 ): string {
-  const share = value.toFixed(2);
-  return decision === undefined ? share : `${share} ${terms.outcomes[decision.outcome]}`;
+  const share = decimal(value, 2, words);
+  return decision === undefined ? share : `${share} ${words.terms.outcomes[decision.outcome]}`;
 }
 
 function bothSides(words: Words, figure: (side: Side) => string): string {

@@ -12,8 +12,8 @@ import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-
 import {
   asPlanned,
   changeWithUncertainty,
-  decimal,
   figureWords,
+  lengths,
   withUncertainty,
 } from "../canvas/figures.js";
 import type { Decision, Length } from "../../units/index.js";
@@ -40,7 +40,7 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
       measures.left[name],
     ];
     if (readings.every((reading) => reading === undefined)) return [];
-    const { text, decimals } = figureWords(name, words);
+    const { text, figure } = figureWords(name, words);
     const compared = comparison.differences.find(({ measure }) => measure === name);
     return [
       [
@@ -48,8 +48,8 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
         ...[...readings, compared?.difference].map((reading, column) => {
           if (reading === undefined) return "–";
           return NATURAL.includes(column)
-            ? withUncertainty(reading, decimals)
-            : asPlanned(reading, decimals, words);
+            ? withUncertainty(reading, figure)
+            : asPlanned(reading, figure, words);
         }),
         outcomeIn(compared?.decision, words),
       ],
@@ -92,7 +92,7 @@ export function stepsTable(
         ? ["", ""]
         : [
             `${say(check.from, words)} → ${say(check.to, words)}`,
-            withUncertainty({ value: check.reading, u: check.u }, 1),
+            withUncertainty({ value: check.reading, u: check.u }, lengths(words)),
           ];
     return withTick(tableRow(["", say(step, words), ...read], STEPS_COLUMNS, sheet), sheet);
   });
@@ -159,9 +159,9 @@ function dotRows(
   ] as const;
   return axes.map(({ axis, planned, deviation: { difference, decision } }) => [
     label(words, axis, { side, dot }),
-    decimal(planned, 1),
-    withUncertainty({ value: planned + difference.value, u: difference.u }, 1),
-    changeWithUncertainty(difference),
+    lengths(words)(planned),
+    withUncertainty({ value: planned + difference.value, u: difference.u }, lengths(words)),
+    changeWithUncertainty(difference, lengths(words)),
     outcomeIn(decision, words),
   ]);
 }
@@ -172,12 +172,12 @@ function outcomeIn(decision: Decision | undefined, { terms }: Words): string {
 
 function measureRow(deviation: MeasureDeviation, words: Words): readonly string[] {
   const { side, measure, planned, drawn, difference, decision } = deviation;
-  const { text, decimals } = figureWords(measure, words);
+  const { text, figure } = figureWords(measure, words);
   return [
     side === undefined ? text : label(words, "of-side", { side, what: text }),
-    decimal(planned, decimals),
-    withUncertainty(drawn, decimals),
-    changeWithUncertainty(difference, decimals),
+    figure(planned),
+    withUncertainty(drawn, figure),
+    changeWithUncertainty(difference, figure),
     outcomeIn(decision, words),
   ];
 }

@@ -5,10 +5,10 @@ import type {
   GuideConvention,
   PointLandmark,
 } from "../../landmarks/index.js";
-import type { KindOfMeasure } from "../../landmarks/internal.js";
 import type { TailHeight } from "../../mapping/index.js";
 import type { Outcome, Side } from "../../units/index.js";
 import type { NoValues } from "../../units/internal.js";
+import type { LengthUnit } from "./figures.js";
 
 /** Texts, each printed as it is. */
 type Texts<Name extends string> = { readonly [Key in Name]: string };
@@ -35,7 +35,7 @@ export interface Labels {
   readonly "chosen-start": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-arch": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-tail": { readonly rule: GuideConvention | ArchConvention };
-  readonly "chosen-thickness": Texts<"thickness">;
+  readonly "chosen-thickness": Texts<"thickness" | "unit">;
   readonly "chosen-pin": NoValues;
   readonly "chosen-pins": Texts<"count">;
   readonly "figure-mean": NoValues;
@@ -73,8 +73,8 @@ export interface Labels {
   readonly "legend-landmark": NoValues;
   readonly "legend-stand-in": NoValues;
   readonly "legend-no-overlap": { readonly side: Side };
-  readonly "legend-hair": Texts<"areas">;
-  readonly "legend-skin": Texts<"areas">;
+  readonly "legend-hair": Texts<"areas" | "unit">;
+  readonly "legend-skin": Texts<"areas" | "unit">;
   readonly "legend-drawn": { readonly outcome: Outcome };
   readonly "legend-correction": NoValues;
   readonly "legend-undecided": NoValues;
@@ -83,7 +83,7 @@ export interface Labels {
   readonly "legend-first-level": NoValues;
   readonly "legend-capture": NoValues;
   readonly "legend-first-capture": Texts<"name">;
-  readonly "legend-change": NoValues;
+  readonly "legend-change": Texts<"unit">;
   readonly "legend-doubt": NoValues;
   readonly "panel-natural": { readonly side: Side };
   readonly "panel-planned": { readonly side: Side };
@@ -98,7 +98,7 @@ export interface Labels {
   readonly "field-date": NoValues;
   readonly "field-artist": NoValues;
   readonly "sheet-true-size": NoValues;
-  readonly "sheet-readings": NoValues;
+  readonly "sheet-readings": { readonly unit: LengthUnit };
   readonly "sheet-print": NoValues;
   readonly page: Texts<"title" | "number" | "of">;
   readonly "column-planned": NoValues;
@@ -114,10 +114,7 @@ export interface Labels {
   readonly "column-left-planned": NoValues;
   readonly "column-left-less-right": NoValues;
   readonly "of-side": { readonly side: Side } & Texts<"what">;
-  readonly "measure-in": {
-    readonly measure: FaceMeasureName;
-    readonly unit: KindOfMeasure["unit"];
-  };
+  readonly "measure-in": { readonly measure: FaceMeasureName } & Texts<"unit">;
   readonly "chosen-tail-height": { readonly height: TailHeight };
   readonly "legend-arch-pinned": NoValues;
 }

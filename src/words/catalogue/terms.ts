@@ -19,6 +19,7 @@ import type { ArchLimit } from "../../mapping/internal.js";
 import type { OutlineOptions, Station } from "../../proportions/index.js";
 import type { Way } from "../../symmetry/index.js";
 import type { Outcome, ScaleSource, Side } from "../../units/index.js";
+import type { LengthUnit } from "./figures.js";
 
 /** Vocabularies: what stands for a word of a result, such as a side or a dot, in a sentence. */
 export interface Vocabularies {
@@ -48,7 +49,8 @@ export interface Vocabularies {
   readonly shapes: keyof OutlineOptions;
   readonly scaleSources: ScaleSource;
   readonly outcomes: Outcome;
-  readonly units: KindOfMeasure["unit"];
+  readonly units: Exclude<KindOfMeasure["unit"], "mm" | "mm²">;
+  readonly lengthUnits: LengthUnit;
   /** What is looked at, where the answer is that it was not. */
   readonly questions: Question;
   /** What it takes to look at it. */

@@ -1,4 +1,5 @@
 import type { FindingCode } from "../../capture/index.js";
+import type { FigureStyle } from "./figures.js";
 import type { Labels } from "./labels.js";
 import type { Notes } from "./notes.js";
 import type { Terms } from "./terms.js";
@@ -10,10 +11,10 @@ export type Sentences<Codes> = { readonly [Code in keyof Codes]: string };
  * A catalogue: everything that this library says, in one language.
  *
  * A sentence has places for the values of its note: `{name}`; `{name:1}`, with one decimal; `{name:mm}`
- * or `{name:1mm}`, a length; `{name:dots}`, the word that a vocabulary of `terms` has for it. A value that
+ * or `{name:1mm}`, a length of so many millimetres, written in the reader's unit; `{name:mm2}`, an area; `{name:dots}`, the word that a vocabulary of `terms` has for it. A value that
  * is a note is said in its place.
  */
-export interface Words {
+export interface Words extends FigureStyle {
   /** Language, as BCP 47 names it. */
   readonly language: string;
   /** What stands between the parts of a list. */
@@ -27,7 +28,7 @@ export interface Words {
 }
 
 /** How a place in a sentence may be written behind its name. */
-type Format = keyof Terms | `${number}` | "mm" | `${number}mm`;
+type Format = keyof Terms | `${number}` | "mm" | `${number}mm` | "mm2";
 
 /** The places of a sentence that its note has no value for, or whose format there is not. */
 type Misfits<Sentence, Values> = Sentence extends `${string}{${infer Place}}${infer Rest}`

@@ -19,6 +19,8 @@ function english(): Words {
   return wordsOf({
     language: "en",
     separator: ", ",
+    decimalSign: ".",
+    lengths: "mm",
     sentences: {
       ...QUANTITIES,
       ...FACES,

@@ -22,7 +22,7 @@ export const LABELS = {
   "chosen-start": "start {rule:rules}",
   "chosen-arch": "arch {rule:rules}",
   "chosen-tail": "tail {rule:rules}",
-  "chosen-thickness": "{thickness} mm thick",
+  "chosen-thickness": "{thickness} {unit} thick",
   "chosen-pin": "1 dot pinned",
   "chosen-pins": "{count} dots pinned",
   "figure-mean": "mean move",
@@ -49,7 +49,7 @@ export const LABELS = {
   "described-front": ", front {length}",
   "described-tail": ", tail {length}",
   "described-overlap":
-    "On the {side:sides}, {hair} mm² of hair lie outside the plan and {skin} mm² of skin inside it.",
+    "On the {side:sides}, {hair} of hair lie outside the plan and {skin} of skin inside it.",
   "described-check": "The check of what was drawn says: {outcome:outcomes}{corrections}.",
   "described-captures":
     "Brows of one face in several captures; right and left are the client’s own. First the heights above the inner eye corners, then how they differ from those.",
@@ -65,8 +65,8 @@ export const LABELS = {
   "legend-landmark": "landmark",
   "legend-stand-in": "landmark, approximated",
   "legend-no-overlap": "{side:sides} not known, without a lower border",
-  "legend-hair": "hair outside the plan, to be removed, mm²: {areas}",
-  "legend-skin": "skin inside the plan, to be filled, mm²: {areas}",
+  "legend-hair": "hair outside the plan, to be removed, {unit}: {areas}",
+  "legend-skin": "skin inside the plan, to be filled, {unit}: {areas}",
   "legend-drawn": "dot as drawn; the check says: {outcome:outcomes}",
   "legend-correction": "from where it was drawn to its plan",
   "legend-undecided": "within or outside of the tolerance: not yet known",
@@ -75,7 +75,7 @@ export const LABELS = {
   "legend-first-level": "level of the inner eye corners; heights of the first capture above it",
   "legend-capture": "this capture",
   "legend-first-capture": "first capture: {name}",
-  "legend-change": "+ higher, − lower than in the first capture, in mm ± standard uncertainty",
+  "legend-change": "+ higher, − lower than in the first capture, in {unit} ± standard uncertainty",
   "legend-doubt": "eye corners and nose do not fit the first capture",
   "panel-natural": "client’s {side:sides}, as it grows",
   "panel-planned": "client’s {side:sides}, as planned",
@@ -92,7 +92,7 @@ export const LABELS = {
   "sheet-true-size":
     "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.",
   "sheet-readings":
-    "Millimetres, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.",
+    "{unit:lengthUnits}, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.",
   "sheet-print":
     "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.",
   page: "{title}, page {number} of {of}",
@@ -109,7 +109,7 @@ export const LABELS = {
   "column-left-planned": "left, planned",
   "column-left-less-right": "left − right",
   "of-side": "{side:sides} {what}",
-  "measure-in": "{measure:measures}, {unit:units}",
+  "measure-in": "{measure:measures}, {unit}",
   "chosen-tail-height": "tail {height:tailHeights}",
   "legend-arch-pinned": "arch: where it is pinned",
 } as const;

@@ -13,7 +13,7 @@ export const READINGS = {
   "read-on-both": "{measure:measures} of both sides",
   millimetres: "{amount:mm}",
   degrees: "{amount} degrees",
-  "square-millimetres": "{amount} mm²",
+  "square-millimetres": "{amount:mm2}",
   share: "{amount:2}",
   "too-much": "{what}: {amount} {kind:tooMuch}",
   "too-little": "{what}: {amount} {kind:tooLittle}",

@@ -102,7 +102,8 @@ function terms(): Terms {
       given: "given",
     },
     outcomes: { within: "within", outside: "outside", undecided: "undecided" },
-    units: { mm: "mm", "mm²": "mm²", degrees: "degrees", "": "" },
+    units: { degrees: "degrees", "": "" },
+    lengthUnits: { mm: "Millimetres", cm: "Centimetres", inch: "Inches" },
     questions: {
       sides: "Whether right and left are the client's own",
       roll: "Whether the head is tilted",

@@ -7,7 +7,7 @@ export const WEIGHING = {
   "artist-decides": "The order is a rule, not a judgement: the artist decides.",
   moves:
     "Moves dots by {mean:1mm} on average, most the {dot:dots} of the {side:sides} brow, by {greatest:1mm}.",
-  areas: "Removes {hair:0} mm² of hair and fills {skin:0} mm² of skin.",
+  areas: "Removes {hair:mm2} of hair and fills {skin:mm2} of skin.",
   "areas-unknown":
     "How much hair is removed and skin filled is not known: a brow has no lower border.",
   "sides-even": "Leaves no difference between the sides above tolerance.",

@@ -4,6 +4,7 @@ import { noteOfMove } from "../../mapping/internal.js";
 import type { Note, NoteValue, NoteValues } from "../../units/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import type { Words } from "../catalogue/words.js";
+import { areaFigure, areaSign, decimal, lengthIn } from "./figures.js";
 import { ENGLISH } from "../english/english.js";
 
 /** A note, which may carry another one within it. */
@@ -86,7 +87,7 @@ export function fill(sentence: string, values: NoteValues, words: Words = ENGLIS
 }
 
 function shown(value: NoteValue, format: string | undefined, words: Words): string {
-  if (typeof value === "number") return figure(value, format);
+  if (typeof value === "number") return figure(value, format, words);
   if (typeof value === "string") return term(value, format, words);
   if ("code" in value) return say(value, words);
   return value.map((one) => shown(one, format, words)).join(words.separator);
@@ -98,14 +99,15 @@ function term(value: string, vocabulary: string | undefined, { terms }: Words): 
   return Object.hasOwn(table, value) ? (table[value] ?? value) : value;
 }
 
-/** A number with so many decimals, and with its unit where it is a length. */
-function figure(value: number, format = ""): string {
-  const [, decimals = "", unit = ""] = /^(\d*)(mm)?$/.exec(format) ?? [];
-  const printed = decimals === "" ? String(value) : fixed(value, Number(decimals));
-  return unit === "" ? printed : `${printed} ${unit}`;
+/** A number with so many decimals, or as it is; where it is a length or an area, in the reader's unit. */
+function figure(value: number, format = "", words: Words): string {
+  if (format === "mm2") return `${areaFigure(value, words)} ${areaSign(words)}`;
+  const [, digits = "", unit = ""] = /^(\d*)(mm)?$/.exec(format) ?? [];
+  const decimals = digits === "" ? decimalsOf(value) : Number(digits);
+  return unit === "" ? decimal(value, decimals, words) : lengthIn(value, decimals, words);
 }
 
-/** Adding 0 turns −0 into 0. */
-function fixed(value: number, decimals: number): string {
-  return (Number(value.toFixed(decimals)) + 0).toFixed(decimals);
+/** As many as a number is written with. */
+function decimalsOf(value: number): number {
+  return (String(value).split(".")[1] ?? "").length;
 }

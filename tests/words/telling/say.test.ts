@@ -23,7 +23,7 @@ describe("say", () => {
 
   it("writes no minus before a zero", () => {
     expect(said("{x:1} {x:0}", { x: -0.04 })).toBe("0.0 0");
-    expect(said("{x:1}", { x: -0.06 })).toBe("-0.1");
+    expect(said("{x:1}", { x: -0.06 })).toBe("−0.1");
   });
 
   it("takes words from a vocabulary, and leaves those that it lacks", () => {

@@ -1,0 +1,99 @@
+import { drawSheet, drawStrip, mm, type Note, planBrows, say } from "brow-geometry";
+import { drawCaptures, drawChoices } from "brow-geometry/drawing";
+import { everyChoice, weighChoices } from "brow-geometry/mapping";
+import { ENGLISH, type LengthUnit, type Words } from "brow-geometry/words";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { lengthIn } from "../../../src/words/internal.js";
+import { anyNumber } from "../../support/arbitraries.js";
+import { parseXml, type XmlElement } from "../../support/parse-xml.js";
+import { syntheticFace } from "../../support/synthetic-face.js";
+
+const withLengths = (lengths: LengthUnit, decimalSign = "."): Words => ({
+  ...ENGLISH,
+  lengths,
+  decimalSign,
+});
+
+describe("a length in the reader's unit", () => {
+  // 1 in is 25.4 mm exactly (international inch of 1959; from memory).
+  it.each<[LengthUnit, number, number, string]>([
+    ["mm", 29.64, 1, "29.6 mm"],
+    ["mm", -0.04, 1, "0.0 mm"],
+    ["mm", -1.5, 1, "−1.5 mm"],
+    ["cm", 29.64, 1, "2.96 cm"],
+    ["cm", 30, 0, "3.0 cm"],
+    ["inch", 25.4, 1, "1 in"],
+    ["inch", 12.7, 1, "1/2 in"],
+    ["inch", 30.1625, 1, "1 3/16 in"],
+    ["inch", 0.4, 1, "1/64 in"],
+    ["inch", 0.1, 1, "0 in"],
+    ["inch", -4.7625, 1, "−3/16 in"],
+    ["inch", 26, 0, "1 in"],
+    ["inch", 25.35, 1, "1 in"],
+  ])("in %s writes %s mm with %i decimals as %s", (lengths, value, decimals, text) => {
+    expect(lengthIn(value, decimals, withLengths(lengths))).toBe(text);
+  });
+
+  it("has the decimal sign of its language", () => {
+    expect(lengthIn(29.64, 1, withLengths("mm", ","))).toBe("29,6 mm");
+    expect(lengthIn(-29.64, 1, withLengths("cm", ","))).toBe("−2,96 cm");
+  });
+
+  it("is as exact as a ruler: half of a 64th of an inch, a twentieth of a millimetre", () => {
+    fc.assert(
+      fc.property(anyNumber(300), (value) => {
+        const [, sign, whole = 0, over = 0, under = 1] =
+          /^(−?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?/.exec(
+            lengthIn(value, 1, withLengths("inch")).replace(" in", ""),
+          ) ?? [];
+        const read = (Number(whole) + Number(over) / Number(under)) * (sign === "−" ? -1 : 1);
+        expect(Math.abs(read * 25.4 - value)).toBeLessThanOrEqual(25.4 / 128 + 1e-9);
+      }),
+    );
+  });
+
+  it("stands in sentences, areas in its square", () => {
+    const note: Note = { code: "areas", values: { hair: 645.16, skin: 20 } };
+    expect(say(note)).toBe("Removes 645 mm² of hair and fills 20 mm² of skin.");
+    expect(say(note, withLengths("cm", ","))).toBe(
+      "Removes 6,45 cm² of hair and fills 0,20 cm² of skin.",
+    );
+    expect(say(note, withLengths("inch"))).toBe(
+      "Removes 1.00 in² of hair and fills 0.03 in² of skin.",
+    );
+  });
+});
+
+function textsOf({ name, text, children }: XmlElement): readonly string[] {
+  return [...(name === "style" ? [] : [text]), ...children.flatMap(textsOf)];
+}
+
+describe("pictures in another unit", () => {
+  const face = syntheticFace();
+  const plan = planBrows(face, { levelLimit: mm(1) });
+  const captures = [
+    { name: "1", face },
+    { name: "2", face },
+  ];
+  const drawn = (words: Words): string =>
+    [
+      drawStrip(plan, { words }),
+      drawSheet(plan, { words }),
+      drawChoices(face, weighChoices(face, everyChoice().slice(0, 3)), { words }),
+      drawCaptures(captures, { words }),
+    ]
+      .flat()
+      .flatMap((source) => textsOf(parseXml(source)))
+      .join("\n");
+
+  it("name no millimetres but those of the ruler that checks the print", () => {
+    expect(drawn(withLengths("inch")).match(/.*\bmm²?(?!\w).*/g)).toBeNull();
+    expect(drawn(withLengths("inch"))).toMatch(/\d\/\d+ in\b/);
+    expect(drawn(withLengths("cm"))).toMatch(/\d\.\d\d cm\b/);
+  });
+
+  it("have the decimal sign of their language throughout", () => {
+    expect(drawn(withLengths("mm", ",")).match(/\d\.\d/g)).toBeNull();
+  });
+});
