@@ -1,7 +1,7 @@
 import {
   type BrowPlan,
+  ENGLISH,
   faceFrame,
-  MEASURES,
   type MeasureName,
   planOnPhoto,
   requirePlannable,
@@ -43,7 +43,7 @@ export function slopeTable(seed: number, draws: number): string {
   });
   const rows = ["natural", "planned"].flatMap((map) =>
     MEASURE_NAMES.map((name) => [
-      `${MEASURES[name].words}, ${map}`,
+      `${ENGLISH.terms.measures[name]}, ${map}`,
       ...columns.map((ratios) => cell(ratios.get(`${map} ${name}`) ?? [])),
     ]),
   );

@@ -3,6 +3,7 @@ import {
   type BrowPlan,
   type Dot,
   DOTS,
+  ENGLISH,
   type FaceFrame,
   type Finding,
   type Measured,
@@ -56,8 +57,11 @@ function dots({ dots: { right, left } }: BrowPlan): readonly string[] {
   return [
     row("", ["right brow", "", "left brow", ""]),
     row("", ["out", "up", "out", "up"]),
-    ...Object.entries(DOTS).map(([dot, { words }]) =>
-      row(words, [...place(right[dot as Dot]), ...place(left[dot as Dot])]),
+    ...Object.keys(DOTS).map((dot) =>
+      row(ENGLISH.terms.dots[dot as Dot], [
+        ...place(right[dot as Dot]),
+        ...place(left[dot as Dot]),
+      ]),
     ),
     "out: from the midline; up: above the inner eye corners",
   ];

@@ -11,7 +11,9 @@ export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";
 export { MIRRORINGS } from "./markups/markup-options.js";
-export { MARKUP_NAMES } from "./markups/markups.js";
+export { MARKUP_NAMES, type StandInCode } from "./markups/markups.js";
+export type { BeyondNotes, Lacked } from "./markups/notes.js";
+export type { LandmarkPath } from "./face/landmarks.js";
 export { amountOf, FACE_MEASURE_NAMES, kindOf, measureKindOf } from "./face/measures.js";
 export {
   MEASURE_NAMES,

@@ -139,7 +139,6 @@ export function requireLandmarksOn(
       .map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    const need = `a point, for the ${GUIDES[convention].mark} ${GUIDES[convention].words}`;
-    refuse("missing-landmark", where, missing.join(", "), undefined, need);
+    refuse("missing-landmark", where, missing.join(", "), undefined, `a point, for ${convention}`);
   }
 }

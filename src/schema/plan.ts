@@ -4,7 +4,6 @@ import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
 import type { BrowPlan, Caution, DotOrigin, Move, SettledChoices } from "../mapping/index.js";
 import { CAUTION_CODES, ORIGINS, REASON_CODES, SHAPE_CODES } from "../mapping/internal.js";
 import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
-import { keysOf } from "../units/internal.js";
 import {
   archConvention,
   carry,
@@ -65,7 +64,7 @@ const settledChoices = record<SettledChoices>(
 );
 
 const guide = record<Guide>({
-  mark: word(keysOf(MARKS)),
+  mark: word(MARKS),
   convention: guideConvention,
   side,
   line: line<"mm">(),

@@ -17,13 +17,10 @@ function passageOf(rule: string): string | undefined {
 }
 
 describe("the page of conventions", () => {
-  it.each([...keysOf(GUIDES), ...keysOf(BROW_ARCHES)])(
-    "says in the same words what %s is",
-    (rule) => {
-      const words = ENGLISH.terms.rules[rule];
-      expect(passageOf(rule)?.toLowerCase() ?? "").toContain(words);
-    },
-  );
+  it.each([...keysOf(GUIDES), ...BROW_ARCHES])("says in the same words what %s is", (rule) => {
+    const words = ENGLISH.terms.rules[rule];
+    expect(passageOf(rule)?.toLowerCase() ?? "").toContain(words);
+  });
 
   it("has a row for every rule of the arch, in their order", () => {
     const rows = [...page.matchAll(/^\| `"([\w-]+)"`.*\|.*\|.*\|$/gm)].map(([, rule]) => rule);

@@ -1,4 +1,10 @@
-import { describeMarkup, type LandmarkName, type MarkupDescription } from "brow-geometry";
+import {
+  describeMarkup,
+  ENGLISH,
+  type LandmarkName,
+  type MarkupDescription,
+  say,
+} from "brow-geometry";
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { format, resolveConfig } from "prettier";
 
@@ -8,6 +14,13 @@ export async function markupsPage(): Promise<string> {
   const descriptions = MARKUP_NAMES.map(describeMarkup);
   const text = [intro, overview(descriptions), ...descriptions.map(section), outro].join("\n\n");
   return format(text, { ...(await resolveConfig(file)), filepath: file });
+}
+
+const TERMS = ENGLISH.terms;
+
+function standInWords(code: string): string {
+  const words: Readonly<Record<string, string>> = TERMS.standIns;
+  return words[code] ?? code;
 }
 
 const intro = `# Markups
@@ -56,10 +69,10 @@ function overview(descriptions: readonly MarkupDescription[]): string {
     ...descriptions.map((markup) =>
       row([
         `\`${markup.name}\``,
-        markup.title,
+        TERMS.markups[markup.name],
         markup.form,
         String(markup.size),
-        lacks(markup, "lower border of the brow") ? "upper border" : "both borders",
+        lacks(markup, "lowerBorder") ? "upper border" : "both borders",
         markup.landmarks.includes("limbusLateral") ? "centre and rim" : irisOf(markup),
         markup.depth,
         `${markup.uncertainty.default} mm`,
@@ -74,15 +87,18 @@ function irisOf({ landmarks, standIns }: MarkupDescription): string {
 }
 
 function lacks({ beyond }: MarkupDescription, what: string): boolean {
-  return beyond.some((one) => one.lacks.some((need) => need === what));
+  return beyond.some((one) => one.values.lacks.some((need) => need === what));
 }
 
 function section(markup: MarkupDescription): string {
-  const { name, title, landmarks, standIns, alare, missing, beyond } = markup;
+  const { name, landmarks, standIns, alare, missing, beyond } = markup;
   const standIn = (landmark: LandmarkName): string =>
-    standIns.find((one) => one.landmark === landmark)?.instead ?? "";
+    standIns
+      .filter((one) => one.landmark === landmark)
+      .map(({ instead }) => standInWords(instead))
+      .join();
   return [
-    `## \`${name}\`\n\n${title}.`,
+    `## \`${name}\`\n\n${TERMS.markups[name]}.`,
     [
       "| landmark | stand-in, where it is none itself | uncertainty |",
       "| --- | --- | --- |",
@@ -93,16 +109,12 @@ function section(markup: MarkupDescription): string {
     [
       "Points that may stand for alare, the usual one first:",
       "",
-      ...alare.map((choice) => `- \`"${choice.name}"\`: ${choice.instead}`),
+      ...alare.map((choice) => `- \`"${choice}"\`: ${standInWords(choice)}`),
     ].join("\n"),
     missing.length === 0
       ? "No landmark that the library reads is missing."
       : `Missing: ${missing.join(", ")}.`,
-    [
-      "What cannot be computed from it:",
-      "",
-      ...beyond.map(({ what, lacks: needs }) => `- ${what} (no ${needs.join(", no ")})`),
-    ].join("\n"),
+    ["What cannot be computed from it:", "", ...beyond.map((one) => `- ${say(one)}`)].join("\n"),
     ringSentence(markup),
   ]
     .filter((part) => part !== "")

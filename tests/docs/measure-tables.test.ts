@@ -2,7 +2,7 @@ import { MEASURE_KINDS } from "brow-geometry/landmarks";
 import { readFileSync } from "node:fs";
 import { type FaceMeasureName } from "brow-geometry/landmarks";
 import { MEASURE_NAMES } from "../../src/landmarks/internal.js";
-import { MEASURES, measuresFromReadings, mm } from "brow-geometry";
+import { ENGLISH, MEASURES, measuresFromReadings, mm } from "brow-geometry";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 
@@ -68,11 +68,11 @@ describe("the tables of measures", () => {
     const head = ["name", "in words", "from – to", "unit", "tolerance"];
     expect(tableUnder("docs/conventions.md", head)).toEqual(
       names.map((name) => {
-        const { words, kind } = MEASURES[name];
+        const { kind } = MEASURES[name];
         const { unit, tolerance } = MEASURE_KINDS[kind];
         return [
           code(name),
-          words,
+          ENGLISH.terms.measures[name],
           fromTo.get(name),
           unit || "–",
           tolerance ? code(tolerance) : "–",

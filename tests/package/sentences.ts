@@ -4,17 +4,9 @@ import ts from "typescript";
 const sentence = /\p{L}{2,} \p{L}+ \p{L}+/u;
 
 /**
- * Properties whose words are no sentence of a result: what an error needs, where a figure is from, what
- * stands in for a landmark of a markup.
+ * Properties whose words are no sentence of a result: what an error needs, where a figure is from.
  */
-const otherProperties: ReadonlySet<string> = new Set([
-  "need",
-  "error",
-  "source",
-  "status",
-  "name",
-  "instead",
-]);
+const otherProperties: ReadonlySet<string> = new Set(["need", "error", "source", "status", "name"]);
 
 /** Functions that refuse: their words end as the need of an error. */
 const refuses = /^(?:require|refuse|need)/;

@@ -39,6 +39,7 @@ import {
   correctionOf,
   describeMarkup,
   drawPlan,
+  ENGLISH,
   fromMarkup,
   measured,
   planBrows,
@@ -74,6 +75,9 @@ console.log(
     file: file.markup,
     face: fromMarkup("points-14", landmarks, { coordinates: "pixels", alare: "wing" }),
     markup: describeMarkup("points-14"),
+    beyond: describeMarkup("points-14").beyond.map((one) => say(one)),
+    title: ENGLISH.terms.markups["points-14"],
+    noted: (fromMarkup("points-14", landmarks, { coordinates: "pixels" }).notes ?? []).map((note) => say(note)),
   }),
 );
 `;
@@ -92,7 +96,10 @@ interface Printed {
   readonly corrections: readonly string[];
   readonly file: string;
   readonly face: object;
-  readonly markup: { readonly beyond: readonly { readonly what: string }[] };
+  readonly markup: object;
+  readonly beyond: readonly string[];
+  readonly title: string;
+  readonly noted: readonly string[];
 }
 
 it("the compiler names the file of a recipe's last step, where it is left out", () => {
@@ -137,8 +144,8 @@ describe("the recipes", () => {
   }
 
   it.each([
-    ["a measure", measure, 2],
-    ["a guide", guide, 2],
+    ["a measure", measure, 3],
+    ["a guide", guide, 3],
     ["a markup", markup, 3],
   ])("for %s takes so many files as it says", (_, steps, files) => {
     expect(follow(steps).size).toBe(files);
@@ -159,7 +166,7 @@ describe("the recipes", () => {
   });
 
   it("give guides that choices accept, plans follow, and reasons and drawings say", () => {
-    const { start, arch, reasons, weighed, markup } = printed;
+    const { start, arch, reasons, weighed } = printed;
     const { limbusMedial, endocanthion, exocanthion } = face.left;
     expectClose(start, limbusMedial[0], 1e-9);
     expectClose(arch, (endocanthion[0] + exocanthion[0]) / 2, 1e-9);
@@ -168,9 +175,9 @@ describe("the recipes", () => {
     expect(weighed).toEqual(["usable"]);
     expect(wordsIn(printed.drawn)).toContain("start: above the inner edge of the iris");
     expect(wordsIn(printed.drawnChoices)).toContain("start above the inner edge of the iris");
-    const beyond = markup.beyond.map(({ what }) => what);
-    expect(beyond).toContain("start above the inner edge of the iris");
-    expect(beyond).not.toContain("arch above the middle of the eye");
+    const beyond = printed.beyond;
+    expect(beyond).toContain("start above the inner edge of the iris (no inner edge of the iris)");
+    expect(beyond.join()).not.toContain("arch above the middle of the eye");
   });
 
   it("give a markup that files name, faces are read from and that is described", () => {
@@ -201,11 +208,15 @@ describe("the recipes", () => {
       source: { markup: "points-14" },
     });
     expect(printed.markup).toMatchObject({
-      title: "14 points (invented)",
       size: 14,
       landmarks: ["endocanthion", "exocanthion", "pupil", "alare", "brow"],
-      alare: [{ name: "wing", instead: "side of the nose" }],
+      alare: ["wing"],
     });
+    expect(printed.title).toBe("14 points (invented)");
+    expect(printed.noted).toEqual([
+      "nose wing (alare) is only approximated: side of the nose. Check by eye whatever rests on it.",
+      "brow is only approximated: one line of three points, without thickness. Check by eye whatever rests on it.",
+    ]);
   });
 });
 

@@ -9,7 +9,6 @@ import {
   evenReadings,
   fromMarkup,
   gradeMap,
-  MARKUPS,
   measured,
   mm,
   type Note,
@@ -26,6 +25,7 @@ import {
 } from "brow-geometry";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { grantWishes, weighChoices, type Wish, WISHES } from "brow-geometry/mapping";
+import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { pointOnSide } from "brow-geometry/symmetry";
 import { keysOf } from "../../src/units/internal.js";
@@ -44,12 +44,6 @@ const marked = (sentence: string): string =>
 const allMarked = <Table extends Readonly<Record<string, string>>>(table: Table): Table =>
   Object.fromEntries(Object.entries(table).map(([key, text]) => [key, marked(text)])) as Table;
 
-/** What stands for landmarks of every markup, in the English of its table. */
-const STAND_INS = keysOf(MARKUPS).flatMap((name) => {
-  const { standIns, alare } = describeMarkup(name);
-  return [...standIns, ...alare].map(({ instead }) => instead);
-});
-
 const PSEUDO: Words = {
   ...ENGLISH,
   sentences: allMarked(ENGLISH.sentences),
@@ -59,7 +53,6 @@ const PSEUDO: Words = {
     ...(Object.fromEntries(
       Object.entries(ENGLISH.terms).map(([name, words]) => [name, allMarked(words)]),
     ) as unknown as Words["terms"]),
-    standIns: Object.fromEntries(STAND_INS.map((instead) => [instead, marked(instead)])),
   },
 };
 
@@ -182,5 +175,18 @@ describe("a catalogue in another alphabet leaves no English", () => {
     expect(said([...weighed.notes, ...weighed.rows.flatMap(({ reasons }) => reasons)])).toEqual([]);
     expect(new Set(granted.map(({ note }) => note.code)).size).toBe(2);
     expect(said(granted.map(({ note }) => note))).toEqual([]);
+  });
+
+  it("in what was done to a face, and in what a markup lacks", () => {
+    const points = file.landmarks.map((point, index) => (index % 3 === 0 ? null : point));
+    points[300] = points[301] ?? null;
+    const noted = [
+      fromMarkup("mesh-478", points, { ...file, mirrored: "frame" }),
+      fromMarkup("mesh-478", file.landmarks, file),
+    ].flatMap(({ notes = [] }) => notes);
+    expect(new Set(noted.map(({ code }) => code)).size).toBeGreaterThan(6);
+    expect(said(noted)).toEqual([]);
+    const described = MARKUP_NAMES.map((name) => describeMarkup(name));
+    expect(said(described.flatMap(({ beyond }) => beyond))).toEqual([]);
   });
 });

@@ -15,7 +15,6 @@ import {
   type Polyline,
   type Side,
 } from "../../units/index.js";
-import { keysOf } from "../../units/internal.js";
 import type { Spot } from "../canvas/box.js";
 import { type Brush, pathData, stretches, strokeGroup } from "../canvas/brush.js";
 import { type EyeRoom, passage } from "./eye-room.js";
@@ -52,7 +51,7 @@ export function guidesLayer(
     tail: [up, sum(up, outward), outward],
   };
   const rise = (RISE * view.size) / view.millimetre;
-  const layers = keysOf(MARKS).map((mark): Layer => {
+  const layers = MARKS.map((mark): Layer => {
     const dot = dots[DOT_OF[mark]];
     const guide = plan.guides[side].find((candidate) => candidate.mark === mark);
     const lines =

@@ -3,17 +3,17 @@ import { keysOf } from "../../units/internal.js";
 
 /**
  * The dots of one brow, in the order in which they are drawn: along the upper border, then the lower.
- * `words` is what an artist calls a dot; those `placed` are drawn, while the upper dot above the body is
- * only where the reading of its thickness begins.
+ * Those `placed` are drawn, while the upper dot above the body is only where the reading of its thickness
+ * begins.
  */
 export const DOTS = {
-  upperStart: { words: "start", station: "start", placed: true, border: "upper" },
-  upperBody: { words: "body", station: "body", placed: false, border: "upper" },
-  upperArch: { words: "arch", station: "arch", placed: true, border: "upper" },
-  tailEnd: { words: "tail end", station: "tail", placed: true, border: "upper" },
-  lowerStart: { words: "lower start", station: "start", placed: true, border: "lower" },
-  lowerBody: { words: "lower body", station: "body", placed: true, border: "lower" },
-  lowerArch: { words: "lower arch", station: "arch", placed: true, border: "lower" },
+  upperStart: { station: "start", placed: true, border: "upper" },
+  upperBody: { station: "body", placed: false, border: "upper" },
+  upperArch: { station: "arch", placed: true, border: "upper" },
+  tailEnd: { station: "tail", placed: true, border: "upper" },
+  lowerStart: { station: "start", placed: true, border: "lower" },
+  lowerBody: { station: "body", placed: true, border: "lower" },
+  lowerArch: { station: "arch", placed: true, border: "lower" },
 } as const;
 
 /** Name of a dot of one brow: three on the upper border, three on the lower, and the tail end. */

@@ -2,15 +2,15 @@ import { keysOf } from "../../units/internal.js";
 import type { SideLandmark } from "./landmarks.js";
 
 /**
- * Every guide: the mark it places, how it is drawn through landmarks of its own side, and its words
- * as the end of a phrase such as "arch …". A vertical is parallel to the midline.
+ * Every guide: the mark it places, and how it is drawn through landmarks of its own side. A vertical is
+ * parallel to the midline. What guides are called stands in the catalogue.
  *
  * Eye widths where no source is named were measured by us on 244 frontal faces.
  *
  * @example
  * ```ts
  * import { GUIDES } from "brow-geometry";
- * GUIDES["alare-vertical"].words; // → "above the nose wing"
+ * GUIDES["alare-vertical"].mark; // → "start"
  * GUIDES["alare-through-exocanthion"].through; // → ["alare", "exocanthion"]
  * ```
  */
@@ -23,28 +23,24 @@ export const GUIDES = {
     mark: "start",
     drawn: "vertical",
     through: ["alare"],
-    words: "above the nose wing",
   },
   /** Westmore, as reported there: the one to use where the nose is wide or bent (trade practice, no source). */
   "endocanthion-vertical": {
     mark: "start",
     drawn: "vertical",
     through: ["endocanthion"],
-    words: "above the inner eye corner",
   },
   /** Westmore, as reported by Matros et al., Plast Reconstr Surg 2009;124:1296: about 0.75 eye widths from endocanthion. */
   "lateral-limbus-vertical": {
     mark: "arch",
     drawn: "vertical",
     through: ["limbusLateral"],
-    words: "above the outer edge of the iris",
   },
   /** Trade practice, no source. Meets a brow about 0.78 eye widths from endocanthion. */
   "alare-through-pupil": {
     mark: "arch",
     drawn: "line",
     through: ["alare", "pupil"],
-    words: "on the line from the nose wing through the pupil",
   },
   /**
    * Counted from the landmark named first: 0.978 ± 0.131 eye widths on 100 models, 0.929 ± 0.146 on
@@ -54,14 +50,12 @@ export const GUIDES = {
     mark: "arch",
     drawn: "share",
     through: ["endocanthion", "exocanthion"],
-    words: "at a share of the eye’s width",
   },
   /** Sclafani & Jung, Arch Facial Plast Surg 2010;12:123–127, find the arch just medial to it. */
   "exocanthion-vertical": {
     mark: "arch",
     drawn: "vertical",
     through: ["exocanthion"],
-    words: "above the outer eye corner",
   },
   /**
    * Trade practice, no source. On most faces it meets the brow beyond the outer corner of the eye, at
@@ -71,25 +65,23 @@ export const GUIDES = {
     mark: "arch",
     drawn: "line",
     through: ["alare", "limbusLateral"],
-    words: "on the line from the nose wing through the outer edge of the iris",
   },
   /** Westmore 1974/75, as reported by Yalçınkaya et al. */
   "alare-through-exocanthion": {
     mark: "tail",
     drawn: "line",
     through: ["alare", "exocanthion"],
-    words: "on the line from the nose wing through the outer eye corner",
   },
 } as const;
 
 /** The places of a brow that guides aim at. */
-export type Mark = keyof typeof MARKS;
+export type Mark = (typeof MARKS)[number];
 
-/** Marks, as a guide that misses a border is named after them. */
-export const MARKS = { start: "start", arch: "arch", tail: "tail end" } as const;
+/** All marks. */
+export const MARKS = ["start", "arch", "tail"] as const;
 
 /** What {@link GUIDES} says of a guide. */
-export type GuideRule = { readonly mark: Mark; readonly words: string } & (
+export type GuideRule = { readonly mark: Mark } & (
   | { readonly drawn: "vertical"; readonly through: readonly [SideLandmark] }
   /** A line from the first through the second, or the vertical at a share of the way between them. */
   | { readonly drawn: "line" | "share"; readonly through: readonly [SideLandmark, SideLandmark] }
@@ -106,21 +98,18 @@ export type StartConvention = GuideConvention<"start">;
 /** All rules for where a brow starts. */
 export const START_CONVENTIONS: readonly StartConvention[] = /* @__PURE__ */ guidesOf("start");
 
-/** Rules for where a brow peaks that are no line on the face, in words: they read the brow itself. */
-export const BROW_ARCHES = {
-  natural: "where it grows",
-  "brow-length-share": "at a share of the length by ruler",
-} as const;
+/** Rules for where a brow peaks that are no line on the face: they read the brow itself. */
+export const BROW_ARCHES = ["natural", "brow-length-share"] as const;
 
 /** A rule for where a brow peaks that is no line. */
-export type BrowArch = keyof typeof BROW_ARCHES;
+export type BrowArch = (typeof BROW_ARCHES)[number];
 
 /** Rules for where a brow peaks: a line, the brow's own arch, or a share of its length. */
 export type ArchConvention = GuideConvention<"arch"> | BrowArch;
 
 /** All rules for where a brow peaks: its own arch first. */
 export const ARCH_CONVENTIONS: readonly ArchConvention[] = /* @__PURE__ */ (() => [
-  ...keysOf(BROW_ARCHES),
+  ...BROW_ARCHES,
   ...guidesOf("arch"),
 ])();
 

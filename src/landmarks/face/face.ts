@@ -39,7 +39,7 @@ export type MidlineLandmarks<U extends Unit> = {
 /** A landmark that its source only approximates, and what stands in for it. */
 export interface StandIn {
   readonly landmark: LandmarkName;
-  /** What was used instead, in words: "outer point of the nostril row". */
+  /** What was used instead: a code that the catalogue has words for, or words of your own. */
   readonly instead: string;
 }
 

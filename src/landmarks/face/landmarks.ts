@@ -1,3 +1,4 @@
+import type { Side } from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
 
 /**
@@ -70,6 +71,11 @@ export type PointLandmark = SideLandmark | MidlineLandmark;
 
 /** Name of any landmark; `brow` and the lids stand for each of their points. */
 export type LandmarkName = PointLandmark | keyof (typeof LANDMARKS)["lines"];
+
+/** Where a landmark stands in a face, such as `"right.alare"` or `"left.brow.upper"`. */
+export type LandmarkPath =
+  | `${Side}.${SideLandmark | "upperLid" | "lowerLid" | "brow.upper" | "brow.lower"}`
+  | `midline.${MidlineLandmark}`;
 
 /** Every landmark that is a single point of each side. */
 export const SIDE_LANDMARKS: readonly SideLandmark[] = /* @__PURE__ */ keysOf(LANDMARKS.side);

@@ -9,10 +9,6 @@ export interface KindOfMeasure {
   readonly unit: "mm" | "mm²" | "degrees" | "";
   /** As many as a figure is printed with. */
   readonly decimals: number;
-  /** What too much of it is called. */
-  readonly more: string;
-  /** What too little of it is called. */
-  readonly less: string;
 }
 
 /** Which tolerance of a set limits what is read of a kind; undefined where none does. */
@@ -30,46 +26,26 @@ const LIMITED_BY = {
 /** Kind of something that is read. */
 export type MeasureKind = keyof typeof LIMITED_BY;
 
-/** Kinds of what is read: the tolerance that limits them, their unit, and their words. */
+/** Kinds of what is read: the tolerance that limits them, their unit, and decimals. */
 export const MEASURE_KINDS: Readonly<Record<MeasureKind, KindOfMeasure>> =
   /* @__PURE__ */ kindsOfMeasures();
 
 function kindsOfMeasures(): Readonly<Record<MeasureKind, KindOfMeasure>> {
   const inMm = { unit: "mm", decimals: 1 } as const;
   return {
-    length: { tolerance: LIMITED_BY.length, ...inMm, more: "too long", less: "too short" },
-    gap: { tolerance: LIMITED_BY.gap, ...inMm, more: "too wide", less: "too narrow" },
-    distance: { tolerance: LIMITED_BY.distance, ...inMm, more: "too far out", less: "too far in" },
-    height: { tolerance: LIMITED_BY.height, ...inMm, more: "too high", less: "too low" },
-    thickness: { tolerance: LIMITED_BY.thickness, ...inMm, more: "too thick", less: "too thin" },
-    share: {
-      tolerance: LIMITED_BY.share,
-      unit: "",
-      decimals: 2,
-      more: "too much",
-      less: "too little",
-    },
-    slope: {
-      tolerance: LIMITED_BY.slope,
-      unit: "degrees",
-      decimals: 1,
-      more: "too far up",
-      less: "too far down",
-    },
-    area: {
-      tolerance: LIMITED_BY.area,
-      unit: "mm²",
-      decimals: 0,
-      more: "too large",
-      less: "too small",
-    },
+    length: { tolerance: LIMITED_BY.length, ...inMm },
+    gap: { tolerance: LIMITED_BY.gap, ...inMm },
+    distance: { tolerance: LIMITED_BY.distance, ...inMm },
+    height: { tolerance: LIMITED_BY.height, ...inMm },
+    thickness: { tolerance: LIMITED_BY.thickness, ...inMm },
+    share: { tolerance: LIMITED_BY.share, unit: "", decimals: 2 },
+    slope: { tolerance: LIMITED_BY.slope, unit: "degrees", decimals: 1 },
+    area: { tolerance: LIMITED_BY.area, unit: "mm²", decimals: 0 },
   };
 }
 
 /** What is said of one measure. */
 interface Measure {
-  /** What an artist calls it, as in "left front: 1 mm too long". */
-  readonly words: string;
   readonly kind: MeasureKind;
   /** `"dots"` of one brow, its `"borders"` where joined dots read otherwise, or both `"brows"`. */
   readonly on: "dots" | "borders" | "brows";
@@ -77,7 +53,7 @@ interface Measure {
   readonly byHand: boolean;
 }
 
-// Apart from what is said of measures, so that plans and schemas need not carry their words along.
+// Apart from what else is said of measures, which plans and schemas need not carry along.
 /** The kind of everything that is read on a face, in the order in which it is reported. */
 const KIND_OF = {
   front: "length",
@@ -115,59 +91,58 @@ const NOT_BY_HAND = [
 ] as const satisfies readonly FaceMeasureName[];
 
 /**
- * Everything that is read on a face, in the order in which it is reported: its words, its kind, what it
- * is read on, and whether it can be read by hand.
+ * Everything that is read on a face, in the order in which it is reported: its kind, what it is read on,
+ * and whether it can be read by hand. What measures are called stands in the catalogue.
  */
 export const MEASURES = {
   /** Upper start dot – arch dot, by ruler on the skin. */
-  front: { words: "front", kind: "length", on: "dots", byHand: true },
+  front: { kind: "length", on: "dots", byHand: true },
   /** Arch dot – tail end, by ruler on the skin. */
-  tail: { words: "tail", kind: "length", on: "dots", byHand: true },
+  tail: { kind: "length", on: "dots", byHand: true },
   /** Upper start dot – arch dot by tape: along the upper border, on the skin. */
-  frontAlong: { words: "front by tape", kind: "length", on: "borders", byHand: true },
+  frontAlong: { kind: "length", on: "borders", byHand: true },
   /** Arch dot – tail end by tape: along the upper border, on the skin. */
-  tailAlong: { words: "tail by tape", kind: "length", on: "borders", byHand: true },
+  tailAlong: { kind: "length", on: "borders", byHand: true },
   /** Upper start dot – arch dot, straight, as a frontal photo shows it. */
-  frontOnPhoto: { words: "front on the photo", kind: "length", on: "dots", byHand: false },
+  frontOnPhoto: { kind: "length", on: "dots", byHand: false },
   /** Arch dot – tail end, straight, as a frontal photo shows it. */
-  tailOnPhoto: { words: "tail on the photo", kind: "length", on: "dots", byHand: false },
+  tailOnPhoto: { kind: "length", on: "dots", byHand: false },
   /** Front over front and tail together, by ruler; a share of 0…1. */
-  frontShare: { words: "front share", kind: "share", on: "dots", byHand: false },
+  frontShare: { kind: "share", on: "dots", byHand: false },
   /** Midline – upper start dot. */
-  startDistance: { words: "start from the midline", kind: "distance", on: "dots", byHand: true },
+  startDistance: { kind: "distance", on: "dots", byHand: true },
   /** Midline – upper arch dot. */
-  archDistance: { words: "arch from the midline", kind: "distance", on: "dots", byHand: true },
+  archDistance: { kind: "distance", on: "dots", byHand: true },
   /** Midline – tail end. */
-  tailDistance: { words: "tail end from the midline", kind: "distance", on: "dots", byHand: true },
+  tailDistance: { kind: "distance", on: "dots", byHand: true },
   /** Level of the inner eye corners – upper start dot; negative below it. */
-  startHeight: { words: "height of the start", kind: "height", on: "dots", byHand: true },
+  startHeight: { kind: "height", on: "dots", byHand: true },
   /** Level of the inner eye corners – upper arch dot; negative below it. */
-  archHeight: { words: "height of the arch", kind: "height", on: "dots", byHand: true },
+  archHeight: { kind: "height", on: "dots", byHand: true },
   /** Level of the inner eye corners – tail end; negative below it. */
-  tailHeight: { words: "height of the tail end", kind: "height", on: "dots", byHand: true },
+  tailHeight: { kind: "height", on: "dots", byHand: true },
   /** Upper – lower border at the start, vertically. */
-  startThickness: { words: "thickness at the start", kind: "thickness", on: "dots", byHand: true },
+  startThickness: { kind: "thickness", on: "dots", byHand: true },
   /** Upper – lower border half-way between start and arch, vertically. */
-  bodyThickness: { words: "thickness at the body", kind: "thickness", on: "dots", byHand: true },
+  bodyThickness: { kind: "thickness", on: "dots", byHand: true },
   /** Upper – lower border at the arch, vertically. */
-  archThickness: { words: "thickness at the arch", kind: "thickness", on: "dots", byHand: true },
+  archThickness: { kind: "thickness", on: "dots", byHand: true },
   /** Outer eye corner – tail end, by ruler on the skin. */
   exocanthionToTailEnd: {
-    words: "outer eye corner to tail end",
     kind: "length",
     on: "dots",
     byHand: true,
   },
   /** Margin of the upper lid – lower border, vertically at the pupil. */
-  lidToBrow: { words: "upper lid to brow", kind: "gap", on: "borders", byHand: true },
+  lidToBrow: { kind: "gap", on: "borders", byHand: true },
   /** Chord from upper start dot to arch dot against the face's horizontal, positive where it rises. */
-  frontInclination: { words: "slope of the front", kind: "slope", on: "dots", byHand: false },
+  frontInclination: { kind: "slope", on: "dots", byHand: false },
   /** Chord from upper start dot to tail end against the face's horizontal, positive where it rises. */
-  browInclination: { words: "slope of the brow", kind: "slope", on: "dots", byHand: false },
+  browInclination: { kind: "slope", on: "dots", byHand: false },
   /** Area between the borders, in the frontal view. */
-  area: { words: "area", kind: "area", on: "borders", byHand: false },
+  area: { kind: "area", on: "borders", byHand: false },
   /** Upper start dot – upper start dot of the other brow, by ruler on the skin. */
-  startToStart: { words: "start to start", kind: "gap", on: "brows", byHand: true },
+  startToStart: { kind: "gap", on: "brows", byHand: true },
 } as const;
 
 /** Name of something read on one side, or between both. */

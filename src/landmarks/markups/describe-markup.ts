@@ -1,34 +1,26 @@
-import type { Measured } from "../../units/index.js";
+import type { Measured, Note, NoteValues } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import { GUIDES } from "../face/conventions.js";
 import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
 import type { IndexTable } from "./index-table.js";
-import { INDEX_TABLES } from "./tables-by-name.js";
 import {
+  INDEX_TABLES,
   type LandmarkForms,
   type MarkupName,
-  MARKUP_TITLES,
   MARKUPS,
   requireMarkup,
 } from "./markups.js";
+import type { BeyondCode, Lacked } from "./notes.js";
 
-/** Something that cannot be told from a markup, and what it would take. */
-export interface BeyondMarkup {
-  readonly what: string;
-  /** A landmark `"of its own"` is one for which nothing stands in. */
-  readonly lacks: readonly (
-    | LandmarkName
-    | `${LandmarkName} of its own`
-    | "lower border of the brow"
-    | "depth"
-    | "measured depth"
-  )[];
+/** Something that cannot be told from a markup, and in its values what the markup lacks for it. */
+export interface BeyondMarkup extends Note<BeyondCode> {
+  readonly values: NoteValues & { readonly lacks: readonly Lacked[] };
 }
 
 /** What a markup gives and what it does not. */
 export interface MarkupDescription {
   readonly name: MarkupName;
-  readonly title: string;
   /** How many points it has. */
   readonly size: number;
   /** The form in which `fromMarkup` takes them: see {@link MARKUPS}. */
@@ -38,7 +30,7 @@ export interface MarkupDescription {
   /** Those of them that it only approximates, with what stands in for each. */
   readonly standIns: readonly StandIn[];
   /** Points to choose from as alare; the first is the usual one. */
-  readonly alare: readonly { readonly name: string; readonly instead: string }[];
+  readonly alare: readonly string[];
   /** Landmarks it does not have. */
   readonly missing: readonly LandmarkName[];
   /** What cannot be computed from it for that reason. */
@@ -58,9 +50,12 @@ export interface MarkupDescription {
  * @example
  * ```ts
  * import { describeMarkup } from "brow-geometry";
- * const { missing, beyond } = describeMarkup("points-68");
+ * import { say } from "brow-geometry/words";
+ * const { missing, beyond } = describeMarkup("points-98");
  * missing; // → ["limbusMedial", "limbusLateral", "glabella"]
- * beyond[0]; // → { what: "scale from the width of the iris", lacks: ["limbusMedial", "limbusLateral"] }
+ * const scale = beyond.find(({ code }) => code === "beyond-iris-scale");
+ * scale && say(scale);
+ * // → "scale from the width of the iris (no inner edge of the iris, outer edge of the iris)"
  * ```
  */
 export function describeMarkup(name: MarkupName): MarkupDescription {
@@ -69,80 +64,73 @@ export function describeMarkup(name: MarkupName): MarkupDescription {
   const table: IndexTable = INDEX_TABLES[name];
   const { standIns, uncertainty, ringFactor, depth } = table;
   const landmarks = landmarksOf(table);
-  const alare = Object.entries(table.alare).map(([choice, { instead }]) => ({
-    name: choice,
-    instead,
-  }));
-  const usual = alare.slice(0, 1).map(({ instead }) => ({ landmark: "alare", instead }) as const);
+  const alare = Object.keys(table.alare);
+  const usual = alare.slice(0, 1).map((instead) => ({ landmark: "alare", instead }) as const);
   const approximated = [...usual, ...standIns];
-  const given = givenBy(table, landmarks, approximated, depth);
-  const atStandIns = {
-    what: "what lies at the landmark itself, where a stand-in is read",
-    needs: approximated.map(({ landmark }) => `${landmark} of its own` as const),
-  };
   return {
     name,
-    title: MARKUP_TITLES[name],
     size,
     form,
     landmarks,
     standIns: approximated,
     alare,
     missing: LANDMARK_NAMES.filter((landmark) => !landmarks.includes(landmark)),
-    beyond: [...NEEDS, atStandIns]
-      .map(({ what, needs }) => ({ what, lacks: needs.filter((need) => !given.has(need)) }))
-      .filter(({ lacks }) => lacks.length > 0),
+    beyond: beyondOf(
+      givenBy(table, landmarks),
+      approximated.map(({ landmark }) => landmark),
+    ),
     uncertainty,
     ringFactor,
     depth,
   };
 }
 
-type Need = BeyondMarkup["lacks"][number];
-
 const LIMBUS = ["limbusMedial", "limbusLateral"] as const;
 
-/** What takes more than the corners of the eyes and the upper border of the brow. */
-const NEEDS: readonly { readonly what: string; readonly needs: readonly Need[] }[] = [
-  { what: "scale from the width of the iris", needs: LIMBUS },
-  ...Object.values(GUIDES).map(({ mark, words, through }) => ({
-    what: `${mark} ${words}`,
-    needs: through,
-  })),
-  {
-    what: "thickness, area and lower dots of the natural brow",
-    needs: ["lower border of the brow"],
-  },
-  {
-    what: "height of the brow over the lid",
-    needs: ["upperLid", "pupil", "lower border of the brow"],
-  },
-  { what: "skin fitted to the face, and turning a head to the front", needs: ["depth"] },
-  { what: "skin as it is, and not as it is modelled", needs: ["measured depth"] },
+/** What takes more than the corners of the eyes and the upper border of the brow, besides guides. */
+const NEEDS: { readonly [Code in Exclude<BeyondCode, "beyond-guide">]?: readonly Lacked[] } = {
+  "beyond-iris-scale": LIMBUS,
+  "beyond-thickness": ["lowerBorder"],
+  "beyond-lid-to-brow": ["upperLid", "pupil", "lowerBorder"],
+  "beyond-fitted-skin": ["depth"],
+  "beyond-true-skin": ["measuredDepth"],
   // What a check of the capture looks at.
-  { what: "whether the eyes look ahead", needs: ["pupil of its own"] },
-  { what: "distance of the pupils", needs: ["pupil"] },
-  { what: "whether the irises are equal, and as wide as people's", needs: LIMBUS },
-  { what: "whether the head is turned or the face uneven", needs: ["depth"] },
-  { what: "whether the chin is raised or lowered", needs: ["depth"] },
-];
+  "beyond-pupil-distance": ["pupil"],
+  "beyond-iris-width": LIMBUS,
+  "beyond-yaw": ["depth"],
+  "beyond-pitch": ["depth"],
+};
 
+/** What cannot be told where these are there, and these of them only by stand-ins. */
+function beyondOf(
+  given: ReadonlySet<Lacked>,
+  approximated: readonly LandmarkName[],
+): readonly BeyondMarkup[] {
+  const lackedOf = (needs: readonly Lacked[]): readonly Lacked[] =>
+    needs.filter((need) => !given.has(need));
+  const gaze = approximated.filter((landmark) => landmark === "pupil");
+  const all: readonly BeyondMarkup[] = [
+    ...keysOf(GUIDES).map((rule) => {
+      const { mark, through } = GUIDES[rule];
+      return { code: "beyond-guide", values: { mark, rule, lacks: lackedOf(through) } } as const;
+    }),
+    ...keysOf(NEEDS).map((code) => ({ code, values: { lacks: lackedOf(NEEDS[code] ?? []) } })),
+    { code: "beyond-gaze", values: { lacks: given.has("pupil") ? gaze : ["pupil"] } },
+    { code: "beyond-stand-ins", values: { lacks: approximated } },
+  ];
+  return all.filter(({ values }) => values.lacks.length > 0);
+}
+
+/** Everything that something may need and that a markup has. */
 function givenBy(
-  { right }: Pick<IndexTable, "right">,
+  { right, depth }: Pick<IndexTable, "right" | "depth">,
   landmarks: readonly LandmarkName[],
-  standIns: readonly StandIn[],
-  depth: MarkupDescription["depth"],
-): ReadonlySet<Need> {
-  const themselves = landmarks.filter(
-    (name) => !standIns.some(({ landmark }) => landmark === name),
-  );
-  return new Set<Need>([
-    ...landmarks,
-    ...themselves.map((landmark) => `${landmark} of its own` as const),
-    ...(right.browLower === undefined ? [] : (["lower border of the brow"] as const)),
-    ...(depth === "none" ? [] : (["depth"] as const)),
-    ...(depth === "measured" ? (["measured depth"] as const) : []),
-  ]);
+): ReadonlySet<Lacked> {
+  const given = new Set<Lacked>(landmarks);
+  if (right.browLower !== undefined) given.add("lowerBorder");
+  if (depth !== "none") given.add("depth");
+  if (depth === "measured") given.add("measuredDepth");
+  return given;
 }
 
 function landmarksOf({

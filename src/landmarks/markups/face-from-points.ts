@@ -13,7 +13,7 @@ import { correctIrises } from "./correct-irises.js";
 import { correctErrors } from "../errors/correct-errors.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
-import type { IndexTable, MarkupAlare, MarkupSide, Place } from "./index-table.js";
+import type { IndexTable, MarkupSide, Place } from "./index-table.js";
 import {
   irisesExchanged,
   landmarkMissing,
@@ -37,7 +37,8 @@ export function faceFromPoints(
 ): Face<"px"> {
   const points = readPoints(where, table, landmarks, options);
   const notes: Note<FaceNoteCode>[] = [...notesOnPicture(options)];
-  const alare = alareOf(where, table, options);
+  const choice = alareOf(where, table, options);
+  const alare = choice === undefined ? undefined : table.alare[choice];
 
   // A detector that saw a flipped picture takes the client's right for the left.
   const tableOf = (side: Side): Side => (options.mirrored === "frame" ? otherSide(side) : side);
@@ -51,7 +52,7 @@ export function faceFromPoints(
     })),
     midline: readPlaces(reading, "midline", table.midline),
     source: sourceOf(name, table, options, deep),
-    standIns: standInsOf(table, alare),
+    standIns: standInsOf(table, choice),
     ...(deep ? { symmetricPoints: readSymmetricPoints(reading, table) } : {}),
     notes,
   };
@@ -164,17 +165,14 @@ function readSymmetricPoints(
   };
 }
 
-function alareOf(
-  where: string,
-  table: IndexTable,
-  options: MarkupOptions,
-): MarkupAlare | undefined {
-  const usual = Object.keys(table.alare)[0];
-  const name = options.alare ?? usual;
-  if (name === "none" || name === undefined) return undefined;
-  const alare = table.alare[name];
-  if (alare !== undefined && Object.hasOwn(table.alare, name)) return alare;
-  const need = [...Object.keys(table.alare), "none"].map((known) => `"${known}"`).join(" or ");
+/** The choice of points that stand for alare; undefined where none do. */
+function alareOf(where: string, table: IndexTable, options: MarkupOptions): string | undefined {
+  const choices = Object.keys(table.alare);
+  const [usual = "none"] = choices;
+  const { alare: name = usual } = options;
+  if (name === "none") return undefined;
+  if (choices.includes(name)) return name;
+  const need = [...choices, "none"].map((known) => `"${known}"`).join(" or ");
   refuse("out-of-range", where, "alare", name, need);
 }
 
@@ -194,7 +192,7 @@ function sourceOf(
   };
 }
 
-function standInsOf(table: IndexTable, alare: MarkupAlare | undefined): readonly StandIn[] {
+function standInsOf(table: IndexTable, alare: string | undefined): readonly StandIn[] {
   if (alare === undefined) return table.standIns;
-  return [{ landmark: "alare", instead: alare.instead }, ...table.standIns];
+  return [{ landmark: "alare", instead: alare }, ...table.standIns];
 }

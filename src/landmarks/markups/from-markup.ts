@@ -1,9 +1,9 @@
 import type { Face } from "../face/face.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import { faceFromPoints } from "./face-from-points.js";
-import { INDEX_TABLES } from "./tables-by-name.js";
 import type { MarkupOptions } from "./markup-options.js";
 import {
+  INDEX_TABLES,
   type LandmarkForms,
   MARKUP_NAMES,
   type MarkupLandmarks,

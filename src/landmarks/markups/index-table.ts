@@ -20,24 +20,22 @@ export interface MarkupIris {
   readonly rim: readonly [number, number, number, number];
 }
 
-/** Points that may stand for alare, and what they are in words. */
-export interface MarkupAlare extends Sides<number> {
-  readonly instead: string;
-}
-
 /** Where the landmarks stand among the points of a markup, and what is known of these points. */
-export interface IndexTable<Alare extends string = string> extends Sides<MarkupSide> {
+export interface IndexTable<
+  Alare extends string = string,
+  Instead extends string = string,
+> extends Sides<MarkupSide> {
   /** Names of the points where they are more than numbers. */
   readonly labels?: readonly string[];
   readonly midline: { readonly [Name in MidlineLandmark]?: Place };
   /** Points that may stand for alare; the first is the usual one. */
-  readonly alare: Readonly<Record<Alare, MarkupAlare>>;
+  readonly alare: Readonly<Record<Alare, Sides<number>>>;
   readonly irises?: Sides<MarkupIris>;
   /** Points that are each other's mirror image. */
   readonly pairs: readonly Sides<number>[];
   /** Points on the middle of the face. */
   readonly middle: readonly number[];
-  readonly standIns: readonly StandIn[];
+  readonly standIns: readonly (StandIn & { readonly instead: Instead })[];
   readonly uncertainty: LandmarkUncertainty;
   readonly ringFactor: Measured;
   /** Who says how deep points lie, where they carry depth. */

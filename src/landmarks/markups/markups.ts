@@ -1,4 +1,8 @@
 import { refuse } from "../../units/internal.js";
+import type { IndexTable } from "./index-table.js";
+import { MESH_468, MESH_478 } from "./meshes.js";
+import { POINTS_68 } from "./points-68.js";
+import { POINTS_98 } from "./points-98.js";
 
 /**
  * Every markup that the library reads: how many points it has, the form in which they come,
@@ -44,15 +48,6 @@ export const MARKUPS = {
 /** Name of a markup that the library reads. */
 export type MarkupName = keyof typeof MARKUPS;
 
-/** What each markup is. */
-export const MARKUP_TITLES: { readonly [Name in MarkupName]: string } = {
-  "mesh-478": "Face mesh of 478 points, with irises",
-  "mesh-468": "Face mesh of 468 points, without irises",
-  "points-68": "68 points (300-W, iBUG)",
-  "points-98": "98 points (WFLW)",
-  "coco-wholebody-face": "Face part of COCO-WholeBody, keypoints 23–90",
-};
-
 /** Names of all markups that the library reads. */
 export const MARKUP_NAMES: readonly MarkupName[] = /* @__PURE__ */ Object.keys(
   MARKUPS,
@@ -60,6 +55,26 @@ export const MARKUP_NAMES: readonly MarkupName[] = /* @__PURE__ */ Object.keys(
 
 /** What may stand for alare in a markup. */
 export type AlareChoice<Name extends MarkupName> = (typeof MARKUPS)[Name]["alare"][number];
+
+/** What is read instead of a landmark in some markup: the catalogue has words for each. */
+export type StandInCode =
+  | AlareChoice<MarkupName>
+  | InsteadIn<typeof MESH_478>
+  | InsteadIn<typeof POINTS_68>
+  | InsteadIn<typeof POINTS_98>;
+
+type InsteadIn<Table extends IndexTable> = Table["standIns"][number]["instead"];
+
+/** Where the landmarks stand in each markup; the face of COCO-WholeBody is the 68 points in their order. */
+export const INDEX_TABLES: {
+  readonly [Name in MarkupName]: IndexTable<AlareChoice<Name>, StandInCode>;
+} = {
+  "mesh-478": MESH_478,
+  "mesh-468": MESH_468,
+  "points-68": POINTS_68,
+  "points-98": POINTS_98,
+  "coco-wholebody-face": POINTS_68,
+};
 
 /** A point as detectors hand it out: `[x, y]`, `[x, y, z]` or an object with these names. */
 export type MarkupPoint =

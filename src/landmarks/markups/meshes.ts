@@ -1,6 +1,5 @@
 import { mm, type Sides } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide } from "./index-table.js";
-import type { AlareChoice } from "./markups.js";
 
 /**
  * Points of the canonical face model that lie on its plane of symmetry.
@@ -30,10 +29,21 @@ const right: MarkupSide = {
   browLower: [55, 65, 52, 53, 46],
 };
 
-/** 468 points. Uncertainty: measured by us on 102 faces drawn by hand, 1.2–1.5 mm at the canthi. */
-export const MESH_468: IndexTable<AlareChoice<"mesh-468">> = /* @__PURE__ */ meshOf468();
+const standIns = [
+  { landmark: "subnasale", instead: "septum-point" },
+  { landmark: "menton", instead: "chin-point" },
+  { landmark: "brow", instead: "brow-template" },
+] as const;
 
-function meshOf468(): IndexTable<AlareChoice<"mesh-468">> {
+type Mesh = IndexTable<
+  "wing-crease" | "wing-back" | "wing-side" | "wing-lower" | "wing-base",
+  (typeof standIns)[number]["instead"]
+>;
+
+/** 468 points. Uncertainty: measured by us on 102 faces drawn by hand, 1.2–1.5 mm at the canthi. */
+export const MESH_468: Mesh = /* @__PURE__ */ meshOf468();
+
+function meshOf468(): Mesh {
   const pairs = mirrorPairs();
   return {
     right,
@@ -50,19 +60,15 @@ function meshOf468(): IndexTable<AlareChoice<"mesh-468">> {
       menton: 152,
     },
     alare: {
-      "wing-crease": { right: 129, left: 358, instead: "where the nose wing meets the cheek" },
-      "wing-back": { right: 102, left: 331, instead: "the back of the nose wing" },
-      "wing-side": { right: 48, left: 278, instead: "the side of the nose wing" },
-      "wing-lower": { right: 64, left: 294, instead: "the lower side of the nose wing" },
-      "wing-base": { right: 98, left: 327, instead: "the base of the nose wing" },
+      "wing-crease": { right: 129, left: 358 },
+      "wing-back": { right: 102, left: 331 },
+      "wing-side": { right: 48, left: 278 },
+      "wing-lower": { right: 64, left: 294 },
+      "wing-base": { right: 98, left: 327 },
     },
     pairs,
     middle: MIDDLE,
-    standIns: [
-      { landmark: "subnasale", instead: "mesh point 2, near where septum and lip meet" },
-      { landmark: "menton", instead: "mesh point 152, near the lowest point of the chin" },
-      { landmark: "brow", instead: "the mesh's brow template, not the hair itself" },
-    ],
+    standIns,
     uncertainty: { default: mm(1.3) },
     ringFactor: { value: 1, u: 0 },
     depth: "estimated",
@@ -74,9 +80,9 @@ function meshOf468(): IndexTable<AlareChoice<"mesh-468">> {
  * 39.6 px wide, the circle drawn by hand 35.7, ring factor 1.11; by the ring's own height, 35.1, it is
  * 1.13, whence u. Iris centre: 0.5 mm; the rim is taken to be no worse.
  */
-export const MESH_478: IndexTable<AlareChoice<"mesh-478">> = /* @__PURE__ */ withIrises();
+export const MESH_478: Mesh = /* @__PURE__ */ withIrises();
 
-function withIrises(): IndexTable<AlareChoice<"mesh-478">> {
+function withIrises(): Mesh {
   return {
     ...MESH_468,
     irises: {

@@ -1,14 +1,24 @@
 import { mm } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index-table.js";
-import type { AlareChoice } from "./markups.js";
+
+const standIns = [
+  { landmark: "pupil", instead: "eye-centroid" },
+  { landmark: "sellion", instead: "bridge-top" },
+  { landmark: "pronasale", instead: "bridge-end" },
+  { landmark: "subnasale", instead: "nostril-middle" },
+  { landmark: "menton", instead: "jaw-middle" },
+  { landmark: "brow", instead: "five-point-line" },
+] as const;
+
+type Points68 = IndexTable<"nostril-outer" | "nostril-inner", (typeof standIns)[number]["instead"]>;
 
 /**
  * The 68 points of 300-W (iBUG). Uncertainty: measured by us on a detector against 102 frontal faces
  * drawn by hand, 3.0–4.5 mm at the canthi. Points placed by hand are better: say so in the options.
  */
-export const POINTS_68: IndexTable<AlareChoice<"points-68">> = /* @__PURE__ */ points68();
+export const POINTS_68: Points68 = /* @__PURE__ */ points68();
 
-function points68(): IndexTable<AlareChoice<"points-68">> {
+function points68(): Points68 {
   const right: MarkupSide = {
     points: { endocanthion: 39, exocanthion: 36, pupil: [36, 37, 38, 39, 40, 41], cheilion: 48 },
     upperLid: [39, 38, 37, 36],
@@ -40,19 +50,12 @@ function points68(): IndexTable<AlareChoice<"points-68">> {
       menton: 8,
     },
     alare: {
-      "nostril-outer": { right: 31, left: 35, instead: "outer point of the nostril row" },
-      "nostril-inner": { right: 32, left: 34, instead: "inner point of the nostril row" },
+      "nostril-outer": { right: 31, left: 35 },
+      "nostril-inner": { right: 32, left: 34 },
     },
     pairs,
     middle: [8, 27, 28, 29, 30, 33, 51, 57, 62, 66],
-    standIns: [
-      { landmark: "pupil", instead: "centroid of the six points of the eye" },
-      { landmark: "sellion", instead: "top of the nasal bridge" },
-      { landmark: "pronasale", instead: "lower end of the nasal bridge" },
-      { landmark: "subnasale", instead: "middle of the nostril row" },
-      { landmark: "menton", instead: "middle of the jaw line" },
-      { landmark: "brow", instead: "one line of five points, without thickness" },
-    ],
+    standIns,
     uncertainty: { default: mm(3.7) },
     ringFactor: { value: 1, u: 0 },
     depth: "none",

@@ -1,14 +1,22 @@
 import { mm } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index-table.js";
-import type { AlareChoice } from "./markups.js";
+
+const standIns = [
+  { landmark: "sellion", instead: "bridge-top" },
+  { landmark: "pronasale", instead: "bridge-end" },
+  { landmark: "subnasale", instead: "base-middle" },
+  { landmark: "menton", instead: "contour-middle" },
+] as const;
+
+type Points98 = IndexTable<"base-outer" | "base-inner", (typeof standIns)[number]["instead"]>;
 
 /**
  * The 98 points of WFLW. The lower border of a brow is closed with the tip of its tail, which the
  * markup counts with the upper one. Uncertainty: not measured; taken to be that of 68 points.
  */
-export const POINTS_98: IndexTable<AlareChoice<"points-98">> = /* @__PURE__ */ points98();
+export const POINTS_98: Points98 = /* @__PURE__ */ points98();
 
-function points98(): IndexTable<AlareChoice<"points-98">> {
+function points98(): Points98 {
   const right: MarkupSide = {
     points: { endocanthion: 64, exocanthion: 60, pupil: 96, cheilion: 76 },
     upperLid: [64, 63, 62, 61, 60],
@@ -43,17 +51,12 @@ function points98(): IndexTable<AlareChoice<"points-98">> {
       menton: 16,
     },
     alare: {
-      "base-outer": { right: 55, left: 59, instead: "outer point of the base of the nose" },
-      "base-inner": { right: 56, left: 58, instead: "inner point of the base of the nose" },
+      "base-outer": { right: 55, left: 59 },
+      "base-inner": { right: 56, left: 58 },
     },
     pairs,
     middle: [16, 51, 52, 53, 54, 57, 79, 85, 90, 94],
-    standIns: [
-      { landmark: "sellion", instead: "top of the nasal bridge" },
-      { landmark: "pronasale", instead: "lower end of the nasal bridge" },
-      { landmark: "subnasale", instead: "middle of the base of the nose" },
-      { landmark: "menton", instead: "middle of the face's contour" },
-    ],
+    standIns,
     uncertainty: { default: mm(3.7) },
     ringFactor: { value: 1, u: 0 },
     depth: "none",

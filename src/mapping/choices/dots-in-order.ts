@@ -1,4 +1,4 @@
-import { type BrowDots, type Dot, DOTS } from "../../landmarks/index.js";
+import type { BrowDots, Dot } from "../../landmarks/index.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Point, type Side } from "../../units/index.js";
 import { refuse, shownValue } from "../../units/internal.js";
@@ -35,7 +35,7 @@ export function requireDotsInOrder(
     at: Point<"mm">,
   ): never => {
     const place = shownValue(at, SHOWN_DECIMALS);
-    const need = `a place ${needed} the ${DOTS[other].words} at ${place}`;
+    const need = `a place ${needed} the ${named(other)} at ${place}`;
     const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
     return refuse(code, where, `${side} ${dot}`, value, withPins(need, pins));
   };
@@ -58,6 +58,14 @@ const SHOWN_DECIMALS = 4;
 /** What is needed, and which dots are pinned, where any are. */
 export function withPins(need: string, pins: readonly Pin[]): string {
   if (pins.length === 0) return need;
-  const pinned = pins.map(({ side, dot }) => `${side} ${DOTS[dot].words}`).join(", ");
+  const pinned = pins.map(({ side, dot }) => `${side} ${named(dot)}`).join(", ");
   return `${need}; pinned: ${pinned}`;
+}
+
+/** A dot as an error names it: `"upperArch"` is the arch, `"lowerBody"` the lower body. */
+function named(dot: Dot): string {
+  return dot
+    .replace("upper", "")
+    .replace(/(?<=.)[A-Z]/, " $&")
+    .toLowerCase();
 }

@@ -1,7 +1,7 @@
 import type { FindingNoteParts, FindingNotes } from "../../capture/internal.js";
 import type { GradeNoteParts, GradeNotes, UngradedNotes } from "../../grading/internal.js";
 import type { FeedbackNotes } from "../../grading/internal.js";
-import type { FaceNotes } from "../../landmarks/internal.js";
+import type { BeyondNotes, FaceNotes } from "../../landmarks/internal.js";
 import type {
   AmountNotes,
   CautionNotes,
@@ -36,6 +36,7 @@ export interface Notes
     ScaleNoteParts,
     AdviceNotes,
     FaceNotes,
+    BeyondNotes,
     HalfFacesNotes,
     RegistrationNotes,
     RegistrationNoteParts,

@@ -12,8 +12,15 @@ import type {
   GuideConvention,
   LandmarkName,
   Mark,
+  MarkupName,
 } from "../../landmarks/index.js";
-import type { KindOfMeasure, MeasureKind } from "../../landmarks/internal.js";
+import type {
+  KindOfMeasure,
+  Lacked,
+  LandmarkPath,
+  MeasureKind,
+  StandInCode,
+} from "../../landmarks/internal.js";
 import type { Carry, Choices, Lead, Levels, TailHeight, WishName } from "../../mapping/index.js";
 import type { ArchLimit } from "../../mapping/internal.js";
 import type { OutlineOptions, Station } from "../../proportions/index.js";
@@ -60,11 +67,14 @@ export interface Vocabularies {
   /** What may be declared of a client, and its contrary. */
   readonly declared: DeclaredFact;
   readonly contrary: DeclaredFact;
-  /**
-   * What was used instead of a landmark, by the English that a markup says it in: where there is no word for it,
-   * it is said as it is.
-   */
-  readonly standIns: string;
+  /** Landmarks and lines where they stand in a face. */
+  readonly landmarkPaths: LandmarkPath;
+  /** What a markup may lack. */
+  readonly lacked: Lacked;
+  /** What each markup is. */
+  readonly markups: MarkupName;
+  /** What was used instead of a landmark; what is no code, such as words of one's own, is said as it is. */
+  readonly standIns: StandInCode;
   /** Where the depth of a brow is known from. */
   readonly depthOrigins: DepthOrigin;
 }

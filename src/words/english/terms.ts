@@ -1,51 +1,15 @@
-import { DOTS, GUIDES, MEASURE_KINDS, MEASURES } from "../../landmarks/index.js";
-import { BROW_ARCHES, MARKS } from "../../landmarks/internal.js";
 import type { Terms } from "../catalogue/terms.js";
+import { BROW_TERMS } from "./brow-terms.js";
+import { MARKUP_TERMS } from "./markup-terms.js";
 
-/** Words of results; dots, measures and guides bring theirs along in their tables. */
+/** Words of results. */
 export const TERMS: Terms = /* @__PURE__ */ terms();
 
 function terms(): Terms {
   return {
+    ...BROW_TERMS,
+    ...MARKUP_TERMS,
     sides: { right: "right", left: "left" },
-    dots: wordsIn(DOTS),
-    landmarks: {
-      endocanthion: "inner eye corner (endocanthion)",
-      exocanthion: "outer eye corner (exocanthion)",
-      pupil: "pupil",
-      limbusMedial: "inner edge of the iris",
-      limbusLateral: "outer edge of the iris",
-      alare: "nose wing (alare)",
-      cheilion: "mouth corner (cheilion)",
-      upperLid: "upper lid",
-      lowerLid: "lower lid",
-      brow: "brow",
-      glabella: "between the brows (glabella)",
-      sellion: "root of the nose (sellion)",
-      pronasale: "tip of the nose (pronasale)",
-      subnasale: "base of the nose (subnasale)",
-      labialeSuperius: "upper lip (labiale superius)",
-      stomion: "middle of the mouth (stomion)",
-      stomionSuperius: "upper lip's margin (stomion superius)",
-      stomionInferius: "lower lip's margin (stomion inferius)",
-      menton: "chin (menton)",
-    },
-    marks: MARKS,
-    stations: { start: "start", body: "body", arch: "arch" },
-    measures: wordsIn(MEASURES),
-    tooMuch: eachIn(MEASURE_KINDS, ({ more }) => more),
-    tooLittle: eachIn(MEASURE_KINDS, ({ less }) => less),
-    rules: { ...wordsIn(GUIDES), ...BROW_ARCHES },
-    tailHeights: {
-      natural: "at the height of the brow there",
-      "level-with-lower-start": "level with the lower start dot",
-      "level-with-upper-start": "level with the upper start dot",
-    },
-    archLimits: {
-      "lateral-limbus-vertical": "outer edge of the iris",
-      "eye-width-share": "outer edge of the iris (taken at 0.75 eye widths)",
-      "exocanthion-vertical": "outer eye corner",
-    },
     ways: { up: "up", down: "down", outward: "outward", inward: "inward" },
     levels: { higher: "higher", lower: "lower" },
     leads: { right: "right leads", left: "left leads", middle: "both meet half-way" },
@@ -161,22 +125,6 @@ function terms(): Terms {
       upright: "the client did not sit upright",
       relaxed: "the client's face was not relaxed",
     },
-    standIns: {},
     depthOrigins: { landmarks: "as its landmarks say", usual: "as is usual" },
   };
-}
-
-/** What an artist calls everything in a table. */
-function wordsIn<Name extends string>(
-  table: Readonly<Record<Name, { readonly words: string }>>,
-): Readonly<Record<Name, string>> {
-  return eachIn(table, ({ words }) => words);
-}
-
-function eachIn<Name extends string, Row>(
-  table: Readonly<Record<Name, Row>>,
-  wordsOf: (row: Row) => string,
-): Readonly<Record<Name, string>> {
-  const rows = Object.entries<Row>(table).map(([name, row]) => [name, wordsOf(row)]);
-  return Object.fromEntries(rows) as Record<Name, string>;
 }

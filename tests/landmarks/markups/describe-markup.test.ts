@@ -7,6 +7,7 @@ import {
   type MarkupName,
   measured,
   mm,
+  say,
   type Scale,
 } from "brow-geometry";
 import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
@@ -59,35 +60,35 @@ describe("the description of a markup", () => {
 
   it("says what cannot be computed, and for want of what", () => {
     const beyond = (name: (typeof MARKUP_NAMES)[number]): readonly string[] =>
-      describeMarkup(name).beyond.map(({ what }) => what);
+      describeMarkup(name).beyond.map((one) => say(one));
     expect(describeMarkup("mesh-478").beyond).toEqual([
-      { what: "skin as it is, and not as it is modelled", lacks: ["measured depth"] },
-      {
-        what: "what lies at the landmark itself, where a stand-in is read",
-        lacks: ["alare", "subnasale", "menton", "brow"].map((name) => `${name} of its own`),
-      },
+      { code: "beyond-true-skin", values: { lacks: ["measuredDepth"] } },
+      { code: "beyond-stand-ins", values: { lacks: ["alare", "subnasale", "menton", "brow"] } },
     ]);
-    expect(describeMarkup("mesh-468").beyond).toContainEqual({
-      what: "arch on the line from the nose wing through the pupil",
-      lacks: ["pupil"],
-    });
-    expect(beyond("points-68")).toContain("thickness, area and lower dots of the natural brow");
-    expect(beyond("points-98")).not.toContain("thickness, area and lower dots of the natural brow");
-    expect(describeMarkup("points-98").beyond).toContainEqual({
-      what: "skin fitted to the face, and turning a head to the front",
-      lacks: ["depth"],
-    });
+    expect(beyond("mesh-478")).toContain(
+      "skin as it is, and not as it is modelled (no measured depth)",
+    );
+    expect(beyond("mesh-468")).toContain(
+      "arch on the line from the nose wing through the pupil (no pupil)",
+    );
+    const thickness =
+      "thickness, area and lower dots of the natural brow (no lower border of the brow)";
+    expect(beyond("points-68")).toContain(thickness);
+    expect(beyond("points-98")).not.toContain(thickness);
+    expect(beyond("points-98")).toContain(
+      "skin fitted to the face, and turning a head to the front (no depth)",
+    );
   });
 
   /** What is said to be beyond a markup where a check of its faces cannot look. */
   const said: { readonly [Check in CaptureCheck]?: string } = {
-    gazeAcross: "whether the eyes look ahead",
-    gazeUp: "whether the eyes look ahead",
-    pupilDistance: "distance of the pupils",
-    irisDifference: "whether the irises are equal, and as wide as people's",
-    irisesAcross: "whether the irises are equal, and as wide as people's",
-    irisWidth: "whether the irises are equal, and as wide as people's",
-    pitch: "whether the chin is raised or lowered",
+    gazeAcross: "beyond-gaze",
+    gazeUp: "beyond-gaze",
+    pupilDistance: "beyond-pupil-distance",
+    irisDifference: "beyond-iris-width",
+    irisesAcross: "beyond-iris-width",
+    irisWidth: "beyond-iris-width",
+    pitch: "beyond-pitch",
   };
 
   it.each(MARKUP_NAMES)("says of %s what a check of its faces cannot look at", (name) => {
@@ -110,8 +111,8 @@ describe("the description of a markup", () => {
       .filter(({ severity }) => severity === "unchecked")
       .map(({ check }) => said[check] ?? `nothing of ${check}`);
     const possible = new Set(Object.values(said));
-    const beyond = describeMarkup(name).beyond.filter(({ what }) => possible.has(what));
-    expect(new Set(beyond.map(({ what }) => what))).toEqual(new Set(unchecked));
+    const beyond = describeMarkup(name).beyond.filter(({ code }) => possible.has(code));
+    expect(new Set(beyond.map(({ code }) => code))).toEqual(new Set(unchecked));
   });
 
   it("is refused for an unknown name", () => {

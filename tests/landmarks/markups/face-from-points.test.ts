@@ -73,7 +73,7 @@ describe("a face from the face mesh", () => {
   it("names what it only approximates", () => {
     expect(face.standIns).toContainEqual({
       landmark: "alare",
-      instead: "where the nose wing meets the cheek",
+      instead: "wing-crease",
     });
     expect(face.standIns?.map(({ landmark }) => landmark)).toEqual([
       "alare",
@@ -124,7 +124,7 @@ describe("a face from the face mesh", () => {
     expect(width(base)).toBeLessThan(width(face));
     expect(base.standIns).toContainEqual({
       landmark: "alare",
-      instead: "the base of the nose wing",
+      instead: "wing-base",
     });
     const without = fromMarkup("mesh-478", landmarks, { ...normalised, alare: "none" });
     expect(without.right.alare).toBeUndefined();

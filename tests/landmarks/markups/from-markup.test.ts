@@ -13,7 +13,7 @@ import { type LandmarkNames, landmarkUncertainty, mapFace } from "brow-geometry/
 import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import { MARKUPS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
-import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";
+import { INDEX_TABLES } from "../../../src/landmarks/markups/markups.js";
 import { expectClose } from "../../support/close.js";
 import { points98OfMesh } from "../../support/points98-of-mesh.js";
 import { refusal } from "../../support/refusal.js";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { fromMarkup } from "brow-geometry";
 import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import type { IndexTable } from "../../../src/landmarks/markups/index-table.js";
-import { INDEX_TABLES } from "../../../src/landmarks/markups/tables-by-name.js";
+import { INDEX_TABLES } from "../../../src/landmarks/markups/markups.js";
 import { refusal } from "../../support/refusal.js";
 import {
   AS_FOUND,
