@@ -94,24 +94,31 @@ export function grownThickness(
   lead: Lead,
   frontShare: number,
 ): Partial<StationThickness> {
-  const grown = ledSides(lead).map((side) =>
-    stationsOf(face[side].brow, natural[side], skin, frontShare),
+  return meanThickness(
+    ledSides(lead).map((side) => stationsOf(face[side].brow, natural[side], skin, frontShare)),
   );
+}
+
+/** The mean of the sides that lead, where all of them tell it. */
+export function meanThickness(
+  sides: readonly Partial<StationThickness>[],
+): Partial<StationThickness> {
   const known: { [At in Station]?: Length<"mm"> } = {};
   for (const station of keysOf(STATIONS)) {
-    const thickness = meanOf(grown.map((stations) => stations[station]));
-    if (thickness !== undefined) known[station] = thickness;
+    let sum = 0;
+    for (const stations of sides) sum += stations[station] ?? Number.NaN;
+    if (!Number.isNaN(sum)) known[station] = length(sum / sides.length);
   }
   return known;
 }
 
 /** Thickness at start, body and arch of the brow as it grows, each where its borders tell. */
-function stationsOf(
+export function stationsOf(
   { upper, lower }: Brow<"mm">,
   { dots, arch }: NaturalDots,
   skin: Skin,
   frontShare: number,
-): { readonly [At in Station]?: Length<"mm"> | undefined } {
+): Partial<StationThickness> {
   if (lower === undefined) return {};
   const { upperStart, tailEnd } = dots;
   const archDot =
@@ -122,16 +129,12 @@ function stationsOf(
     if (from === undefined || to === undefined || from - to < LEAST) return undefined;
     return length(from - to);
   };
+  const start = under(upperStart[0], upperStart[1]);
+  const body = under(bodyX, heightOver(bodyX, upper, BORDER_END));
+  const atArch = under(archDot[0], archDot[1]);
   return {
-    start: under(upperStart[0], upperStart[1]),
-    body: under(bodyX, heightOver(bodyX, upper, BORDER_END)),
-    arch: under(archDot[0], archDot[1]),
+    ...(start === undefined ? {} : { start }),
+    ...(body === undefined ? {} : { body }),
+    ...(atArch === undefined ? {} : { arch: atArch }),
   };
-}
-
-/** The mean of the sides that lead; unknown where one of them is. */
-function meanOf(values: readonly (Length<"mm"> | undefined)[]): Length<"mm"> | undefined {
-  const known = values.filter((value) => value !== undefined);
-  if (known.length < values.length) return undefined;
-  return length(known.reduce<number>((sum, value) => sum + value, 0) / known.length);
 }

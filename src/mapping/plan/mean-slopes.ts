@@ -1,9 +1,19 @@
+import { unlessRefused } from "../../units/internal.js";
+
 /** Numbers in a fixed order; NaN is what does not exist. */
 export type Row = number[];
+
+/** What a question answers; nothing where geometry has no answer for a face that is a little different. */
+export function ifAny<Answer>(question: () => Answer): Answer | undefined {
+  // What is missing is missing whichever way the face varies.
+  return unlessRefused(question, (code) => code !== "missing-landmark");
+}
 
 /**
  * How a row changes with one of something, by its mean slope over one either way; over less where some of
  * it does not exist so far away, and to one side where it exists on one side only.
+ *
+ * @param rowAt makes a new row each time
  */
 export function meanSlopes(rowAt: (amount: number) => Row, centre: Row): Row {
   const slopes = slopesOver(1, rowAt, centre);
@@ -21,10 +31,10 @@ export function meanSlopes(rowAt: (amount: number) => Row, centre: Row): Row {
 const NEARER = [1 / 8, 1 / 512];
 
 function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row): Row {
-  const [up, down] = [rowAt(share), rowAt(-share)];
-  const slopes = centre.slice();
+  const slopes = rowAt(share);
+  const down = rowAt(-share);
   for (let index = 0; index < centre.length; index += 1) {
-    const [above, below] = [up[index] as number, down[index] as number];
+    const [above, below] = [slopes[index] as number, down[index] as number];
     const value = centre[index] as number;
     const oneSided = Number.isNaN(above) ? value - below : above - value;
     const twice = above - below;
@@ -56,14 +66,33 @@ export function slopesOf(
 /** Tells which readings depend on a place of which nothing is known, in mm. */
 const NOMINAL_STEP = 0.1;
 
-export function rootOfSquares(rows: readonly Row[], size: number): Row {
+/** Root of the sum of squares of rows, for so many numbers from a place on. */
+export function rootOfSquares(rows: readonly Row[], size: number, from = 0): Row {
   const sums = zeros(size);
   for (const row of rows) {
     for (let index = 0; index < size; index += 1) {
-      sums[index] = (sums[index] as number) + (row[index] as number) ** 2;
+      sums[index] = (sums[index] as number) + (row[from + index] as number) ** 2;
     }
   }
   return sums.map(Math.sqrt);
+}
+
+/** Adds to a row, from a place on, what comes of moving by so much each of what that part follows from. */
+export function addEffects(
+  row: Row,
+  from: number,
+  columns: readonly (Row | undefined)[],
+  moveOf: (index: number) => number,
+): void {
+  columns.forEach((column, index) => {
+    const by = moveOf(index);
+    if (column === undefined || by === 0) return;
+    for (let at = 0; at < column.length; at += 1) {
+      const slope = column[at] as number;
+      // What does not depend on a place does not mind that nothing is known of it.
+      if (slope !== 0) row[from + at] = (row[from + at] as number) + slope * by;
+    }
+  });
 }
 
 export function zeros(size: number): Row {

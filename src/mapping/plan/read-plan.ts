@@ -1,30 +1,29 @@
-import { GUIDES, lengthBetween, type SideLandmark } from "../../landmarks/index.js";
-import type { NaturalDots } from "../../proportions/index.js";
-import {
-  dotsAnew,
-  edgeOfHair,
-  readFromEye,
-  readSide,
-  type SideReading,
-  type SideToRead,
-} from "../../proportions/internal.js";
+import { lengthBetween } from "../../landmarks/index.js";
 import { intoSpace } from "../../symmetry/internal.js";
-import { eachSide, type Measured, type Side, type Sides } from "../../units/index.js";
-import { keysOf, SIDES, unlessRefused } from "../../units/internal.js";
-import type { PlannableFace } from "../dots/plannable-face.js";
+import { eachSide, type Measured } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
-import { grownThickness, plannedThickness } from "../dots/settle-thickness.js";
-import { asksOf, type SideAsks, solveDots } from "../dots/solve-dots.js";
-import { fillFrom, meanSlopes, rootOfSquares, type Row, slopesOf, zeros } from "./mean-slopes.js";
+import { answersOf, dotsFor } from "./answers.js";
+import { readAnew, readGrown } from "./grown-side.js";
+import {
+  addEffects,
+  fillFrom,
+  ifAny,
+  meanSlopes,
+  rootOfSquares,
+  type Row,
+  slopesOf,
+  zeros,
+} from "./mean-slopes.js";
 import { fillDots, fillEye, PLACED } from "./placed-row.js";
 import { plannedReader } from "./read-placed.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
 import { seenBy, type Variation } from "./variation.js";
 
-// A plan is read in two stages: from the face to what grows and to the planned dots, and from those dots
-// to what is read on them. Slopes of both stages multiply. The second has few inputs, however many points
-// a border has, and it holds the costly part, the outlines. Numbers stand in rows, NaN is what does not
-// exist.
+// A plan is read in stages: from the face to what grows and to what it answers when dots are solved, from
+// answers to dots, and from dots to what is read on them. Slopes of all stages multiply. Only the first one
+// has many inputs, one for each error of each point; the later ones hold the costly parts, solving and
+// outlines. Numbers stand in rows, NaN is what does not exist.
 
 /** One independent cause of error. */
 export interface Cause {
@@ -54,24 +53,54 @@ export function readPlan(
   causes: readonly Cause[] | undefined,
   grown: boolean,
 ): PlanReadings {
-  const stateOf = stateReader(plan, truth, grown);
-  const readPlanned = plannedReader(plan);
-  const centre = stateOf(truth, new Array<number>(STATE).fill(Number.NaN));
-  const placed = placedIn(centre);
-  fillFrom(centre, BY_SKIN, readPlanned(placed, plan.skin));
-  const readings = (natural: readonly Row[], planned: readonly Row[]): PlanReadings => ({
-    natural: readingsFrom(centre, natural),
-    planned: readingsFrom(centre.slice(BY_SKIN), planned),
+  const own = eachSide((side) => readGrown(plan, side, truth, plan.natural[side]));
+  const { right, left } = own;
+  const centre = zeros(ANSWERED);
+  for (const side of SIDES) fillSide(centre, side, own[side].reading);
+  centre[BETWEEN] = lengthBetween(
+    right.natural.dots.upperStart,
+    left.natural.dots.upperStart,
+    truth.skin,
+  );
+  fillPlaced(centre, AT_PLACES, plan.dots);
+  SIDES.forEach((side, index) => {
+    fillEye(centre, AT_PLACES + index * PLACED, truth.face[side]);
   });
-  if (causes === undefined) {
-    const unknown = [new Array<number>(READ).fill(Number.NaN)];
-    return readings(unknown, unknown);
-  }
+  const readPlanned = plannedReader(plan);
+  const placed = centre.slice(AT_PLACES, BY_SKIN);
+  fillFrom(centre, BY_SKIN, readPlanned(placed, plan.skin));
+  const readings = (effects: readonly Row[]): PlanReadings => ({
+    natural: readingsFrom(centre, effects),
+    planned: readingsFrom(centre, effects, BY_SKIN),
+  });
+  if (causes === undefined) return readings([centre.map(() => Number.NaN)]);
+
+  const answers = answersOf(plan, own, grown);
+  for (const side of SIDES) answers.fill(centre, ANSWERED, own[side]);
+  const answered = centre.slice(ANSWERED);
   const stateAt = (variation: Variation | undefined): Row => {
     if (variation === undefined) return centre.map(() => Number.NaN);
-    const state = stateOf(variation, centre.slice());
-    const { skin } = variation;
-    if (skin !== plan.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin));
+    const { face, skin, pins } = variation;
+    const state = centre.slice();
+    const hair = eachSide((side) => readAnew(plan, own[side], variation));
+    const isSolved = skin !== truth.skin || (pins !== truth.pins && pins.length > 0);
+    SIDES.forEach((side, index) => {
+      if (hair[side] === own[side]) return;
+      fillSide(state, side, hair[side].reading);
+      fillEye(state, AT_PLACES + index * PLACED, face[side]);
+      if (!isSolved) answers.fill(state, ANSWERED, hair[side]);
+    });
+    const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
+    state[BETWEEN] = lengthBetween(from, to, skin);
+    // Answers do not say all that dots follow from then.
+    if (isSolved) {
+      fillPlaced(
+        state,
+        AT_PLACES,
+        ifAny(() => dotsFor(plan, hair, skin, pins, grown)),
+      );
+    }
+    if (skin !== truth.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin));
     return state;
   };
   const spaces = causes.map(({ space = IN_PLACE }) => space);
@@ -83,146 +112,51 @@ export function readPlan(
   const effects = causes.map(({ faceAt, space = IN_PLACE }) => {
     const effect =
       faceAt === undefined
-        ? zeros(STATE)
+        ? zeros(centre.length)
         : meanSlopes((amount) => stateAt(ifAny(() => faceAt(amount))), centre);
-    return addEffects(effect, bySpace, space);
+    addEffects(effect, 0, bySpace, (index) => space[index] as number);
+    return effect;
   });
-  const steps = rootOfSquares(effects.map(placedIn), placed.length);
-  const byPlaces = slopesOf((row) => readPlanned(row, plan.skin), placed, steps);
-  const planned = effects.map((effect) =>
-    addEffects(effect.slice(BY_SKIN), byPlaces, placedIn(effect)),
+  const follow = (to: number, columns: readonly (Row | undefined)[], from: number): void => {
+    for (const effect of effects) {
+      addEffects(effect, to, columns, (index) => effect[from + index] as number);
+    }
+  };
+  const placedBy = (answered: Row): Row => {
+    const row = zeros(placed.length);
+    fillPlaced(
+      row,
+      0,
+      ifAny(() => answers.dotsBy(answered)),
+    );
+    return row;
+  };
+  const stepsFrom = (from: number, size: number): Row => rootOfSquares(effects, size, from);
+  const byAnswers = slopesOf(placedBy, answered, stepsFrom(ANSWERED, answered.length));
+  follow(AT_PLACES, byAnswers, ANSWERED);
+  const byPlaces = slopesOf(
+    (row) => readPlanned(row, plan.skin),
+    placed,
+    stepsFrom(AT_PLACES, placed.length),
   );
-  return readings(
-    effects.map((effect) => effect.slice(0, READ)),
-    planned,
-  );
+  follow(BY_SKIN, byPlaces, AT_PLACES);
+  return readings(effects);
 }
 
 /** A face space that lies where it was laid. */
 const IN_PLACE: Row = [0, 0, 0];
 
-/** A row of the first stage: what grows, what planned readings follow from, and what the skin makes of them. */
-const BY_SKIN = READ + 2 * PLACED;
-const STATE = BY_SKIN + READ;
+// A row of the first stage: what is read on what grows; where dots and eyes lie, and what is read there, as far
+// as that does not follow from what stands behind it; and what the hair answers.
+const AT_PLACES = READ;
+const BY_SKIN = AT_PLACES + 2 * PLACED;
+const ANSWERED = BY_SKIN + READ;
 
-function placedIn(state: Row): Row {
-  return state.slice(READ, BY_SKIN);
-}
-
-/**
- * The first stage: what grows, and what planned readings follow from, of a face as it may truly be. What is
- * the same as on the plan's face is not read again.
- */
-function stateReader(
-  plan: PlannedDots,
-  truth: Variation,
-  grown: boolean,
-): (variation: Variation, state: Row) => Row {
-  const own = eachSide((side) => readGrown(plan, side, truth, plan.natural[side]));
-  return (variation, state) => {
-    const { face, skin, pins } = variation;
-    const hair = eachSide((side) => {
-      const [known, landmarks] = [own[side], face[side]];
-      if (skin !== truth.skin || landmarks.brow !== truth.face[side].brow) {
-        return readGrown(plan, side, variation, dotsAnew(landmarks.brow, plan.natural[side]));
-      }
-      return landmarks === known.toRead.landmarks ? known : readAgain(plan, known, variation);
-    });
-    const isAnew = (side: Side): boolean => hair[side] !== own[side] || variation === truth;
-    for (const side of SIDES) if (isAnew(side)) fillSide(state, side, hair[side].reading);
-    const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
-    state[BETWEEN] = lengthBetween(from, to, skin);
-    const isOwn = pins === truth.pins && SIDES.every((side) => hair[side].asks === own[side].asks);
-    const dots = isOwn ? plan.dots : ifAny(() => solvedDots(plan, variation, hair, grown));
-    SIDES.forEach((side, index) => {
-      const start = READ + index * PLACED;
-      if (dots === undefined) {
-        state.fill(Number.NaN, start, start + PLACED);
-        return;
-      }
-      if (!isOwn || variation === truth) fillDots(state, start, dots[side]);
-      if (isAnew(side)) fillEye(state, start, face[side]);
-    });
-    return state;
-  };
-}
-
-/** What grows on one side, and what it asks for. */
-interface GrownSide {
-  readonly natural: NaturalDots;
-  readonly toRead: SideToRead & { readonly landmarks: PlannableFace["left"] };
-  readonly reading: SideReading;
-  readonly asks: SideAsks;
-}
-
-function readGrown(
-  { choices }: PlannedDots,
-  side: Side,
-  { face, skin }: Variation,
-  natural: NaturalDots,
-): GrownSide {
-  const landmarks = face[side];
-  const toRead = { side, landmarks, skin, edge: edgeOfHair(landmarks.brow, skin) };
-  const asks = asksOf(face, side, natural, choices);
-  return { natural, toRead, reading: readSide(natural.dots, toRead), asks };
-}
-
-/** Reads a side again whose hair is the same, and some of whose other landmarks are not. */
-function readAgain(
-  { choices }: PlannedDots,
-  { natural, toRead: known, reading, asks }: GrownSide,
-  { face }: Variation,
-): GrownSide {
-  const { side } = known;
-  const landmarks = face[side];
-  const toRead = { ...known, landmarks };
-  const isGuided = GUIDING.some((name) => landmarks[name] !== known.landmarks[name]);
-  return {
-    natural,
-    toRead,
-    reading: { ...reading, ...readFromEye(natural.dots, toRead) },
-    asks: isGuided ? asksOf(face, side, natural, choices) : asks,
-  };
-}
-
-/** Landmarks that guides run through. */
-const GUIDING: readonly SideLandmark[] = /* @__PURE__ */ (() =>
-  keysOf(GUIDES).flatMap((guide): readonly SideLandmark[] => GUIDES[guide].through))();
-
-/** The dots of a face as it may truly be, by the choices that the plan has settled. */
-function solvedDots(
-  { choices }: PlannedDots,
-  { face, skin, pins }: Variation,
-  hair: Sides<GrownSide>,
-  grown: boolean,
-): PlannedDots["dots"] {
-  const { lead, frontShare } = choices;
-  const [natural, asks] = [
-    eachSide((side) => hair[side].natural),
-    eachSide((side) => hair[side].asks),
-  ];
-  const thickness = grown
-    ? plannedThickness(face, grownThickness(face, natural, skin, lead, frontShare))
-    : choices.thickness;
-  return solveDots(asks, skin, { ...choices, thickness, pins }).dots;
-}
-
-/** Adds to a row what comes of moving by so much each of what it follows from. */
-function addEffects(row: Row, columns: readonly (Row | undefined)[], moves: Row): Row {
-  columns.forEach((column, index) => {
-    const by = moves[index] as number;
-    if (column === undefined || by === 0) return;
-    for (let at = 0; at < row.length; at += 1) {
-      const slope = column[at] as number;
-      // What does not depend on a place does not mind that nothing is known of it.
-      if (slope !== 0) row[at] = (row[at] as number) + slope * by;
-    }
+/** Writes the dots of both sides into a row; they may not exist. */
+function fillPlaced(row: Row, from: number, dots: PlannedDots["dots"] | undefined): void {
+  SIDES.forEach((side, index) => {
+    const start = from + index * PLACED;
+    if (dots === undefined) row.fill(Number.NaN, start, start + PLACED);
+    else fillDots(row, start, dots[side]);
   });
-  return row;
-}
-
-/** What a question answers; nothing where geometry has no answer for a face that is a little different. */
-function ifAny<Answer>(question: () => Answer): Answer | undefined {
-  // What is missing is missing whichever way the face varies.
-  return unlessRefused(question, (code) => code !== "missing-landmark");
 }

@@ -39,14 +39,18 @@ export function fillSide(row: Row, side: Side, reading: SideValues): void {
   });
 }
 
-/** Readings of a row with what every independent cause of error does to them. */
-export function readingsFrom(values: Row, effects: readonly Row[]): SideReadings<Measured> {
+/** Readings of rows, from a place in them on, with what every independent cause of error does to them. */
+export function readingsFrom(
+  values: Row,
+  effects: readonly Row[],
+  from = 0,
+): SideReadings<Measured> {
   const differences = effects.map((effect) =>
-    effect.slice(SIDE, BETWEEN).map((left, index) => left - (effect[index] as number)),
+    overSide((index) => (effect[from + SIDE + index] as number) - (effect[from + index] as number)),
   );
-  const [u, apart] = [rootOfSquares(effects, READ), rootOfSquares(differences, SIDE)];
+  const [u, apart] = [rootOfSquares(effects, READ, from), rootOfSquares(differences, SIDE)];
   const readingAt = (index: number): Measured | undefined =>
-    readingOf(values[index] as number, u[index] as number);
+    readingOf(values[from + index] as number, u[index] as number);
   const right = overMeasures((index) => readingAt(index));
   const left = overMeasures((index) => readingAt(SIDE + index));
   const startToStart = readingAt(BETWEEN);
@@ -54,11 +58,15 @@ export function readingsFrom(values: Row, effects: readonly Row[]): SideReadings
     measures: { right, left, ...(startToStart === undefined ? {} : { startToStart }) },
     differences: overMeasures((index) =>
       readingOf(
-        (values[SIDE + index] as number) - (values[index] as number),
+        (values[from + SIDE + index] as number) - (values[from + index] as number),
         apart[index] as number,
       ),
     ),
   };
+}
+
+function overSide(numberAt: (index: number) => number): Row {
+  return Array.from(MEASURE_NAMES, (_, index) => numberAt(index));
 }
 
 /** Readings as if they were known exactly: what a plan asks for, and what all choices have in common. */
