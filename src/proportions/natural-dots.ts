@@ -79,9 +79,14 @@ export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}):
   });
 }
 
-/** The dots of a brow that is a little different: with an arch where it was found to have one. */
-export function dotsAnew(brow: Brow<"mm">, found: NaturalDots): NaturalDots {
+/**
+ * The dots of a brow that is a little different: with an arch where it was found to have one.
+ *
+ * @param isSame whether its upper border is the same
+ */
+export function dotsAnew(brow: Brow<"mm">, found: NaturalDots, isSame: boolean): NaturalDots {
   const { arch } = found;
+  if (isSame) return { ...found, dots: dotsOf(brow, arch.kind === "flat" ? undefined : arch.at) };
   const at = archPlace(brow.upper);
   if (arch.kind !== "flat" && at !== undefined) {
     return { ...found, dots: dotsOf(brow, at), arch: { ...arch, at } };

@@ -28,6 +28,7 @@ export interface SideToRead {
 export function readSide(
   dots: BrowDots<"mm">,
   { side, landmarks, skin, edge }: SideToRead,
+  along: AlongBorder = readAlong(dots, edge),
 ): SideReading {
   const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
   const outwards = side === "left" ? 1 : -1;
@@ -46,8 +47,8 @@ export function readSide(
   return {
     front,
     tail: tailLength,
-    frontAlong: start && arch && edge.along(start, arch),
-    tailAlong: arch && tail && edge.along(arch, tail),
+    frontAlong: along.frontAlong,
+    tailAlong: along.tailAlong,
     frontOnPhoto: sight(start, arch),
     tailOnPhoto: sight(arch, tail),
     frontShare:
@@ -65,6 +66,19 @@ export function readSide(
     browInclination: inclination(start, tail),
     area: edge.area,
     ...readFromEye(dots, { side, landmarks, skin, edge }),
+  };
+}
+
+type AlongBorder = Pick<SideReading, "frontAlong" | "tailAlong">;
+
+/** What is read by tape, along the upper border. */
+function readAlong(
+  { upperStart: start, upperArch: arch, tailEnd: tail }: BrowDots<"mm">,
+  edge: BrowEdge,
+): AlongBorder {
+  return {
+    frontAlong: start && arch && edge.along(start, arch),
+    tailAlong: arch && tail && edge.along(arch, tail),
   };
 }
 

@@ -1,7 +1,17 @@
-import { flatPoint, type Length, type Polyline, type Unit } from "../../units/index.js";
-import { distanceFromLine, type Line } from "../lines/line.js";
-import { type Leg, legsOf, placeOnLeg, type PolylinePlace } from "./polyline.js";
-import { advance, difference } from "../lines/vector.js";
+import {
+  type FlatPoint,
+  flatPoint,
+  type Length,
+  length,
+  type Point,
+  type Polyline,
+  type Unit,
+} from "../../units/index.js";
+import { refuse, requirePolyline } from "../../units/internal.js";
+import { distance } from "../lines/distance.js";
+import { type Direction, distanceFromLine, type Line } from "../lines/line.js";
+import { type PolylinePlace } from "./polyline.js";
+import { advance, between, difference, type Vector } from "../lines/vector.js";
 import { endDirection } from "./end-direction.js";
 
 /**
@@ -28,20 +38,39 @@ export function intersectPolyline<U extends Unit>(
   polyline: Polyline<U>,
   stretch: Length<U> | 0 = 0,
 ): readonly PolylinePlace<U>[] {
-  const legs = legsOf("intersectPolyline", polyline);
-  const ends = { first: legs[0] as Leg<U>, last: legs[legs.length - 1] as Leg<U> };
+  requirePolyline("intersectPolyline", "polyline", polyline, 2);
   const hits: PolylinePlace<U>[] = [];
-  let offset = distanceFromLine(ends.first.from, line);
+  let from = polyline[0] as Point<U>;
+  let offset = distanceFromLine(from, line);
   let onLineBefore = false;
-  for (const leg of legs) {
-    const offsetAtEnd = distanceFromLine(leg.to, line);
-    if (meets(offset, offsetAtEnd, leg === ends.last) && !(offset === 0 && onLineBefore)) {
-      hits.push(placeOnLeg(leg, shareToLine(leg, line, offset), ends.last));
+  let way = 0;
+  let last = polyline.length - 1;
+  while (last > 0 && isSame(polyline[last - 1] as Point<U>, polyline[last] as Point<U>)) last -= 1;
+  // Without legs of its own: guides are laid over borders hundreds of times for a plan.
+  for (let index = 1; index < polyline.length; index += 1) {
+    const to = polyline[index] as Point<U>;
+    if (isSame(from, to)) continue;
+    const size = distance(from, to);
+    const offsetAtEnd = distanceFromLine(to, line);
+    if (meets(offset, offsetAtEnd, index === last) && !(offset === 0 && onLineBefore)) {
+      // From the leg itself: the offsets of its ends would lose a short leg's digits.
+      const share = offset === 0 ? 0 : offset / turnBetween(difference(to, from), line);
+      const [x, y] = between(from, to, share);
+      hits.push({ at: flatPoint(x, y), along: length(way + share * size), extended: false });
     }
     onLineBefore = offset === 0 && offsetAtEnd === 0;
-    offset = offsetAtEnd;
+    [from, offset] = [to, offsetAtEnd];
+    way += size;
   }
-  return hits.length > 0 ? hits : beyondEnds(line, polyline, ends, stretch);
+  if (way === 0) {
+    const need = "two points that differ";
+    refuse("coincident-points", "intersectPolyline", "polyline", polyline, need);
+  }
+  return hits.length > 0 ? hits : beyondEnds(line, polyline, stretch, way);
+}
+
+function isSame<U extends Unit>(one: Point<U>, other: Point<U>): boolean {
+  return one[0] === other[0] && one[1] === other[1];
 }
 
 /** Whether a leg meets the line; a corner on the line belongs to the leg that begins there. */
@@ -50,45 +79,39 @@ function meets(offset: number, offsetAtEnd: number, isLast: boolean): boolean {
   return offsetAtEnd === 0 ? isLast : offset > 0 !== offsetAtEnd > 0;
 }
 
-/** Which share of a leg, extended both ways, leads to the line; 0 where it lies on the line. */
-function shareToLine<U extends Unit>({ from, to }: Leg<U>, line: Line<U>, offset: number): number {
-  if (offset === 0) return 0;
-  // From the leg itself: the offsets of its ends would lose a short leg's digits.
-  const [x, y] = difference(to, from);
-  return offset / (line.direction[1] * x - line.direction[0] * y);
+/** How fast a way leaves a line, to the other side than distances from the line count. */
+function turnBetween<U extends Unit>([x, y]: Vector, { direction }: Line<U>): number {
+  return direction[1] * x - direction[0] * y;
 }
 
 function beyondEnds<U extends Unit>(
   line: Line<U>,
   polyline: Polyline<U>,
-  ends: { readonly first: Leg<U>; readonly last: Leg<U> },
   stretch: Length<U> | 0,
+  way: number,
 ): readonly PolylinePlace<U>[] {
-  const last = endLeg(ends.last, polyline, stretch);
-  const first = reversed(endLeg(reversed(ends.first), polyline.slice().reverse(), stretch));
-  const before = shareToLine(first, line, distanceFromLine(first.from, line));
-  const after = shareToLine(last, line, distanceFromLine(last.from, line));
-  const [nearest] = [
-    { leg: first, share: before, beyond: -before * first.size },
-    { leg: last, share: after, beyond: (after - 1) * last.size },
-  ]
-    .filter(({ beyond }) => beyond > 0 && Number.isFinite(beyond))
-    .sort((one, other) => one.beyond - other.beyond);
-  return nearest === undefined ? [] : [placeOnLeg(nearest.leg, nearest.share, ends.last)];
+  const before = beyond(line, polyline.slice().reverse(), stretch);
+  const after = beyond(line, polyline, stretch);
+  const nearer = after === undefined || (before && before.by < after.by) ? before : after;
+  if (nearer === undefined) return [];
+  const { at, by } = nearer;
+  const along = length<U>(nearer === before ? -by : way + by);
+  return [{ at, along, extended: by > ROUNDING * way }];
 }
 
-/** The last leg, turned about its end to where a whole stretch heads if it is shorter than that. */
-function endLeg<U extends Unit>(
-  leg: Leg<U>,
+/** Where a line meets what goes on from a polyline's last point, and how far beyond it. */
+function beyond<U extends Unit>(
+  line: Line<U>,
   polyline: Polyline<U>,
   stretch: Length<U> | 0,
-): Leg<U> {
-  const direction = leg.size < stretch ? endDirection(polyline, stretch) : undefined;
-  if (direction === undefined) return leg;
-  const [x, y] = advance(leg.to, direction, -leg.size);
-  return { ...leg, from: flatPoint(x, y) };
+): { readonly at: FlatPoint<U>; readonly by: number } | undefined {
+  const end = polyline[polyline.length - 1] as Point<U>;
+  const heading = endDirection(polyline, stretch) as Direction;
+  const by = distanceFromLine(end, line) / turnBetween(heading, line);
+  if (!(by > 0 && Number.isFinite(by))) return undefined;
+  const [x, y] = advance(end, heading, by);
+  return { at: flatPoint(x, y), by };
 }
 
-function reversed<U extends Unit>({ from, to, ...leg }: Leg<U>): Leg<U> {
-  return { ...leg, from: to, to: from };
-}
+/** A polyline's own length, summed up, may round past its last point. */
+const ROUNDING = 1e-12;

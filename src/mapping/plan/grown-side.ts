@@ -29,6 +29,7 @@ export function readGrown(
   side: Side,
   { face, skin }: Variation,
   natural: NaturalDots,
+  known?: SideReading,
 ): GrownSide {
   const landmarks = face[side];
   const toRead = { side, landmarks, skin, edge: edgeOfHair(landmarks.brow, skin) };
@@ -36,7 +37,7 @@ export function readGrown(
   return {
     natural,
     toRead,
-    reading: readSide(natural.dots, toRead),
+    reading: readSide(natural.dots, toRead, known),
     asks: asksOf(face, side, natural, choices),
     stations: leads.includes(side)
       ? stationsOf(landmarks.brow, natural, skin, choices.frontShare)
@@ -49,7 +50,11 @@ export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation
   const { side, landmarks: known, skin } = own.toRead;
   const landmarks = variation.face[side];
   if (variation.skin !== skin || landmarks.brow !== known.brow) {
-    return readGrown(plan, side, variation, dotsAnew(landmarks.brow, plan.natural[side]));
+    const isSame = landmarks.brow.upper === known.brow.upper;
+    const natural = dotsAnew(landmarks.brow, plan.natural[side], isSame);
+    // Tape lies along the upper border.
+    const along = isSame && variation.skin === skin ? own.reading : undefined;
+    return readGrown(plan, side, variation, natural, along);
   }
   if (landmarks === known) return own;
   const { natural, reading } = own;
