@@ -83,7 +83,8 @@ export function readPlan(
     const { face, skin, pins } = variation;
     const state = centre.slice();
     const hair = eachSide((side) => readAnew(plan, own[side], variation));
-    const isSolved = skin !== truth.skin || (pins !== truth.pins && pins.length > 0);
+    // Where both sides move at once, answers one by one would leave no brow.
+    const isSolved = SIDES.every((side) => hair[side] !== own[side]);
     SIDES.forEach((side, index) => {
       if (hair[side] === own[side]) return;
       fillSide(state, side, hair[side].reading);
@@ -92,7 +93,6 @@ export function readPlan(
     });
     const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
     state[BETWEEN] = lengthBetween(from, to, skin);
-    // Answers do not say all that dots follow from then.
     if (isSolved) {
       fillPlaced(
         state,
