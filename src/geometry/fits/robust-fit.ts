@@ -52,6 +52,16 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
+  return robustFit(terms, values, spread);
+}
+
+/** As {@link fitRobustly}, of as many finite numbers as its caller knows there are. */
+export function robustFit(
+  terms: readonly (readonly number[])[],
+  values: readonly number[],
+  spread: number,
+): RobustFit {
+  const size = terms[0]?.length ?? 0;
   const basis = orthonormalBasis(columnsOf(terms));
   if (basis === undefined) refuseTerms();
   let weights: readonly number[] = values.map(() => 1);

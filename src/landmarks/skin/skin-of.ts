@@ -1,4 +1,5 @@
-import { distance, fitRobustly } from "../../geometry/index.js";
+import { distance } from "../../geometry/index.js";
+import { robustFit } from "../../geometry/internal.js";
 import { hasDepth, type Length, length, type Side } from "../../units/index.js";
 import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
@@ -87,7 +88,7 @@ function fittedSkin(face: Face<"mm">): FittedSkin {
   }
   const places = deepPlaces(face);
   const sloped = places.length >= ENOUGH_FOR_SLOPE;
-  const { coefficients } = fitRobustly(
+  const { coefficients } = robustFit(
     places.map(({ x }) => termsAt(x / REACH, sloped)),
     places.map(({ depth }) => depth),
     POINT_SPREAD,
