@@ -12,8 +12,8 @@ export type { ToleranceSet } from "./units/index.js";
 
 // From landmarks to a face.
 export { fromMarkup, fromLandmarks, faceFromMillimetres } from "./landmarks/index.js";
-export { requireLandmarks, describeMarkup, MARKUPS } from "./landmarks/index.js";
-export type { Brow, Face, FaceSide, LandmarkName, MarkupDescription } from "./landmarks/index.js";
+export { requireLandmarks, MARKUPS } from "./landmarks/index.js";
+export type { Brow, Face, FaceSide, LandmarkName } from "./landmarks/index.js";
 export type { MarkupName, MarkupOptions, MillimetreOptions, PlainFace } from "./landmarks/index.js";
 
 // Will the photo do.
@@ -49,7 +49,7 @@ export type { ComparisonOptions, SideComparison, SideDifference } from "./symmet
 
 // The plan.
 export { requirePlannable, planOnPhoto, planBrows, planDots } from "./mapping/index.js";
-export { planOverlap, DEPENDENT_DOTS, shapeFindings, SHAPE_LIMITS } from "./mapping/index.js";
+export { planOverlap, shapeFindings, SHAPE_LIMITS } from "./mapping/index.js";
 export { LEADS, CARRIES, LEVELS, TAIL_HEIGHTS } from "./mapping/index.js";
 export type { BrowPlan, Carry, Caution, Choices, Lead, Levels, Move } from "./mapping/index.js";
 export type { Pin, PlannableFace, PlannedDots, PlanOptions, TailHeight } from "./mapping/index.js";
@@ -60,8 +60,8 @@ export { workSteps, recordOf, replay, RECORD_VERSION } from "./mapping/index.js"
 export type { MapRecord, WorkOptions, WorkStep } from "./mapping/index.js";
 
 // What was drawn, and readings by hand.
-export { checkDrawn, checkReadings, correctionOf, evenReadings } from "./mapping/index.js";
-export type { DrawnCheck, DrawnMap, DrawnOptions, ReadingMove } from "./mapping/index.js";
+export { checkDrawn, checkReadings, correctionOf } from "./mapping/index.js";
+export type { DrawnCheck, DrawnMap, DrawnOptions } from "./mapping/index.js";
 export { measuresFromReadings } from "./calibration/index.js";
 export type { Reading, ReadingSheet, SheetOptions } from "./calibration/index.js";
 
@@ -70,7 +70,7 @@ export { ENGLISH, say } from "./words/index.js";
 export type { Words } from "./words/index.js";
 
 // Pictures.
-export { drawPlan, drawStrip, drawSheet } from "./drawing/index.js";
+export { drawPlan, drawSheet } from "./drawing/index.js";
 export type { Look, Paper, PlanDrawing, SheetDrawing, Theme } from "./drawing/index.js";
 
 // Grades.

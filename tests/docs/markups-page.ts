@@ -1,10 +1,5 @@
-import {
-  describeMarkup,
-  ENGLISH,
-  type LandmarkName,
-  type MarkupDescription,
-  say,
-} from "brow-geometry";
+import { ENGLISH, type LandmarkName, say } from "brow-geometry";
+import { describeMarkup, type MarkupDescription } from "brow-geometry/landmarks";
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { format, resolveConfig } from "prettier";
 

@@ -111,7 +111,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => landmarks.correctIrises(face, { value: 1, u: -1 }),
     () => landmarks.correctIrises(face, { value: 0, u: 1 }),
   ],
-  describeMarkup: [() => root.describeMarkup("none" as never)],
+  describeMarkup: [() => landmarks.describeMarkup("none" as never)],
   faceFromMillimetres: [() => root.faceFromMillimetres({} as never, {} as never)],
   fromLandmarks: [() => root.fromLandmarks({}, { glabella: "none" } as never, {} as never)],
   fromMarkup: [() => root.fromMarkup("none" as never, [] as never, {} as never)],
@@ -271,9 +271,9 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => root.checkReadings(readings(1), readings(1), unproven),
   ],
   evenReadings: [
-    () => root.evenReadings(readings(1), "x" as never),
-    () => root.evenReadings(unsure, "left"),
-    () => root.evenReadings(readings(1), "left", unproven),
+    () => mapping.evenReadings(readings(1), "x" as never),
+    () => mapping.evenReadings(unsure, "left"),
+    () => mapping.evenReadings(readings(1), "left", unproven),
   ],
   grantWishes: [
     () => mapping.grantWishes(face, [{ wish: "lift", amount: mm(NAN) }]),
@@ -321,8 +321,8 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => root.drawSheet(plan, { rulerZero: NAN }),
   ],
   drawStrip: [
-    () => root.drawStrip(plan, { theme: "x" } as never),
-    () => root.drawStrip(crookedPlan),
+    () => drawing.drawStrip(plan, { theme: "x" } as never),
+    () => drawing.drawStrip(crookedPlan),
   ],
   // grading
   gradeMap: [

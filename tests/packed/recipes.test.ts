@@ -33,19 +33,8 @@ const points: readonly (readonly [number, number])[] = [
 
 /** What a user does with the new entries. */
 const program = `
-import {
-  checkReadings,
-  compareSides,
-  correctionOf,
-  describeMarkup,
-  drawPlan,
-  ENGLISH,
-  fromMarkup,
-  measured,
-  planBrows,
-  requirePlannable,
-  say,
-} from "brow-geometry";
+import { checkReadings, compareSides, correctionOf, drawPlan, ENGLISH, fromMarkup, measured, planBrows, requirePlannable, say } from "brow-geometry";
+import { describeMarkup } from "brow-geometry/landmarks";
 import { drawChoices } from "brow-geometry/drawing";
 import { weighChoices } from "brow-geometry/mapping";
 import { parseChoices, parseFace, parseLandmarkFile, parsePlan } from "brow-geometry/schema";

@@ -2,11 +2,8 @@ import {
   checkCapture,
   checkDrawn,
   correctionOf,
-  describeMarkup,
   drawPlan,
   drawSheet,
-  drawStrip,
-  evenReadings,
   fromMarkup,
   gradeMap,
   measured,
@@ -23,6 +20,9 @@ import {
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
+import { describeMarkup } from "brow-geometry/landmarks";
+import { drawStrip } from "brow-geometry/drawing";
+import { evenReadings } from "brow-geometry/mapping";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { grantWishes, weighChoices, type Wish, WISHES } from "brow-geometry/mapping";
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";

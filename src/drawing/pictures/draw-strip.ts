@@ -33,7 +33,8 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  *
  * @example
  * ```ts
- * import { drawStrip, mm, planBrows } from "brow-geometry";
+ * import { mm, planBrows } from "brow-geometry";
+ * import { drawStrip } from "brow-geometry/drawing";
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),

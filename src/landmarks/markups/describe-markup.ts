@@ -49,7 +49,7 @@ export interface MarkupDescription {
  *
  * @example
  * ```ts
- * import { describeMarkup } from "brow-geometry";
+ * import { describeMarkup } from "brow-geometry/landmarks";
  * import { say } from "brow-geometry/words";
  * const { missing, beyond } = describeMarkup("points-98");
  * missing; // → ["limbusMedial", "limbusLateral", "glabella"]

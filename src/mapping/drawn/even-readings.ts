@@ -33,7 +33,8 @@ export interface ReadingMove extends Note<keyof EvennessNotes> {
  *
  * @example
  * ```ts
- * import { evenReadings, measuresFromReadings, say } from "brow-geometry";
+ * import { measuresFromReadings, say } from "brow-geometry";
+ * import { evenReadings } from "brow-geometry/mapping";
  * const sheet = measuresFromReadings({
  *   right: { archHeight: "25 mm", tail: "16.5 mm" },
  *   left: { archHeight: "27 mm", tail: "16.5 mm" },

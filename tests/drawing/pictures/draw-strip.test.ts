@@ -1,5 +1,5 @@
 import { fc, test } from "@fast-check/vitest";
-import { drawStrip } from "brow-geometry";
+import { drawStrip } from "brow-geometry/drawing";
 import { beforeAll, describe, expect, it } from "vitest";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";

@@ -1,7 +1,6 @@
 import {
   type CaptureCheck,
   checkCapture,
-  describeMarkup,
   type Face,
   fromMarkup,
   type MarkupName,
@@ -10,6 +9,7 @@ import {
   say,
   type Scale,
 } from "brow-geometry";
+import { describeMarkup } from "brow-geometry/landmarks";
 import { MARKUP_NAMES } from "../../../src/landmarks/internal.js";
 import { LANDMARKS } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";

@@ -1,12 +1,5 @@
-import {
-  type Choices,
-  DEPENDENT_DOTS,
-  type Dot,
-  otherSide,
-  type Pin,
-  planDots,
-  type Side,
-} from "brow-geometry";
+import { type Choices, type Dot, otherSide, type Pin, planDots, type Side } from "brow-geometry";
+import { DEPENDENT_DOTS } from "brow-geometry/mapping";
 import { DOT_NAMES } from "../../../src/landmarks/internal.js";
 import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";

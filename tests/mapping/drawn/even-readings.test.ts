@@ -1,11 +1,11 @@
 import {
-  evenReadings,
   type FaceMeasures,
   type Measured,
   measured,
   measuresFromReadings,
   say,
 } from "brow-geometry";
+import { evenReadings } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";

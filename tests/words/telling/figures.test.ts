@@ -1,4 +1,5 @@
-import { drawSheet, drawStrip, mm, type Note, planBrows, say } from "brow-geometry";
+import { drawSheet, mm, type Note, planBrows, say } from "brow-geometry";
+import { drawStrip } from "brow-geometry/drawing";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { everyChoice, weighChoices } from "brow-geometry/mapping";
 import { ENGLISH, type LengthUnit, type Words } from "brow-geometry/words";
