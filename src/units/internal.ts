@@ -20,6 +20,12 @@ export type { Given, NoValues, Numbers } from "./quantities/note.js";
 export { writtenLength } from "./quantities/parse-length.js";
 export { SIDES } from "./quantities/side.js";
 export { ADVICE_CODES, type AdviceNotes } from "./decisions/notes.js";
-export { decideUnder, TOLERANCE_UNITS } from "./decisions/tolerances.js";
+export {
+  CLIENTS_NOTICE,
+  NOTICED_CANT,
+  NOTICED_DEVIATION,
+  OTHERS_NOTICE,
+} from "./decisions/tolerances.js";
+export { decideUnder, TOLERANCE_UNITS, within } from "./decisions/tolerances.js";
 export { SCALE_NOTE_CODES, scaleNote } from "./uncertainty/notes.js";
 export type { ScaleNoteParts, ScaleNotes } from "./uncertainty/notes.js";

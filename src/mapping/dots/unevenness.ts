@@ -6,14 +6,11 @@ import {
   eachSide,
   type Limits,
   type Note,
-  NOTICED_BY_CLIENTS,
-  NOTICED_BY_OTHERS,
   type Side,
   type Sides,
   type ToleranceSet,
-  type ToleranceSetWith,
 } from "../../units/index.js";
-import { keysOf, SIDES } from "../../units/internal.js";
+import { CLIENTS_NOTICE, keysOf, OTHERS_NOTICE, SIDES } from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { reason, type ReasonCode } from "./notes.js";
 
@@ -109,14 +106,10 @@ export function heldLevels(
     ...held.map((values) => reason("levels-held-back", values)),
     reason("levels-left", {
       most: Math.max(...held.map(({ difference }) => difference)),
-      clients: noticed(NOTICED_BY_CLIENTS),
-      others: noticed(NOTICED_BY_OTHERS),
+      clients: CLIENTS_NOTICE,
+      others: OTHERS_NOTICE,
     }),
   ];
-}
-
-function noticed({ tolerances }: ToleranceSetWith<"position">): number {
-  return tolerances.position.limits.upper ?? Infinity;
 }
 
 /** What adding and subtracting coordinates may cost, in mm. */

@@ -5,12 +5,11 @@ import {
   type Decision,
   type Measured,
   measured,
-  NOTICED_BY_OTHERS,
   type Point,
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
+import { NOTICED_CANT, refuse, refusingAs, toDegrees, within } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
@@ -73,8 +72,7 @@ export function eyeCant<U extends Unit>(
       toDegrees(Math.atan2(up, leftwards)),
       Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
     );
-    const { limits } = NOTICED_BY_OTHERS.tolerances.eyeCant;
-    return { angle, between, decision: decide(angle, limits, options) };
+    return { angle, between, decision: decide(angle, within(NOTICED_CANT), options) };
   });
 }
 

@@ -7,10 +7,9 @@ import {
   type Length,
   type Measured,
   measured,
-  NOTICED_BY_OTHERS,
   type Unit,
 } from "../../units/index.js";
-import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
+import { NOTICED_DEVIATION, refuse, refusingAs, toDegrees, within } from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
@@ -74,7 +73,7 @@ export function noseDeviation<U extends Unit>(
       toDegrees(Math.atan2(leftwards, down)),
       Math.hypot(noseU(face, size), tiltU),
     );
-    const decision = decide(angle, NOTICED_BY_OTHERS.tolerances.noseDeviation.limits, options);
+    const decision = decide(angle, within(NOTICED_DEVIATION), options);
     return { angle, decision, bent: decision.outcome === "outside" };
   });
 }

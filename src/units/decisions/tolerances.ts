@@ -50,11 +50,24 @@ export const WORKING_TOLERANCES: ToleranceSetWith<"position" | "thickness" | "fr
   },
 };
 
+// Apart from the sets, which name the sources, so that plans need not carry these along.
+/** From where on clients notice a difference, in mm. */
+export const CLIENTS_NOTICE = 2;
+/** From where on others notice a difference, in mm. */
+export const OTHERS_NOTICE = 3.5;
+/** From where on others notice that the eyes slant, in degrees. */
+export const NOTICED_CANT = 2.31;
+/** From where on others notice that the nose deviates, in degrees. */
+export const NOTICED_DEVIATION = 2.92;
+
 /** Differences that clients themselves notice. */
 export const NOTICED_BY_CLIENTS: ToleranceSetWith<"position"> = {
   name: "noticed by clients",
   tolerances: {
-    position: /* @__PURE__ */ published(2, "Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517"),
+    position: /* @__PURE__ */ published(
+      CLIENTS_NOTICE,
+      "Tiryaki & Ciloglu, Aesthet Surg J 2007;27:513–517",
+    ),
   },
 };
 
@@ -62,13 +75,16 @@ export const NOTICED_BY_CLIENTS: ToleranceSetWith<"position"> = {
 export const NOTICED_BY_OTHERS: ToleranceSetWith<"position" | "eyeCant" | "noseDeviation"> = {
   name: "noticed by others",
   tolerances: {
-    position: /* @__PURE__ */ published(3.5, "systematic review, Aesthet Surg J 2017;37:375–385"),
+    position: /* @__PURE__ */ published(
+      OTHERS_NOTICE,
+      "systematic review, Aesthet Surg J 2017;37:375–385",
+    ),
     eyeCant: /* @__PURE__ */ published(
-      2.31,
+      NOTICED_CANT,
       "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614",
     ),
     noseDeviation: /* @__PURE__ */ published(
-      2.92,
+      NOTICED_DEVIATION,
       "160 raters, J Oral Maxillofac Surg 2015;73:1606–1614",
     ),
   },
@@ -82,7 +98,8 @@ function published(halfWidth: number, source: string): Tolerance {
   return { limits: within(halfWidth), status: "published", source };
 }
 
-function within(halfWidth: number): Limits {
+/** Limits as far below 0 as above. */
+export function within(halfWidth: number): Limits {
   return { lower: -halfWidth, upper: halfWidth };
 }
 
