@@ -1,4 +1,4 @@
-import { distance, type Line, lineThrough, midpoint } from "../../geometry/index.js";
+import { type Direction, distance, type Line, lineThrough, midpoint } from "../../geometry/index.js";
 import { mirrorLineOf } from "../../geometry/internal.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND } from "../../landmarks/internal.js";
@@ -96,18 +96,26 @@ function betweenEndocanthia<U extends Unit>(
   { right, left }: Sides<Point<U>>,
   u: Length<U>,
 ): FittedLine<U> {
-  const across = lineThrough(right, left);
-  const middle = midpoint(right, left);
+  const [x, y] = lineThrough(right, left).direction;
+  return lineByTwo(right, left, [-y, x], u, ["endocanthion"]);
+}
+
+/** A line in a direction that two points give, half-way between them, as sure as they are. */
+function lineByTwo<U extends Unit>(
+  one: Point<U>,
+  other: Point<U>,
+  direction: Direction,
+  u: Length<U>,
+  names: readonly PointLandmark[],
+): FittedLine<U> {
+  const [x, y] = midpoint(one, other);
   return {
-    line: {
-      through: flatPoint(middle[0], middle[1]),
-      direction: [-across.direction[1], across.direction[0]],
-    },
-    angleU: toDegrees((Math.SQRT2 * u) / distance(right, left)),
+    line: { through: flatPoint(x, y), direction },
+    angleU: toDegrees((Math.SQRT2 * u) / distance(one, other)),
     throughU: length(u / Math.SQRT2),
-    names: ["endocanthion"],
-    weights: [1],
-    mismatches: [0],
+    names,
+    weights: names.map(() => 1),
+    mismatches: names.map(() => 0),
     robust: false,
   };
 }
@@ -127,21 +135,9 @@ function throughGiven<U extends Unit>(
     const need = "a point that differs from `given[0]`";
     refuse("coincident-points", "fitMidline", "given[1]", lower, need);
   }
-  const middle = midpoint(upper, lower);
   if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);
   const u = givenU ?? placedByHand(face, apart);
-  return {
-    line: {
-      through: flatPoint(middle[0], middle[1]),
-      direction: lineThrough(lower, upper).direction,
-    },
-    angleU: toDegrees((Math.SQRT2 * u) / apart),
-    throughU: length(u / Math.SQRT2),
-    names: [],
-    weights: [],
-    mismatches: [],
-    robust: false,
-  };
+  return lineByTwo(lower, upper, lineThrough(lower, upper).direction, u, []);
 }
 
 /** One placement by hand. On a practice head without eyes the points' own distance is its width. */
