@@ -41,28 +41,39 @@ export function archAtShare(
 ): PolylinePlace<"mm"> {
   return refusingAs("archAtShare", () => {
     requireQuestion(border, share);
-    const excessAt = (at: Point<"mm">): number =>
-      frontShare(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
-    let way = 0;
-    let from = border[0] as Point<"mm">;
-    let excess = excessAt(from);
-    for (const to of border.slice(1)) {
-      const size = distance(from, to);
-      const excessAtEnd = excessAt(to);
-      if (excess <= 0 && excessAtEnd >= 0 && size > 0) {
-        const [begin, end] = [from, to];
-        const placeAt = (part: number): Point<"mm"> =>
-          flatPoint(begin[0] + part * (end[0] - begin[0]), begin[1] + part * (end[1] - begin[1]));
-        const part = rootBetween(0, 1, (at) => excessAt(placeAt(at))) ?? 0;
-        const [x, y] = placeAt(part);
-        return { at: flatPoint(x, y), along: length(way + part * size), extended: false };
-      }
-      way += size;
-      [from, excess] = [to, excessAtEnd];
-    }
-    const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
-    refuse("no-solution", "archAtShare", "border", border, need);
+    return placeAtShare(border, start, tailEnd, skin, share);
   });
+}
+
+/** As {@link archAtShare}, on a border and for a share that were looked at before. */
+export function placeAtShare(
+  border: Polyline<"mm">,
+  start: Point<"mm">,
+  tailEnd: Point<"mm">,
+  skin: Skin,
+  share: number,
+): PolylinePlace<"mm"> {
+  const excessAt = (at: Point<"mm">): number =>
+    frontShare(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
+  let way = 0;
+  let from = border[0] as Point<"mm">;
+  let excess = excessAt(from);
+  for (const to of border.slice(1)) {
+    const size = distance(from, to);
+    const excessAtEnd = excessAt(to);
+    if (excess <= 0 && excessAtEnd >= 0 && size > 0) {
+      const [begin, end] = [from, to];
+      const placeAt = (part: number): Point<"mm"> =>
+        flatPoint(begin[0] + part * (end[0] - begin[0]), begin[1] + part * (end[1] - begin[1]));
+      const part = rootBetween(0, 1, (at) => excessAt(placeAt(at))) ?? 0;
+      const [x, y] = placeAt(part);
+      return { at: flatPoint(x, y), along: length(way + part * size), extended: false };
+    }
+    way += size;
+    [from, excess] = [to, excessAtEnd];
+  }
+  const need = `a border on which some place gives the front ${shownValue(share, 4)} of the length`;
+  refuse("no-solution", "archAtShare", "border", border, need);
 }
 
 function requireQuestion(border: Polyline<"mm">, share: number): void {

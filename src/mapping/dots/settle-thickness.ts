@@ -1,12 +1,12 @@
 import { heightOver } from "../../geometry/internal.js";
 import { type Brow, landmarkUncertainty, type Skin } from "../../landmarks/index.js";
+import { type NaturalDots, type Station, type StationThickness } from "../../proportions/index.js";
 import {
-  archAtShare,
-  type NaturalDots,
-  type Station,
-  type StationThickness,
-} from "../../proportions/index.js";
-import { BORDER_END, STATION_THICKNESS, STATIONS } from "../../proportions/internal.js";
+  placeAtShare,
+  BORDER_END,
+  STATION_THICKNESS,
+  STATIONS,
+} from "../../proportions/internal.js";
 import { type Length, length, type Note, type Sides } from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
 import { type Lead, ledSides } from "../choices/choice-tables.js";
@@ -122,7 +122,7 @@ export function stationsOf(
   if (lower === undefined) return {};
   const { upperStart, tailEnd } = dots;
   const archDot =
-    arch.kind === "flat" ? archAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
+    arch.kind === "flat" ? placeAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
   const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
   const under = (x: number, from: number | undefined): Length<"mm"> | undefined => {
     const to = heightOver(length<"mm">(x), lower, BORDER_END);

@@ -10,8 +10,8 @@ import {
   type Skin,
 } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
-import { archAtShare, type NaturalArch, type NaturalDots } from "../../proportions/index.js";
-import { BORDER_END, meetSight, sightLine } from "../../proportions/internal.js";
+import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
+import { BORDER_END, meetSight, placeAtShare, sightLine } from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -119,7 +119,7 @@ export function asksOf(
     },
     divideAt: (start, tail, skin) => {
       const [from, to] = [pointOnSide(start, side), pointOnSide(tail, side)];
-      return placeOnSide(archAtShare(brow.upper, from, to, skin, choices.frontShare).at, side);
+      return placeOnSide(placeAtShare(brow.upper, from, to, skin, choices.frontShare).at, side);
     },
   };
 }

@@ -4,7 +4,7 @@ import { type Measured, requireUncertainty } from "../uncertainty/measured.js";
 import {
   normalDensity,
   normalDistribution,
-  normalQuantile,
+  quantileOf,
 } from "../uncertainty/normal-distribution.js";
 import type { Note } from "../quantities/note.js";
 import { riseToRoot } from "../uncertainty/rise-to-root.js";
@@ -171,7 +171,7 @@ function adviceFor(room: Room, u: number, confidence: number): Note<AdviceCode> 
 
 /** The greatest u at which this value would be decided; 0 where it lies on a limit. */
 function decisiveUncertainty({ nearer, farther }: Room, confidence: number): number {
-  const quantile = normalQuantile(confidence);
+  const quantile = quantileOf(confidence);
   if (nearer <= 0) return -nearer / quantile;
   const precision = riseToRoot(quantile / nearer, (perU) => {
     const reached = normalDistribution(nearer * perU) + normalDistribution(farther * perU) - 1;
@@ -216,7 +216,7 @@ function guardBandOf(width: number, u: number, confidence: number): number | und
   if (u === Infinity) return undefined;
   const ratio = width / u;
   if (2 * normalDistribution(ratio / 2) - 1 < confidence) return undefined;
-  const band = riseToRoot(normalQuantile(confidence), (at) => {
+  const band = riseToRoot(quantileOf(confidence), (at) => {
     const reached = normalDistribution(at) + normalDistribution(ratio - at) - 1;
     const slope = normalDensity(at) - normalDensity(ratio - at);
     return slope > 0 ? (confidence - reached) / slope : 0;

@@ -19,6 +19,11 @@ export function normalQuantile(probability: number): number {
     const need = "more than 0 and less than 1";
     refuse("out-of-range", "normalQuantile", "probability", probability, need);
   }
+  return quantileOf(probability);
+}
+
+/** As {@link normalQuantile}, of a probability that is known to be one. */
+export function quantileOf(probability: number): number {
   return probability > 0.5 ? -lowerQuantile(1 - probability) : lowerQuantile(probability);
 }
 
