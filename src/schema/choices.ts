@@ -28,7 +28,7 @@ import { type Side } from "../units/index.js";
 import { DECISION_RULES, keysOf, SIDES } from "../units/internal.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
-import { point, positiveLength, words } from "./quantity.js";
+import { point, positiveLength, size, words } from "./quantity.js";
 import { each, flag, list, record, type Schema, within, word } from "./schema.js";
 
 const MOST_PINS = 2 * DOT_NAMES.length;
@@ -75,6 +75,7 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
     start: startConvention,
     arch: archConvention,
     tail: tailConvention,
+    keepHair: size,
     eyeWidthShare: within(...CHOSEN_SHARES.eyeWidthShare),
     frontShare: within(...CHOSEN_SHARES.frontShare),
     tailHeight,

@@ -60,7 +60,7 @@ const settledChoices = record<SettledChoices>(
     shape,
     pins,
   },
-  { levelLimit: positiveLength },
+  { levelLimit: positiveLength, keepHair: size },
 );
 
 const guide = record<Guide>({

@@ -74,7 +74,10 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
 function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {
   return {
     caption,
-    drawing: drawPlan(planBrows(face, choices), { legend: false, title: caption }),
+    drawing: drawPlan(planBrows(face, { keepHair: mm(0), ...choices }), {
+      legend: false,
+      title: caption,
+    }),
   };
 }
 

@@ -92,11 +92,14 @@ export type GuideConvention<Of extends Mark = Mark> = {
   [Name in keyof typeof GUIDES]: (typeof GUIDES)[Name]["mark"] extends Of ? Name : never;
 }[keyof typeof GUIDES];
 
-/** Rules for where a brow starts. */
-export type StartConvention = GuideConvention<"start">;
+/** Rules for where a brow starts: a line, or where its hair does. */
+export type StartConvention = GuideConvention<"start"> | "natural";
 
-/** All rules for where a brow starts. */
-export const START_CONVENTIONS: readonly StartConvention[] = /* @__PURE__ */ guidesOf("start");
+/** All rules for where a brow starts: its own start last. */
+export const START_CONVENTIONS: readonly StartConvention[] = /* @__PURE__ */ (() => [
+  ...guidesOf("start"),
+  "natural",
+])();
 
 /** Rules for where a brow peaks that are no line on the face: they read the brow itself. */
 export const BROW_ARCHES = ["natural", "brow-length-share"] as const;
@@ -113,14 +116,20 @@ export const ARCH_CONVENTIONS: readonly ArchConvention[] = /* @__PURE__ */ (() =
   ...guidesOf("arch"),
 ])();
 
-/** Rules for where a brow ends. */
-export type TailConvention = GuideConvention<"tail">;
+/** Rules for where a brow ends: a line, or where its hair does. */
+export type TailConvention = GuideConvention<"tail"> | "natural";
 
-/** All rules for where a brow ends. */
-export const TAIL_CONVENTIONS: readonly TailConvention[] = /* @__PURE__ */ guidesOf("tail");
+/** All rules for where a brow ends: its own end last. */
+export const TAIL_CONVENTIONS: readonly TailConvention[] = /* @__PURE__ */ (() => [
+  ...guidesOf("tail"),
+  "natural",
+])();
+
+/** A rule for where a brow starts, peaks or ends. */
+type Convention = StartConvention | ArchConvention | TailConvention;
 
 /** Whether a rule is a line on the face. */
-export function isGuide<Rule extends GuideConvention | ArchConvention>(
+export function isGuide<Rule extends Convention>(
   rule: Rule,
 ): rule is Extract<Rule, GuideConvention> {
   return rule in GUIDES;

@@ -1,4 +1,4 @@
-import type { Side, Sides } from "../../units/index.js";
+import { type Length, mm, type Side, type Sides } from "../../units/index.js";
 
 /** Which brow the other follows, and whose own dots count then. */
 export const LEADS = {
@@ -41,6 +41,15 @@ export type TailHeight = keyof typeof TAIL_HEIGHTS;
 
 /** Shares that may be chosen: from, to. */
 export const CHOSEN_SHARES = { eyeWidthShare: [0.4, 1.4], frontShare: [0.4, 0.9] } as const;
+
+/** Up to so far past a guide hair stays as it grows, where nothing else is chosen: trade practice, no source. */
+export const KEEP_HAIR: Length<"mm"> = /* @__PURE__ */ mm(2.5);
+
+/** Of hair that reaches farther a guide takes away no more than this, in mm: trade practice, no source. */
+export const MOST_TAKEN = 2.5;
+
+/** Hair may be kept up to so far past a guide, in mm: more than any reaches. */
+export const MOST_KEPT = 50;
 
 /** The value that both sides take when one of them leads, or when they meet half-way. */
 export function ledBy(lead: Lead, values: Sides<number>): number {

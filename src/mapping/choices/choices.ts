@@ -36,12 +36,23 @@ export interface Choices {
    * measure cannot be.
    */
   readonly levelLimit?: Length<"mm">;
-  /** Default: through alare where the nose can be trusted, else through endocanthion. */
+  /**
+   * Default: through alare where the nose can be trusted, else through endocanthion. `"natural"`: where the
+   * hair starts.
+   */
   readonly start?: StartConvention;
   /** Default `"natural"`, and `"brow-length-share"` where a brow has no natural arch. */
   readonly arch?: ArchConvention;
-  /** Default `"alare-through-exocanthion"`. */
+  /** Default `"alare-through-exocanthion"`. `"natural"`: where the hair ends. */
   readonly tail?: TailConvention;
+  /**
+   * How far past a guide of start or tail healthy hair is kept, sideways, in millimetres. Hair that reaches
+   * no farther stays as it grows. Of hair that reaches farther a guide takes away 2.5 mm at most and stops
+   * there, and the reasons say so. 0 lets guides have their way; enlarging it never takes away more hair.
+   * Each side's hair counts before the sides are evened; a detector's brow that is no hair does not.
+   * Default 2.5; both trade practice, no source.
+   */
+  readonly keepHair?: Length<"mm">;
   /** Place of the arch in eye widths from endocanthion, for `"eye-width-share"`. Default 0.953. */
   readonly eyeWidthShare?: number;
   /** Front over front and tail, for `"brow-length-share"`, 0.4…0.9. Default two thirds. */

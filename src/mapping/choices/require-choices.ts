@@ -13,7 +13,7 @@ import {
   requireWord,
   SIDES,
 } from "../../units/internal.js";
-import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, TAIL_HEIGHTS } from "./choice-tables.js";
+import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, MOST_KEPT, TAIL_HEIGHTS } from "./choice-tables.js";
 import type { Choices, Pin } from "./choices.js";
 
 export function requireChoices(where: string, choices: Choices): void {
@@ -37,6 +37,7 @@ export function requireChoices(where: string, choices: Choices): void {
     requireObject(where, "tolerances.tolerances", named, "limits by name, as in a tolerance set");
   }
   if (levelLimit !== undefined) requirePositive(where, "levelLimit", levelLimit);
+  requireWithin(where, "keepHair", choices.keepHair ?? 0, 0, MOST_KEPT);
   if (choices.carry === "measure") requireCarriable(where, choices);
   requireUsablePins(where, pins);
 }

@@ -43,6 +43,7 @@ export const REASONS_FOR = {
     "thickness-assumed",
   ],
   events: [
+    "hair-kept",
     "border-extended",
     "guide-missed",
     "carried-by-measure",
@@ -113,6 +114,8 @@ export interface ReasonNotes {
   readonly "thickness-usual": Thicknesses & Numbers<"u">;
   readonly "thickness-chosen": Thicknesses;
   readonly "thickness-assumed": Thicknesses & { readonly assumed: readonly Station[] };
+  /** How far past a guide hair grows, sideways, and how much of that is kept. */
+  readonly "hair-kept": Missed & Numbers<"past" | "kept">;
   readonly "border-extended": Missed;
   readonly "guide-missed": Missed;
   /** How much farther out than mirrored arch and tail end lie. */

@@ -8,13 +8,7 @@ import {
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { naturalDots, type OutlineOptions } from "../../proportions/index.js";
 import { type BrowCurves, browCurves, startOf } from "../../proportions/internal.js";
-import {
-  eachSide,
-  GeometryError,
-  type Note,
-  type Side,
-  WORKING_TOLERANCES,
-} from "../../units/index.js";
+import { eachSide, GeometryError, type Side, WORKING_TOLERANCES } from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
@@ -22,7 +16,6 @@ import { requireDotsInOrder, withPins } from "../choices/dots-in-order.js";
 import { heldLevels, pinBreaks } from "./unevenness.js";
 import type { FaceRead, PlannedDots, SettledChoices } from "./planned-dots.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
-import { reason, type ReasonCode } from "./notes.js";
 import { settleChoices } from "./settle-choices.js";
 import type { BorderEvent } from "./solve-dots.js";
 import { solveWithinLimits } from "./solve-within-limits.js";
@@ -101,14 +94,12 @@ function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
 }
 
 /** What happened on the borders, each event said once. */
-function eventReasons(events: readonly BorderEvent[]): readonly Note<ReasonCode>[] {
-  const first = (one: BorderEvent): BorderEvent | undefined =>
+function eventReasons(events: readonly BorderEvent[]): readonly BorderEvent[] {
+  const first = ({ code, values: { side, mark } }: BorderEvent): BorderEvent | undefined =>
     events.find(
-      ({ code, side, mark }) => code === one.code && side === one.side && mark === one.mark,
+      ({ code: other, values }) => code === other && side === values.side && mark === values.mark,
     );
-  return events
-    .filter((one) => first(one) === one)
-    .map(({ code, side, mark }) => reason(code, { side, mark }));
+  return events.filter((one) => first(one) === one);
 }
 
 /** Refuses dots that no outline runs through, and an outline that runs over the eye. */

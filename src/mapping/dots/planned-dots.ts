@@ -28,6 +28,8 @@ export interface SettledChoices {
   readonly start: StartConvention;
   readonly arch: ArchConvention;
   readonly tail: TailConvention;
+  /** Absent in plans that were kept before there was a choice. */
+  readonly keepHair?: Length<"mm">;
   readonly eyeWidthShare: number;
   readonly frontShare: number;
   readonly tailHeight: TailHeight;

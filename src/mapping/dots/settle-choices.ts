@@ -10,7 +10,14 @@ import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
 import { archLimits } from "./arch-limits.js";
-import { CARRIES, type Carry, type Lead, ledSides, type Levels } from "../choices/choice-tables.js";
+import {
+  CARRIES,
+  type Carry,
+  KEEP_HAIR,
+  type Lead,
+  ledSides,
+  type Levels,
+} from "../choices/choice-tables.js";
 import type { Choices } from "../choices/choices.js";
 import type { Settled, SettledChoices } from "./planned-dots.js";
 import type { PlannableFace } from "./plannable-face.js";
@@ -44,6 +51,7 @@ export function settleChoices(
   const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
   const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
   const tail = choices.tail ?? "alare-through-exocanthion";
+  const keepHair = choices.keepHair ?? KEEP_HAIR;
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
   const carry = choices.carry ?? "mirror";
@@ -62,6 +70,7 @@ export function settleChoices(
       start: start.value,
       arch: arch.value,
       tail,
+      keepHair,
       eyeWidthShare: choices.eyeWidthShare ?? ARCH_EYE_WIDTH_SHARE,
       frontShare,
       tailHeight,

@@ -8,6 +8,8 @@ import {
   GUIDES,
   type Mark,
   type Skin,
+  type StartConvention,
+  type TailConvention,
 } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
@@ -18,7 +20,9 @@ import {
   type FlatPoint,
   flatPoint,
   length,
+  type Note,
   otherSide,
+  type Point,
   type Side,
   type Sides,
 } from "../../units/index.js";
@@ -26,18 +30,16 @@ import { refuse } from "../../units/internal.js";
 import { archLimits, LIMBUS_SHARE } from "./arch-limits.js";
 import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
+import { isHair } from "./is-hair.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
-import { TAIL_HEIGHTS } from "../choices/choice-tables.js";
+import { KEEP_HAIR, MOST_TAKEN, TAIL_HEIGHTS } from "../choices/choice-tables.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
+import { reason } from "./notes.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { overDots, type SettledDot, settleDot } from "./settle-dot.js";
 
-/** Where a guide did not meet the hair itself. */
-export interface BorderEvent {
-  readonly code: "border-extended" | "guide-missed";
-  readonly side: Side;
-  readonly mark: Mark;
-}
+/** Where a guide did not meet the hair itself, or would have taken it away. */
+export type BorderEvent = Note<"border-extended" | "guide-missed" | "hair-kept">;
 
 /** The dots that follow from a face and settled choices, and how they came about. */
 export interface Solution {
@@ -73,6 +75,7 @@ export function asksOf(
   tell: (event: BorderEvent) => void = () => undefined,
 ): SideAsks {
   const { brow } = face[side];
+  const keepHair = isHair(face) ? (choices.keepHair ?? KEEP_HAIR) : 0;
   const sight = (convention: GuideConvention, share = choices.eyeWidthShare): Line<"mm"> =>
     sightLine(convention, face[side], share);
   const naturalHeight = (mark: Mark): number => {
@@ -86,21 +89,53 @@ export function asksOf(
     const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
     refuse("no-solution", "planDots", field, line.direction, "a direction that is not level");
   };
-  const meet = (convention: GuideConvention, share?: number): SidePlace => {
+  const meet = (convention: GuideConvention, share?: number, told = tell): SidePlace => {
     const { mark } = GUIDES[convention];
     const line = sight(convention, share);
     const hit = meetSight({ mark, line }, brow);
     if (hit === undefined) {
-      tell({ code: "guide-missed", side, mark });
+      told(reason("guide-missed", { side, mark }));
       return atHeight(convention, line, naturalHeight(mark));
     }
-    if (hit.extended) tell({ code: "border-extended", side, mark });
+    if (hit.extended) told(reason("border-extended", { side, mark }));
     return placeOnSide(hit.at, side);
   };
+  /** A mark at an end of the brow: where its hair ends, or on a guide, which yields to hair past it. */
+  const endAt = (rule: StartConvention | TailConvention, end: Point<"mm">): EndAsks => {
+    const own = placeOnSide(end, side);
+    if (rule === "natural") {
+      return { place: () => own, at: (height) => ({ ...own, height }) };
+    }
+    const { mark } = GUIDES[rule];
+    /** Which share of the hair past a guide is kept. */
+    const shareKept = ({ distance }: SidePlace): number => {
+      const past = mark === "start" ? distance - own.distance : own.distance - distance;
+      if (past <= 0 || keepHair === 0) return 0;
+      const kept = Math.min(past, Math.max(keepHair, past - MOST_TAKEN));
+      if (kept > TOLD) tell(reason("hair-kept", { side, mark, past, kept }));
+      return kept / past;
+    };
+    return {
+      place: once(() => {
+        const met = meet(rule);
+        const share = shareKept(met);
+        return {
+          distance: met.distance + share * (own.distance - met.distance),
+          height: met.height + share * (own.height - met.height),
+        };
+      }),
+      at: (height) => {
+        const met = meet(rule, undefined, () => undefined);
+        const { distance } = atHeight(rule, sight(rule), height);
+        return { distance: distance + shareKept(met) * (own.distance - met.distance), height };
+      },
+    };
+  };
+  const [start, tail] = [endAt(choices.start, dots.upperStart), endAt(choices.tail, dots.tailEnd)];
   return {
-    start: once(() => meet(choices.start)),
-    tail: once(() => meet(choices.tail)),
-    tailAt: (height) => atHeight(choices.tail, sight(choices.tail), height),
+    start: start.place,
+    tail: tail.place,
+    tailAt: tail.at,
     archOn: meet,
     naturalArch: once(() => {
       const at = crestOf(arch);
@@ -123,6 +158,15 @@ export function asksOf(
     },
   };
 }
+
+/** What is asked for at an end of a brow. */
+interface EndAsks {
+  readonly place: () => SidePlace;
+  readonly at: (height: number) => SidePlace;
+}
+
+/** Less hair past a guide is not worth a word; ours, in mm. */
+const TOLD = 0.05;
 
 /** What a question finds, asked at most once. */
 function once<Found>(find: () => Found): () => Found {

@@ -76,7 +76,7 @@ function guidesOf(
   face: PlannableFace,
   { start, arch, tail, eyeWidthShare: share }: SettledChoices,
 ): PlannedDots["guides"] {
-  const chosen = [start, ...(isGuide(arch) ? [arch] : []), tail];
+  const chosen = [start, arch, tail].filter(isGuide);
   return eachSide((side) =>
     chosen.map((convention) =>
       guideLine(requireGuideLandmarks(face, convention), side, convention, { share }),

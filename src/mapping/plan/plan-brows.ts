@@ -61,7 +61,7 @@ export interface PlanOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const plan = planBrows(face, { lead: "left" });
- * plan.moves[0]; // → { kind: "move", side: "right", dot: "upperStart", up: 3.6, outward: 2 }
+ * plan.moves[0]; // → { kind: "move", side: "right", dot: "upperStart", up: 3, outward: 0 }
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```
  */
@@ -94,7 +94,7 @@ export function planBrows(
  * const photo: PlannableFace<"px"> = { right: side(-1), left: side(1), midline: {} };
  * const scale = scaleFromReference(px([0, 0]), px([250, 0]), mm(50));
  * const plan = planOnPhoto(photo, faceFrame(photo, scale));
- * plan.dots.left.upperStart; // → [17.0, 20.6]
+ * plan.dots.left.upperStart; // → [15.0, 20.0]
  * ```
  */
 export function planOnPhoto(

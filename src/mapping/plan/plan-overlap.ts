@@ -29,7 +29,7 @@ import type { PlannedDots } from "../dots/planned-dots.js";
  * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
  * const { left } = planOverlap(planDots(face));
  * left?.hairOutside; // → 24.5
- * left?.skinInside; // → 36.5
+ * left?.skinInside; // → 37.1
  * ```
  */
 export function planOverlap({

@@ -37,8 +37,8 @@ export interface WorkOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
- * first && say(first); // → "right start: up 3.5 mm"
- * first?.check; // → { from: { code: "at-level" }, to: { code: "at-start" }, reading: 25.6 }
+ * first && say(first); // → "right start: up 3 mm"
+ * first?.check; // → { from: { code: "at-level" }, to: { code: "at-start" }, reading: 25 }
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {

@@ -5,7 +5,7 @@ import {
   type Mark,
   START_CONVENTIONS,
 } from "../../landmarks/index.js";
-import { TAIL_CONVENTIONS } from "../../landmarks/internal.js";
+import { isGuide, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
 import { sightLine } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { flatPoint, type Note, type Side } from "../../units/index.js";
@@ -64,7 +64,8 @@ function rangeOf(
     note: wishNote("wish-at-hair", { side, mark }),
   };
   const level = lineAlong(flatPoint<"mm">(0, dots[side][dot][1]), [1, 0]);
-  const met = guides.flatMap((guide: GuideConvention): readonly Bound[] => {
+  const lines: readonly GuideConvention[] = [...guides].filter(isGuide);
+  const met = lines.flatMap((guide): readonly Bound[] => {
     if (GUIDES[guide].through.some((name) => face[side][name] === undefined)) return [];
     const meeting = intersect(sightLine(guide, face[side], 0), level);
     if (meeting.kind !== "crossing") return [];

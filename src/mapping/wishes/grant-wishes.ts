@@ -100,13 +100,15 @@ const LEAST_THICKNESS = 2;
  *   brow: { upper: [mm([sign * 15, 20]), mm([sign * 38, 27]), mm([sign * 50, 23]), mm([sign * 57, 18])] },
  * });
  * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
- * const { choices, grants } = grantWishes(face, [
- *   { wish: "lift", amount: mm(1) },
- *   { wish: "closer", amount: mm(4) },
- * ]);
+ * const guided = { keepHair: mm(0) };
+ * const { choices, grants } = grantWishes(
+ *   face,
+ *   [{ wish: "lift", amount: mm(1) }, { wish: "closer", amount: mm(4) }],
+ *   guided,
+ * );
  * grants.map(({ granted }) => granted); // → [1, 2]
  * grants[1]?.note.code; // → "wish-held"
- * planDots(face).dots.left.upperStart; // → [17, 20.6]
+ * planDots(face, guided).dots.left.upperStart; // → [17, 20.6]
  * planDots(face, choices).dots.left.upperStart; // → [15, 21.6]
  * ```
  */

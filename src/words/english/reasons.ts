@@ -46,6 +46,8 @@ export const REASONS = {
     "Thickness as chosen: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-assumed":
     "Thickness of {start:1mm} at the start, {body:1mm} at the body and {arch:1mm} at the arch; assumed at {assumed:stations}, where no lower border tells.",
+  "hair-kept":
+    "Hair of the {side:sides} brow grows {past:1mm} past the {mark:marks} guide, sideways: {kept:1mm} of it stays.",
   "border-extended":
     "The {mark:marks} guide misses the hair of the {side:sides} brow: its border is extended along its end.",
   "guide-missed":

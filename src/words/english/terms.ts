@@ -40,6 +40,7 @@ function terms(): Terms {
       start: "start",
       arch: "arch",
       tail: "tail",
+      keepHair: "hair kept past a guide",
       eyeWidthShare: "share of the eye’s width",
       frontShare: "front share",
       tailHeight: "height of the tail end",

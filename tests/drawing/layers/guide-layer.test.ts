@@ -45,7 +45,10 @@ function linesOf(svg: string, name: string): readonly (readonly (readonly number
 describe("a guide on a photo of a turned head", () => {
   const photo = requirePlannable(photograph(turnedHead(syntheticHead(), 9), pose));
   const frame = turnToFront(photo, scale);
-  const plan: BrowPlan = planOnPhoto(photo, frame, { start: "endocanthion-vertical" });
+  const plan: BrowPlan = planOnPhoto(photo, frame, {
+    start: "endocanthion-vertical",
+    keepHair: mm(0),
+  });
   const svg = drawPlan(plan, { photo: size });
 
   it.each(["right", "left"] as const)("leaves its landmark on the %s side", (side: Side) => {

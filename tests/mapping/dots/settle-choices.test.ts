@@ -103,7 +103,7 @@ describe("a dot that an artist fixed", () => {
 });
 
 describe("a brow carried by measure", () => {
-  const byMeasure = (lead: Side): Choices => ({ lead, carry: "measure" });
+  const byMeasure = (lead: Side): Choices => ({ lead, carry: "measure", keepHair: mm(0) });
 
   it("is the mirror image on a symmetric face", () => {
     const { dots } = planDots(syntheticFace(), byMeasure("left"));
