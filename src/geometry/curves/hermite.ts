@@ -18,27 +18,43 @@ export type HermiteCurve = readonly HermiteKnot[];
 
 /** Place and slope of a curve at an x; at a knot, the slope towards smaller and towards larger x. */
 export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
-  let next = 0;
-  while (next < curve.length && (curve[next] as HermiteKnot).x < x) next += 1;
+  const next = knotFrom(curve, x);
   const [from, to] = [curve[next - 1], curve[next]];
   if (to?.x === x) return to;
+  const y = hermiteAt(curve, x);
   if (from === undefined || to === undefined) {
-    const [end, slope] = from === undefined ? [to, to?.before ?? 0] : [from, from.after];
-    return { x, y: (end?.y ?? 0) + slope * (x - (end?.x ?? 0)), before: slope, after: slope };
+    const slope = from?.after ?? to?.before ?? 0;
+    return { x, y, before: slope, after: slope };
   }
+  const width = to.x - from.x;
+  const part = (x - from.x) / width;
+  const chord = (to.y - from.y) / width;
+  const second = 3 * chord - 2 * from.after - to.before;
+  const third = from.after + to.before - 2 * chord;
+  const slope = from.after + part * (2 * second + part * 3 * third);
+  return { x, y, before: slope, after: slope };
+}
+
+/** The first knot that does not lie before an x. */
+function knotFrom(curve: HermiteCurve, x: number): number {
+  let next = 0;
+  while (next < curve.length && (curve[next] as HermiteKnot).x < x) next += 1;
+  return next;
+}
+
+export function hermiteAt(curve: HermiteCurve, x: number): number {
+  const next = knotFrom(curve, x);
+  const [from, to] = [curve[next - 1], curve[next]];
+  if (to?.x === x) return to.y;
+  if (from === undefined) return to === undefined ? 0 : to.y + to.before * (x - to.x);
+  if (to === undefined) return from.y + from.after * (x - from.x);
   const width = to.x - from.x;
   const part = (x - from.x) / width;
   const chord = (to.y - from.y) / width;
   // y = from + width · part · (m₀ + part · (c₂ + part · c₃)), from the slopes at both ends.
   const second = 3 * chord - 2 * from.after - to.before;
   const third = from.after + to.before - 2 * chord;
-  const y = from.y + width * part * (from.after + part * (second + part * third));
-  const slope = from.after + part * (2 * second + part * 3 * third);
-  return { x, y, before: slope, after: slope };
-}
-
-export function hermiteAt(curve: HermiteCurve, x: number): number {
-  return hermiteKnotAt(curve, x).y;
+  return from.y + width * part * (from.after + part * (second + part * third));
 }
 
 /** Signed area between a curve and the axis of x, from its first knot to its last. */
@@ -112,27 +128,37 @@ export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): Hermite
 /** Every x at which a curve changes its sign, in order; where it only touches 0 it does not. */
 export function hermiteZeros(curve: HermiteCurve): readonly number[] {
   const height = (x: number): number => hermiteAt(curve, x);
-  const stops = curve.flatMap((knot, index) => {
-    const next = curve[index + 1];
-    return next === undefined ? [knot.x] : [knot.x, ...turnsBetween(knot, next)];
-  });
   const zeros: number[] = [];
   let before: { readonly x: number; readonly isAbove: boolean } | undefined;
   // Where the curve is 0 at a stop itself, the sign before and after it tells.
   let touched: number | undefined;
-  for (const x of stops) {
-    const y = height(x);
+  const stopAt = (x: number, y: number): void => {
     if (y === 0) {
       touched ??= x;
-      continue;
+      return;
     }
     const isAbove = y > 0;
     if (before !== undefined && before.isAbove !== isAbove) {
       zeros.push(touched ?? (rootBetween(before.x, x, height) as number));
     }
     [before, touched] = [{ x, isAbove }, undefined];
-  }
+  };
+  curve.forEach((knot, index) => {
+    stopAt(knot.x, knot.y);
+    const next = curve[index + 1];
+    if (next === undefined || staysOnOneSide(knot, next)) return;
+    for (const x of turnsBetween(knot, next)) stopAt(x, height(x));
+  });
   return zeros;
+}
+
+/** Whether a cubic piece is nowhere 0: its control points lie above 0, or all below. */
+function staysOnOneSide(from: HermiteKnot, to: HermiteKnot): boolean {
+  const third = (to.x - from.x) / 3;
+  const [leaving, arriving] = [from.y + third * from.after, to.y - third * to.before];
+  return from.y > 0
+    ? leaving > 0 && arriving > 0 && to.y > 0
+    : from.y < 0 && leaving < 0 && arriving < 0 && to.y < 0;
 }
 
 /** Where a cubic piece turns from rising to falling or back. */
