@@ -7,12 +7,16 @@ import { build } from "esbuild";
 import { intoPage, table } from "../accuracy/page.js";
 import { casesOf, type Library } from "./cases.js";
 
-// How long one face takes now and at an earlier revision, in one run: `npm run bench:against -- REVISION`.
+// How long one face takes now and at an earlier revision, and how much memory it asks for, in one run:
+// `npm run bench:against -- REVISION`, which gives Node the flags that memory is measured with.
 
 const [revision] = process.argv.slice(2);
 if (revision === undefined) throw new Error("needs a revision to compare with");
 
 const ROUNDS = 9;
+const { gc } = globalThis;
+if (gc === undefined) throw new Error("needs node --expose-gc");
+
 /** CPU that one reading of one case takes at least, in ms: clocks of the system are coarse. */
 const LEAST = 60;
 
@@ -23,7 +27,7 @@ try {
   const rows = now.flatMap(({ name, run, nowOnly }) => {
     if (nowOnly === true) {
       const readings = Array.from({ length: ROUNDS }, () => cpuOf(run));
-      return [[name, "–", shown(Math.min(...readings)), "–"]];
+      return [[name, "–", shown(Math.min(...readings)), "–", "–", shown(allocated(run))]];
     }
     const earlier = before.find((one) => one.name === name);
     if (earlier === undefined) return [];
@@ -34,9 +38,11 @@ try {
     const [was, is] = [0, 1].map((at) => Math.min(...readings.map((pair) => pair[at] as number)));
     const ratios = readings.map(([old, own]) => old / own).sort((one, other) => one - other);
     const ratio = ratios[Math.floor(ROUNDS / 2)] as number;
-    return [[name, shown(was as number), shown(is as number), ratio.toFixed(1)]];
+    const times = [shown(was as number), shown(is as number), ratio.toFixed(1)];
+    return [[name, ...times, shown(allocated(earlier.run)), shown(allocated(run))]];
   });
-  const text = table(["", `${revision}, ms`, "now, ms", "times as fast"], rows);
+  const head = ["", `${revision}, ms`, "now, ms", "times as fast", `${revision}, MB`, "now, MB"];
+  const text = table(head, rows);
   console.log(text);
   const page = resolve("docs/performance.md");
   writeFileSync(page, intoPage(readFileSync(page, "utf8"), { "one-face": text }));
@@ -57,6 +63,17 @@ function cpuOf(run: () => unknown): number {
     const spent = (user + system) / 1000;
     if (spent >= LEAST) return spent / calls;
   }
+}
+
+/** What one call puts on the heap, in MB, warm: the young space is so large that nothing is collected meanwhile. */
+function allocated(run: () => unknown): number {
+  const readings = Array.from({ length: ROUNDS }, () => {
+    gc?.();
+    const before = process.memoryUsage().heapUsed;
+    run();
+    return (process.memoryUsage().heapUsed - before) / 1e6;
+  });
+  return readings.sort((one, other) => one - other)[Math.floor(ROUNDS / 2)] as number;
 }
 
 async function libraryAt(commit: string): Promise<Library> {

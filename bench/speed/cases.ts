@@ -71,6 +71,10 @@ export function casesOf(lib: Library): readonly Case[] {
       run: () => lib.weighChoices(onFace, lib.everyChoice().slice(0, 126)),
     },
     { name: "checking what was drawn", run: () => lib.checkDrawn(plan, { dots: plan.dots }) },
+    {
+      name: "grading a map against a plan",
+      run: () => lib.gradeMap({ dots: plan.dots }, { kind: "plan", plan }),
+    },
     ...[10, 200, 1000].map((points): Case => {
       const drawn = drawnWith(points);
       const name = `plan of borders of ${points} points`;
