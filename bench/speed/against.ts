@@ -1,4 +1,6 @@
 import { execFileSync } from "node:child_process";
+import type { HeapProfiler } from "node:inspector";
+import { Session } from "node:inspector/promises";
 import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -8,15 +10,12 @@ import { intoPage, table } from "../accuracy/page.js";
 import { casesOf, type Library } from "./cases.js";
 
 // How long one face takes now and at an earlier revision, and how much memory it asks for, in one run:
-// `npm run bench:against -- REVISION`, which gives Node the flags that memory is measured with.
+// `npm run bench:against -- REVISION`.
 
 const [revision] = process.argv.slice(2);
 if (revision === undefined) throw new Error("needs a revision to compare with");
 
 const ROUNDS = 9;
-const { gc } = globalThis;
-if (gc === undefined) throw new Error("needs node --expose-gc");
-
 /** CPU that one reading of one case takes at least, in ms: clocks of the system are coarse. */
 const LEAST = 60;
 
@@ -24,13 +23,15 @@ const scratch = mkdtempSync(join(tmpdir(), "brow-geometry-"));
 try {
   const before = casesOf(await libraryAt(revision));
   const now = casesOf(await libraryHere());
-  const rows = now.flatMap(({ name, run, nowOnly }) => {
-    if (nowOnly === true) {
-      const readings = Array.from({ length: ROUNDS }, () => cpuOf(run));
-      return [[name, "–", shown(Math.min(...readings)), "–", "–", shown(allocated(run))]];
-    }
+  const rows: string[][] = [];
+  for (const { name, run, nowOnly } of now) {
     const earlier = before.find((one) => one.name === name);
-    if (earlier === undefined) return [];
+    if (nowOnly === true || earlier === undefined) {
+      const readings = Array.from({ length: ROUNDS }, () => cpuOf(run));
+      const is = shown(Math.min(...readings));
+      rows.push([name, "–", is, "–", "–", shown(await allocated(run))]);
+      continue;
+    }
     const readings = Array.from(
       { length: ROUNDS },
       () => [cpuOf(earlier.run), cpuOf(run)] as const,
@@ -39,8 +40,8 @@ try {
     const ratios = readings.map(([old, own]) => old / own).sort((one, other) => one - other);
     const ratio = ratios[Math.floor(ROUNDS / 2)] as number;
     const times = [shown(was as number), shown(is as number), ratio.toFixed(1)];
-    return [[name, ...times, shown(allocated(earlier.run)), shown(allocated(run))]];
-  });
+    rows.push([name, ...times, shown(await allocated(earlier.run)), shown(await allocated(run))]);
+  }
   const head = ["", `${revision}, ms`, "now, ms", "times as fast", `${revision}, MB`, "now, MB"];
   const text = table(head, rows);
   console.log(text);
@@ -65,15 +66,21 @@ function cpuOf(run: () => unknown): number {
   }
 }
 
-/** What one call puts on the heap, in MB, warm: the young space is so large that nothing is collected meanwhile. */
-function allocated(run: () => unknown): number {
-  const readings = Array.from({ length: ROUNDS }, () => {
-    gc?.();
-    const before = process.memoryUsage().heapUsed;
-    run();
-    return (process.memoryUsage().heapUsed - before) / 1e6;
+/** What one call puts on the heap, in MB, warm, by V8's sampling profiler: also what is collected at once. */
+async function allocated(run: () => unknown): Promise<number> {
+  const session = new Session();
+  session.connect();
+  await session.post("HeapProfiler.startSampling", {
+    samplingInterval: 512,
+    includeObjectsCollectedByMajorGC: true,
+    includeObjectsCollectedByMinorGC: true,
   });
-  return readings.sort((one, other) => one - other)[Math.floor(ROUNDS / 2)] as number;
+  for (let call = 0; call < ROUNDS; call += 1) run();
+  const { profile } = await session.post("HeapProfiler.stopSampling");
+  session.disconnect();
+  const sizeOf = ({ selfSize, children }: HeapProfiler.SamplingHeapProfileNode): number =>
+    children.reduce((sum, child) => sum + sizeOf(child), selfSize);
+  return sizeOf(profile.head) / ROUNDS / 1e6;
 }
 
 async function libraryAt(commit: string): Promise<Library> {
