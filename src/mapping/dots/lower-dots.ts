@@ -29,7 +29,10 @@ export function bodyDot(
   });
 }
 
-/** Lower dots, both sides equally thick: a pinned one gives its thickness to the other side too. */
+/**
+ * Lower dots, both sides equally thick: a pinned one gives its thickness to the other side too, and how far
+ * it lies aside from its upper one.
+ */
 export function lowerDot(
   dot: Dot,
   uppers: Sides<SettledDot>,
@@ -48,8 +51,12 @@ export function lowerDot(
         origin: withoutPin(upper.origin),
       };
     }
-    const given = uppers[otherSide(side)].height - across.height;
-    return { distance: upper.distance, height: upper.height - given, origin: { from: "mirrored" } };
+    const over = uppers[otherSide(side)];
+    return {
+      distance: upper.distance + across.distance - over.distance,
+      height: upper.height + across.height - over.height,
+      origin: { from: "mirrored" },
+    };
   });
 }
 

@@ -507,3 +507,23 @@ function expectOneTop(
     expect((index < top ? 1 : -1) * (height - (heights[index] ?? NaN))).toBeGreaterThan(-1e-9);
   });
 }
+
+describe("a slanted front that is pinned", () => {
+  // Invented: the lower corner 1.5 mm nearer to the nose than the upper one, and 7.5 mm below it.
+  const pins: Pin[] = [
+    { side: "left", dot: "upperStart", at: mm([17, 20]) },
+    { side: "left", dot: "lowerStart", at: mm([15.5, 12.5]) },
+  ];
+
+  it("is mirrored whole", () => {
+    const { dots } = planDots(syntheticFace(), { pins });
+    expect(dots.right.upperStart).toEqual(mm([-17, 20]));
+    expect(dots.right.lowerStart).toEqual(mm([-15.5, 12.5]));
+  });
+
+  it("keeps its slant below an upper corner that is pinned elsewhere", () => {
+    const elsewhere: Pin = { side: "right", dot: "upperStart", at: mm([-18, 21]) };
+    const { dots } = planDots(syntheticFace(), { pins: [...pins, elsewhere] });
+    expect(dots.right.lowerStart).toEqual(mm([-16.5, 13.5]));
+  });
+});
