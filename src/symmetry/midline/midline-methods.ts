@@ -1,4 +1,10 @@
-import { type Direction, distance, type Line, lineThrough, midpoint } from "../../geometry/index.js";
+import {
+  type Direction,
+  distance,
+  type Line,
+  lineThrough,
+  midpoint,
+} from "../../geometry/index.js";
 import { mirrorLineOf } from "../../geometry/internal.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND } from "../../landmarks/internal.js";
