@@ -3,6 +3,8 @@ export { straightCubic } from "./curves/cubic.js";
 export { flatten } from "./curves/flatten.js";
 export { endDirection } from "./polylines/end-direction.js";
 export { heightOver } from "./polylines/height-over.js";
+export { shareAlong } from "./polylines/share-along.js";
+export { inverseOf } from "./fits/similarity.js";
 export { partBetween } from "./polylines/part-between.js";
 export { hermiteArea, hermiteLength } from "./curves/hermite.js";
 export { hermiteAt, hermiteDifference, hermiteKnotAt, hermiteZeros } from "./curves/hermite.js";

@@ -14,6 +14,8 @@ export type { EvennessNotes } from "./drawn/notes.js";
 export type { WeighingNoteParts, WeighingNotes } from "./weighing/notes.js";
 export type { WishLimitNotes, WishNotes } from "./wishes/notes.js";
 export type { RulerPlaceNotes, StepNotes, StepReasonNotes } from "./record/notes.js";
+export type { CarryNotes, ResultNotes, TouchUpNotes, VisitNotes } from "./visits/notes.js";
+export { AGREEMENTS, CALENDAR_DAY } from "./record/map-record.js";
 export { SHAPE_CODES, type ShapeNotes } from "./shape/notes.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";

@@ -1,10 +1,13 @@
 import * as z from "zod/mini";
 import { refuse } from "../units/internal.js";
 import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
+import { AGREEMENTS, CALENDAR_DAY } from "../mapping/internal.js";
 import type {
+  Agreement,
   Deviation,
   DotDeviation,
   DrawnCheck,
+  EarlierRecord,
   MapInput,
   MapRecord,
   MeasureDeviation,
@@ -20,7 +23,7 @@ import { faceMeasureName, sideComparison } from "./measures.js";
 import { parse } from "./parse.js";
 import { planSchema } from "./plan.js";
 import { measured, MOST_NOTES, words } from "./quantity.js";
-import { finite, kinds, list, record, type Schema } from "./schema.js";
+import { finite, kinds, list, record, type Schema, word } from "./schema.js";
 
 const MOST_DOTS = 2 * DOT_NAMES.length;
 /** All measures of both sides, and the one between them. */
@@ -64,17 +67,31 @@ const check = record<DrawnCheck>({
   tolerances: toleranceSet,
 });
 
+const note = [{ text: words }, { by: words }] as const;
+
+const kept = {
+  version,
+  input,
+  choices: choicesSchema,
+  plan: planSchema,
+  notes: list(record<RecordNote>(...note), MOST_NOTES),
+};
+
+const DAY = "a day, year first, such as 2026-03-14";
+
+const extras = {
+  check,
+  date: z.string(DAY).check(z.regex(CALENDAR_DAY, DAY)),
+  artist: words,
+  place: words,
+  agreement: list(record<Agreement>({ kind: word(AGREEMENTS), ...note[0] }, note[1]), MOST_NOTES),
+};
+
 /** A map with everything that led to it, as `recordOf` answers it. */
-export const recordSchema: Schema<MapRecord> = record<MapRecord>(
-  {
-    version,
-    input,
-    choices: choicesSchema,
-    plan: planSchema,
-    notes: list(record<RecordNote>({ text: words }, { by: words }), MOST_NOTES),
-  },
-  { check },
-);
+export const recordSchema: Schema<MapRecord> = record<MapRecord>(kept, {
+  ...extras,
+  earlier: list(record<EarlierRecord>(kept, extras), MOST_NOTES),
+});
 
 /**
  * Reads a record back that was written to JSON; what is read equals what was written, and replays to

@@ -4,7 +4,7 @@ export { carryByRuler } from "./mirroring/carry-by-ruler.js";
 export { mapDots } from "./mirroring/shape.js";
 export type { HalfFacesNotes, RegistrationNoteParts } from "./comparison/notes.js";
 export type { RegistrationNotes } from "./comparison/notes.js";
-export { STABLE_LANDMARKS } from "./comparison/register-captures.js";
+export { registrationU, STABLE_LANDMARKS } from "./comparison/register-captures.js";
 export { PROFILE_LEAN, raisedBy, UPRIGHT_U } from "./frame/turning.js";
 export { type TurningOffset, turningShift } from "./frame/turning.js";
 export { intoSpace, spaceOf, type SpaceShift } from "./midline/space-shift.js";

@@ -186,3 +186,13 @@ function requireFigures<From extends Unit, To extends Unit>(
     refuse("out-of-range", where, `weights[${index}]`, weight, "0 or more");
   });
 }
+
+/** The way back of a similarity. */
+export function inverseOf<From extends Unit, To extends Unit>({
+  rotation,
+  factor,
+  from,
+  to,
+}: Similarity<From, To>): Similarity<To, From> {
+  return { rotation: -rotation, factor: 1 / factor, from: to, to: from };
+}

@@ -18,8 +18,27 @@ export interface RecordNote {
   readonly by?: string;
 }
 
+/** What a client was shown, agreed to or asked for. */
+export interface Agreement extends RecordNote {
+  readonly kind: (typeof AGREEMENTS)[number];
+}
+
+/** All kinds of agreement. */
+export const AGREEMENTS = ["shown", "agreed", "asked-for"] as const;
+
+/** A day as records write it, year first. */
+export const CALENDAR_DAY: RegExp = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
+
 /** What belongs to a record besides the plan. */
 export interface RecordExtras {
+  /** The day of the visit, year first: "2026-03-14". */
+  readonly date?: string;
+  /** Who mapped, and where. */
+  readonly artist?: string;
+  readonly place?: string;
+  readonly agreement?: readonly Agreement[];
+  /** The records of the visits before, the first of them first: see {@link visitsOf}. */
+  readonly earlier?: readonly EarlierRecord[];
   /** What was drawn against the plan. */
   readonly check?: DrawnCheck;
   readonly notes?: readonly RecordNote[];
@@ -37,6 +56,9 @@ export interface MapRecord extends RecordExtras {
   readonly plan: BrowPlan;
   readonly notes: readonly RecordNote[];
 }
+
+/** A record without those before it. */
+export type EarlierRecord = Omit<MapRecord, "earlier">;
 
 /** The version of records that this library writes and reads. */
 export const RECORD_VERSION = 1;
@@ -64,16 +86,49 @@ export const RECORD_VERSION = 1;
 export function recordOf(
   input: MapInput,
   choices: Choices = {},
-  { check, notes = [], findings = [] }: RecordExtras & PlanOptions = {},
+  { notes = [], findings = [], ...extras }: RecordExtras & PlanOptions = {},
 ): MapRecord {
+  const { date, artist, place, agreement, check, earlier } = extras;
+  if (date !== undefined && !CALENDAR_DAY.test(date)) {
+    refuse("out-of-range", "recordOf", "date", date, "a day, year first, such as 2026-03-14");
+  }
   return {
     version: RECORD_VERSION,
+    ...(date === undefined ? {} : { date }),
+    ...(artist === undefined ? {} : { artist }),
+    ...(place === undefined ? {} : { place }),
+    ...(agreement === undefined ? {} : { agreement }),
     input,
     choices,
     plan: refusingAs("recordOf", () => planFrom(input, choices, { findings })),
     ...(check === undefined ? {} : { check }),
     notes,
+    ...(earlier === undefined ? {} : { earlier }),
   };
+}
+
+/**
+ * The visits of a record, the first of them first and the record itself last: what the record of the next
+ * visit takes as `earlier`.
+ *
+ * @example
+ * ```ts
+ * import { mm, recordOf } from "brow-geometry";
+ * import { visitsOf } from "brow-geometry/mapping";
+ * const side = (sign: 1 | -1) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: mm([[sign * 15, 20], [sign * 38, 27], [sign * 57, 18]]) },
+ * });
+ * const input = { kind: "face", face: { right: side(-1), left: side(1), midline: {} } } as const;
+ * const first = recordOf(input, {}, { date: "2026-03-14" });
+ * const second = recordOf(input, {}, { date: "2026-04-25", earlier: visitsOf(first) });
+ * visitsOf(second).map(({ date }) => date); // → ["2026-03-14", "2026-04-25"]
+ * ```
+ */
+export function visitsOf({ earlier = [], ...record }: MapRecord): readonly EarlierRecord[] {
+  return [...earlier, record];
 }
 
 /**

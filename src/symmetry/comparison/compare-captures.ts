@@ -21,7 +21,7 @@ import {
   type ToleranceSet,
   WORKING_TOLERANCES,
 } from "../../units/index.js";
-import { refusingAs } from "../../units/internal.js";
+import { refusingAs, requireUncertainty } from "../../units/internal.js";
 import {
   registerCaptures,
   type Registration,
@@ -48,6 +48,11 @@ export interface CaptureComparisonOptions extends DecisionOptions {
    * the same client share her iris, two by ruler share nothing.
    */
   readonly scaleU?: number;
+  /**
+   * Standard uncertainty in each axis of the way from a dot to its other place, but for how the captures lie
+   * over each other. Default: the uncertainties of both brows together.
+   */
+  readonly dotU?: Length<"mm">;
   /** Whose `position` limits each displacement. Default {@link WORKING_TOLERANCES}: 1 mm. */
   readonly tolerances?: ToleranceSet;
 }
@@ -113,10 +118,15 @@ export function compareCaptures(
     const { stable = STABLE_LANDMARKS, scale = "free", tolerances = WORKING_TOLERANCES } = options;
     const pairs = stablePairs(before.face, after.face, stable);
     const registration = registerCaptures(pairs, scale, options.scaleU);
-    const placementU = Math.hypot(
-      landmarkUncertainty(before.face, "brow"),
-      landmarkUncertainty(after.face, "brow"),
-    );
+    const {
+      dotU: placementU = length(
+        Math.hypot(
+          landmarkUncertainty(before.face, "brow"),
+          landmarkUncertainty(after.face, "brow"),
+        ),
+      ),
+    } = options;
+    requireUncertainty("compareCaptures", "dotU", placementU);
     const limits = tolerances.tolerances.position?.limits;
     const displacementOf = (dot: Dot, side: Side): Displacement | undefined => {
       const [from, seen] = [before.dots[side][dot], after.dots[side][dot]];

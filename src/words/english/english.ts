@@ -8,6 +8,7 @@ import { QUANTITIES } from "./quantities.js";
 import { READINGS } from "./readings.js";
 import { REASONS } from "./reasons.js";
 import { TERMS } from "./terms.js";
+import { VISITS } from "./visits.js";
 import { WEIGHING } from "./weighing.js";
 import { WISHED } from "./wished.js";
 import { WORK } from "./work.js";
@@ -31,6 +32,7 @@ function english(): Words {
       ...WORK,
       ...WEIGHING,
       ...WISHED,
+      ...VISITS,
       ...GRADES,
     },
     advice: CAPTURE_ADVICE,
