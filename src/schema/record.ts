@@ -81,7 +81,7 @@ const DAY = "a day, year first, such as 2026-03-14";
 
 const extras = {
   check,
-  date: z.string(DAY).check(z.regex(CALENDAR_DAY, DAY)),
+  date: z.string(DAY).check(z.refine((day) => CALENDAR_DAY.test(day), DAY)),
   artist: words,
   place: words,
   agreement: list(record<Agreement>({ kind: word(AGREEMENTS), ...note[0] }, note[1]), MOST_NOTES),
