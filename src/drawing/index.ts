@@ -1,5 +1,7 @@
 export type { NamedCapture } from "./pictures/capture-panel.js";
 export { type ChoicesDrawing, drawChoices } from "./pictures/draw-choices.js";
+export { type CarriedOnto, drawCarried } from "./pictures/draw-carried.js";
+export { drawResult, type ResultDrawing } from "./pictures/draw-result.js";
 export { drawCaptures } from "./pictures/draw-captures.js";
 export { drawPlan, type PhotoBeneath, type PlanDrawing } from "./pictures/draw-plan.js";
 export { drawSheet, type SheetDrawing } from "./pictures/draw-sheet.js";

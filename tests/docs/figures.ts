@@ -19,6 +19,7 @@ import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-fi
 import { figure, type Panel } from "./figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
+import { carriedFigure, resultFigure } from "./visits-figures.js";
 import { yawFigure } from "./yaw-figure.js";
 
 /** The figures of README and guides: name of the file, and what stands in it. */
@@ -69,6 +70,8 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["choices.svg", choicesFigure],
   ["sheet.svg", sheetFigure],
   ["drawn.svg", drawnFigure],
+  ["carried.svg", carriedFigure],
+  ["result.svg", resultFigure],
 ]);
 
 function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {

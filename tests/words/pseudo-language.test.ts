@@ -20,11 +20,16 @@ import {
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
+<<<<<<< HEAD
 import { describeMarkup } from "brow-geometry/landmarks";
 import { drawStrip } from "brow-geometry/drawing";
 import { evenReadings } from "brow-geometry/mapping";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { grantWishes, weighChoices, type Wish, WISHES } from "brow-geometry/mapping";
+=======
+import { drawCaptures, drawCarried, drawChoices, drawResult } from "brow-geometry/drawing";
+import { WISHES, carryInto, grantWishes, type Wish, weighChoices } from "brow-geometry/mapping";
+>>>>>>> cf1e44e (Draw a plan in another capture and a strip of its results; write the guide to what comes after the map)
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { pointOnSide } from "brow-geometry/symmetry";
@@ -106,6 +111,20 @@ describe("a catalogue in another alphabet leaves no English", () => {
     ["a sheet", () => drawSheet(plan, { words, overlap: true, check })],
     ["a sheet of a photo", () => drawSheet(onPhoto, { words })],
     ["choices", () => drawChoices(face, weighed, { words })],
+    ["a plan in another capture", () => [drawCarried(carryInto(plan, face), face, { words })]],
+    [
+      "results",
+      () => [
+        drawResult(
+          plan,
+          [
+            { name: "1", weeks: 0, face },
+            { name: "2", weeks: 6, face },
+          ],
+          { words },
+        ),
+      ],
+    ],
     [
       "captures",
       () => [

@@ -60,16 +60,17 @@ function dotsOf({ face }: NamedCapture): Sides<BrowDots<"mm">> {
 /** Room about the brows and eyes, in steps. */
 const MARGIN = { top: 22, right: 20, bottom: 5, left: 20 };
 
-/** The box about the face's origin that holds the brows and eyes of all captures. */
-export function captureExtent(captures: readonly NamedCapture[], size: number): Box {
-  const spots = captures.flatMap(({ face }) =>
-    SIDES.flatMap((side) => {
-      const { brow } = face[side];
-      const points = [...roomOutline(eyeRoom(face[side])), ...brow.upper, ...(brow.lower ?? [])];
-      return placed(points, uprightView([0, 0]));
-    }),
-  );
-  const box = boxAround(spots);
+/** Above the brows, from the midline's end to the edge, in steps. */
+export const TOP_ROOM: number = MARGIN.top / 2;
+
+/** The box about the face's origin that holds its eyes and points, as wide on either side of the midline. */
+export function extentAround(
+  face: FaceWith<"mm", "endocanthion" | "exocanthion">,
+  points: readonly Point<"mm">[],
+  size: number,
+): Box {
+  const rooms = SIDES.flatMap((side) => roomOutline(eyeRoom(face[side])));
+  const box = boxAround(placed([...rooms, ...points], uprightView([0, 0])));
   const half = Math.max(-box.x, box.x + box.width);
   return withMargin({ ...box, x: -half, width: 2 * half }, MARGIN, size);
 }
@@ -95,7 +96,7 @@ export function capturePanel(
   const { name, face, dots, change } = capture;
   const origin: Spot = [box.x - extent.x, box.y - extent.y];
   const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false, words };
-  const top = -extent.y - (MARGIN.top / 2) * size;
+  const top = -extent.y - TOP_ROOM * size;
   const layers: readonly Layer[] = [
     levelLayer(first.face, extent, brush),
     midlineLayer({ top, bottom: -extent.y - extent.height + size }, brush),
@@ -142,10 +143,12 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
 
 export const COMPARED = ["upperStart", "upperArch", "tailEnd"] as const;
 
-/** Heights of the first capture's dots, and how those of a later one differ. */
-function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): Layer {
+/** Where what is written of a dot may stand, the best first. */
+export function towardsOf(
+  side: Side,
+): Readonly<Record<(typeof COMPARED)[number], readonly Spot[]>> {
   const outward = side === "left" ? 1 : -1;
-  const towards: Readonly<Record<(typeof COMPARED)[number], readonly Spot[]>> = {
+  return {
     upperStart: [
       [0, -1],
       [-outward, -1],
@@ -161,6 +164,11 @@ function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): 
       [0, -1],
     ],
   };
+}
+
+/** Heights of the first capture's dots, and how those of a later one differ. */
+function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): Layer {
+  const towards = towardsOf(side);
   const labels = COMPARED.flatMap((dot): readonly ColouredLabel[] => {
     const at = dots[side][dot];
     if (at === undefined) return [];

@@ -1,16 +1,17 @@
-import { eachSide, type Side } from "../../units/index.js";
-import { refuse, refusingAs } from "../../units/internal.js";
+import { eachSide, type Point, type Side } from "../../units/index.js";
+import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import {
-  captureExtent,
   capturePanel,
   COMPARED,
+  extentAround,
   type LaidCapture,
   laidOver,
   type NamedCapture,
 } from "./capture-panel.js";
+import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { PALETTES } from "../canvas/palette.js";
@@ -52,7 +53,11 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
     const palette = PALETTES[theme];
     const [first] = laid;
     const size = uprightSize(first.face);
-    const extent = captureExtent(laid, size);
+    const extent = extentAround(
+      first.face,
+      laid.flatMap(({ face }) => SIDES.flatMap((side) => pointsOf(face[side]))),
+      size,
+    );
     const rows = laid.map((capture, row) => {
       const box = { ...extent, x: 0, y: row * extent.height };
       return capturePanel(capture, first, { box, extent, size, palette, words });
@@ -73,6 +78,15 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       ],
     );
   });
+}
+
+function pointsOf({
+  endocanthion,
+  exocanthion,
+  brow,
+}: NamedCapture["face"]["left"]): readonly Point<"mm">[] {
+  const room = roomOutline(eyeRoom({ endocanthion, exocanthion }));
+  return [...room, ...brow.upper, ...(brow.lower ?? [])];
 }
 
 function requireSome(

@@ -31,10 +31,13 @@ describe("two artists' maps of one client", () => {
   });
 
   it("are told apart from √5.99 uncertainties on: chi-square of two at 95 %, 5.991", () => {
-    const { up } = compareMaps(map(0), map(0)).dots[0] ?? {};
-    const limit = Math.sqrt(5.991) * (up?.u ?? 0);
-    expect(compareMaps(map(0), map(limit * 0.999)).dots[0]?.told).toBe(false);
-    expect(compareMaps(map(0), map(limit * 1.001)).dots[0]?.told).toBe(true);
+    const told = [0.5, 0.8, 1, 1.05, 1.1, 1.15, 1.2, 1.25, 1.3, 1.5, 2].map((by) => {
+      const [dot] = compareMaps(map(0), map(by)).dots;
+      const times = (dot?.up.value ?? 0) / (dot?.up.u ?? 0);
+      expect(dot?.told).toBe(times > Math.sqrt(5.991));
+      return dot?.told;
+    });
+    expect(new Set(told).size).toBe(2);
   });
 
   it("are as far apart whichever comes first", () => {

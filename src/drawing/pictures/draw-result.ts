@@ -1,0 +1,269 @@
+import {
+  type BrowPlan,
+  compareResult,
+  type ResultAreas,
+  type ResultCapture,
+  type ResultOptions,
+  type StageResult,
+} from "../../mapping/index.js";
+import type { Displacement } from "../../symmetry/index.js";
+import type { Side } from "../../units/index.js";
+import { refusingAs, SIDES } from "../../units/internal.js";
+import { ENGLISH, say, type Words } from "../../words/index.js";
+import { areaFigure, areaSign, decimal, label, lengthSign } from "../../words/internal.js";
+import type { Box, Spot } from "../canvas/box.js";
+import { type Brush, strokeGroup } from "../canvas/brush.js";
+import { compose, type Composition, headingIn, sideHeadings } from "../canvas/compose.js";
+import { changeWithUncertainty, lengths } from "../canvas/figures.js";
+import { linesAt } from "../canvas/label-layer.js";
+import type { ColouredLabel, Layer } from "../canvas/layer.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { type Palette, PALETTES } from "../canvas/palette.js";
+import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
+import { TYPE_SIZES } from "../canvas/text-size.js";
+import { placed, uprightSize, uprightView } from "../canvas/view.js";
+import { bordersLayer, plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
+import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
+import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
+import { extentAround, TOP_ROOM } from "./capture-panel.js";
+import { legend, type LegendEntry } from "./legend.js";
+import { sentencesBeneath } from "./sentences-beneath.js";
+
+/** How a strip of results is drawn and compared. */
+export type ResultDrawing = Look & ResultOptions;
+
+/**
+ * A plan and what came of it, one below the other in one frame and at one scale: each capture laid over the face
+ * of the plan by landmarks that do not move, what was lost and what spread hatched, with the shares and areas of
+ * each brow, how far start and tail end lie off the plan, and what a touch-up would fill.
+ *
+ * Coordinates are millimetres on the face of the plan.
+ *
+ * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme
+ *
+ * @example
+ * ```ts
+ * import { mm, planBrows, type PlannableFace } from "brow-geometry";
+ * import { drawResult } from "brow-geometry/drawing";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: {
+ *     upper: mm([[sign * 17, 20 + up], [sign * 38, 27 + up], [sign * 57, 18 + up]]),
+ *     lower: mm([[sign * 17, 13 + up], [sign * 38, 21 + up], [sign * 57, 18 + up]]),
+ *   },
+ * });
+ * const captured = (up: number): PlannableFace => ({ right: side(-1, up), left: side(1, up), midline: {} });
+ * const plan = planBrows(captured(0));
+ * const captures = [
+ *   { name: "fresh", weeks: 0, face: captured(0) },
+ *   { name: "healed", weeks: 6, face: captured(-1.5) },
+ * ];
+ * drawResult(plan, captures).includes("healed"); // → true
+ * ```
+ */
+export function drawResult(
+  plan: BrowPlan,
+  captures: readonly ResultCapture[],
+  options: ResultDrawing = {},
+): string {
+  return refusingAs("drawResult", () => {
+    requireLook("drawResult", options);
+    const { theme = "light", words = ENGLISH } = options;
+    const { title = label(words, "title-result") } = options;
+    const { results } = compareResult(plan, captures, options);
+    const palette = PALETTES[theme];
+    const size = uprightSize(plan.face);
+    const points = results.flatMap(({ brows }) =>
+      SIDES.flatMap((side) => [...brows[side].brow.upper, ...(brows[side].brow.lower ?? [])]),
+    );
+    const ofPlan = SIDES.flatMap((side) => Object.values(plan.dots[side]));
+    const tight = extentAround(plan.face, [...points, ...ofPlan], size);
+    // Below the eyes, room for what is said of each brow.
+    const extent = { ...tight, height: tight.height + CAPTION_ROOM * size };
+    const shared = { extent, size, palette, words };
+    const rows = results.map((result, row) =>
+      panel(plan, result, { ...extent, x: 0, y: row * extent.height }, shared),
+    );
+    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
+    const sheet = { width: extent.width, brush };
+    const explained = legend(entriesFor(words), sheet);
+    const sentences = results.flatMap((result) => saidOf(result, words));
+    const said = sentencesBeneath([...new Set(sentences)], sheet);
+    const rowsHeight = rows.length * extent.height;
+    const height = rowsHeight + explained.height + said.height;
+    const unplaced = rows.flatMap((one) => one.unplaced);
+    return pictureSource(
+      { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
+      title,
+      describe(results, unplaced, words),
+      [
+        element("rect", { width: extent.width, height, fill: palette.paper }),
+        ...rows.flatMap(({ elements }) => elements),
+        ...explained.drawnAt(0, rowsHeight),
+        ...said.drawnAt(0, rowsHeight + explained.height),
+      ],
+    );
+  });
+}
+
+/** Room for what is said of each brow, in steps. */
+const CAPTION_ROOM = 18;
+
+/** What a touch-up would fill and what else there is to say, by the capture of which it holds. */
+function saidOf({ name, touchUps, notes }: StageResult, words: Words): readonly string[] {
+  return [...touchUps.map(({ note }) => note), ...notes].map((note) => {
+    const what = say(note, words);
+    return note.code === "touch-up-practice"
+      ? what
+      : label(words, "said-of-capture", { name, what });
+  });
+}
+
+function panel(
+  plan: BrowPlan,
+  result: StageResult,
+  box: Box,
+  {
+    extent,
+    size,
+    palette,
+    words,
+  }: {
+    readonly extent: Box;
+    readonly size: number;
+    readonly palette: Palette;
+    readonly words: Words;
+  },
+): Composition {
+  const { face, dots, choices } = plan;
+  const view = uprightView([box.x - extent.x, box.y - extent.y], size);
+  const brush: Brush = { view, palette, onPhoto: false, words };
+  const middle = {
+    top: -extent.y - TOP_ROOM * size,
+    bottom: -extent.y - extent.height + (CAPTION_ROOM + 1) * size,
+  };
+  const layers: readonly Layer[] = [
+    midlineLayer(middle, brush),
+    ...SIDES.map((side) => eyeLayer(face[side], brush)),
+    ...SIDES.map((side) => bordersLayer(result.brows[side].brow, side, "natural", brush)),
+    ...SIDES.map((side) => plannedBrowLayer(dots[side], side, choices.shape, brush)),
+    ...SIDES.map((side) => hatchedLayer(plan, result, side, brush)),
+    ...SIDES.map((side) => ({ elements: captionOf(result, side, box, brush) })),
+  ];
+  const named = label(words, "panel-result", { name: result.name, weeks: weeksOf(result) });
+  const corner = headingIn("left", named, box, brush);
+  const heading: ColouredLabel = {
+    ...corner,
+    at: [box.x + box.width / 2, box.y],
+    towards: [[0, 1]],
+    // As far down as headings in a corner, which stand off it sideways as well.
+    gap: corner.gap * Math.SQRT1_2,
+  };
+  return compose(layers, [...sideHeadings(box, brush), heading], box, brush);
+}
+
+/** What of the plan is not covered, and what lies outside it. */
+function hatchedLayer(
+  { dots, choices }: BrowPlan,
+  { brows }: StageResult,
+  side: Side,
+  brush: Brush,
+): Layer {
+  const { upper, lower } = brows[side].brow;
+  if (lower === undefined) return { elements: [] };
+  const found = placed([...upper, ...[...lower].reverse()], brush.view);
+  const planned = plannedSpots(dots[side], choices.shape, brush);
+  const hatched = (role: HatchRole, inside: readonly Spot[], outside: readonly Spot[]) => {
+    const data = hatchData(role, inside, outside, brush);
+    return strokeGroup(role, `${role} ${side}`, data === "" ? [] : [data], brush);
+  };
+  return { elements: [hatched("remove", found, planned), hatched("fill", planned, found)] };
+}
+
+/** What is said of one brow, beneath it: how much is covered, lost and spread, and how far its ends lie off. */
+function captionOf(
+  { brows }: StageResult,
+  side: Side,
+  box: Box,
+  brush: Brush,
+): readonly SvgElement[] {
+  const { words, view, palette } = brush;
+  const { areas, start, tailEnd } = brows[side];
+  const figures = areas && figuresOf(areas, words);
+  const off = ({ outward, up }: Displacement) => ({
+    outward: changeWithUncertainty(outward, lengths(words)),
+    up: changeWithUncertainty(up, lengths(words)),
+    unit: lengthSign(words),
+  });
+  const lines = [
+    ...(figures === undefined
+      ? []
+      : [label(words, "result-shared", figures), label(words, "result-lost-spread", figures)]),
+    label(words, "result-start", off(start)),
+    label(words, "result-tail", off(tailEnd)),
+  ];
+  const x = box.x + ((side === "right" ? 1 : 3) / 4) * box.width;
+  const top = box.y + box.height - (CAPTION_ROOM - 1) * view.size;
+  const look = { size: TYPE_SIZES.legend * view.size, colour: palette.ink };
+  return linesAt(lines, { x, side: "middle" }, top, look, brush);
+}
+
+function figuresOf(
+  { planned, shared, lost, spread }: ResultAreas,
+  words: Words,
+): { readonly [Name in "share" | "lost" | "spread"]: string } {
+  const area = ({ value, u }: ResultAreas["lost"]): string =>
+    `${areaFigure(value, words)} ± ${areaFigure(u, words)} ${areaSign(words)}`;
+  return {
+    share: decimal((100 * shared.value) / planned, 0, words),
+    lost: area(lost),
+    spread: area(spread),
+  };
+}
+
+function weeksOf({ weeks }: StageResult): string {
+  return String(weeks);
+}
+
+function entriesFor(words: Words): readonly LegendEntry[] {
+  return [
+    { text: label(words, "legend-planned"), role: "planned" },
+    { text: label(words, "legend-found"), role: "natural" },
+    { text: label(words, "legend-lost"), role: "fill" },
+    { text: label(words, "legend-spread"), role: "remove" },
+  ];
+}
+
+function describe(
+  results: readonly StageResult[],
+  unplaced: readonly string[],
+  words: Words,
+): string {
+  return [
+    label(words, "described-result"),
+    ...results.map((result) => describeOne(result, words)),
+    ...(unplaced.length === 0
+      ? []
+      : [label(words, "described-unplaced", { labels: unplaced.join("; ") })]),
+  ].join(" ");
+}
+
+function describeOne(result: StageResult, words: Words): string {
+  const { brows, name, touchUps, notes } = result;
+  const [right = "", left = ""] = SIDES.map((side) => {
+    const { areas } = brows[side];
+    if (areas === undefined) return label(words, "value-unknown");
+    const figures = figuresOf(areas, words);
+    return [
+      label(words, "result-shared", figures),
+      label(words, "result-lost-spread", figures),
+    ].join(words.separator);
+  });
+  const described = label(words, "described-capture", { name, right, left });
+  return [
+    described,
+    ...[...touchUps.map(({ note }) => note), ...notes].map((note) => say(note, words)),
+  ].join(" ");
+}

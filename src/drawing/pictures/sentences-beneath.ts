@@ -1,0 +1,26 @@
+import { linesAt } from "../canvas/label-layer.js";
+import type { Block } from "../sheet/block.js";
+import type { Sheet } from "../sheet/text-blocks.js";
+import { element } from "../canvas/svg.js";
+import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
+
+/** Room around the sentences, in steps, as a legend has it. */
+const PADDING = 3;
+
+/** What there is to say of a picture, one sentence below the other, over its whole width. */
+export function sentencesBeneath(sentences: readonly string[], { width, brush }: Sheet): Block {
+  const { size } = brush.view;
+  const look = { size: TYPE_SIZES.legend * size, colour: brush.palette.ink };
+  const room = PADDING * size;
+  const lines = sentences.flatMap((one) => wrapped(one, look.size, width - 2 * room));
+  return {
+    height: lines.length === 0 ? 0 : lines.length * lineOf(look.size) + room,
+    drawnAt: (left, top) => [
+      element(
+        "g",
+        { class: "notes" },
+        linesAt(lines, { x: left + room, side: "start" }, top, look, { ...brush, onPhoto: false }),
+      ),
+    ],
+  };
+}
