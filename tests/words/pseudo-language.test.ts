@@ -20,16 +20,22 @@ import {
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
-<<<<<<< HEAD
 import { describeMarkup } from "brow-geometry/landmarks";
-import { drawStrip } from "brow-geometry/drawing";
-import { evenReadings } from "brow-geometry/mapping";
-import { drawCaptures, drawChoices } from "brow-geometry/drawing";
-import { grantWishes, weighChoices, type Wish, WISHES } from "brow-geometry/mapping";
-=======
-import { drawCaptures, drawCarried, drawChoices, drawResult } from "brow-geometry/drawing";
-import { WISHES, carryInto, grantWishes, type Wish, weighChoices } from "brow-geometry/mapping";
->>>>>>> cf1e44e (Draw a plan in another capture and a strip of its results; write the guide to what comes after the map)
+import {
+  drawCaptures,
+  drawCarried,
+  drawChoices,
+  drawResult,
+  drawStrip,
+} from "brow-geometry/drawing";
+import {
+  carryInto,
+  evenReadings,
+  grantWishes,
+  weighChoices,
+  type Wish,
+  WISHES,
+} from "brow-geometry/mapping";
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
 import { parseLandmarkFile } from "brow-geometry/schema";
 import { pointOnSide } from "brow-geometry/symmetry";
