@@ -47,4 +47,4 @@ export { type Stage, STAGES } from "./visits/result.js";
 export type { BrowResult, ResultAreas, ResultCapture } from "./visits/result.js";
 export type { ResultComparison, ResultOptions, StageResult } from "./visits/result.js";
 export type { ThicknessChange, TouchUp } from "./visits/result.js";
-export type { CarryCode, ResultCode, TouchUpCode, VisitCode } from "./visits/notes.js";
+export type { TouchUpCode } from "./visits/notes.js";

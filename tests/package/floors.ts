@@ -24,7 +24,10 @@ const rooms: ReadonlyMap<string, readonly string[]> = new Map([
   ["geometry", ["lines", "polylines", "curves", "fits"]],
   ["landmarks", ["face", "skin", "errors", "markups"]],
   ["symmetry", ["midline", "mirroring", "frame", "comparison"]],
-  ["mapping", ["choices", "dots", "shape", "plan", "drawn", "weighing", "wishes", "record", "visits"]],
+  [
+    "mapping",
+    ["choices", "dots", "shape", "plan", "drawn", "weighing", "wishes", "record", "visits"],
+  ],
   ["words", ["catalogue", "english", "telling"]],
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);

@@ -300,6 +300,17 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => mapping.weighChoices(face, [], { lidRoom: { most: NAN } }),
     () => mapping.weighChoices(oneBorder(POINT), [{}]),
   ],
+  carryInto: [() => mapping.carryInto(plan, nobody), () => mapping.carryInto(crookedPlan, face)],
+  checkVisits: [() => mapping.checkVisits({ ...record, version: -1 as never })],
+  compareMaps: [
+    () => mapping.compareMaps({ face, dots }, { face: nobody, dots }),
+    () => mapping.compareMaps({ face, dots }, { face, dots: { right: {}, left: {} } }),
+  ],
+  compareResult: [
+    () => mapping.compareResult(plan, []),
+    () => mapping.compareResult(plan, [{ name: "a", weeks: NAN, face }]),
+    () => mapping.compareResult(plan, [{ name: "a", weeks: 6, face: oneBorder(POINT) }]),
+  ],
   workSteps: [() => root.workSteps(plan, { rulerZero: NAN })],
   // drawing
   drawCaptures: [
@@ -310,6 +321,13 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
         { name: "a", face },
         { name: "b", face: collapsed },
       ]),
+  ],
+  drawCarried: [
+    () => drawing.drawCarried(mapping.carryInto(plan, face), face, { theme: "x" } as never),
+  ],
+  drawResult: [
+    () => drawing.drawResult(plan, []),
+    () => drawing.drawResult(plan, [{ name: "a", weeks: 6, face }], { theme: "x" } as never),
   ],
   drawChoices: [
     () => drawing.drawChoices(face, { rows: [], notes: [] }),
@@ -407,6 +425,7 @@ const NEVER_REFUSE: readonly string[] = [
   "transform",
   "turningUncertainty",
   "wordsOf",
+  "visitsOf",
 ];
 
 it.each(

@@ -7,6 +7,7 @@ import { GRADES } from "../../src/words/english/grades.js";
 import { QUANTITIES } from "../../src/words/english/quantities.js";
 import { READINGS } from "../../src/words/english/readings.js";
 import { REASONS } from "../../src/words/english/reasons.js";
+import { VISITS } from "../../src/words/english/visits.js";
 import { WEIGHING } from "../../src/words/english/weighing.js";
 import { WISHED } from "../../src/words/english/wished.js";
 import { WORK } from "../../src/words/english/work.js";
@@ -22,6 +23,7 @@ it("has every code once: no topic takes the place of another's sentence", () => 
     WORK,
     WEIGHING,
     WISHED,
+    VISITS,
     GRADES,
   ];
   const codes = topics.flatMap((topic) => Object.keys(topic));

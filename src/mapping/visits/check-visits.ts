@@ -1,7 +1,7 @@
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { compareCaptures } from "../../symmetry/index.js";
 import { GeometryError, type Note } from "../../units/index.js";
-import { SIDES, unlessRefused } from "../../units/internal.js";
+import { refusingAs, SIDES, unlessRefused } from "../../units/internal.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { type EarlierRecord, type MapRecord, replay, visitsOf } from "../record/map-record.js";
 import { visitNote } from "./notes.js";
@@ -32,6 +32,10 @@ import { visitNote } from "./notes.js";
  * ```
  */
 export function checkVisits(record: MapRecord): readonly Note[] {
+  return refusingAs("checkVisits", () => notesOf(record));
+}
+
+function notesOf(record: MapRecord): readonly Note[] {
   const visits = visitsOf(record);
   const [first] = visits;
   let latest = "";

@@ -18,9 +18,6 @@ export interface CarryNotes {
   readonly "carried-check-upright": NoValues;
 }
 
-/** Codes of what there is to say of a result. */
-export type ResultCode = keyof ResultNotes;
-
 /** What there is to say of a result; areas in square millimetres. */
 export interface ResultNotes {
   readonly "result-too-early": Numbers<"weeks" | "least" | "most">;
@@ -40,9 +37,6 @@ export interface TouchUpNotes {
 }
 
 type Filled = OfSide & Numbers<"area" | "gap"> & { readonly [End in "from" | "to"]: Dot };
-
-/** Codes of what speaks against taking records as visits of one client, in order. */
-export type VisitCode = keyof VisitNotes;
 
 /** What does not fit in a chain of visits, which are counted from 1. */
 export interface VisitNotes {
