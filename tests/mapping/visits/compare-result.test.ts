@@ -165,17 +165,20 @@ describe("what was lost and what spread", () => {
     const tail = Math.abs(syntheticPlan.dots.left.tailEnd[0]);
     const until = tail - 6;
     const face = captured(syntheticPlan, (brow, side) => {
-      const kept = (line: Bordered["upper"]) =>
-        densify(line, mm(0.2)).filter(([x]) => Math.abs(x) <= until);
+      const end = mm(until);
+      const kept = (line: Bordered["upper"]): Bordered["upper"] => [
+        ...line.filter(([x]) => Math.abs(x) < until),
+        flatPoint(end, heightOver(end, line) ?? Number.NaN),
+      ];
       return side === "left" ? { upper: kept(brow.upper), lower: kept(brow.lower) } : brow;
     });
     const { touchUps, brows, notes } = resultOf(syntheticPlan, face);
     expect(touchUps.map(({ side, along, from, to }) => [side, along, from, to])).toEqual([
       ["left", "end", "upperArch", "tailEnd"],
     ]);
-    expectClose(touchUps[0]?.gap.value, 6, 0.25);
+    expectClose(touchUps[0]?.gap.value, 6, 0.1);
     expectClose(touchUps[0]?.area, brows.left.areas?.lost.value, 0.1);
-    expectClose(brows.left.tailEnd.outward.value, -6, 0.25);
+    expectClose(brows.left.tailEnd.outward.value, -6, 0.1);
     expect(brows.left.tailEnd.decisions?.outward.outcome).toBe("outside");
     expect(brows.right.tailEnd.decisions?.outward.outcome).not.toBe("outside");
     expect(notes.map(({ code }) => code)).toEqual(["touch-up-practice"]);
