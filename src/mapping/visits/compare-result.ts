@@ -65,7 +65,7 @@ import { touchUps } from "./touch-ups.js";
  * result?.brows.right.areas?.lost.value; // → 0.0
  * result?.brows.left.tailEnd.ways; // → ["up", "inward"]
  * result?.touchUps.map(({ note }) => say(note));
- * // → ["left, from arch to tail end: fill the end, missing over 6.9 mm, 11 mm²."]
+ * // → ["left, from arch to tail end: fill the end, missing over 7.0 mm, 11 mm²."]
  * ```
  */
 export function compareResult(
