@@ -40,7 +40,8 @@ import { weighChoices } from "brow-geometry/mapping";
 import { parseChoices, parseFace, parseLandmarkFile, parsePlan } from "brow-geometry/schema";
 
 const face = requirePlannable(parseFace(${JSON.stringify(face)}, "mm"));
-const choices = parseChoices({ start: "medial-limbus-vertical" });
+// The hair starts farther in: without this the guide would yield to it.
+const choices = parseChoices({ start: "medial-limbus-vertical", keepHair: 0 });
 const plan = planBrows(face, choices);
 const arched = planBrows(face, parseChoices({ arch: "mid-eye-vertical" }));
 const weighed = weighChoices(face, [choices]);
