@@ -31,7 +31,7 @@ export { type ShapeFinding, shapeFindings } from "./shape/shape-findings.js";
 export { SHAPE_LIMITS, type ShapeLimits } from "./shape/shape-limits.js";
 export type { ShapeCode } from "./shape/notes.js";
 export { workSteps } from "./record/work-steps.js";
-export type { RulerCheck, WorkDirection, WorkStage, WorkStep } from "./record/work-steps.js";
+export type { RulerCheck, WorkStage, WorkStep } from "./record/work-steps.js";
 export type { WorkOptions } from "./record/work-steps.js";
 export { grantWishes, type WishOptions } from "./wishes/grant-wishes.js";
 export type { GrantedWish, GrantedWishes, Wish } from "./wishes/grant-wishes.js";
@@ -48,3 +48,5 @@ export type { BrowResult, ResultAreas, ResultCapture } from "./visits/result.js"
 export type { ResultComparison, ResultOptions, StageResult } from "./visits/result.js";
 export type { ThicknessChange, TouchUp } from "./visits/result.js";
 export type { TouchUpCode } from "./visits/notes.js";
+export { type StringLine, type StringLines, stringLines } from "./record/string-lines.js";
+export type { StringPoint } from "./record/string-lines.js";

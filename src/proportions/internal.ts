@@ -7,6 +7,6 @@ export { ARCH_EYE_WIDTH_SHARE, requireGuideLandmarks, sightLine } from "./guide-
 export { mapOutline } from "./outline-path.js";
 export { placeAtShare } from "./arch-at-share.js";
 export { requireShape, SHAPES } from "./outline-shape.js";
-export { meetSight } from "./meet-guide.js";
+export { meetSight, middleOver } from "./meet-guide.js";
 export { dotsAnew } from "./natural-dots.js";
 export { outwardsOf } from "./upper-border.js";

@@ -1,16 +1,18 @@
 import {
   distanceAlongLine,
   intersectPolyline,
+  lineAlong,
   midpoint,
   polylineLength,
   type PolylinePlace,
 } from "../geometry/index.js";
 import { endDirection } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
-import { flatPoint, length, mm, type Point, type Polyline } from "../units/index.js";
+import { flatPoint, type Length, length, mm, type Point, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
 import { BORDER_END } from "./border-end.js";
 import type { Guide } from "./guide-line.js";
+import { UPWARDS } from "./upwards.js";
 
 /**
  * Where a guide meets a brow: on the upper border; a tail guide half-way between both borders, or on
@@ -54,6 +56,16 @@ export function meetSight(sight: Sight, brow: Brow<"mm">): PolylinePlace<"mm"> |
   if (!crossed) return half(upper, lower);
   return upper.extended ? lower : upper;
 }
+
+/** How high the middle of a brow lies over a place, as a tail guide would meet it there. */
+export function middleOver(x: Length<"mm">, brow: Brow<"mm">): Length<"mm"> | undefined {
+  const line = lineAlong(flatPoint(x, BELOW_ALL), UPWARDS);
+  const place = meetSight({ mark: "tail", line }, brow);
+  return place && length(place.at[1]);
+}
+
+/** Where a vertical begins that is to meet a brow wherever it lies, in mm. */
+const BELOW_ALL = -1000;
 
 /** A line that places a mark. */
 type Sight = Pick<Guide, "mark" | "line">;

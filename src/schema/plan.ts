@@ -37,6 +37,7 @@ import {
   positiveLength,
   sides,
   size,
+  sureOrNot,
   words,
 } from "./quantity.js";
 import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
@@ -79,9 +80,13 @@ const origin = record<DotOrigin>(
   { pin },
 );
 
-/** Plans of versions before 0.2 hold the sentence of a move, too. */
+/** Plans of versions before 0.2 hold the sentence of a move, too, and do not know how sure it is. */
 const sentence = { text: words };
-const moved = [{ side, dot, up: length, outward: length }, sentence] as const;
+const by = sureOrNot as unknown as Schema<Measured<Length<"mm">>>;
+const moved = [
+  { side, dot, up: by },
+  { outward: by, ...sentence },
+] as const;
 
 const move = kinds<Move & { readonly text?: string }>({
   move: moved,

@@ -76,6 +76,13 @@ export const spreadIfKnown: Schema<number> = z
 /** What a plan reads. */
 export const reading: Schema<Measured> = record<Measured>({ value: finite, u: spreadIfKnown });
 
+/** What a plan reads, or its value alone: nothing is known of its uncertainty then. */
+export const sureOrNot: Schema<Measured> = z
+  .union([reading, finite])
+  .check(
+    z.overwrite((by) => (typeof by === "number" ? { value: by, u: Infinity } : by)),
+  ) as unknown as Schema<Measured>;
+
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);
 

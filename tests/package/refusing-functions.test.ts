@@ -419,6 +419,7 @@ const NEVER_REFUSE: readonly string[] = [
   "sharedArea",
   "skinUncertainty",
   "spaceDistance",
+  "stringLines",
   "toMillimetres",
   "toPixels",
   "toleranceFor",

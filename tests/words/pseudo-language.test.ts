@@ -32,6 +32,7 @@ import {
   carryInto,
   evenReadings,
   grantWishes,
+  stringLines,
   weighChoices,
   type Wish,
   WISHES,
@@ -159,9 +160,9 @@ describe("a catalogue in another alphabet leaves no English", () => {
     const steps = workSteps(plan);
     expect(said(steps)).toEqual([]);
     expect(said(steps.flatMap(({ why }) => why))).toEqual([]);
-    expect(said(steps.flatMap(({ check: laid }) => (laid ? [laid.from, laid.to] : [])))).toEqual(
-      [],
-    );
+    expect(said(steps.flatMap(({ checks }) => checks.map(({ laid }) => laid)))).toEqual([]);
+    const { points, lines } = stringLines(plan);
+    expect(said([...points, ...lines])).toEqual([]);
     expect(
       said([...check.dots, ...check.measures].flatMap((one) => correctionOf(one) ?? [])),
     ).toEqual([]);

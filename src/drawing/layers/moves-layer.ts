@@ -1,4 +1,6 @@
 import type { BrowPlan, Move } from "../../mapping/index.js";
+import { isTold, movesToMake } from "../../mapping/internal.js";
+import { flatPoint } from "../../units/index.js";
 import { say } from "../../words/index.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
@@ -12,12 +14,18 @@ const TIP_ROOM = 1.1;
 const NUMBERED_IN_THE_MIDDLE = 5;
 const TYPE_SIZE = 2.6;
 
-/** Moves as arrows from where a dot grows to where it is planned, numbered as in the list of moves. */
-export function movesLayer({ moves, natural, dots }: BrowPlan, brush: Brush): Layer {
-  const layers = moves.flatMap((move, index): readonly Layer[] => {
-    const from = natural[move.side].dots[move.dot];
-    if (move.kind !== "move" || from === undefined) return [];
-    const ends = [brush.view.place(from), brush.view.place(dots[move.side][move.dot])] as const;
+/** Moves as arrows from the hair's border to the planned one, numbered as in the list of moves. */
+export function movesLayer(plan: BrowPlan, brush: Brush): Layer {
+  const layers = movesToMake(plan).flatMap((move, index): readonly Layer[] => {
+    if (move.kind === "place") return [];
+    const { side, dot, up, outward } = move;
+    const [x, y] = plan.dots[side][dot];
+    const out = isTold(outward) ? (outward?.value ?? 0) : 0;
+    const grown = flatPoint<"mm">(
+      x - (side === "left" ? out : -out),
+      y - (isTold(up) ? up.value : 0),
+    );
+    const ends = [brush.view.place(grown), brush.view.place(flatPoint(x, y))] as const;
     return [arrow(ends, move, index + 1, brush)];
   });
   return stacked(layers);

@@ -1,4 +1,5 @@
 import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
+import { movesToMake } from "../../mapping/internal.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
@@ -76,6 +77,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     const { words } = sheet.brush;
     const { title: name = label(words, "title-plan"), overlap = false } = options;
     const { fields = fieldsIn(words), rulerZero = mm(0), check } = options;
+    const moves = movesToMake(plan);
     const map = mapBlock(plan, sheet, { overlap });
     const room = roomOn(paper, FOOT_HEIGHT);
     const named = title(name, sheet);
@@ -96,7 +98,9 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       ),
       paragraph(label(words, "sheet-true-size"), sheet),
       heading(label(words, "heading-moves"), sheet),
-      ...listRows(numbered(plan.moves, words), 2, sheet),
+      ...(moves.length === 0
+        ? [paragraph(label(words, "no-moves"), sheet)]
+        : listRows(numbered(moves, words), 2, sheet)),
       ...(plan.choices.pins.length === 0
         ? []
         : [heading(label(words, "heading-pins"), sheet), ...list(pinEntries(plan, words), sheet)]),

@@ -85,16 +85,18 @@ export function stepsTable(
   sheet: Sheet,
 ): readonly Block[] {
   const { words } = sheet.brush;
-  const rows = workSteps(plan, { rulerZero }).map((step) => {
-    const { check } = step;
-    const read =
-      check === undefined
-        ? ["", ""]
-        : [
-            `${say(check.from, words)} → ${say(check.to, words)}`,
-            withUncertainty({ value: check.reading, u: check.u }, lengths(words)),
-          ];
-    return withTick(tableRow(["", say(step, words), ...read], STEPS_COLUMNS, sheet), sheet);
+  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }) => {
+    const read = checks.map(({ laid, reading, u }): readonly [string, string] => [
+      say(laid, words),
+      reading === undefined || u === undefined
+        ? ""
+        : withUncertainty({ value: reading, u }, lengths(words)),
+    ]);
+    const [first = ["", ""], ...others] = read;
+    return [
+      withTick(tableRow(["", say(step, words), ...first], STEPS_COLUMNS, sheet), sheet),
+      ...others.map((other) => tableRow(["", "", ...other], STEPS_COLUMNS, sheet)),
+    ];
   });
   const head = [
     "",

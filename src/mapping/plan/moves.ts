@@ -1,11 +1,14 @@
-import type { BrowDots, CompleteDots, Dot } from "../../landmarks/index.js";
+import { type Brow, type BrowDots, type CompleteDots, type Dot } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import { placeOnSide, type Way } from "../../symmetry/index.js";
-import { type Length, length, type Note, type Side, type Sides } from "../../units/index.js";
+import { type Length, length, type Measured, type Note, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import { borderMove } from "../dots/border-move.js";
+import type { PlannedDots } from "../dots/planned-dots.js";
+import type { Row } from "./mean-slopes.js";
 import { moveNote, type MoveNotes, type WayCode } from "./move-notes.js";
 
-/** What to do with one dot: leave it, move it from where it grows, or place it where none grows. */
+/** What to do at one dot: leave its border, move it from the hair's, or place the dot where no hair says. */
 export type Move = DotMove | DotPlacing;
 
 interface OneDot {
@@ -13,16 +16,19 @@ interface OneDot {
   readonly dot: Dot;
 }
 
-/** A dot that the natural brow has too; `"stay"` where the move rounds to nothing. */
+/**
+ * The planned border less the hair's in the same place; `"stay"` where neither way is half a millimetre and
+ * twice its own uncertainty.
+ */
 export interface DotMove extends OneDot {
   readonly kind: "move" | "stay";
-  /** Parallel to the midline, positive towards the forehead. */
-  readonly up: Length<"mm">;
-  /** Across, positive away from the midline. */
-  readonly outward: Length<"mm">;
+  /** Parallel to the midline, positive towards the forehead; of a tail end from the middle of the hair. */
+  readonly up: Measured<Length<"mm">>;
+  /** Where a border starts or ends: across, positive away from the midline. */
+  readonly outward?: Measured<Length<"mm">>;
 }
 
-/** A dot that the natural brow lacks: the arch of a flat brow, a lower border that is not known. */
+/** A dot on a border that the hair does not have, or that is not known. */
 export interface DotPlacing extends OneDot {
   readonly kind: "place";
   /** From the midline. */
@@ -31,34 +37,69 @@ export interface DotPlacing extends OneDot {
   readonly height: Length<"mm">;
 }
 
-/** What leads from the natural brows to the planned ones, dot by dot, right before left. */
-export function movesBetween(
-  natural: Sides<BrowDots<"mm">>,
-  planned: Sides<CompleteDots<"mm">>,
+/** Moves of one side in a row: each dot's way up, and its way outward. */
+export const MOVED: number = 2 * PLACED_DOTS.length;
+
+/** Writes how far planned borders lie from the hair's into a row, from a place on. */
+export function fillMoves(
+  row: Row,
+  start: number,
+  planned: CompleteDots<"mm">,
+  natural: BrowDots<"mm">,
+  hair: Brow<"mm">,
+): void {
+  PLACED_DOTS.forEach((dot, index) => {
+    [row[start + 2 * index], row[start + 2 * index + 1]] = borderMove(dot, planned, natural, hair);
+  });
+}
+
+/**
+ * What leads from the hair to the planned brows, dot by dot, right before left, of rows of both sides. A
+ * detector's guess at a brow is no hair: its dots are placed.
+ */
+export function movesFrom(
+  { face, dots: planned }: PlannedDots,
+  values: Row,
+  u: Row,
 ): readonly Move[] {
-  return PLACED_DOTS.flatMap((dot) =>
-    SIDES.map((side) => moveOf(dot, side, natural[side], planned[side])),
+  const isGuess = face.standIns?.some(({ landmark }) => landmark === "brow") === true;
+  const by = (at: number): Measured<Length<"mm">> | undefined => {
+    const [value, unsure] = [values[at] as number, u[at] as number];
+    if (Number.isNaN(value)) return undefined;
+    return { value: length(value), u: length(Number.isNaN(unsure) ? Infinity : unsure) };
+  };
+  return PLACED_DOTS.flatMap((dot, index) =>
+    SIDES.map((side): Move => {
+      const at = 2 * index + (side === "left" ? MOVED : 0);
+      const [up, outward] = [by(at), by(at + 1)];
+      if (isGuess || up === undefined) {
+        const { distance, height } = placeOnSide(planned[side][dot], side);
+        return { kind: "place", side, dot, distance: length(distance), height: length(height) };
+      }
+      const ways = { up, ...(outward && { outward }) };
+      return { kind: isTold(up) || isTold(outward) ? "move" : "stay", side, dot, ...ways };
+    }),
   );
 }
 
-function moveOf(dot: Dot, side: Side, natural: BrowDots<"mm">, planned: CompleteDots<"mm">): Move {
-  const to = placeOnSide(planned[dot], side);
-  const grown = natural[dot];
-  if (grown === undefined) {
-    const { distance, height } = to;
-    return { kind: "place", side, dot, distance: length(distance), height: length(height) };
-  }
-  const from = placeOnSide(grown, side);
-  const up = to.height - from.height;
-  const outward = to.distance - from.distance;
-  const moves = [up, outward].some((by) => inHalves(by) !== 0);
-  return { kind: moves ? "move" : "stay", side, dot, up: length(up), outward: length(outward) };
+/** Moves that ask for something to be done. */
+export function movesToMake({ moves }: { readonly moves: readonly Move[] }): readonly Move[] {
+  return moves.filter(({ kind }) => kind !== "stay");
 }
 
 /** A pencil draws half millimetres; a finer figure would promise too much. */
 export function inHalves(amount: number): number {
   // Adding 0 turns −0 into 0.
   return Math.round(2 * amount) / 2 + 0;
+}
+
+/**
+ * Whether a way is worth a word: half a millimetre, and twice its uncertainty where anybody asked for that.
+ */
+export function isTold(by: Measured | undefined): boolean {
+  if (by === undefined) return false;
+  const size = Math.abs(by.value);
+  return size >= 0.5 && (size >= 2 * by.u || by.u === Infinity);
 }
 
 /** What to do with one dot, rounded to half a millimetre: what `say` makes a sentence of. */
@@ -75,7 +116,8 @@ export function noteOfMove(move: Move): Note<keyof MoveNotes> {
     : moveNote("dot-moves", { side, dot, ways });
 }
 
-function wayOf(value: number, positive: Way, negative: Way): readonly Note<WayCode>[] {
-  const by = inHalves(Math.abs(value));
-  return by === 0 ? [] : [moveNote(`way-${value > 0 ? positive : negative}`, { by })];
+function wayOf(by: Measured | undefined, positive: Way, negative: Way): readonly Note<WayCode>[] {
+  if (by === undefined || !isTold(by)) return [];
+  const { value } = by;
+  return [moveNote(`way-${value > 0 ? positive : negative}`, { by: inHalves(Math.abs(value)) })];
 }

@@ -6,12 +6,11 @@ import {
   type SideComparison,
 } from "../../symmetry/index.js";
 import { ontoFace } from "../../symmetry/internal.js";
-import { eachSide, type Measured, WORKING_TOLERANCES } from "../../units/index.js";
+import { type Measured, WORKING_TOLERANCES } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";
-import { movesBetween } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
@@ -61,7 +60,9 @@ export interface PlanOptions {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const plan = planBrows(face, { lead: "left" });
- * plan.moves[0]; // → { kind: "move", side: "right", dot: "upperStart", up: 3, outward: 0 }
+ * const [first] = plan.moves;
+ * first?.kind === "move" && first.up; // → { value: 3.0, u: 0.35 }
+ * first; // → { kind: "move", side: "right", dot: "upperStart" }
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```
  */
@@ -123,13 +124,12 @@ function finishedPlan(
 ): BrowPlan {
   const { face, skin } = plan;
   const truth = onlyRead({ face, skin, pins: plan.choices.pins });
-  const { natural, planned } = readPlan(
+  const { natural, planned, moves } = readPlan(
     plan,
     truth,
     preview ? undefined : causes(truth),
     choices.thickness === undefined,
   );
-  const grown = eachSide((side) => plan.natural[side].dots);
   const { rule, tolerances = WORKING_TOLERANCES } = choices;
   const judged = { tolerances, ...(rule === undefined ? {} : { rule }) };
   const asked = plan.choices.frontShare;
@@ -141,7 +141,7 @@ function finishedPlan(
     ...(shareDecisions === undefined ? {} : { shareDecisions }),
     naturalMeasures: natural.measures,
     naturalComparison: compared(natural, judged),
-    moves: movesBetween(grown, plan.dots),
+    moves,
     cautions: [
       ...cautionsFor(plan.face, frame, choices.declared, findings),
       ...shapeFindings(plan, shapeLimits),

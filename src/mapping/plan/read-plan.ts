@@ -15,8 +15,9 @@ import {
   slopesOf,
   zeros,
 } from "./mean-slopes.js";
-import { fillDots, fillEye, PLACED } from "./placed-row.js";
+import { dotsIn, fillDots, fillEye, PLACED } from "./placed-row.js";
 import { plannedReader } from "./read-placed.js";
+import { fillMoves, type Move, MOVED, movesFrom } from "./moves.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
 import { seenBy, type Variation } from "./variation.js";
 
@@ -37,6 +38,8 @@ export interface Cause {
 export interface PlanReadings {
   readonly natural: SideReadings<Measured>;
   readonly planned: SideReadings<Measured>;
+  /** What leads from one to the other. */
+  readonly moves: readonly Move[];
 }
 
 /**
@@ -68,10 +71,20 @@ export function readPlan(
   });
   const readPlanned = plannedReader(plan);
   const placed = centre.slice(AT_PLACES, BY_SKIN);
-  fillFrom(centre, BY_SKIN, readPlanned(placed, plan.skin));
+  const readThere = (row: Row): Row => {
+    const read = readPlanned(row, plan.skin);
+    SIDES.forEach((side, index) => {
+      const dots = dotsIn(row.slice(index * PLACED, (index + 1) * PLACED));
+      const hair = truth.face[side].brow;
+      fillMoves(read, READ + index * MOVED, dots, own[side].natural.dots, hair);
+    });
+    return read;
+  };
+  fillFrom(centre, BY_SKIN, readThere(placed));
   const readings = (effects: readonly Row[]): PlanReadings => ({
     natural: readingsFrom(centre, effects),
     planned: readingsFrom(centre, effects, BY_SKIN),
+    moves: movesFrom(plan, centre.slice(MOVES), rootOfSquares(effects, 2 * MOVED, MOVES)),
   });
   if (causes === undefined) return readings([centre.map(() => Number.NaN)]);
 
@@ -89,6 +102,8 @@ export function readPlan(
       if (hair[side] === own[side]) return;
       fillSide(state, side, hair[side].reading);
       fillEye(state, AT_PLACES + index * PLACED, face[side]);
+      const { dots } = hair[side].natural;
+      fillMoves(state, MOVES + index * MOVED, plan.dots[side], dots, face[side].brow);
       if (!isSolved) answers.fill(state, ANSWERED, hair[side]);
     });
     const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
@@ -134,11 +149,7 @@ export function readPlan(
   const stepsFrom = (from: number, size: number): Row => rootOfSquares(effects, size, from);
   const byAnswers = slopesOf(placedBy, answered, stepsFrom(ANSWERED, answered.length));
   follow(AT_PLACES, byAnswers, ANSWERED);
-  const byPlaces = slopesOf(
-    (row) => readPlanned(row, plan.skin),
-    placed,
-    stepsFrom(AT_PLACES, placed.length),
-  );
+  const byPlaces = slopesOf(readThere, placed, stepsFrom(AT_PLACES, placed.length));
   follow(BY_SKIN, byPlaces, AT_PLACES);
   return readings(effects);
 }
@@ -147,10 +158,12 @@ export function readPlan(
 const IN_PLACE: Row = [0, 0, 0];
 
 // A row of the first stage: what is read on what grows; where dots and eyes lie, and what is read there, as far
-// as that does not follow from what stands behind it; and what the hair answers.
+// as that does not follow from what stands behind it; how far planned borders lie from the hair's, likewise; and
+// what the hair answers.
 const AT_PLACES = READ;
 const BY_SKIN = AT_PLACES + 2 * PLACED;
-const ANSWERED = BY_SKIN + READ;
+const MOVES = BY_SKIN + READ;
+const ANSWERED = MOVES + 2 * MOVED;
 
 /** Writes the dots of both sides into a row; they may not exist. */
 function fillPlaced(row: Row, from: number, dots: PlannedDots["dots"] | undefined): void {

@@ -1,9 +1,7 @@
-import type { Dot } from "../../landmarks/index.js";
+import type { Dot, GuideConvention, LandmarkName, Mark } from "../../landmarks/index.js";
 import type { Station } from "../../proportions/index.js";
-import type { Way } from "../../symmetry/index.js";
 import type { Note, Side } from "../../units/index.js";
 import { type NoteMaker, noteMaker, type NoValues, type Numbers } from "../../units/internal.js";
-import type { WayCode } from "../plan/move-notes.js";
 
 interface OfSide {
   readonly side: Side;
@@ -16,24 +14,40 @@ interface OfDot extends OfSide {
 /** Codes of what is done in a step of work. */
 export type StepCode = keyof StepNotes;
 
-/** What to do, step by step, each with its values; lengths in millimetres. */
+/** What to do besides moving dots, each with its values; lengths in millimetres. */
 export interface StepNotes {
-  readonly "step-move": OfDot & { readonly way: Note<WayCode> };
-  readonly "step-place-up": OfDot & Numbers<"height">;
-  readonly "step-place-across": OfDot & Numbers<"distance">;
-  /** It goes neither of two ways. */
-  readonly "step-stay": OfDot & { readonly one: Way; readonly other: Way };
+  /** A lower dot where no lower border grows. */
   readonly "step-thickness": OfSide & Numbers<"thickness"> & { readonly station: Station };
-  readonly "step-thickness-unknown": OfSide & { readonly station: Station };
-  readonly "step-upper-border": OfSide;
-  readonly "step-lower-border": OfSide;
-  readonly "step-again": OfSide & { readonly [Name in "from" | "to"]: Note<RulerPlaceCode> };
+  readonly "step-borders": OfSide;
 }
 
 /** Why, where it is no reason of the plan. */
 export interface StepReasonNotes {
-  readonly "border-joined": NoValues;
   readonly "checked-upright": NoValues;
+}
+
+/** Codes of how a ruler is laid. */
+export type LaidCode = keyof LaidNotes;
+
+/** How a ruler is laid. */
+export interface LaidNotes {
+  readonly "laid-between": { readonly [Name in "from" | "to"]: Note<RulerPlaceCode> };
+  readonly "laid-level": { readonly dot: Dot };
+  readonly "laid-slanting": OfDot & Numbers<"by">;
+}
+
+/** Codes of points to mark and of lines to lay a thread along. */
+export type StringCode = keyof StringNotes;
+
+/** What a thread is laid along, and through what. */
+export interface StringNotes {
+  readonly "mark-midline": NoValues;
+  readonly "mark-landmark": OfSide & { readonly landmark: LandmarkName };
+  readonly "mark-dot": OfDot;
+  readonly "thread-midline": NoValues;
+  readonly "thread-across": { readonly dot: Dot };
+  readonly "thread-guide": OfSide & { readonly mark: Mark; readonly rule: GuideConvention };
+  readonly "thread-border": OfSide & { readonly [Name in "from" | "to"]: Dot };
 }
 
 /** Codes of places to which a ruler is laid. */
@@ -42,17 +56,20 @@ export type RulerPlaceCode = keyof RulerPlaceNotes;
 /** What a ruler is laid to. */
 export interface RulerPlaceNotes {
   readonly "at-start": NoValues;
-  readonly "at-other-start": OfSide;
+  readonly "at-body": NoValues;
   readonly "at-arch": NoValues;
   readonly "at-tail-end": NoValues;
+  readonly "at-lower-start": NoValues;
+  readonly "at-lower-body": NoValues;
+  readonly "at-lower-arch": NoValues;
+  readonly "at-other-start": OfSide;
+  readonly "at-inner-eye-corner": NoValues;
   readonly "at-outer-eye-corner": NoValues;
-  readonly "at-level": NoValues;
   readonly "at-start-by-tape": NoValues;
   readonly "at-lid": NoValues;
   readonly "at-lower-border": NoValues;
-  readonly "at-upper-dot": { readonly station: Station };
-  readonly "at-lower-dot": { readonly station: Station };
 }
 
-export const stepNote: NoteMaker<StepNotes & StepReasonNotes & RulerPlaceNotes> =
-  /* @__PURE__ */ noteMaker();
+export const stepNote: NoteMaker<
+  StepNotes & StepReasonNotes & LaidNotes & RulerPlaceNotes & StringNotes
+> = /* @__PURE__ */ noteMaker();

@@ -1,14 +1,14 @@
-import type { Dot, FaceMeasureName } from "../../landmarks/index.js";
-import type { Station } from "../../proportions/index.js";
+import type { Dot, MeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
-import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
 import { keysOf, requireFinite, SIDES } from "../../units/internal.js";
 import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
-import { moveNote } from "../plan/move-notes.js";
-import { inHalves } from "../plan/moves.js";
+import type { MoveNotes } from "../plan/move-notes.js";
+import { inHalves, type Move, movesToMake, noteOfMove } from "../plan/moves.js";
 import type { BrowPlan } from "../plan/plan.js";
-import { type RulerPlaceCode, type StepCode, stepNote, type StepReasonNotes } from "./notes.js";
+import { eyeToDot } from "./eye-to-dot.js";
+import { type LaidCode, type RulerPlaceCode, type StepCode, stepNote } from "./notes.js";
+import type { StepReasonNotes } from "./notes.js";
 
 /** Options of {@link workSteps}. */
 export interface WorkOptions {
@@ -20,9 +20,11 @@ export interface WorkOptions {
 }
 
 /**
- * A plan as a list of things to do, in the order in which an artist works: levels, starts, arches,
- * tail ends, upper borders, thickness, lower borders, and every distance once more, upright. Each
- * says how far and which way, why, and which reading of a ruler checks it.
+ * A plan as a list of things to do, in the order in which an artist works: starts, arches, tail ends,
+ * lower dots; then the borders of each side are joined and every distance is read once more, upright. What
+ * stays is no step. Each says how far and which way, why, and how rulers on the skin check it, evenness first.
+ *
+ * At most 14: six dots a side, and its borders.
  *
  * @throws GeometryError `not-finite` for the ruler's zero
  *
@@ -38,172 +40,147 @@ export interface WorkOptions {
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
  * first && say(first); // → "right start: up 3 mm"
- * first?.check; // → { from: { code: "at-level" }, to: { code: "at-start" }, reading: 25 }
+ * const checks = first?.checks.map(({ laid, reading }) => [say(laid), reading?.toFixed(1)]);
+ * checks?.[0]; // → ["inner eye corner → start", "29.6"]
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
   const zero = options.rulerZero ?? mm(0);
   requireFinite("workSteps", "rulerZero", zero);
-  return STAGES.flatMap((tasks) =>
-    SIDES.flatMap((side) => tasks.flatMap((task) => stepsOf(task, plan, side, zero))),
-  );
+  const moves = movesToMake(plan);
+  const dots = moves.map((move, index): WorkStep => {
+    const { side, dot } = move;
+    const stage = STAGE_OF[dot];
+    const isLast = moves[index + 1]?.dot !== dot;
+    const across = isLast ? evenAcross(plan, dot, side, zero) : [];
+    const checks = [...across, ...CHECKED[dot].flatMap((laid) => laidOn(plan, side, laid, zero))];
+    return { ...stepOf(plan, move), stage, side, why: whyOf(plan, side, dot, stage), checks };
+  });
+  return [...dots, ...SIDES.map((side) => closing(plan, side, zero))];
 }
+
+/** The stages in which an artist draws a map, in their order. */
+export type WorkStage = DotStage | "borders";
+
+type DotStage = "starts" | "arches" | "tail-ends" | "thickness";
+
+/** The reasons of a plan that speak of a stage. */
+const REASONS_BY_STAGE: { readonly [Stage in DotStage]: readonly ReasonCode[] } = {
+  starts: [...REASONS_FOR.start, ...REASONS_FOR.levels],
+  arches: [...REASONS_FOR.arch, ...REASONS_FOR.levels],
+  "tail-ends": REASONS_FOR.tail,
+  thickness: REASONS_FOR.thickness,
+};
+
+const STAGE_OF: { readonly [Name in Dot]: DotStage } = {
+  upperStart: "starts",
+  upperBody: "arches",
+  upperArch: "arches",
+  tailEnd: "tail-ends",
+  lowerStart: "thickness",
+  lowerBody: "thickness",
+  lowerArch: "thickness",
+};
 
 /** What a ruler reads, and from where to where it is laid. */
-type Laid = readonly [measure: FaceMeasureName, from: RulerPlace, to: RulerPlace];
+type Laid = readonly [measure: MeasureName | "eyeToStart" | "eyeToArch", from: Place, to: Place];
 
-type RulerPlace = RulerPlaceCode extends `at-${infer Place}` ? Place : never;
+type Place = RulerPlaceCode extends `at-${infer Name}` ? Name : never;
 
-/** Something to do on one side: a dot to place, a border to join, a distance to read again. */
-type Task =
-  | {
-      readonly stage: keyof typeof REASONS_BY_STAGE;
-      readonly does: keyof typeof AXES;
-      readonly dot: Dot;
-      readonly laid: Laid;
-    }
-  | {
-      readonly stage: "thickness";
-      readonly does: "thickness";
-      readonly station: Station;
-      readonly laid: Laid;
-    }
-  | {
-      readonly stage: WorkStage;
-      readonly does: "upper-border" | "lower-border" | "again";
-      readonly laid: Laid;
-    };
-
+const EYE_TO_START: Laid = ["eyeToStart", "inner-eye-corner", "start"];
+const EYE_TO_ARCH: Laid = ["eyeToArch", "inner-eye-corner", "arch"];
 const FRONT: Laid = ["front", "start", "arch"];
 const TAIL: Laid = ["tail", "arch", "tail-end"];
-const FROM_EYE: Laid = ["exocanthionToTailEnd", "outer-eye-corner", "tail-end"];
-const BETWEEN_STARTS: Laid = ["startToStart", "other-start", "start"];
-const ALONG_FRONT: Laid = ["frontAlong", "start-by-tape", "arch"];
-const OVER_LID: Laid = ["lidToBrow", "lid", "lower-border"];
+const EYE_TO_TAIL: Laid = ["exocanthionToTailEnd", "outer-eye-corner", "tail-end"];
+const THICKNESS = {
+  start: ["startThickness", "start", "lower-start"],
+  body: ["bodyThickness", "body", "lower-body"],
+  arch: ["archThickness", "arch", "lower-arch"],
+} as const satisfies Record<keyof typeof STATIONS, Laid>;
 
-/** The tasks of each stage, done on the right and then on the left. */
-const STAGES: readonly (readonly Task[])[] = [
-  [
-    { stage: "levels", does: "up", dot: "upperStart", laid: ["startHeight", "level", "start"] },
-    { stage: "levels", does: "up", dot: "upperArch", laid: ["archHeight", "level", "arch"] },
-  ],
-  [{ stage: "starts", does: "outward", dot: "upperStart", laid: BETWEEN_STARTS }],
-  [{ stage: "arches", does: "outward", dot: "upperArch", laid: FRONT }],
-  [
-    { stage: "tail-ends", does: "up", dot: "tailEnd", laid: FROM_EYE },
-    { stage: "tail-ends", does: "outward", dot: "tailEnd", laid: TAIL },
-  ],
-  [{ stage: "upper-borders", does: "upper-border", laid: ALONG_FRONT }],
-  keysOf(STATIONS).map((station) => ({
-    stage: "thickness",
-    does: "thickness",
-    station,
-    laid: [`${station}Thickness`, "upper-dot", "lower-dot"],
-  })),
-  [{ stage: "lower-borders", does: "lower-border", laid: OVER_LID }],
-  [FRONT, TAIL, FROM_EYE].map((laid) => ({ stage: "check-upright", does: "again", laid })),
+/** What checks each dot on the skin. */
+const CHECKED: { readonly [Name in Dot]: readonly Laid[] } = {
+  upperStart: [EYE_TO_START],
+  upperBody: [],
+  upperArch: [EYE_TO_ARCH, FRONT],
+  tailEnd: [EYE_TO_TAIL, TAIL],
+  lowerStart: [THICKNESS.start],
+  lowerBody: [THICKNESS.body],
+  lowerArch: [THICKNESS.arch],
+};
+
+/** Every distance, once all is drawn. */
+const ALL: readonly Laid[] = [
+  ...Object.values(CHECKED).flat(),
+  ["frontAlong", "start-by-tape", "arch"],
+  ["lidToBrow", "lid", "lower-border"],
 ];
 
-/** The step of a task; none where there is nothing to read again. */
-function stepsOf(task: Task, plan: BrowPlan, side: Side, zero: Length<"mm">): readonly WorkStep[] {
-  const check = checkOf(task, plan, side);
-  if (task.does === "again" && check === undefined) return [];
-  const step = { stage: task.stage, side, ...doneBy(task, plan, side, check) };
-  if (check === undefined) return [step];
-  return [{ ...step, check: { ...check, reading: length(check.reading + zero) } }];
-}
+/** Dots of both brows that one ruler is laid across. */
+const ACROSS: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
 
-function checkOf(task: Task, plan: BrowPlan, side: Side): RulerCheck | undefined {
-  const [measure] = task.laid;
-  const { startToStart, ...measures } = plan.measures;
-  const planned = measure === "startToStart" ? startToStart : measures[side][measure];
-  if (planned === undefined) return undefined;
-  return {
-    ...placesOf(task, side),
-    reading: length(planned.value),
-    u: length(planned.u),
-  };
-}
-
-function placesOf(task: Task, side: Side): Pick<RulerCheck, "from" | "to"> {
-  const [, from, to] = task.laid;
-  return { from: placeNote(from, task, side), to: placeNote(to, task, side) };
-}
-
-function placeNote(at: RulerPlace, task: Task, side: Side): Note<RulerPlaceCode> {
-  if (at === "other-start") return stepNote("at-other-start", { side: otherSide(side) });
-  if (at !== "upper-dot" && at !== "lower-dot") return stepNote(`at-${at}`);
-  return stepNote(`at-${at}`, { station: "station" in task ? task.station : "start" });
-}
-
-type Done = Omit<WorkStep, "stage" | "side" | "check">;
-
-function doneBy(task: Task, plan: BrowPlan, side: Side, check: RulerCheck | undefined): Done {
-  switch (task.does) {
-    case "up":
-    case "outward":
-      return moved(task.does, plan, side, task.dot, whyOf(plan, side, task.dot, task.stage));
-    case "thickness": {
-      const { station } = task;
-      const where = { side, station };
-      const step =
-        check === undefined
-          ? stepNote("step-thickness-unknown", where)
-          : stepNote("step-thickness", { ...where, thickness: inHalves(check.reading) });
-      return still(step, whyOf(plan, side, STATIONS[station].lower, task.stage));
-    }
-    case "again":
-      return still(stepNote("step-again", { side, ...placesOf(task, side) }), [
-        stepNote("checked-upright"),
-      ]);
-    case "upper-border":
-    case "lower-border":
-      return still(stepNote(`step-${task.does}`, { side }), [stepNote("border-joined")]);
+function stepOf(plan: BrowPlan, move: Move): Note<StepCode | keyof MoveNotes> {
+  const station = keysOf(STATIONS).find((one) => STATIONS[one].lower === move.dot);
+  const thickness = station && plan.measures[move.side][`${station}Thickness`];
+  if (move.kind !== "place" || station === undefined || thickness === undefined) {
+    return noteOfMove(move);
   }
+  const { value } = thickness;
+  return stepNote("step-thickness", { side: move.side, station, thickness: inHalves(value) });
 }
 
-function still(step: Note<StepCode>, why: WorkStep["why"]): Done {
-  return { ...step, amount: mm(0), direction: "none", why };
+function closing(plan: BrowPlan, side: Side, zero: Length<"mm">): WorkStep {
+  const across = side === "right" ? ACROSS.flatMap((dot) => evenAcross(plan, dot, side, zero)) : [];
+  const checks = [...across, ...ALL.flatMap((laid) => laidOn(plan, side, laid, zero))];
+  const why = [stepNote("checked-upright")];
+  return { ...stepNote("step-borders", { side }), stage: "borders", side, why, checks };
 }
 
-/** Both ways along an axis. */
-const AXES = {
-  up: ["up", "down"],
-  outward: ["outward", "inward"],
-} as const;
+/** One ruler across both brows at a dot, and what it reads between them where that is a measure. */
+function evenAcross(
+  { dots, measures: { startToStart } }: BrowPlan,
+  dot: Dot,
+  side: Side,
+  zero: Length<"mm">,
+): readonly RulerCheck[] {
+  if (!ACROSS.includes(dot)) return [];
+  const by = dots.left[dot][1] - dots.right[dot][1];
+  const higher = by > 0 ? "left" : "right";
+  const laid =
+    inHalves(by) === 0
+      ? stepNote("laid-level", { dot })
+      : stepNote("laid-slanting", { dot, side: higher, by: inHalves(Math.abs(by)) });
+  if (dot !== "upperStart" || startToStart === undefined) return [{ laid }];
+  const from = stepNote("at-other-start", { side: otherSide(side) });
+  const between = stepNote("laid-between", { from, to: stepNote("at-start") });
+  return [{ laid }, { laid: between, ...readingOf(startToStart.value, startToStart.u, zero) }];
+}
 
-function moved(
-  axis: keyof typeof AXES,
+function laidOn(
   plan: BrowPlan,
   side: Side,
-  dot: Dot,
-  why: WorkStep["why"],
-): Done {
-  const [one, other] = AXES[axis];
-  const move = plan.moves.find((one) => one.side === side && one.dot === dot);
-  if (move?.kind !== "move" && move?.kind !== "stay") {
-    const { distance, height } = placeOnSide(plan.dots[side][dot], side);
-    const placed =
-      axis === "up"
-        ? stepNote("step-place-up", { side, dot, height: inHalves(height) })
-        : stepNote("step-place-across", { side, dot, distance: inHalves(distance) });
-    return still(placed, why);
-  }
-  const by = move[axis];
-  const amount = inHalves(Math.abs(by));
-  if (amount === 0) return still(stepNote("step-stay", { side, dot, one, other }), why);
-  const direction = by > 0 ? one : other;
-  const way = moveNote(`way-${direction}`, { by: amount });
-  return { ...stepNote("step-move", { side, dot, way }), amount: mm(amount), direction, why };
+  [measure, from, to]: Laid,
+  zero: Length<"mm">,
+): readonly RulerCheck[] {
+  const planned =
+    measure === "eyeToStart" || measure === "eyeToArch"
+      ? eyeToDot(plan, side, measure === "eyeToStart" ? "Start" : "Arch")
+      : plan.measures[side][measure];
+  if (planned === undefined) return [];
+  const ends = { from: stepNote(`at-${from}`), to: stepNote(`at-${to}`) };
+  return [{ laid: stepNote("laid-between", ends), ...readingOf(planned.value, planned.u, zero) }];
+}
+
+function readingOf(
+  value: number,
+  u: number,
+  zero: Length<"mm">,
+): Pick<RulerCheck, "reading" | "u"> {
+  return { reading: length(value + zero), u: length(u) };
 }
 
 /** Why a dot is where it is: its pin, or the one that it follows, else the plan's reasons for the stage. */
-function whyOf(
-  plan: BrowPlan,
-  side: Side,
-  dot: Dot,
-  stage: keyof typeof REASONS_BY_STAGE,
-): readonly Note<ReasonCode>[] {
+function whyOf(plan: BrowPlan, side: Side, dot: Dot, stage: DotStage): readonly Note<ReasonCode>[] {
   const follows = plan.origins[side][dot].from === "own" ? side : otherSide(side);
   const pinned = [side, follows].flatMap((of) =>
     plan.reasons.filter(
@@ -211,50 +188,23 @@ function whyOf(
     ),
   );
   if (pinned.length > 0) return pinned.slice(0, 1);
-  const ofStage: readonly ReasonCode[] = REASONS_BY_STAGE[stage];
-  return plan.reasons.filter(({ code }) => ofStage.includes(code));
+  return REASONS_BY_STAGE[stage].flatMap((one) => plan.reasons.filter(({ code }) => code === one));
 }
 
-/** The reasons that speak of a stage. */
-const REASONS_BY_STAGE = {
-  levels: REASONS_FOR.levels,
-  starts: REASONS_FOR.start,
-  arches: REASONS_FOR.arch,
-  "tail-ends": REASONS_FOR.tail,
-  thickness: REASONS_FOR.thickness,
-} as const;
-
-/** The stages in which an artist draws a map, in their order. */
-export type WorkStage =
-  | "levels"
-  | "starts"
-  | "arches"
-  | "tail-ends"
-  | "upper-borders"
-  | "thickness"
-  | "lower-borders"
-  | "check-upright";
-
-/** Which way a dot goes; `"none"` where it stays or where nothing is moved. */
-export type WorkDirection = Way | "none";
-
-/** How a ruler checks what was drawn: laid from one point to another, it must read so much. */
+/** How a ruler checks what was drawn. */
 export interface RulerCheck {
-  readonly from: Note<RulerPlaceCode>;
-  readonly to: Note<RulerPlaceCode>;
-  /** What the ruler shows at `to`, its zero's offset included. */
-  readonly reading: Length<"mm">;
+  /** From where to where it is laid, or across both brows; `say` tells it in words. */
+  readonly laid: Note<LaidCode>;
+  /** What the ruler shows at the far end, its zero's offset included; absent where it shows a level. */
+  readonly reading?: Length<"mm">;
   /** Standard uncertainty of the planned length itself. */
-  readonly u: Length<"mm">;
+  readonly u?: Length<"mm">;
 }
 
 /** One thing to do, in the order of work: `say` tells it in words. */
-export interface WorkStep extends Note<StepCode> {
+export interface WorkStep extends Note<StepCode | keyof MoveNotes> {
   readonly stage: WorkStage;
   readonly side: Side;
-  /** How far; 0 with `"none"`. */
-  readonly amount: Length<"mm">;
-  readonly direction: WorkDirection;
   readonly why: readonly Note<ReasonCode | keyof StepReasonNotes>[];
-  readonly check?: RulerCheck;
+  readonly checks: readonly RulerCheck[];
 }

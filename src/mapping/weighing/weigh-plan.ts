@@ -1,4 +1,3 @@
-import { distance } from "../../geometry/index.js";
 import type { FaceMeasures } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import {
@@ -20,6 +19,7 @@ import {
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
+import { borderMove } from "../dots/border-move.js";
 import { readFace } from "../dots/plan-dots.js";
 import { decideShares } from "../plan/decide-shares.js";
 import type { FaceRead, PlannedDots } from "../dots/planned-dots.js";
@@ -84,11 +84,12 @@ export function weighPlan(
   };
 }
 
-function movesOf({ natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" | "meanMove"> {
+function movesOf({ face, natural, dots }: PlannedDots): Pick<Weighed, "greatestMove" | "meanMove"> {
   const moves = PLACED_DOTS.flatMap((dot) =>
     SIDES.flatMap((side) => {
-      const grown = natural[side].dots[dot];
-      return grown === undefined ? [] : [{ side, dot, by: distance(grown, dots[side][dot]) }];
+      const [up, outward] = borderMove(dot, dots[side], natural[side].dots, face[side].brow);
+      const by = length<"mm">(Math.hypot(up, outward || 0));
+      return Number.isNaN(by) ? [] : [{ side, dot, by }];
     }),
   );
   return {

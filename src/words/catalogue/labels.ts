@@ -104,6 +104,7 @@ export interface Labels {
   readonly "panel-natural": { readonly side: Side };
   readonly "panel-planned": { readonly side: Side };
   readonly "heading-moves": NoValues;
+  readonly "no-moves": NoValues;
   readonly "heading-pins": NoValues;
   readonly "heading-cautions": NoValues;
   readonly "heading-steps": NoValues;

@@ -75,6 +75,8 @@ export interface Vocabularies {
   readonly markups: MarkupName;
   /** What was used instead of a landmark; what is no code, such as words of one's own, is said as it is. */
   readonly standIns: StandInCode;
+  /** Shares of the length that have a name, by two decimals: others are said as numbers. */
+  readonly shares: string;
   /** Where the depth of a brow is known from. */
   readonly depthOrigins: DepthOrigin;
 }

@@ -98,6 +98,7 @@ export const LABELS = {
   "panel-natural": "client’s {side:sides}, as it grows",
   "panel-planned": "client’s {side:sides}, as planned",
   "heading-moves": "Moves, numbered as in the picture",
+  "no-moves": "None: both brows stay as they grow.",
   "heading-pins": "Pinned dots, ringed in the picture",
   "heading-cautions": "Cautions",
   "heading-steps": "Step by step",

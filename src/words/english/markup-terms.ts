@@ -10,25 +10,25 @@ export const MARKUP_TERMS: Pick<
 
 function markupTerms(): typeof MARKUP_TERMS {
   const landmarks = {
-    endocanthion: "inner eye corner (endocanthion)",
-    exocanthion: "outer eye corner (exocanthion)",
+    endocanthion: "inner eye corner",
+    exocanthion: "outer eye corner",
     pupil: "pupil",
     limbusMedial: "inner edge of the iris",
     limbusLateral: "outer edge of the iris",
-    alare: "nose wing (alare)",
-    cheilion: "mouth corner (cheilion)",
+    alare: "nose wing",
+    cheilion: "mouth corner",
     upperLid: "upper lid",
     lowerLid: "lower lid",
     brow: "brow",
-    glabella: "between the brows (glabella)",
-    sellion: "root of the nose (sellion)",
-    pronasale: "tip of the nose (pronasale)",
-    subnasale: "base of the nose (subnasale)",
-    labialeSuperius: "upper lip (labiale superius)",
-    stomion: "middle of the mouth (stomion)",
-    stomionSuperius: "upper lip's margin (stomion superius)",
-    stomionInferius: "lower lip's margin (stomion inferius)",
-    menton: "chin (menton)",
+    glabella: "between the brows",
+    sellion: "root of the nose",
+    pronasale: "tip of the nose",
+    subnasale: "base of the nose",
+    labialeSuperius: "upper lip",
+    stomion: "middle of the mouth",
+    stomionSuperius: "upper lip's margin",
+    stomionInferius: "lower lip's margin",
+    menton: "chin",
   };
   return {
     landmarks,
@@ -71,7 +71,7 @@ function markupTerms(): typeof MARKUP_TERMS {
   };
 }
 
-/** A landmark on its side: "right nose wing (alare)". */
+/** A landmark on its side: "right nose wing". */
 function pathsOf(landmarks: Terms["landmarks"]): Terms["landmarkPaths"] {
   const side = (which: string): readonly (readonly [string, string])[] => [
     ...keysOf({ ...LANDMARKS.side, ...LANDMARKS.lines }).map(

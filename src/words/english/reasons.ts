@@ -27,13 +27,13 @@ export const REASONS = {
   "arch-moved-inward":
     "Arch of the {side:sides} brow moved inward along the border to the vertical of the {limit:archLimits}: it grows {distance:1mm} beyond it.",
   "arch-flat":
-    "The {side:sides} brow is flat (its border rises {rise:1mm} above the chord): it has no natural arch, so front and tail divide at {share:2} of the length by ruler.",
+    "The {side:sides} brow is flat (its border rises {rise:1mm} above the chord): it has no natural arch, so front and tail divide at {share:shares} of the length by ruler.",
   "arch-undetermined":
-    "Where the {side:sides} brow arches is known only to ±{u:1mm}: front and tail divide at {share:2} of the length by ruler instead.",
+    "Where the {side:sides} brow arches is known only to ±{u:1mm}: front and tail divide at {share:shares} of the length by ruler instead.",
   "arch-share-beyond":
-    "At {asked:2} of the length by ruler, the arch would lie {distance:1mm} past the vertical of the {limit:archLimits}: it stands on that, and the front takes {share:2}.",
+    "At {asked:shares} of the length by ruler, the arch would lie {distance:1mm} past the vertical of the {limit:archLimits}: it stands on that, and the front takes {share:shares}.",
   "arch-share-nowhere":
-    "No place of the brow gives the front {asked:2} of the length: the arch stands on the vertical of the {limit:archLimits}, and the front takes {share:2}.",
+    "No place of the brow gives the front {asked:shares} of the length: the arch stands on the vertical of the {limit:archLimits}, and the front takes {share:shares}.",
   "arch-chosen": "Arch as chosen: {convention:rules}.",
   "tail-at-guide": "Tail end {guide:rules}, {height:tailHeights}.",
   "thickness-natural":
@@ -64,7 +64,7 @@ export const REASONS = {
   "pins-break-thickness":
     "Pins leave the {thicker:sides} brow {difference:1mm} thicker at the {station:stations}, more than {limit:mm}.",
   "pins-break-share":
-    "Pins break the front share: that of the {side:sides} brow is {share:2}, asked for was {asked:2} ± {limit:2}.",
+    "Pins break the front share: that of the {side:sides} brow is {share:shares}, asked for was {asked:shares} ± {limit:2}.",
   "the-artist": "the artist",
   "pin-reason": ": {reason}",
 } as const;

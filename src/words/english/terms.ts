@@ -126,6 +126,7 @@ function terms(): Terms {
       upright: "the client did not sit upright",
       relaxed: "the client's face was not relaxed",
     },
+    shares: { "0.67": "two thirds" },
     depthOrigins: { landmarks: "as its landmarks say", usual: "as is usual" },
   };
 }

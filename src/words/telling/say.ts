@@ -87,7 +87,9 @@ export function fill(sentence: string, values: NoteValues, words: Words = ENGLIS
 }
 
 function shown(value: NoteValue, format: string | undefined, words: Words): string {
-  if (typeof value === "number") return figure(value, format, words);
+  if (typeof value === "number") {
+    return format === "shares" ? share(value, words) : figure(value, format, words);
+  }
   if (typeof value === "string") return term(value, format, words);
   if ("code" in value) return say(value, words);
   return value.map((one) => shown(one, format, words)).join(words.separator);
@@ -97,6 +99,13 @@ function term(value: string, vocabulary: string | undefined, { terms }: Words): 
   const table: Readonly<Record<string, string>> =
     vocabulary !== undefined && isKnown(vocabulary, terms) ? terms[vocabulary] : {};
   return Object.hasOwn(table, value) ? (table[value] ?? value) : value;
+}
+
+/** A share that has a name, or as a number. */
+function share(value: number, words: Words): string {
+  const { shares } = words.terms;
+  const key = value.toFixed(2);
+  return (Object.hasOwn(shares, key) ? shares[key] : undefined) ?? decimal(value, 2, words);
 }
 
 /** A number with so many decimals, or as it is; where it is a length or an area, in the reader's unit. */

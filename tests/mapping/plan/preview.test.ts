@@ -1,4 +1,5 @@
 import {
+  type BrowPlan,
   checkDrawn,
   type Choices,
   drawPlan,
@@ -24,10 +25,11 @@ const choices: Choices = {
   pins: [{ side: "left", dot: "upperArch", at: mm([42, 26.5]) }],
 };
 
-/** What has neither an uncertainty nor a decision by one. */
-function valuesOf(of: unknown): unknown {
+/** What has neither an uncertainty nor a decision by one, such as whether a move is worth a word. */
+function valuesOf({ moves, ...of }: BrowPlan): unknown {
+  const ways = moves.map(({ kind, ...way }) => ({ isPlaced: kind === "place", ...way }));
   return JSON.parse(
-    JSON.stringify(of, (key, value: unknown) =>
+    JSON.stringify({ ...of, ways }, (key, value: unknown) =>
       ["u", "decision", "shareDecisions"].includes(key) ? undefined : value,
     ),
   );

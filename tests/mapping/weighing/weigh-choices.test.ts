@@ -56,7 +56,9 @@ describe("weighChoices", () => {
   it("reads moves as the plan's moves do", () => {
     const { greatestMove, meanMove } = onlyRow(face, { lead: "left" });
     const sizes = planBrows(face, { lead: "left" }).moves.map((move) =>
-      move.kind === "place" ? expect.fail(say(move)) : Math.hypot(move.up, move.outward),
+      move.kind === "place"
+        ? expect.fail(say(move))
+        : Math.hypot(move.up.value, move.outward?.value ?? 0),
     );
     expect(greatestMove.by).toBeCloseTo(Math.max(...sizes), 9);
     expect(meanMove).toBeCloseTo(sizes.reduce((sum, size) => sum + size, 0) / sizes.length, 9);
