@@ -13,6 +13,6 @@ if (outcome.kind === "problem") {
   mkdirSync("demo", { recursive: true });
   writeFileSync("demo/map.svg", outcome.drawing);
   writeFileSync("demo/plan.json", JSON.stringify(outcome.plan, undefined, 2));
+  console.log("demo/map.svg: the picture; demo/plan.json: everything as data.\n");
   console.log(outcome.text);
-  console.log("\nWritten: demo/map.svg, the drawing; demo/plan.json, everything as data.");
 }

@@ -1,7 +1,7 @@
 /** Of what is read, and how to bring it back. */
 export const READINGS = {
   "dot-placed":
-    "{side:sides} {dot:dots}: place {distance:mm} from the midline, {height:mm} above the inner eye corners",
+    "{side:sides} {dot:dots}: {distance:mm} from the midline, {height:mm} above the inner eye corners",
   "dot-stays": "{side:sides} {dot:dots}: stays",
   "dot-moves": "{side:sides} {dot:dots}: {ways}",
   "way-up": "up {by:mm}",
