@@ -104,7 +104,7 @@ describe("a face from points that another program named", () => {
     const { midline, notes } = fromLandmarks({ ...points, lipTop: null }, names, pixels);
     expect(midline).toEqual({});
     expect(notes?.map((note) => say(note))).toEqual([
-      "middle of the mouth (stomion) is not complete: point lipTop of the markup is missing.",
+      "middle of the mouth is not complete: point lipTop of the markup is missing.",
     ]);
   });
 
