@@ -4,6 +4,7 @@ import { placeOnSide, type Way } from "../../symmetry/index.js";
 import { type Length, length, type Measured, type Note, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { borderMove } from "../dots/border-move.js";
+import { isHair } from "../dots/is-hair.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { Row } from "./mean-slopes.js";
 import { moveNote, type MoveNotes, type WayCode } from "./move-notes.js";
@@ -62,11 +63,12 @@ export function movesFrom(
   values: Row,
   u: Row,
 ): readonly Move[] {
-  const isGuess = face.standIns?.some(({ landmark }) => landmark === "brow") === true;
+  const isGuess = !isHair(face);
   const by = (at: number): Measured<Length<"mm">> | undefined => {
     const [value, unsure] = [values[at] as number, u[at] as number];
     if (Number.isNaN(value)) return undefined;
-    return { value: length(value), u: length(Number.isNaN(unsure) ? Infinity : unsure) };
+    // Adding 0 turns −0 into 0.
+    return { value: length(value + 0), u: length(Number.isNaN(unsure) ? Infinity : unsure) };
   };
   return PLACED_DOTS.flatMap((dot, index) =>
     SIDES.map((side): Move => {

@@ -61,7 +61,7 @@ export interface PlanOptions {
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const plan = planBrows(face, { lead: "left" });
  * const [first] = plan.moves;
- * first?.kind === "move" && first.up; // → { value: 3.0, u: 0.35 }
+ * first?.kind === "move" && first.up; // → { value: 3.0, u: 0.38 }
  * first; // → { kind: "move", side: "right", dot: "upperStart" }
  * plan.cautions[0]?.code; // → "planning-aid"
  * ```

@@ -1,3 +1,4 @@
+import { distanceFromLine } from "../../geometry/index.js";
 import type { Dot, SideLandmark } from "../../landmarks/index.js";
 import { GUIDES } from "../../landmarks/index.js";
 import { flatPoint, type FlatPoint, type Note, type Side } from "../../units/index.js";
@@ -75,15 +76,14 @@ export function stringLines({ face, guides, dots }: PlannedDots): StringLines {
     }),
   ];
   for (const side of SIDES) {
-    for (const { mark, convention: rule } of guides[side]) {
+    for (const { mark, convention: rule, line } of guides[side]) {
       const [landmark] = GUIDES[rule].through;
       const at = face[side][landmark];
-      if (at === undefined) continue;
+      const dot = DOT_OF[mark];
+      // A dot that yields to its hair lies off its guide.
+      if (at === undefined || Math.abs(distanceFromLine(dots[side][dot], line)) > OFF) continue;
       const from = atLandmark(side, landmark, flatPoint(at[0], at[1]));
-      const to = atDot(
-        side,
-        mark === "tail" ? "tailEnd" : mark === "arch" ? "upperArch" : "upperStart",
-      );
+      const to = atDot(side, dot);
       lines.push({ ...stepNote("thread-guide", { side, mark, rule }), through: [from, to] });
     }
     for (const [from, to] of BORDERS) {
@@ -93,6 +93,12 @@ export function stringLines({ face, guides, dots }: PlannedDots): StringLines {
   }
   return { points, lines };
 }
+
+/** Which dot each guide aims at. */
+const DOT_OF = { start: "upperStart", arch: "upperArch", tail: "tailEnd" } as const;
+
+/** How far off its guide a dot may lie, in mm: as fine as a pencil draws. */
+const OFF = 0.5;
 
 /** Dots of both brows that a thread is laid across, in the order of work. */
 const ACROSS: readonly Dot[] = ["upperStart", "lowerStart", "upperArch", "tailEnd"];

@@ -40,8 +40,8 @@ export interface WorkOptions {
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 3), midline: {} };
  * const [first] = workSteps(planBrows(face, { lead: "left" }), { rulerZero: mm(2) });
  * first && say(first); // → "right start: up 3 mm"
- * const checks = first?.checks.map(({ laid, reading }) => [say(laid), reading?.toFixed(1)]);
- * checks?.[0]; // → ["inner eye corner → start", "29.6"]
+ * first?.checks.map(({ laid }) => say(laid)).slice(1);
+ * // → ["left start → start", "inner eye corner → start"]
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {

@@ -1,5 +1,5 @@
 import { test } from "@fast-check/vitest";
-import { planDots, say } from "brow-geometry";
+import { mm, planDots, say } from "brow-geometry";
 import { stringLines } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
@@ -7,7 +7,7 @@ import { expectClose } from "../../support/close.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 describe("stringLines", () => {
-  const plan = planDots(syntheticFace());
+  const plan = planDots(syntheticFace(), { keepHair: mm(0) });
   const { points, lines } = stringLines(plan);
 
   it("lay a thread along the midline, across both brows, then along guides and borders", () => {
@@ -43,7 +43,7 @@ describe("stringLines", () => {
   });
 
   test.prop([anyFace(1)])("run through the outer eye corner to the tail end", (face) => {
-    const drawn = stringLines(planDots(face, { lead: "left" }));
+    const drawn = stringLines(planDots(face, { lead: "left", keepHair: mm(0) }));
     const line = drawn.lines.find((one) => say(one).startsWith("left tail end on"));
     const [from, to] = (line?.through ?? []).map((point) => drawn.points[point]?.at);
     const corner = face.left.exocanthion;

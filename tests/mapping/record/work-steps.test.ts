@@ -181,6 +181,7 @@ describe("workSteps", () => {
       reason,
     });
     const plan = planBrows(syntheticFace(), {
+      keepHair: mm(0),
       pins: [pin("upperArch", "scar"), pin("lowerBody", "mole")],
     });
     const why = (stage: WorkStage, side: Side, word: string) =>
@@ -204,7 +205,7 @@ describe("workSteps", () => {
     const [x, y] = planBrows(face).dots.left.upperStart;
     const pins: Pin[] = [{ side: "left", dot: "upperStart", at: mm([x + 1, y]), reason: "scar" }];
     const why = (carry: NonNullable<Choices["carry"]>) =>
-      workSteps(planBrows(face, { lead: "left", carry, pins }))
+      workSteps(planBrows(face, { lead: "left", carry, pins, keepHair: mm(0) }))
         .find(({ stage, side }) => stage === "starts" && side === "right")
         ?.why.map((reason) => say(reason))
         .join(" ");
