@@ -218,7 +218,9 @@ describe("grantWishes", () => {
         expect(grant.granted).toBeLessThanOrEqual(wish.amount);
         expect(grant.note.code).toBe(grant.granted === wish.amount ? "wish-granted" : "wish-held");
         const kinds = (plan: ReturnType<typeof planDots>): readonly string[] =>
-          shapeFindings(plan).map(({ code, values }) => `${code} ${values["side"] === "left" ? "left" : "right"}`);
+          shapeFindings(plan).map(
+            ({ code, values }) => `${code} ${values["side"] === "left" ? "left" : "right"}`,
+          );
         const known = kinds(planDots(someone));
         expect(kinds(planDots(someone, made)).filter((kind) => !known.includes(kind))).toEqual([]);
       }),
