@@ -52,6 +52,18 @@ export function headingIn(
   };
 }
 
+/** A heading in the middle of a box's upper edge. */
+export function middleHeading(text: string, box: Box, brush: Brush): ColouredLabel {
+  const corner = headingIn("left", text, box, brush);
+  return {
+    ...corner,
+    at: [box.x + box.width / 2, box.y],
+    towards: [[0, 1]],
+    // As far down as headings in a corner, which stand off it sideways as well.
+    gap: corner.gap * Math.SQRT1_2,
+  };
+}
+
 /** Which side of the face is which, in the corners of a box that shows both. */
 export function sideHeadings(box: Box, brush: Brush): readonly ColouredLabel[] {
   return [

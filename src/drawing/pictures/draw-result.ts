@@ -13,10 +13,10 @@ import { ENGLISH, say, type Words } from "../../words/index.js";
 import { areaFigure, areaSign, decimal, label, lengthSign } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, strokeGroup } from "../canvas/brush.js";
-import { compose, type Composition, headingIn, sideHeadings } from "../canvas/compose.js";
+import { compose, type Composition, middleHeading, sideHeadings } from "../canvas/compose.js";
 import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import { linesAt } from "../canvas/label-layer.js";
-import type { ColouredLabel, Layer } from "../canvas/layer.js";
+import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
@@ -152,16 +152,13 @@ function panel(
     ...SIDES.map((side) => hatchedLayer(plan, result, side, brush)),
     ...SIDES.map((side) => ({ elements: captionOf(result, side, box, brush) })),
   ];
-  const named = label(words, "panel-result", { name: result.name, weeks: weeksOf(result) });
-  const corner = headingIn("left", named, box, brush);
-  const heading: ColouredLabel = {
-    ...corner,
-    at: [box.x + box.width / 2, box.y],
-    towards: [[0, 1]],
-    // As far down as headings in a corner, which stand off it sideways as well.
-    gap: corner.gap * Math.SQRT1_2,
-  };
-  return compose(layers, [...sideHeadings(box, brush), heading], box, brush);
+  const named = label(words, "panel-result", { name: result.name, weeks: weeksOf(result, words) });
+  return compose(
+    layers,
+    [...sideHeadings(box, brush), middleHeading(named, box, brush)],
+    box,
+    brush,
+  );
 }
 
 /** What of the plan is not covered, and what lies outside it. */
@@ -223,8 +220,8 @@ function figuresOf(
   };
 }
 
-function weeksOf({ weeks }: StageResult): string {
-  return String(weeks);
+function weeksOf({ weeks }: StageResult, words: Words): string {
+  return decimal(weeks, Number.isInteger(weeks) ? 0 : 1, words);
 }
 
 function entriesFor(words: Words): readonly LegendEntry[] {

@@ -1,8 +1,7 @@
-import { pointAlong, polylineLength } from "../../geometry/index.js";
 import { heightOver } from "../../geometry/internal.js";
 import type { Brow } from "../../landmarks/index.js";
 import type { Registration } from "../../symmetry/index.js";
-import { length, type Length, measured, type Polyline } from "../../units/index.js";
+import { length, type Length, measured, type Point, type Polyline } from "../../units/index.js";
 import { decideUnder } from "../../units/internal.js";
 import type { JudgedOptions, ThicknessChange } from "./result.js";
 
@@ -38,12 +37,12 @@ function thicknessAt(
   { upper, lower }: Required<Brow<"mm">>,
   share: number,
 ): Length<"mm"> | undefined {
-  const [from, to] = [endOf(upper, 0), endOf(upper, 1)];
+  const [from, to] = [xAt(upper, 0), xAt(upper, -1)];
   const x = length<"mm">(from + share * (to - from));
   const [top, bottom] = [heightOver(x, upper), heightOver(x, lower)];
   return top === undefined || bottom === undefined ? undefined : length(top - bottom);
 }
 
-function endOf(border: Polyline<"mm">, share: 0 | 1): number {
-  return pointAlong(border, length(share * polylineLength(border))).at[0];
+function xAt(border: Polyline<"mm">, end: 0 | -1): number {
+  return (border.at(end) as Point<"mm">)[0];
 }

@@ -16,7 +16,7 @@ import { type WishLimitNotes, wishNote } from "./notes.js";
 /** The marks that guides hold across the face, the dot of each, and the guides between which it stays. */
 const HELD = {
   start: { dot: "upperStart", guides: START_CONVENTIONS },
-  // A brow that ends before the outer corner leaves the eye without its frame.
+  // That a brow does not end before the outer corner of the eye is trade practice, no source.
   tail: { dot: "tailEnd", guides: [...TAIL_CONVENTIONS, "exocanthion-vertical"] },
 } as const;
 
