@@ -96,6 +96,17 @@ describe("pathLength", () => {
       ],
       2 * Math.SQRT2 - 1,
     ],
+    // Two turns of a double-backing line, over which two rules once agreed by chance.
+    [
+      "a line that turns twice",
+      [
+        [0, 0],
+        [0, -33.04348988458514],
+        [0, 93.72201962396502],
+        [0, -68.1551375426352],
+      ],
+      112.31032807238907,
+    ],
   ] as const)("of %s is the closed form", (_, points, expected) => {
     const [from, leaving, arriving, to] = points.map(([x, y]) => mm([x, y]));
     expectClose(pathLength([[from, leaving, arriving, to] as Cubic<"mm">]), expected, 1e-9);
