@@ -70,27 +70,24 @@ export function isWithin(inner: Box, outer: Box): boolean {
 }
 
 export function clippedTo(box: Box, { from, to }: Stretch): Stretch | undefined {
-  const [x, y] = [to[0] - from[0], to[1] - from[1]];
-  let enters = 0;
-  let leaves = 1;
-  // Each edge is a gate: how far beyond it the stretch starts, and how fast it comes back.
-  for (const [rate, room] of [
-    [-x, from[0] - box.x],
-    [x, box.x + box.width - from[0]],
-    [-y, from[1] - box.y],
-    [y, box.y + box.height - from[1]],
-  ] as const) {
-    if (rate === 0) {
-      if (room < 0) return undefined;
-    } else if (rate < 0) {
-      enters = Math.max(enters, room / rate);
-    } else {
-      leaves = Math.min(leaves, room / rate);
-    }
-  }
+  const [left, top] = from;
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  // Most stretches of a picture lie beyond one edge: they are told without a division.
+  if (left < box.x ? to[0] < box.x : left > right && to[0] > right) return undefined;
+  if (top < box.y ? to[1] < box.y : top > bottom && to[1] > bottom) return undefined;
+  const [x, y] = [to[0] - left, to[1] - top];
+  const [first, last] = passage(box.x - left, right - left, x);
+  const [above, below] = passage(box.y - top, bottom - top, y);
+  const [enters, leaves] = [Math.max(0, first, above), Math.min(1, last, below)];
   if (enters > leaves) return undefined;
   return {
-    from: [from[0] + enters * x, from[1] + enters * y],
-    to: [from[0] + leaves * x, from[1] + leaves * y],
+    from: [left + enters * x, top + enters * y],
+    to: [left + leaves * x, top + leaves * y],
   };
+}
+
+/** Between which shares of a way it lies between two edges; a way along them does so all the time. */
+function passage(low: number, high: number, way: number): readonly [number, number] {
+  if (way === 0) return [0, 1];
+  return way > 0 ? [low / way, high / way] : [high / way, low / way];
 }

@@ -60,9 +60,23 @@ const STEPS = [0, 0.35, 0.7, 1.1, 1.6, 2.3, 3.2, 4.5, 6.5, 9, 13];
 /** A label this much farther away than its gap gets a leader, in type sizes. */
 const LEADER_FROM = 0.9;
 
-const ALL_AROUND: readonly Spot[] = Array.from({ length: 16 }, (_, index) => {
+/** A direction of length 1, and where the middle of a box lies that stands there: from its nearest edge or corner. */
+interface Way {
+  readonly along: Spot;
+  /** As shares of half the box. Near-horizontal ways centre it vertically, near-vertical ones horizontally. */
+  readonly aside: Spot;
+}
+
+function wayIn([x, y]: Spot): Way {
+  const size = Math.hypot(x, y);
+  const aside = (part: number): number => Math.max(-1, Math.min(1, part * Math.SQRT2));
+  const along: Spot = [x / size, y / size];
+  return { along, aside: [aside(along[0]), aside(along[1])] };
+}
+
+const ALL_AROUND: readonly Way[] = Array.from({ length: 16 }, (_, index) => {
   const angle = (index * Math.PI) / 8;
-  return [Math.cos(angle), Math.sin(angle)] as const;
+  return wayIn([Math.cos(angle), Math.sin(angle)]);
 });
 
 /** What each type size costs; `waiting`: over a place still to be named, whose leader could not get away. */
@@ -84,25 +98,28 @@ function cheapest<Kind extends Label>(
 ): PlacedLabel<Kind> | undefined {
   const width = textWidth(label.text, label.size, label.weight);
   const height = LINE_HEIGHT * label.size;
-  const candidates = [label.at, ...(label.orAt ?? [])].flatMap((at, place) => [
-    ...label.towards.map((direction, index) => ({
-      from: { ...label, at },
-      direction,
-      turned: place * COST.along + index * COST.turn,
-    })),
-    ...ALL_AROUND.map((direction) => ({
-      from: { ...label, at },
-      direction,
-      turned: place * COST.along + COST.elsewhere,
-    })),
-  ]);
+  const candidates = [label.at, ...(label.orAt ?? [])].flatMap((at, place) => {
+    const from = { ...label, at };
+    const along = place * COST.along;
+    return [
+      ...label.towards.map((direction, index) => ({
+        from,
+        way: wayIn(direction),
+        turned: along + index * COST.turn,
+      })),
+      ...ALL_AROUND.map((way) => ({ from, way, turned: along + COST.elsewhere })),
+    ];
+  });
   let best: Candidate<Kind> | undefined;
   for (const step of STEPS) {
     // Nothing farther away can be cheaper any more.
     if (best !== undefined && best.cost <= step * COST.away) break;
-    for (const { from, direction, turned } of candidates) {
-      const box = beside(from.at, direction, label.gap + step * label.size, width, height);
-      best = cheaper(from, box, turned + step * COST.away, best, surroundings, placed);
+    const away = label.gap + step * label.size;
+    for (const { from, way, turned } of candidates) {
+      const moving = turned + step * COST.away;
+      if (best !== undefined && moving >= best.cost) continue;
+      const box = beside(from.at, way, away, width, height);
+      best = cheaper(from, box, moving, best, surroundings, placed);
     }
   }
   return best?.found ?? anywhere(label, width, height, surroundings, placed);
@@ -122,6 +139,7 @@ function anywhere<Kind extends Label>(
     for (let x = bounds.x; x + width <= bounds.x + bounds.width; x += Math.max(width / 2, height)) {
       const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
       const cost = (COST.away * away) / label.size;
+      if (best !== undefined && cost >= best.cost) continue;
       best = cheaper(label, { x, y, width, height }, cost, best, surroundings, placed);
     }
   }
@@ -137,7 +155,6 @@ function cheaper<Kind extends Label>(
   surroundings: Scene,
   placed: readonly PlacedLabel[],
 ): Candidate<Kind> | undefined {
-  if (best !== undefined && moving >= best.cost) return best;
   const leader = leaderTo(label, box);
   if (!isFree(box, leader, label, surroundings, placed)) return best;
   const cost =
@@ -149,16 +166,11 @@ function cheaper<Kind extends Label>(
   return { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
 }
 
-/** The box that stands in a direction from a place, its nearest edge or corner at a distance. */
-function beside(at: Spot, direction: Spot, away: number, width: number, height: number): Box {
-  const size = Math.hypot(direction[0], direction[1]);
-  const [x, y] = [direction[0] / size, direction[1] / size];
-  // Near-horizontal directions centre the box vertically, near-vertical ones horizontally.
-  const across = Math.max(-1, Math.min(1, x * Math.SQRT2));
-  const down = Math.max(-1, Math.min(1, y * Math.SQRT2));
+/** The box that stands on a way from a place, its nearest edge or corner at a distance. */
+function beside(at: Spot, { along, aside }: Way, away: number, width: number, height: number): Box {
   return {
-    x: at[0] + x * away + (across * width) / 2 - width / 2,
-    y: at[1] + y * away + (down * height) / 2 - height / 2,
+    x: at[0] + along[0] * away + (aside[0] * width) / 2 - width / 2,
+    y: at[1] + along[1] * away + (aside[1] * height) / 2 - height / 2,
     width,
     height,
   };

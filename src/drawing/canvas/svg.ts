@@ -54,29 +54,34 @@ export function pictureSource(
 
 /** An element as SVG source, one line for each element that holds no running text. */
 export function svgSource(root: SvgElement): string {
-  return `${lines(root, "").join("\n")}\n`;
+  return lines(root, "");
 }
 
 /** Thousandths of a picture unit: below a hundredth of a millimetre in every picture made here. */
 const DECIMALS = 3;
+const STEPS = 10 ** DECIMALS;
 
 export function coordinate(value: number): string {
   requireFinite("svgSource", "coordinate", value);
+  const steps = value * STEPS;
+  const nearest = Math.round(steps);
+  // `toFixed` is exact and many times slower: it is asked where a product could round the other way.
+  const rounded =
+    Math.abs(steps - nearest) < 0.499 ? nearest / STEPS : Number(value.toFixed(DECIMALS));
   // Adding 0 turns −0 into 0.
-  return String(Number(value.toFixed(DECIMALS)) + 0);
+  return String(rounded + 0);
 }
 
-function lines(node: SvgElement, indent: string): readonly string[] {
-  const opening = `${indent}<${node.name}${attributesSource(node.attributes)}`;
-  if (node.children.length === 0) return [`${opening}/>`];
-  const closing = `</${node.name}>`;
-  if (node.children.some((child) => typeof child === "string")) {
-    return [`${opening}>${node.children.map(inline).join("")}${closing}`];
+function lines(node: SvgElement, indent: string): string {
+  const { name, children } = node;
+  const opening = `${indent}<${name}${attributesSource(node.attributes)}`;
+  if (children.length === 0) return `${opening}/>\n`;
+  if (children.some((child) => typeof child === "string")) {
+    return `${opening}>${children.map(inline).join("")}</${name}>\n`;
   }
-  const inner = (node.children as readonly SvgElement[]).flatMap((child) =>
-    lines(child, `${indent}  `),
-  );
-  return [`${opening}>`, ...inner, `${indent}${closing}`];
+  let inner = "";
+  for (const child of children as readonly SvgElement[]) inner += lines(child, `${indent}  `);
+  return `${opening}>\n${inner}${indent}</${name}>\n`;
 }
 
 function inline(node: SvgNode): string {
@@ -86,14 +91,13 @@ function inline(node: SvgNode): string {
 }
 
 function attributesSource(attributes: Attributes): string {
-  return Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([name, value]) => ` ${name}="${attributeValue(value as string | number)}"`)
-    .join("");
-}
-
-function attributeValue(value: string | number): string {
-  return typeof value === "number" ? coordinate(value) : escaped(value);
+  let source = "";
+  for (const name of Object.keys(attributes)) {
+    const value = attributes[name];
+    if (value === undefined) continue;
+    source += ` ${name}="${typeof value === "number" ? coordinate(value) : escaped(value)}"`;
+  }
+  return source;
 }
 
 /** What is no character of XML 1.0 (production 2), even when escaped: most control characters, halves of pairs. */
@@ -110,7 +114,11 @@ const ENTITIES: Readonly<Record<string, string>> = {
   "\r": "&#13;",
 };
 
+/** What needs no escaping: most of what is written, paths and numbers among it. */
+const PLAIN = /^[ !#-%(-;=?-~]*$/;
+
 function escaped(text: string): string {
+  if (PLAIN.test(text)) return text;
   return text
     .replace(FORBIDDEN, "\uFFFD")
     .replace(/[&<>"'\t\n\r]/g, (character) => ENTITIES[character] as string);
