@@ -32,7 +32,7 @@ export function browCurves(dots: OutlineDots, options: OutlineOptions): BrowCurv
   const lower = hermiteDifference(upper, thicknessOver(upper, dots));
   const [top, bottom] = [startOf(upper), startOf(lower)];
   if (!frontIsClear(upper, lower)) {
-    refuseDot(dots, "lowerStart", "a front edge that does not cross a border");
+    refuseDot(dots, "lowerStart", "a front edge that crosses no border");
   }
   // So many half thicknesses; a cubic reaches three quarters as far as its inner points.
   const half = Math.hypot(top.x - bottom.x, top.y - bottom.y) / 2;
@@ -53,7 +53,7 @@ function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
     const height = hermiteAt(upper, outwards * x);
     if (height <= y) {
       const most = shownValue(height, 4);
-      refuseDot(dots, dot, `a y under ${most}, the height of the upper border there`);
+      refuseDot(dots, dot, `a y under ${most}, the upper border`);
     }
     return [outwards * x, height - y];
   });

@@ -59,7 +59,7 @@ export function requireOutwards<Name extends Dot>(
   order.forEach((dot, index) => {
     const before = order[index - 1];
     if (before !== undefined && outwards * dots[dot][0] <= outwards * dots[before][0]) {
-      const need = `an x farther outwards than that of ${before}, ${dots[before][0]}`;
+      const need = `an x farther outwards than ${before}, ${dots[before][0]}`;
       refuse("inconsistent", where, `dots.${dot}`, dots[dot], need);
     }
   });
@@ -95,7 +95,7 @@ export function borderThroughBody(
   if (Math.abs(hermiteAt(border, x) - body[1]) <= SAME_HEIGHT) return border;
   if (!isOnTheWay(dots, body)) {
     const [start, arch] = [shownValue(dots.upperStart[1], 4), shownValue(dots.upperArch[1], 4)];
-    const need = `a y between those of the start, ${start}, and the arch, ${arch}`;
+    const need = `a y between start, ${start}, and arch, ${arch}`;
     refuse("inconsistent", where, "dots.upperBody", body, need);
   }
   return bent(border, x, body[1], shape);

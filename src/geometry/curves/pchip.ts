@@ -1,4 +1,3 @@
-import { refuse, requireFinite } from "../../units/internal.js";
 import type { HermiteCurve } from "./hermite.js";
 
 /**
@@ -8,9 +7,10 @@ import type { HermiteCurve } from "./hermite.js";
  *
  * Source: Fritsch & Carlson 1980; slopes as weighted harmonic means, and at the ends by three points,
  * as in SciPy's `PchipInterpolator`.
+ *
+ * @param points two or more, x growing: those who ask have refused others
  */
 export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
-  requirePoints(points);
   const legs = points.slice(1).map(([x, y], index) => {
     const [fromX, fromY] = points[index] as readonly [number, number];
     return { width: x - fromX, slope: (y - fromY) / (x - fromX) };
@@ -52,23 +52,4 @@ function endSlope(near: Leg, far: Leg | undefined): number {
   if (slope * near.slope <= 0) return 0;
   const turns = near.slope * far.slope <= 0;
   return turns && Math.abs(slope) > 3 * Math.abs(near.slope) ? 3 * near.slope : slope;
-}
-
-function requirePoints(points: readonly (readonly [x: number, y: number])[]): void {
-  const where = "pchip";
-  if (points.length < 2) refuse("wrong-count", where, "points", points, "at least 2 points");
-  let before = Number.NEGATIVE_INFINITY;
-  for (let index = 0; index < points.length; index += 1) {
-    const [x, y] = points[index] as readonly [number, number];
-    // Asked first: naming every number would cost more than the slopes.
-    if (!Number.isFinite(x) || !Number.isFinite(y)) {
-      requireFinite(where, `points[${index}][0]`, x);
-      requireFinite(where, `points[${index}][1]`, y);
-    }
-    if (x <= before) {
-      const need = `more than ${before}, the x before it`;
-      refuse("out-of-range", where, `points[${index}][0]`, x, need);
-    }
-    before = x;
-  }
 }

@@ -80,7 +80,7 @@ export function mirrorLineOf<U extends Unit>(
     ? robustAxis(terms)
     : { axis: leastSquaresAxis(terms), growth: Infinity };
   if (!favoursDirection(axis)) {
-    const need = "points that mirror each other better across one line than across others";
+    const need = "points with one mirror line";
     refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
   }
   const shares = terms.map((term) => squaredShare(term, axis));
@@ -108,7 +108,7 @@ function robustAxis(terms: readonly MirrorTerm[]): GrownAxis {
   const axis = growth < MOST_GROWTH ? bisquareAxis(terms, start, growth) : undefined;
   if (axis !== undefined) return { axis, growth };
   const points = terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]);
-  const need = "points that mirror each other to within seven spreads";
+  const need = "points that mirror each other";
   refuse("inconsistent", "bestMirrorLine", "pairs", points, need);
 }
 

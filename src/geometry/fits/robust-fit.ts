@@ -147,12 +147,12 @@ function requireRows(
 }
 
 function refuseTerms(): never {
-  const need = "terms that differ where the values lie";
+  const need = "terms that differ";
   refuse(
     "ill-conditioned",
     "fitRobustly",
     "terms",
-    "a sum in which one term repeats the others",
+    "a sum with one term twice",
     need,
   );
 }

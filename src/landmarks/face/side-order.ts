@@ -30,9 +30,7 @@ export function requireSideOrder<U extends Unit>(
     where,
     "eye corners from the client's right to the left",
     eyes.map((point) => [point[0], point[1]]),
-    yAxis === "down"
-      ? 'x to grow in this order: check right and left, and say mirrored: "frame" or "coordinates" of a flipped picture'
-      : "x to grow in this order: check right and left, and the axes",
+    `the client's own right and left, y ${yAxis}; of a flipped picture, mirrored: "frame" or "coordinates"`,
   );
 }
 

@@ -70,11 +70,11 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
   const isPoint = (index: number): boolean =>
     Number.isInteger(index) && index >= 0 && index < points;
   if (!Array.isArray(missing) || !missing.every(isPoint)) {
-    const need = `a list of numbers of points, from 0 to ${points - 1}`;
+    const need = `indices of points, 0 to ${points - 1}`;
     refuse("out-of-range", where, "missing", missing, need);
   }
   requireFlag(where, "correct", options.correct);
-  requireObject(where, "uncertainty", uncertainty, "an object with default, landmarks, or both");
+  requireObject(where, "uncertainty", uncertainty, "default, landmarks, or both");
   if (uncertainty.default !== undefined) {
     requireUncertainty(where, "uncertainty.default", uncertainty.default);
   }
@@ -92,19 +92,16 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
 export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
   const image = options.image;
   if (image === undefined) return undefined;
-  requireObject(where, "image", image, "the width and height of the picture");
+  requireObject(where, "image", image, IMAGE_SIZE);
   requirePositive(where, "image.width", image.width);
   requirePositive(where, "image.height", image.height);
   return image;
 }
 
 /** Refuses to go on without the size of the image. */
-export function requireImageSize(
-  where: string,
-  image: ImageSize | undefined,
-  why: string,
-): ImageSize {
+export function requireImageSize(where: string, image: ImageSize | undefined): ImageSize {
   if (image !== undefined) return image;
-  const need = `the width and height of the picture: ${why}`;
-  refuse("image-size-needed", where, "image", undefined, need);
+  refuse("image-size-needed", where, "image", undefined, IMAGE_SIZE);
 }
+
+const IMAGE_SIZE = "the width and height of the picture";

@@ -41,9 +41,7 @@ export function readPoints(
   );
   const [across, down] = pixelsPerUnit(where, raw, options);
   const flipped = options.mirrored !== undefined && options.mirrored !== "no";
-  const width = flipped
-    ? requireImageSize(where, imageSize(where, options), "a flipped picture is turned back").width
-    : 0;
+  const width = flipped ? requireImageSize(where, imageSize(where, options)).width : 0;
   const points = raw.map((point) => {
     if (point === undefined) return undefined;
     const x = flipped ? width - point.x * across : point.x * across;
@@ -105,12 +103,12 @@ function pixelsPerUnit(
       if (high > FARTHEST_SHARE || low < -FARTHEST_SHARE) {
         refuseUnit(where, "normalised", `"pixels" for values from ${low} to ${high}`);
       }
-      const { width, height } = requireImageSize(where, image, "shares of it are to be pixels");
+      const { width, height } = requireImageSize(where, image);
       return [width, height];
     }
     case "pixels":
       if (values.length > 0 && low >= SHARES.from && high <= SHARES.to) {
-        requireImageSize(where, image, "these coordinates are shares of it");
+        requireImageSize(where, image);
         refuseUnit(where, "pixels", `"normalised" for values from ${low} to ${high}`);
       }
       return [1, 1];
@@ -159,6 +157,6 @@ function requireDepthUnit(where: string, points: PicturePoints, { right, left }:
   const other = pointAt(points, left.points.exocanthion);
   if (one === undefined || other === undefined) return;
   if (depth >= LEAST_DEPTH * distance(one, other)) return;
-  const need = "depths that count pixels as x does, or none at all";
+  const need = "depths in pixels, or none";
   refuse("inconsistent", where, "landmarks[…].z", depth, need);
 }

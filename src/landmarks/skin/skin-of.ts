@@ -72,7 +72,7 @@ function modelledSkin(face: Face<"mm">): Skin {
   if (right === undefined || left === undefined) {
     const sides = SIDES.filter((side) => !face[side].exocanthion);
     const field = sides.map((side) => `${side}.exocanthion`).join(", ");
-    const need = "a point: skin falls back by the width of the face";
+    const need = "a point";
     refuse("missing-landmark", "skinOf", field, undefined, need);
   }
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
@@ -83,7 +83,7 @@ function modelledSkin(face: Face<"mm">): Skin {
 function fittedSkin(face: Face<"mm">): FittedSkin {
   const shallow = shallowSide(face);
   if (shallow !== undefined) {
-    const need = `three points with depth or more, over ${LEAST_REACH} mm of x`;
+    const need = `3 points with depth, over ${LEAST_REACH} mm`;
     refuse("missing-landmark", "skinOf", `${shallow}.brow.upper`, face[shallow].brow?.upper, need);
   }
   const places = deepPlaces(face);

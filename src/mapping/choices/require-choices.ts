@@ -34,7 +34,7 @@ export function requireChoices(where: string, choices: Choices): void {
   requireFlag(where, "declared.relaxed", choices.declared?.relaxed);
   if (choices.tolerances !== undefined) {
     const named = choices.tolerances.tolerances;
-    requireObject(where, "tolerances.tolerances", named, "limits by name, as in a tolerance set");
+    requireObject(where, "tolerances.tolerances", named, "limits by name");
   }
   if (levelLimit !== undefined) requirePositive(where, "levelLimit", levelLimit);
   requireWithin(where, "keepHair", choices.keepHair ?? 0, 0, MOST_KEPT);
@@ -60,11 +60,11 @@ const WORDS: { readonly [Field in ChosenWord]: readonly string[] } = {
 
 function requireCarriable(where: string, { lead, levelLimit }: Choices): void {
   if (lead === undefined || lead === "middle") {
-    const need = "right or left: a brow is carried by measure from the one that leads";
+    const need = 'right or left, or carry: "mirror"';
     refuse("inconsistent", where, "lead", lead, need);
   }
   if (levelLimit !== undefined) {
-    const need = "a brow that is mirrored: one carried by measure takes the leading heights";
+    const need = 'carry: "mirror"';
     refuse("inconsistent", where, "levelLimit", levelLimit, need);
   }
 }
@@ -79,12 +79,12 @@ function requireUsablePins(where: string, pins: readonly Pin[]): void {
     requireFinitePoint(where, `${field}.at`, pin.at);
     const earlier = pins.findIndex(({ side, dot }) => side === pin.side && dot === pin.dot);
     if (earlier !== index) {
-      const need = `one pin for the ${pin.side} ${pin.dot}, which pins[${earlier}] fixes at [${pins[earlier]?.at.join(", ") ?? ""}]`;
+      const need = `another dot than pins[${earlier}]`;
       refuse("contradicting-pins", where, field, pin.at, need);
     }
     const outward = pin.side === "left" ? pin.at[0] : -pin.at[0];
     if (outward <= 0) {
-      const need = `a point on the client's ${pin.side} (x ${pin.side === "left" ? "above" : "below"} 0)`;
+      const need = `an x ${pin.side === "left" ? "above" : "below"} 0`;
       refuse("contradicting-pins", where, `${field}.at`, pin.at, need);
     }
   });

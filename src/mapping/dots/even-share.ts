@@ -26,7 +26,7 @@ export function evenShare(
     };
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {
-      const need = `a height at which the front can take ${shownValue(frontShare, 4)} of front and tail`;
+      const need = `a height that gives the front ${shownValue(frontShare, 4)} of the whole`;
       refuse("no-solution", "planDots", `${side} upperArch`, height, need);
     }
     return even;

@@ -28,7 +28,7 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    const need = "these landmarks on both sides";
+    const need = "a point on both sides";
     refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, need);
   }
   const plannable = face as PlannableFace<U>;

@@ -239,6 +239,6 @@ function crestOf(arch: NaturalArch): FlatPoint<"mm"> | undefined {
 }
 
 function refuseFlat(side: Side, rise: number): never {
-  const need = "an arch that shows: a flat brow has none to follow";
+  const need = "an arch that shows";
   refuse("no-solution", "planDots", `rise of the ${side} brow`, rise, need);
 }

@@ -74,6 +74,6 @@ export function requireUnmirrored(
   { line: { direction } }: Midline<"px">,
 ): void {
   if (leftIsPositive(direction, senseOf(face))) return;
-  const need = "an unmirrored photo, y down, with the client's own right and left";
+  const need = "the client's own right and left, y down";
   refuse("sides-swapped", where, "face", [face.right.endocanthion, face.left.endocanthion], need);
 }

@@ -95,7 +95,7 @@ function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midli
 
 function requireUpwards<U extends Unit>({ midline }: Face<U>, { upwards }: FaceSense): void {
   if (upwards !== undefined) return;
-  const need = "a landmark above or below the eyes, to tell the forehead from the chin";
+  const need = "a landmark above or below the eyes";
   refuse("missing-landmark", "fitMidline", "midline", midline, need);
 }
 
@@ -120,7 +120,7 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
       refuse("coincident-points", "fitMidline", `left.${name}`, left, need);
     }
     if (leftwards !== undefined && x * leftwards[0] + y * leftwards[1] < 0) {
-      const need = "a point on the client's own right, as the other pairs have it";
+      const need = "the client's own right and left";
       refuse("sides-swapped", "fitMidline", `right.${name}`, right, need);
     }
   }

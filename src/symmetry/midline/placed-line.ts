@@ -42,7 +42,7 @@ export function placeOnFace<U extends Unit>(
 
 /** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
 function refuseMirrored(direction: Line<"px">["direction"]): never {
-  const need = "the client's own right and left; the photo is mirrored, or the sides are swapped";
+  const need = "the client's own right and left";
   refuse("sides-swapped", "fitMidline", "right, left", direction, need);
 }
 

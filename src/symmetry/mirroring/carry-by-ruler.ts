@@ -45,7 +45,7 @@ function placeByRuler(
   // twice as far out is too far on any skin.
   const distance = rootBetween(from.distance, from.distance + 2 * size, excess);
   if (distance !== undefined) return { distance, height };
-  const need = `at least the ${Math.abs(height - from.height).toFixed(1)} mm by which its ends differ in height`;
+  const need = `${Math.abs(height - from.height).toFixed(1)} mm or more, its rise`;
   refuse("no-solution", "carryBrow", `${stretch} by ruler`, size, need);
 }
 
@@ -101,7 +101,7 @@ function requireOrder(where: string, knots: readonly Knot[]): void {
     if (distances.every((one, index) => index === 0 || one > (distances[index - 1] as number))) {
       continue;
     }
-    const need = "start, arch and tail end in order from the midline outwards";
+    const need = "start, arch and tail end in order outwards";
     refuse("out-of-range", where, end === "from" ? "dots" : "result", distances, need);
   }
 }
