@@ -10,6 +10,7 @@ export { errorSources } from "./errors/error-sources.js";
 export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";
+export { type FaceSense, leftIsPositive, senseOf, tiltOf } from "./face/sense-of-face.js";
 export { MIRRORINGS } from "./markups/markup-options.js";
 export { MARKUP_NAMES, type StandInCode } from "./markups/markups.js";
 export type { BeyondNotes, Lacked } from "./markups/notes.js";

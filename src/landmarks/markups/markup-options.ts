@@ -70,7 +70,7 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
   const isPoint = (index: number): boolean =>
     Number.isInteger(index) && index >= 0 && index < points;
   if (!Array.isArray(missing) || !missing.every(isPoint)) {
-    const need = `indices of points, 0 to ${points - 1}`;
+    const need = `a list of indices, 0 to ${points - 1}`;
     refuse("out-of-range", where, "missing", missing, need);
   }
   requireFlag(where, "correct", options.correct);
@@ -92,7 +92,7 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
 export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
   const image = options.image;
   if (image === undefined) return undefined;
-  requireObject(where, "image", image, IMAGE_SIZE);
+  requireObject(where, "image", image, "the width and height");
   requirePositive(where, "image.width", image.width);
   requirePositive(where, "image.height", image.height);
   return image;
@@ -101,7 +101,6 @@ export function imageSize(where: string, options: MarkupPicture): ImageSize | un
 /** Refuses to go on without the size of the image. */
 export function requireImageSize(where: string, image: ImageSize | undefined): ImageSize {
   if (image !== undefined) return image;
-  refuse("image-size-needed", where, "image", undefined, IMAGE_SIZE);
+  const need = "the width and height, to flip it or for shares of it";
+  refuse("image-size-needed", where, "image", undefined, need);
 }
-
-const IMAGE_SIZE = "the width and height of the picture";

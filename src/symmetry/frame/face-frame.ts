@@ -1,10 +1,10 @@
 import type { Face } from "../../landmarks/index.js";
+import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
 import { refuse, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { eyeLevel, fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
-import { leftIsPositive, senseOf } from "../midline/sense-of-face.js";
 import type { FaceFrame } from "./frame.js";
 
 /** How {@link faceFrame} works. */

@@ -6,10 +6,10 @@ import {
   type SymmetricMatrix,
 } from "../../geometry/index.js";
 import type { Face, SymmetricPoints } from "../../landmarks/index.js";
+import { senseOf, tiltOf } from "../../landmarks/internal.js";
 import { type DeepPoint, hasDepth, type Length, length, type Unit } from "../../units/index.js";
 import { refuse, toDegrees, refusingAs } from "../../units/internal.js";
 import { biocularWidth, LEAST_SPREAD, TYPICAL_WIDTH } from "../midline/mirror-pairs.js";
-import { senseOf, tiltOf } from "../midline/sense-of-face.js";
 
 /** The plane across which a head comes closest to its own mirror image. */
 export interface MidsagittalPlane<U extends Unit> extends Plane<U> {

@@ -1,5 +1,6 @@
 import { distanceFromPlane, footOnPlane, type Line, midpoint } from "../../geometry/index.js";
 import { type Face, mapFace, skinOf, skinUncertainty } from "../../landmarks/index.js";
+import { senseOf } from "../../landmarks/internal.js";
 import {
   type DeepPoint,
   deepPoint,
@@ -19,7 +20,6 @@ import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-pl
 import type { Midline } from "../midline/midline.js";
 import { pitchOf, type Turning } from "./turning.js";
 import { offsetsFrom } from "../midline/placed-line.js";
-import { senseOf } from "../midline/sense-of-face.js";
 import { fromPicture } from "./sight.js";
 
 /** A head in millimetres that was turned to its own front, and from where. */

@@ -1,5 +1,6 @@
 import { distance, distanceAlongLine, distanceFromLine } from "../../geometry/index.js";
 import type { FaceWith } from "../../landmarks/index.js";
+import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import {
   decide,
   type Decision,
@@ -13,7 +14,6 @@ import { NOTICED_CANT, refuse, refusingAs, toDegrees, within } from "../../units
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
-import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
 /** How the line of the eyes runs against the horizontal of the face. */
 export interface EyeCant {

@@ -1,12 +1,16 @@
 import { midpoint } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
-import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
+import {
+  MIDLINE_LANDMARKS,
+  SIDE_LANDMARKS,
+  type FaceSense,
+  senseOf,
+} from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
 import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, placeOnFace } from "./placed-line.js";
-import { type FaceSense, senseOf } from "./sense-of-face.js";
 
 /** How {@link fitMidline} works. */
 export interface MidlineOptions<U extends Unit> {

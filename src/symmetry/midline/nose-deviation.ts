@@ -1,5 +1,6 @@
 import { distance, distanceAlongLine, distanceFromLine } from "../../geometry/index.js";
 import type { FaceWith } from "../../landmarks/index.js";
+import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import {
   decide,
   type Decision,
@@ -13,7 +14,6 @@ import { NOTICED_DEVIATION, refuse, refusingAs, toDegrees, within } from "../../
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
-import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
 /** How the nose runs against the midline, and whether it is to be called bent. */
 export interface NoseDeviation {

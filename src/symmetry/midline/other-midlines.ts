@@ -1,11 +1,11 @@
 import type { Face } from "../../landmarks/index.js";
+import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import type { Length, Unit } from "../../units/index.js";
 import { refusingAs, unlessRefused } from "../../units/internal.js";
 import { eyeLevel } from "./fit-midline.js";
 import { type Midline, type MidlineMethod, MIDLINE_METHODS } from "./midline.js";
 import { lineByMethod } from "./midline-methods.js";
 import { leftwardsFrom, placeOnFace } from "./placed-line.js";
-import { leftIsPositive, senseOf } from "./sense-of-face.js";
 
 /** What another method says of the same face. */
 export interface OtherMidline<U extends Unit> {

@@ -6,11 +6,16 @@ import {
   pointOnLine,
 } from "../../geometry/index.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
-import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
+import {
+  MIDLINE_LANDMARKS,
+  SIDE_LANDMARKS,
+  type FaceSense,
+  leftIsPositive,
+  tiltOf,
+} from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import type { Midline } from "./midline.js";
-import { type FaceSense, leftIsPositive, tiltOf } from "./sense-of-face.js";
 
 /** A line that knows where the face's forehead and left side are. */
 export interface PlacedLine<U extends Unit> {

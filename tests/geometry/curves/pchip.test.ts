@@ -4,7 +4,6 @@ import { curveMonotoneX } from "d3-shape";
 import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
-import { refusal } from "../../support/refusal.js";
 
 const anyPoints = fc
   .array(fc.tuple(anyBetween(0.1, 9), anyBetween(-9, 9)), {
@@ -112,42 +111,5 @@ describe("pchip", () => {
       curve.map(({ y, before }) => [y, -before]),
       1e-12,
     );
-  });
-
-  it.each([
-    ["one point", [[0, 0]], "wrong-count", "points"],
-    [
-      "an x that stands still",
-      [
-        [0, 0],
-        [1, 2],
-        [1, 3],
-      ],
-      "out-of-range",
-      "points[2][0]",
-    ],
-    [
-      "an x that goes back",
-      [
-        [0, 0],
-        [1, 2],
-        [0.5, 3],
-      ],
-      "out-of-range",
-      "points[2][0]",
-    ],
-    [
-      "a y that is no number",
-      [
-        [0, 0],
-        [1, Number.NaN],
-      ],
-      "not-finite",
-      "points[1][1]",
-    ],
-  ] as const)("refuses %s", (_, points, code, field) => {
-    const error = refusal(() => pchip(points));
-    expect(error.code).toBe(code);
-    expect(error.detail).toMatchObject({ where: "pchip", field });
   });
 });

@@ -46,7 +46,7 @@ describe("the order of sides", () => {
       refusal(() => {
         requireSideOrder("test", exchanged(eyes), "down");
       }).message,
-    ).toContain("x to grow");
+    ).toContain("the client's own right and left, y down");
   });
 
   it("notices corners of one eye that are exchanged", () => {

@@ -138,7 +138,7 @@ describe("a face from millimetres", () => {
       scan,
       { left: "-x", up: "-y", viewer: "z" },
       "sides-swapped",
-      "check right and left, and the axes",
+      "the client's own right and left, y up",
     ],
     [
       "a landmark under another name",

@@ -1,7 +1,7 @@
-import { type Face, LANDMARKS } from "../../landmarks/index.js";
-import { MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "../../landmarks/internal.js";
 import { type Point, type Unit } from "../../units/index.js";
 import { toDegrees } from "../../units/internal.js";
+import type { Face } from "./face.js";
+import { LANDMARKS, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./landmarks.js";
 
 type Vector = readonly [x: number, y: number];
 
