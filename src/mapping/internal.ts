@@ -18,5 +18,6 @@ export { AGREEMENTS, CALENDAR_DAY } from "./record/map-record.js";
 export type { LaidNotes, RulerPlaceNotes, StepNotes } from "./record/notes.js";
 export type { StepReasonNotes, StringNotes } from "./record/notes.js";
 export { SHAPE_CODES, type ShapeNotes } from "./shape/notes.js";
+export { isHair } from "./dots/is-hair.js";
 export { ORIGINS } from "./dots/planned-dots.js";
 export { CHOSEN_SHARES } from "./choices/choice-tables.js";

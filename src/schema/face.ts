@@ -17,6 +17,7 @@ import {
 } from "../landmarks/internal.js";
 import type { PlannableFace } from "../mapping/index.js";
 import type { Unit } from "../units/index.js";
+import { side } from "./choices.js";
 import { parse } from "./parse.js";
 import { measured, notes, point, polyline, sides, size, words } from "./quantity.js";
 import { each, flag, list, record, type Schema, word } from "./schema.js";
@@ -48,7 +49,7 @@ const source = record<LandmarkSource>(
 );
 
 export const standIns: Schema<readonly StandIn[]> = list(
-  record<StandIn>({ landmark, instead: words }),
+  record<StandIn>({ landmark, instead: words }, { side }),
   MOST_STAND_INS,
 );
 

@@ -26,6 +26,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     quiet: "#5a616d",
     strokes: {
       natural: "#cf6e14",
+      guess: "#5a616d",
       planned: "#1938a2",
       capture: "#1938a2",
       midline: "#2b2622",
@@ -46,6 +47,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     quiet: "#aab2bf",
     strokes: {
       natural: "#feb224",
+      guess: "#aab2bf",
       planned: "#9fb1f5",
       capture: "#9fb1f5",
       midline: "#e5ece7",
@@ -66,6 +68,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     quiet: "#3a3a3a",
     strokes: {
       natural: "#5c5c5c",
+      guess: "#5c5c5c",
       planned: "#000000",
       capture: "#000000",
       midline: "#000000",
@@ -95,6 +98,7 @@ export const STROKES = {
   planned: { width: 0.55, dash: [] },
   capture: { width: 0.55, dash: [] },
   natural: { width: 0.45, dash: [0.9, 0.9] },
+  guess: { width: 0.3, dash: [0.3, 0.6] },
   midline: { width: 0.35, dash: [5, 1.2, 0.7, 1.2] },
   start: { width: 0.4, dash: [3, 1.2] },
   arch: { width: 0.4, dash: [1.6, 1] },

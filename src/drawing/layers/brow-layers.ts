@@ -6,8 +6,11 @@ import {
   type CompleteDots,
   type Dot,
   DOTS,
+  type Face,
+  type FaceWith,
 } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
+import { isHair } from "../../mapping/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
 import type { Words } from "../../words/index.js";
@@ -21,13 +24,51 @@ import {
   strokeGroup,
   stretches,
 } from "../canvas/brush.js";
-import type { Layer } from "../canvas/layer.js";
+import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { placed } from "../canvas/view.js";
 import { shownLength } from "../canvas/figures.js";
 
-/** What a brow in a picture is: hair as it grows, what is planned, or what one of several captures shows. */
-export type BrowRole = "natural" | "planned" | "capture";
+/**
+ * What a brow in a picture is: hair as it grows, a guess at it, what is planned, or what one of several captures
+ * shows.
+ */
+export type BrowRole = GrownRole | "planned" | "capture";
+
+/** What a face has for a brow: hair as it grows, or a detector's guess at it. */
+export type GrownRole = "natural" | "guess";
+
+export function grownRole(face: Face<"mm">, side: Side): GrownRole {
+  return isHair(face, side) ? "natural" : "guess";
+}
+
+/** What a face has for a brow, by its borders; a guess says that it is one. */
+export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {
+  const role = grownRole(face, side);
+  const layer = bordersLayer(face[side].brow, side, role, brush);
+  if (role === "natural") return layer;
+  const { view, palette, words } = brush;
+  const { upper } = face[side].brow;
+  const end = view.place(upper[upper.length - 1] as Point<"mm">);
+  const outwards = side === "right" ? -1 : 1;
+  const guess: ColouredLabel = {
+    text: label(words, "line-guess"),
+    at: end,
+    towards: [
+      [outwards, 0],
+      [0, 1],
+      [outwards * Math.SQRT1_2, Math.SQRT1_2],
+      [0, -1],
+    ],
+    size: GUESS_SIZE * view.size,
+    gap: view.size,
+    colour: palette.strokes.guess,
+  };
+  return { ...layer, labels: [guess] };
+}
+
+/** Letters that name a guess, in steps. */
+const GUESS_SIZE = 2.2;
 
 /** A brow by its borders: a closed outline, or the upper border alone where no lower one is known. */
 export function bordersLayer(
@@ -128,7 +169,7 @@ function titleOf(dot: Dot, side: Side, [x, y]: Point<"mm">, words: Words): strin
   });
 }
 
-/** On a photo the hair itself is to be seen. */
+/** On a photo the hair itself is to be seen; a guess is no area. */
 function fillOf(role: BrowRole, closed: boolean, brush: Brush): string {
-  return closed && !brush.onPhoto ? brush.palette.strokes[role] : "none";
+  return role !== "guess" && closed && !brush.onPhoto ? brush.palette.strokes[role] : "none";
 }

@@ -1,4 +1,5 @@
 import type { PlannedDots } from "../../mapping/index.js";
+import { isHair } from "../../mapping/internal.js";
 import type { Side } from "../../units/index.js";
 import type { Spot } from "../canvas/box.js";
 import { plannedSpots } from "./brow-layers.js";
@@ -29,10 +30,10 @@ export function hatchData(
   return strokes.map(({ from, to }) => pathData([from, to])).join("");
 }
 
-/** Hair outside the plan and skin inside it, hatched, where the natural lower border is known. */
+/** Hair outside the plan and skin inside it, hatched, where both borders of the hair are known. */
 export function overlapLayer(plan: PlannedDots, side: Side, brush: Brush): Layer {
   const { upper, lower } = plan.face[side].brow;
-  if (lower === undefined) return { elements: [] };
+  if (lower === undefined || !isHair(plan.face, side)) return { elements: [] };
   const natural = placed([...upper, ...[...lower].reverse()], brush.view);
   const planned = plannedSpots(plan.dots[side], plan.choices.shape, brush);
   return {

@@ -3,7 +3,7 @@ import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
 import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { checkLayer } from "./check-layer.js";
-import { dotsLayer, bordersLayer, plannedBrowLayer } from "./brow-layers.js";
+import { dotsLayer, grownLayer, plannedBrowLayer } from "./brow-layers.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
@@ -45,7 +45,7 @@ export function planLayers(
       brush,
     ),
     ...(overlap ? SIDES.map((side) => overlapLayer(plan, side, brush)) : []),
-    ...SIDES.map((side) => bordersLayer(face[side].brow, side, "natural", brush)),
+    ...SIDES.map((side) => grownLayer(face, side, brush)),
     ...SIDES.map((side) => lengthsLayer(dots[side], measures[side], side, brush)),
     ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
     landmarksLayer(face, box, brush),

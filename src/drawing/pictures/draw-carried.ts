@@ -15,10 +15,10 @@ import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
-import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
+import { bordersLayer, dotsLayer, grownRole } from "../layers/brow-layers.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { extentAround, TOP_ROOM, towardsOf } from "./capture-panel.js";
-import { legend, type LegendEntry } from "./legend.js";
+import { grownEntries, legend, type LegendEntry } from "./legend.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 
 /** A capture into which a plan was carried: its eyes, and its brows where they are seen. */
@@ -75,7 +75,9 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       ...SIDES.map((side) => eyeLayer(capture[side], brush)),
       ...SIDES.flatMap((side) => {
         const { brow } = capture[side];
-        return brow === undefined ? [] : [bordersLayer(brow, side, "natural", brush)];
+        return brow === undefined
+          ? []
+          : [bordersLayer(brow, side, grownRole(capture, side), brush)];
       }),
       ...SIDES.flatMap((side) => browLayers(carried.brows[side], side, brush)),
     ];
@@ -151,7 +153,7 @@ function entriesFor(capture: Face<"mm">, words: Words): readonly LegendEntry[] {
   const seen = SIDES.some((side) => capture[side].brow !== undefined);
   return [
     { text: label(words, "legend-carried"), role: "planned" },
-    ...(seen ? [{ text: label(words, "legend-found"), role: "natural" } as const] : []),
+    ...(seen ? grownEntries(capture, words, "legend-found") : []),
     { text: label(words, "legend-skin-moved"), role: "move" },
     {
       text: label(words, "legend-moved-up", { unit: lengthSign(words) }),

@@ -4,7 +4,7 @@ import { say, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
-import { legend, type LegendEntry } from "./legend.js";
+import { grownEntries, legend, type LegendEntry } from "./legend.js";
 import type { Look } from "../canvas/look.js";
 import { pagesOf, type Paper, requireShort, roomOn, sheetOn } from "../sheet/page.js";
 import { bullets, PAPER_TYPE, title } from "../sheet/text-blocks.js";
@@ -18,9 +18,9 @@ export interface ChoicesDrawing extends Look {
 
 const FOOT_HEIGHT = 6;
 
-function entriesIn(words: Words): readonly LegendEntry[] {
+function entriesFor(face: PlannableFace, words: Words): readonly LegendEntry[] {
   return [
-    { text: label(words, "legend-natural"), role: "natural" },
+    ...grownEntries(face, words),
     { text: label(words, "legend-planned"), role: "planned" },
     { text: label(words, "legend-midline"), role: "midline" },
   ];
@@ -73,7 +73,7 @@ export function drawChoices(
       named,
       gap(1),
       ...bullets(notes, sheet),
-      legend(entriesIn(words), sheet),
+      legend(entriesFor(face, words), sheet),
       ...rows.flatMap((row, index) =>
         together(choiceBlocks(weighing, row, index + 1, sheet), room),
       ),

@@ -5,7 +5,7 @@ import { ENGLISH, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
-import { dotsLayer, bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
+import { dotsLayer, grownLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
 import { compose, type Composition, headingIn } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
@@ -26,7 +26,7 @@ interface Panel {
 const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
 
 /**
- * Each brow as it grows beside itself as planned, all four at the same scale, upright and level
+ * Each brow as it grows, or what a source guesses of it, beside itself as planned, all four at the same scale, upright and level
  * with each other, with front and tail by ruler. Coordinates are millimetres on the face.
  *
  * @throws GeometryError `out-of-range` for an unknown theme
@@ -103,12 +103,13 @@ function panel(
     words,
   };
   const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
+  const grown = grownRole(face, side);
   const brow: readonly Layer[] =
     state === "natural"
       ? [
-          bordersLayer(face[side].brow, side, "natural", brush),
+          grownLayer(face, side, brush),
           lengthsLayer(natural[side].dots, naturalMeasures[side], side, brush),
-          dotsLayer(natural[side].dots, side, "natural", brush),
+          dotsLayer(natural[side].dots, side, grown, brush),
         ]
       : [
           plannedBrowLayer(dots[side], side, choices.shape, brush),
@@ -125,7 +126,7 @@ function panel(
     { elements: [], closed: [room] },
     ...brow,
   ];
-  const named = label(words, `panel-${state}`, { side });
+  const named = label(words, `panel-${state === "planned" ? state : grown}`, { side });
   return compose(
     layers,
     [headingIn(side === "right" ? "left" : "right", named, box, brush)],

@@ -7,11 +7,13 @@ import { element, type SvgElement } from "../canvas/svg.js";
 import type { Block } from "../sheet/block.js";
 import type { Sheet } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
+import type { Face } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { SIDES } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
 import { areaFigure, areaSign, label } from "../../words/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
+import { isHair } from "../../mapping/internal.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
@@ -118,8 +120,8 @@ export function planLegend(
   const { choices, face } = plan;
   return [
     { text: label(words, "legend-planned"), role: "planned" },
-    { text: label(words, "legend-natural"), role: "natural" },
-    ...(overlap ? overlapEntries(plan, words) : []),
+    ...grownEntries(face, words),
+    ...(overlap && SIDES.some((side) => isHair(face, side)) ? overlapEntries(plan, words) : []),
     { text: label(words, "legend-midline"), role: "midline" },
     { text: label(words, "legend-start", { rule: choices.start }), role: "start" },
     { text: archEntry(choices, words), role: "arch" },
@@ -131,6 +133,24 @@ export function planLegend(
       : []),
     ...pinEntries(plan, words),
     ...(check === undefined ? [] : checkEntries(check, words)),
+  ];
+}
+
+/** What a face has for brows: hair, or what stands in for it. */
+export function grownEntries(
+  face: Face<"mm">,
+  words: Words,
+  hair: "legend-natural" | "legend-found" = "legend-natural",
+): readonly LegendEntry[] {
+  const isSeen = SIDES.some((side) => isHair(face, side));
+  return [
+    ...(isSeen ? [{ text: label(words, hair), role: "natural" } as const] : []),
+    ...(face.standIns ?? [])
+      .filter(({ landmark }) => landmark === "brow")
+      .map(({ instead }) => ({
+        text: label(words, "legend-guess", { instead }),
+        role: "guess" as const,
+      })),
   ];
 }
 

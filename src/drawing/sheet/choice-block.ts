@@ -1,11 +1,12 @@
-import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
+import type { Choices, PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
+import { isHair } from "../../mapping/internal.js";
 import { SIDES } from "../../units/internal.js";
 import { ENGLISH, say } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
-import { bordersLayer, plannedBrowLayer } from "../layers/brow-layers.js";
+import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
 import type { Brush } from "../canvas/brush.js";
 import { choiceFigures, choiceTitle } from "./choice-words.js";
 import { compose } from "../canvas/compose.js";
@@ -37,7 +38,8 @@ export function choiceBlocks(
   number: number,
   sheet: Sheet,
 ): readonly Block[] {
-  const named = heading(`${number}. ${choiceTitle(row.choices, sheet.brush.words)}`, sheet);
+  const chosen = isSeen(weighing.face) ? row.choices : withoutHair(row.choices);
+  const named = heading(`${number}. ${choiceTitle(chosen, sheet.brush.words)}`, sheet);
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
@@ -52,20 +54,39 @@ export function choiceBlocks(
   return [named, ...verdict, weighedBlock(weighing, row, sheet), foot];
 }
 
+/** Whether anything is known of the hair of a face. */
+function isSeen(face: PlannableFace): boolean {
+  return SIDES.some((side) => isHair(face, side));
+}
+
+/** Choices without rules that follow hair: a plan leaves them where none is known. */
+function withoutHair({ start, arch, tail, ...choices }: Choices): Choices {
+  return {
+    ...choices,
+    ...(start === undefined || start === "natural" ? {} : { start }),
+    ...(arch === undefined || arch === "natural" ? {} : { arch }),
+    ...(tail === undefined || tail === "natural" ? {} : { tail }),
+  };
+}
+
 function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: Sheet): Block {
   const { face } = weighing;
   const picture = SHARES.picture * width;
   const step = picture + SHARES.gap * width;
+  const isKnown = isSeen(face);
+  const grown = isKnown ? "small-natural" : "line-guess";
   const pictures = [
-    smallPicture(label(brush.words, "small-natural"), weighing, picture, brush, (side, small) =>
-      bordersLayer(face[side].brow, side, "natural", small),
+    smallPicture(label(brush.words, grown), weighing, picture, brush, (side, small) =>
+      bordersLayer(face[side].brow, side, grownRole(face, side), small),
     ),
     smallPicture(label(brush.words, "small-planned"), weighing, picture, brush, (side, small) =>
       plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, small),
     ),
   ];
   const beside = { width: width - 2 * step, brush };
-  const figures = choiceFigures(row, brush.words).map((cells) => tableRow(cells, COLUMNS, beside));
+  const figures = choiceFigures(row, isKnown, brush.words).map((cells) =>
+    tableRow(cells, COLUMNS, beside),
+  );
   return {
     height: Math.max(...pictures.map(({ height }) => height), heightOf(figures)) + 1,
     drawnAt: (left, top) => [

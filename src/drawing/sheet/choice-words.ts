@@ -59,8 +59,10 @@ function figure(value: unknown, written: Figure): string {
   return typeof value === "number" ? written(value) : String(value);
 }
 
+/** @param isSeen whether anything is known of the hair from which dots move */
 export function choiceFigures(
   row: PlannedChoice,
+  isSeen: boolean,
   words: Words,
 ): readonly (readonly [string, string])[] {
   const { greatestMove, meanMove, areas, frontShare, lidRoom } = row;
@@ -72,8 +74,11 @@ export function choiceFigures(
   const roomOf = (room: number | undefined): string =>
     room === undefined ? unknown : signedLength(room, words);
   return [
-    [label(words, "figure-mean"), shownLength(meanMove, words)],
-    [label(words, "figure-greatest"), `${shownLength(most.by, words)}, ${say(where, words)}`],
+    [label(words, "figure-mean"), isSeen ? shownLength(meanMove, words) : unknown],
+    [
+      label(words, "figure-greatest"),
+      isSeen ? `${shownLength(most.by, words)}, ${say(where, words)}` : unknown,
+    ],
     [label(words, "figure-hair"), areaOf(areas?.hairToRemove)],
     [label(words, "figure-skin"), areaOf(areas?.skinToFill)],
     [label(words, "figure-apart"), apart(row, words)],

@@ -17,6 +17,7 @@ import {
   withUncertainty,
 } from "../canvas/figures.js";
 import type { Decision, Length } from "../../units/index.js";
+import { grownRole } from "../layers/brow-layers.js";
 import { element } from "../canvas/svg.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { say, type Words } from "../../words/index.js";
@@ -57,9 +58,9 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   });
   const head = [
     "",
-    label(words, "column-right-grows"),
+    label(words, `column-right-${grownRole(plan.face, "right") === "natural" ? "grows" : "guess"}`),
     label(words, "column-right-planned"),
-    label(words, "column-left-grows"),
+    label(words, `column-left-${grownRole(plan.face, "left") === "natural" ? "grows" : "guess"}`),
     label(words, "column-left-planned"),
     label(words, "column-left-less-right"),
     label(words, "column-decision"),

@@ -5,6 +5,7 @@ import {
   type Note,
   type Point,
   type Polyline,
+  type Side,
   type Sides,
   type Unit,
 } from "../../units/index.js";
@@ -41,6 +42,8 @@ export interface StandIn {
   readonly landmark: LandmarkName;
   /** What was used instead: a code that the catalogue has words for, or words of your own. */
   readonly instead: string;
+  /** The side on which it stands in; absent: on both. */
+  readonly side?: Side;
 }
 
 /** Standard uncertainty of a landmark's place in each axis of the face. */

@@ -1,7 +1,7 @@
 import type { Face } from "../../landmarks/index.js";
-import type { Unit } from "../../units/index.js";
+import type { Side, Unit } from "../../units/index.js";
 
-/** Whether the borders of brows are those of hair, not what a source has for brows. */
-export function isHair<U extends Unit>({ standIns = [] }: Face<U>): boolean {
-  return standIns.every(({ landmark }) => landmark !== "brow");
+/** Whether the borders of a brow are those of hair, not what a source has for a brow. */
+export function isHair<U extends Unit>({ standIns = [] }: Face<U>, on: Side): boolean {
+  return standIns.every(({ landmark, side = on }) => landmark !== "brow" || side !== on);
 }

@@ -25,6 +25,7 @@ export const REASONS_FOR = {
     "start-chosen",
   ],
   arch: [
+    "hair-not-seen",
     "arch-natural",
     "arch-moved-outward",
     "arch-moved-inward",
@@ -114,6 +115,7 @@ export interface ReasonNotes {
   readonly "thickness-usual": Thicknesses & Numbers<"u">;
   readonly "thickness-chosen": Thicknesses;
   readonly "thickness-assumed": Thicknesses & { readonly assumed: readonly Station[] };
+  readonly "hair-not-seen": OfSide;
   /** How far past a guide hair grows, sideways, and how much of that is kept. */
   readonly "hair-kept": Missed & Numbers<"past" | "kept">;
   readonly "border-extended": Missed;

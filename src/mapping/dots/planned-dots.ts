@@ -64,7 +64,7 @@ export interface PlannedDots {
   readonly skin: Skin;
   readonly choices: SettledChoices;
   readonly reasons: readonly Note<ReasonCode>[];
-  /** The brows as they grow. */
+  /** The brows as they grow, or as a detector guesses them to. */
   readonly natural: Sides<NaturalDots>;
   readonly guides: Sides<readonly Guide[]>;
   readonly dots: Sides<CompleteDots<"mm">>;

@@ -10,6 +10,7 @@ import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
 import { archLimits } from "./arch-limits.js";
+import { isHair } from "./is-hair.js";
 import {
   CARRIES,
   type Carry,
@@ -46,11 +47,15 @@ export function settleChoices(
   requireChoices("planDots", choices);
   const lead = choices.lead ?? "middle";
   const levels = settleLevels(natural, choices.levels ?? lead);
-  const start = settleStart(face, choices, midlineU);
+  const unseen = ledSides(lead).filter((side) => !isHair(face, side));
+  /** A rule, unless it follows hair of which nothing is known. */
+  const seen = <Rule>(rule: Rule): Rule | undefined =>
+    rule === "natural" && unseen.length > 0 ? undefined : rule;
+  const start = settleStart(face, seen(choices.start), choices, midlineU);
   const frontShare = choices.frontShare ?? FRONT_SHARE;
-  const arch = settleArch(face, natural, lead, choices.arch ?? "natural", frontShare);
+  const arch = settleArch(face, natural, lead, seen(choices.arch ?? "natural"), frontShare);
   const thickness = settleThickness(face, natural, skin, lead, frontShare, choices.thickness);
-  const tail = choices.tail ?? "alare-through-exocanthion";
+  const tail = seen(choices.tail) ?? "alare-through-exocanthion";
   const keepHair = choices.keepHair ?? KEEP_HAIR;
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
@@ -80,6 +85,7 @@ export function settleChoices(
     },
     reasons: [
       leadReason(lead, carry),
+      ...unseen.map((side) => reason("hair-not-seen", { side })),
       levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
       ...unlessPinned("upperStart", start.reasons),
       ...unlessPinned("upperArch", arch.reasons),
@@ -118,11 +124,12 @@ function settleLevels(natural: Sides<NaturalDots>, levels: Levels): Lead {
 
 function settleStart(
   face: PlannableFace,
+  rule: StartConvention | undefined,
   choices: Choices,
   midlineU: number,
 ): Settled<StartConvention> {
-  if (choices.start !== undefined) {
-    return { value: choices.start, reasons: [chosen("start-chosen", choices.start)] };
+  if (rule !== undefined) {
+    return { value: rule, reasons: [chosen("start-chosen", rule)] };
   }
   const lateral = eachSide(
     (side) =>
@@ -183,9 +190,10 @@ function settleArch(
   face: PlannableFace,
   natural: Sides<NaturalDots>,
   lead: Lead,
-  choice: ArchConvention,
+  choice: ArchConvention | undefined,
   frontShare: number,
 ): Settled<ArchConvention> {
+  if (choice === undefined) return { value: "brow-length-share", reasons: [] };
   if (choice !== "natural") {
     return { value: choice, reasons: [chosen("arch-chosen", choice)] };
   }

@@ -8,8 +8,9 @@ import {
   STATIONS,
 } from "../../proportions/internal.js";
 import { type Length, length, type Note, type Sides } from "../../units/index.js";
-import { keysOf } from "../../units/internal.js";
+import { keysOf, SIDES } from "../../units/internal.js";
 import { type Lead, ledSides } from "../choices/choice-tables.js";
+import { isHair } from "./is-hair.js";
 import type { PlannableFace } from "./plannable-face.js";
 import { reason, type ReasonCode } from "./notes.js";
 import type { Settled } from "./planned-dots.js";
@@ -44,8 +45,7 @@ function whyThickness(
 ): Note<ReasonCode> {
   const assumed = keysOf(STATIONS).filter((station) => grown[station] === undefined);
   if (assumed.length > 0) return reason("thickness-assumed", { ...value, assumed });
-  const u = uOfGrown(face);
-  if (u > TELLING) return reason("thickness-usual", { ...value, u });
+  if (!isTelling(face)) return reason("thickness-usual", { ...value, u: uOfGrown(face) });
   const isGrown = keysOf(STATIONS).every((station) => value[station] === grown[station]);
   return reason(isGrown ? "thickness-natural" : "thickness-evened", { ...value });
 }
@@ -64,9 +64,14 @@ export function plannedThickness(
   const sumOf = (thickness: Partial<StationThickness>): number =>
     known.reduce((sum, station) => sum + (thickness[station] ?? 0), 0);
   const usual = known.length === 0 ? 1 : sumOf(grown) / sumOf(STATION_THICKNESS);
-  const told = uOfGrown(face) > TELLING ? {} : grown;
+  const told = isTelling(face) ? grown : {};
   const at = (station: Station): number => told[station] ?? usual * STATION_THICKNESS[station];
   return neverGrowing(at("start"), at("body"), at("arch"));
+}
+
+/** Whether borders are those of hair, known well enough to tell where a brow is fullest. */
+function isTelling(face: PlannableFace): boolean {
+  return uOfGrown(face) <= TELLING && SIDES.some((side) => isHair(face, side));
 }
 
 /** Standard uncertainty of a thickness that is read between two borders. */

@@ -75,7 +75,7 @@ export function asksOf(
   tell: (event: BorderEvent) => void = () => undefined,
 ): SideAsks {
   const { brow } = face[side];
-  const keepHair = isHair(face) ? (choices.keepHair ?? KEEP_HAIR) : 0;
+  const keepHair = isHair(face, side) ? (choices.keepHair ?? KEEP_HAIR) : 0;
   const sight = (convention: GuideConvention, share = choices.eyeWidthShare): Line<"mm"> =>
     sightLine(convention, face[side], share);
   const naturalHeight = (mark: Mark): number => {

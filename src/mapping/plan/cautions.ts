@@ -79,7 +79,9 @@ export function cautionsFor(
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
     ...findings.filter(({ severity = "caution" }) => WARNS[severity]).map(carrying),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
-      caution("stand-in", { landmark, instead }),
+      landmark === "brow"
+        ? caution("brow-not-seen", { instead })
+        : caution("stand-in", { landmark, instead }),
     ),
   ];
 }

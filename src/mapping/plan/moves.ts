@@ -63,7 +63,6 @@ export function movesFrom(
   values: Row,
   u: Row,
 ): readonly Move[] {
-  const isGuess = !isHair(face);
   const by = (at: number): Measured<Length<"mm">> | undefined => {
     const [value, unsure] = [values[at] as number, u[at] as number];
     if (Number.isNaN(value)) return undefined;
@@ -74,7 +73,7 @@ export function movesFrom(
     SIDES.map((side): Move => {
       const at = 2 * index + (side === "left" ? MOVED : 0);
       const [up, outward] = [by(at), by(at + 1)];
-      if (isGuess || up === undefined) {
+      if (up === undefined || !isHair(face, side)) {
         const { distance, height } = placeOnSide(planned[side][dot], side);
         return { kind: "place", side, dot, distance: length(distance), height: length(height) };
       }

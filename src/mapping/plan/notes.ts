@@ -10,6 +10,7 @@ export const CAUTION_CODES = [
   "scale-uncertain",
   "scale-from-population-average",
   "stand-in",
+  "brow-not-seen",
   "head-may-be-turned",
   "head-may-be-raised",
   "head-was-turned",
@@ -41,6 +42,8 @@ export interface CautionNotes extends Pick<FaceNotes, "stand-in"> {
   readonly "planning-aid": NoValues;
   readonly "scale-uncertain": Numbers<"percent" | "off">;
   readonly "scale-from-population-average": NoValues;
+  /** What a plan has instead of hair. */
+  readonly "brow-not-seen": { readonly instead: string };
   readonly "head-may-be-turned": Carried;
   readonly "head-was-turned": OfSide &
     Numbers<"yaw" | "u" | "pitch"> & { readonly where: "higher" | "lower" };

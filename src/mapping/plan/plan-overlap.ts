@@ -6,11 +6,12 @@ import {
 } from "../../proportions/index.js";
 import { eachSide, type Sides } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
+import { isHair } from "../dots/is-hair.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 
 /**
  * How the planned brows lie over the natural ones, by area: what is shared, hair to be removed, skin to
- * be filled. Left out for a side whose natural lower border is not known.
+ * be filled. Left out for a side whose natural lower border is not known, or whose brow is a detector's guess.
  *
  * @throws GeometryError as {@link outline} and `naturalOutline`
  *
@@ -40,7 +41,7 @@ export function planOverlap({
   return refusingAs("planOverlap", () =>
     eachSide((side) => {
       const { upper, lower } = face[side].brow;
-      if (lower === undefined) return undefined;
+      if (lower === undefined || !isHair(face, side)) return undefined;
       return overlapOutlines(outline(dots[side], choices.shape), naturalOutline({ upper, lower }));
     }),
   );

@@ -18,7 +18,7 @@ export interface BrowPlan extends PlannedDots {
    * Absent where the tolerances that were chosen say nothing of front shares.
    */
   readonly shareDecisions?: Sides<Decision>;
-  /** What is read on the natural brows. */
+  /** What is read on the natural brows, or on what a source has for them. */
   readonly naturalMeasures: FaceMeasures<Measured>;
   /** How the natural sides differ, with decisions. */
   readonly naturalComparison: SideComparison;

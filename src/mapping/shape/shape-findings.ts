@@ -20,6 +20,7 @@ import {
   SIDES,
   toDegrees,
 } from "../../units/internal.js";
+import { isHair } from "../dots/is-hair.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots, SettledChoices } from "../dots/planned-dots.js";
 import { SHAPE_LIMITS, type ShapeLimits } from "./shape-limits.js";
@@ -115,7 +116,7 @@ function looksAt({ dots, natural, face, choices }: PlannedDots, side: Side): rea
       const before = stations[index - 1]?.thickness ?? thickness;
       return look("thickens-outward", thickness - before, at, { station });
     }),
-    ...lidSpaceCloses(face[side], planned, choices),
+    ...(isHair(face, side) ? lidSpaceCloses(face[side], planned, choices) : []),
     ...PLACED_DOTS.flatMap((dot) => {
       const grown = natural[side].dots[dot];
       if (grown === undefined) return [];

@@ -31,6 +31,7 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { refusingAs, SIDES } from "../../units/internal.js";
+import { isHair } from "../dots/is-hair.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { moveNote, type WayCode } from "../plan/move-notes.js";
 import { type CarryCode, visitNote } from "./notes.js";
@@ -78,7 +79,8 @@ export type CarryIntoOptions = Omit<
  * The capture is laid over the face of the plan by landmarks that do not move. What the brow's own hair
  * has moved against them since, at the same share of its length along the same border, its skin has moved,
  * and with it the dots; past the ends of the hair as at the end. Where the capture has no brow on a side,
- * its dots stand where the stable landmarks put them, and their uncertainty is `Infinity`.
+ * its dots stand where the stable landmarks put them, and their uncertainty is `Infinity`; so they do where the
+ * brow of either face is a detector's guess, not hair.
  *
  * @throws GeometryError as `compareCaptures`, `naturalDots` and `outline`
  *
@@ -120,7 +122,8 @@ export function carryInto(
     const brows = eachSide((side): CarriedBrow => {
       const seen = capture[side].brow;
       const laid = seen && mapBrow(seen, (point) => transform(point, registration.similarity));
-      const moved = movesOf(face[side].brow, laid);
+      const isSeen = isHair(face, side) && isHair(capture, side);
+      const moved = isSeen ? movesOf(face[side].brow, laid) : undefined;
       const back = inverseOf(registration.similarity);
       const seenAt = (x: number, y: number): FlatPoint<"mm"> => {
         const seen = transform(flatPoint<"mm">(x, y), back);
@@ -158,7 +161,11 @@ export function carryInto(
       registration,
       brows,
       notes: [
-        ...SIDES.map((side) => noteOf(side, brows[side])),
+        ...SIDES.map((side) =>
+          capture[side].brow === undefined || (isHair(face, side) && isHair(capture, side))
+            ? noteOf(side, brows[side])
+            : visitNote("skin-guessed", { side }),
+        ),
         ...(registration.note === undefined ? [] : [registration.note]),
         visitNote("carried-check-upright"),
       ],

@@ -6,6 +6,7 @@ import { compareCaptures, type Displacement, type Registration } from "../../sym
 import { mapDots } from "../../symmetry/internal.js";
 import { eachSide, mm, type Note, type Side } from "../../units/index.js";
 import { keysOf, refuse, refusingAs, requireFinite, SIDES } from "../../units/internal.js";
+import { isHair } from "../dots/is-hair.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { evennessOf } from "./evenness.js";
 import { visitNote } from "./notes.js";
@@ -32,7 +33,8 @@ import { touchUps } from "./touch-ups.js";
  * plan's figures are what was asked for, so only the uncertainty of what was found counts, and that of how the
  * captures lie over each other.
  *
- * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` where its weeks are negative;
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` where its weeks are negative,
+ * `missing-landmark` where its brows are a detector's guess, which is no pigment;
  * as `compareCaptures` and `naturalDots`
  *
  * @example
@@ -87,10 +89,21 @@ export function compareResult(
         if (weeks < 0) {
           refuse("out-of-range", "compareResult", `captures[${index}].weeks`, weeks, "0 or more");
         }
+        requirePigment(capture.face, index);
         return resultOf(plan, capture, judged);
       }),
     };
   });
+}
+
+/** Refuses brows that nobody saw: whatever came of a plan would be read on a detector's template. */
+function requirePigment(face: ResultCapture["face"], index: number): void {
+  for (const side of SIDES) {
+    if (isHair(face, side)) continue;
+    const need = "borders by hand or from the picture: a stand-in is no pigment";
+    const field = `captures[${index}].face.${side}.brow`;
+    refuse("missing-landmark", "compareResult", field, undefined, need);
+  }
 }
 
 function resultOf(

@@ -15,6 +15,7 @@ export interface CarryNotes {
   readonly "skin-moved": OfSide & { readonly dot: Dot; readonly ways: readonly Note<WayCode>[] };
   readonly "skin-stayed": OfSide;
   readonly "skin-not-seen": OfSide;
+  readonly "skin-guessed": OfSide;
   readonly "carried-check-upright": NoValues;
 }
 

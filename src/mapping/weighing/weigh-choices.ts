@@ -2,6 +2,7 @@ import { type FaceMeasures, landmarkUncertainty } from "../../landmarks/index.js
 import { GeometryError, type Length } from "../../units/index.js";
 import { refuse, requireFinite, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
+import { isHair } from "../dots/is-hair.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
@@ -47,7 +48,8 @@ export function weighChoices(
     const grown = readGrown(face);
     if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
     // Moves that differ by less than the hair is known are alike.
-    const known = landmarkUncertainty(face, "brow");
+    const isSeen = SIDES.every((side) => isHair(face, side));
+    const known = isSeen ? landmarkUncertainty(face, "brow") : Infinity;
     const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
     return {
       rows: rows

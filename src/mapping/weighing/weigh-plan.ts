@@ -20,6 +20,7 @@ import {
 import { SIDES } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { borderMove } from "../dots/border-move.js";
+import { isHair } from "../dots/is-hair.js";
 import { readFace } from "../dots/plan-dots.js";
 import { decideShares } from "../plan/decide-shares.js";
 import type { FaceRead, PlannedDots } from "../dots/planned-dots.js";
@@ -33,7 +34,7 @@ import { type WeighingCode, weighingNote } from "./notes.js";
 /** The brows as they grow, read once for all choices. */
 export interface GrownBrows extends FaceRead {
   readonly measures: FaceMeasures<number>;
-  /** Where the lower border of a side is known. */
+  /** Where both borders of a side's hair are known. */
   readonly outlines: Sides<Outline<"mm"> | undefined>;
 }
 
@@ -43,7 +44,9 @@ export function readGrown(face: PlannableFace): GrownBrows {
   const hair = eachSide((side) => face[side].brow);
   const outlines = eachSide((side) => {
     const { upper, lower } = hair[side];
-    return lower === undefined ? undefined : naturalOutline({ upper, lower });
+    return lower === undefined || !isHair(face, side)
+      ? undefined
+      : naturalOutline({ upper, lower });
   });
   return { ...read, measures: measureFace(dots, face, read.skin, hair), outlines };
 }
@@ -76,11 +79,12 @@ export function weighPlan(
       ...(shares === undefined ? {} : { decision: shares[side] }),
     })),
   };
+  const isSeen = SIDES.every((side) => isHair(face, side));
   const broken = most === undefined ? [] : closings(row.lidRoom, most);
   return {
     kind: broken.length > 0 ? "ruled-out" : "usable",
     ...row,
-    reasons: [...broken, ...weighingReasons(row, plan.choices.frontShare)],
+    reasons: [...broken, ...weighingReasons(row, plan.choices.frontShare, isSeen)],
   };
 }
 
@@ -138,7 +142,11 @@ function closings(
 /** What was weighed of one choice, before it is judged. */
 export type Weighed = Omit<PlannedChoice, "kind" | "reasons">;
 
-function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCode | ShapeCode>[] {
+function weighingReasons(
+  row: Weighed,
+  asked: number,
+  isSeen: boolean,
+): readonly Note<WeighingCode | ShapeCode>[] {
   const { greatestMove, meanMove: mean, areas, comparison, lidRoom, frontShare } = row;
   const { side, dot, by: greatest } = greatestMove;
   const apart = comparison.differences
@@ -151,7 +159,7 @@ function weighingReasons(row: Weighed, asked: number): readonly Note<WeighingCod
     );
   return [
     ...row.findings,
-    weighingNote("moves", { mean, side, dot, greatest }),
+    ...(isSeen ? [weighingNote("moves", { mean, side, dot, greatest })] : []),
     areas === undefined
       ? weighingNote("areas-unknown")
       : weighingNote("areas", { hair: areas.hairToRemove, skin: areas.skinToFill }),

@@ -34,10 +34,11 @@ export interface PlannedChoice {
   readonly dots: Sides<CompleteDots<"mm">>;
   /** What in its shape asks for a second look. */
   readonly findings: readonly ShapeFinding[];
+  /** From the borders of the brows, be they hair or a detector's guess at it. */
   readonly greatestMove: { readonly side: Side; readonly dot: Dot; readonly by: Length<"mm"> };
   /** Over the dots that the natural brows have too. */
   readonly meanMove: Length<"mm">;
-  /** Of both brows, in mm² of the frontal view; absent where a lower border is not known. */
+  /** Of both brows, in mm² of the frontal view; absent where a border of the hair is not known. */
   readonly areas?: { readonly hairToRemove: number; readonly skinToFill: number };
   /** How the planned sides differ, decided by the values only under the tolerances of the choice. */
   readonly comparison: SideComparison;

@@ -10,6 +10,7 @@ import { sightLine } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { flatPoint, type Note, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
+import { isHair } from "../dots/is-hair.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { type WishLimitNotes, wishNote } from "./notes.js";
 
@@ -72,7 +73,7 @@ function rangeOf(
     const { distance } = placeOnSide(meeting.at, side);
     return [{ distance, note: wishNote("wish-at-guide", { side, guide }) }];
   });
-  const bounds = [...met, hair];
+  const bounds = isHair(face, side) ? [...met, hair] : met;
   return {
     inner: bounds.reduce((one, other) => (other.distance < one.distance ? other : one)),
     outer: bounds.reduce((one, other) => (other.distance > one.distance ? other : one)),

@@ -21,6 +21,7 @@ export interface Labels {
   readonly "dot-above": { readonly side: Side; readonly dot: Dot } & Texts<"distance" | "height">;
   readonly "dot-below": { readonly side: Side; readonly dot: Dot } & Texts<"distance" | "height">;
   readonly "dot-drawn": { readonly side: Side; readonly dot: Dot };
+  readonly "line-guess": NoValues;
   readonly "line-midline": NoValues;
   readonly "line-start": NoValues;
   readonly "line-arch": NoValues;
@@ -65,6 +66,7 @@ export interface Labels {
   readonly "described-unplaced": Texts<"labels">;
   readonly "legend-planned": NoValues;
   readonly "legend-natural": NoValues;
+  readonly "legend-guess": Texts<"instead">;
   readonly "legend-midline": NoValues;
   readonly "legend-start": { readonly rule: GuideConvention | ArchConvention };
   readonly "legend-arch": { readonly rule: GuideConvention | ArchConvention };
@@ -102,6 +104,7 @@ export interface Labels {
   readonly "legend-spread": NoValues;
   readonly "said-of-capture": Texts<"name" | "what">;
   readonly "panel-natural": { readonly side: Side };
+  readonly "panel-guess": { readonly side: Side };
   readonly "panel-planned": { readonly side: Side };
   readonly "heading-moves": NoValues;
   readonly "no-moves": NoValues;
@@ -126,8 +129,10 @@ export interface Labels {
   readonly "column-check": NoValues;
   readonly "column-reads": NoValues;
   readonly "column-right-grows": NoValues;
+  readonly "column-right-guess": NoValues;
   readonly "column-right-planned": NoValues;
   readonly "column-left-grows": NoValues;
+  readonly "column-left-guess": NoValues;
   readonly "column-left-planned": NoValues;
   readonly "column-left-less-right": NoValues;
   readonly "of-side": { readonly side: Side } & Texts<"what">;

@@ -10,6 +10,8 @@ export const CAUTIONS = {
     "The photo's scale is known to ±{percent:1} % (standard uncertainty): 50 mm may be {off:1mm} more or less. Check by ruler on the skin.",
   "scale-from-population-average":
     "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
+  "brow-not-seen":
+    "The brows of this map are no hair, but what is known instead: {instead:standIns}. Draw the borders of the hair by hand or take them from the picture: until then nothing is known of what to remove, to fill or to move.",
   "head-may-be-turned": "{finding}",
   "head-was-turned":
     "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and its chin held {pitch:0}° {where:levels} than on an average upright face, corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
@@ -39,7 +41,7 @@ export const CAUTIONS = {
   "lid-space-closes":
     "The space between lid and brow closes by {value:1mm} on the {side:sides}, more than {limit:mm}: choose a thinner brow, or higher levels.",
   "dot-far-off":
-    "The {dot:dots} of the {side:sides} brow lies {value:1mm} from where it grows, more than {limit:mm}: check the landmarks, or choose another guide.",
+    "The {dot:dots} of the {side:sides} brow lies {value:1mm} from where its borders have it, more than {limit:mm}: check the landmarks, or choose another guide.",
   "brow-displaced":
     "The {side:sides} brow stands {size:1mm} {where:levels} in the later capture, more than {limit:mm}: it was raised or drawn down in one of them, or the client lay down. Plan from the upright, relaxed one.",
 } as const;

@@ -6,7 +6,7 @@ export const REASONS = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels:sides} brow.",
   "levels-held-back":
-    "Evening took no {dot:dots} dot more than {limit:1mm} up or down from its own hair: the {higher:sides} one stays {difference:1mm} higher.",
+    "Evening took no {dot:dots} dot more than {limit:1mm} up or down from where its own side has it: the {higher:sides} one stays {difference:1mm} higher.",
   "levels-left":
     "The sides then differ by up to {most:1mm} in height: clients notice about {clients:1mm} on themselves, others about {others:1mm}.",
   "start-at-alare":
@@ -20,6 +20,8 @@ export const REASONS = {
   "start-at-endocanthion-nose-deviates":
     "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
   "start-chosen": "Start as chosen: {convention:rules}.",
+  "hair-not-seen":
+    "Nothing is known of the hair of the {side:sides} brow: its dots follow guides and the ruler, not hair.",
   "arch-natural":
     "Arch where it grows on the {side:sides} brow: {share:2} eye widths from the inner eye corner.",
   "arch-moved-outward":
@@ -41,7 +43,7 @@ export const REASONS = {
   "thickness-evened":
     "Thickness as it grows, evened so that the brow does not thicken towards the arch: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-usual":
-    "The thickness of the hair is known to ±{u:1mm} only, too little to tell where it is fullest: on the whole as thick as it grows, fullest at the front: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
+    "How thick the brow is, is known to ±{u:1mm} only, too little to tell where it is fullest: on the whole as thick as its borders, fullest at the front: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-chosen":
     "Thickness as chosen: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-assumed":
@@ -49,9 +51,9 @@ export const REASONS = {
   "hair-kept":
     "Hair of the {side:sides} brow grows {past:1mm} past the {mark:marks} guide, sideways: {kept:1mm} of it stays.",
   "border-extended":
-    "The {mark:marks} guide misses the hair of the {side:sides} brow: its border is extended along its end.",
+    "The {mark:marks} guide misses the {side:sides} brow: its border is extended along its end.",
   "guide-missed":
-    "The {mark:marks} guide meets the {side:sides} brow nowhere, extended or not: the natural height of its {mark:marks} is kept.",
+    "The {mark:marks} guide meets the {side:sides} brow nowhere, extended or not: the height of its own {mark:marks} is kept.",
   "carried-by-measure":
     "The {side:sides} brow is carried by measure: from its own start, with the leading heights and ruler lengths. Its arch lies {arch:1mm} and its tail end {tail:1mm} farther out than mirrored (negative: nearer the midline).",
   pinned: "The {dot:dots} of the {side:sides} brow stays where {by} fixed it{reason}.",

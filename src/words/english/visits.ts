@@ -5,6 +5,8 @@ export const VISITS = {
     "{side:sides} brow: no dot has moved against eye corners and nose by more than twice its uncertainty.",
   "skin-not-seen":
     "{side:sides} brow: it is not seen in this capture, so how far its skin has moved is not known; its dots stand where eye corners and nose put them.",
+  "skin-guessed":
+    "{side:sides} brow: a detector's guess at it is no hair, so how far its skin has moved is not known; its dots stand where eye corners and nose put them.",
   "carried-check-upright":
     "These places hold for this posture only. Check every distance again upright and relaxed before pigment goes in; what follows is permanent.",
   "result-too-early":

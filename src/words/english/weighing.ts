@@ -9,7 +9,7 @@ export const WEIGHING = {
     "Moves dots by {mean:1mm} on average, most the {dot:dots} of the {side:sides} brow, by {greatest:1mm}.",
   areas: "Removes {hair:mm2} of hair and fills {skin:mm2} of skin.",
   "areas-unknown":
-    "How much hair is removed and skin filled is not known: a brow has no lower border.",
+    "How much hair is removed and skin filled is not known: it takes both borders of the hair.",
   "sides-even": "Leaves no difference between the sides above tolerance.",
   "sides-differ": "Leaves the sides different above tolerance: {measures}.",
   "lid-room":

@@ -1,6 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { drawStrip } from "brow-geometry/drawing";
 import { beforeAll, describe, expect, it } from "vitest";
+import { isHair } from "../../../src/mapping/dots/is-hair.js";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { PICTURED_PLANS } from "../pictured-plans.js";
@@ -20,7 +21,8 @@ describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, plan) => {
   it("names all four brows and writes their lengths", () => {
     const written = picture.texts.map(({ text }) => text);
     for (const side of ["right", "left"] as const) {
-      expect(written).toContain(`client’s ${side}, as it grows`);
+      const grown = isHair(plan.face, side) ? "as it grows" : "a guess";
+      expect(written).toContain(`client’s ${side}, ${grown}`);
       expect(written).toContain(`client’s ${side}, as planned`);
       for (const measures of [plan.measures, plan.naturalMeasures]) {
         const { front } = measures[side];

@@ -207,7 +207,7 @@ describe("a plan whose levels are limited", () => {
     expectClose(dots.left.upperArch[1] - dots.right.upperArch[1], 1, 1e-9);
     expectClose(dots.left.lowerStart[1] - dots.right.lowerStart[1], 1, 1e-9);
     expect(heldBack({ levelLimit: mm(1) })[0]).toBe(
-      "Evening took no start dot more than 1.0 mm up or down from its own hair: the left one stays 1.0 mm higher.",
+      "Evening took no start dot more than 1.0 mm up or down from where its own side has it: the left one stays 1.0 mm higher.",
     );
     expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
     const { reasons } = planDots(raisedLeft(), { levelLimit: mm(1) });

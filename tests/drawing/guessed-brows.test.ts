@@ -1,0 +1,49 @@
+import { drawPlan, drawSheet } from "brow-geometry";
+import { drawChoices, drawStrip } from "brow-geometry/drawing";
+import { weighChoices } from "brow-geometry/mapping";
+import { describe, expect, it } from "vitest";
+import { isHair } from "../../src/mapping/dots/is-hair.js";
+import { syntheticPlan } from "../support/synthetic-plan.js";
+import { PICTURED_PLANS } from "./pictured-plans.js";
+import { pictureOf, withClass } from "./picture.js";
+
+const GUESSED = PICTURED_PLANS.filter(([, { face }]) => !isHair(face, "left"));
+
+describe.each(GUESSED)("pictures of a plan of guessed brows: %s", (_, plan) => {
+  const { face } = plan;
+  const choices = [{ start: "natural", arch: "natural", tail: "natural" }, {}] as const;
+  const drawn: Readonly<Record<string, readonly string[]>> = {
+    plan: [drawPlan(plan, { overlap: true })],
+    sheet: drawSheet(plan, { overlap: true }),
+    strip: [drawStrip(plan)],
+    choices: drawChoices(face, weighChoices(face, choices)),
+  };
+
+  it.each(Object.entries(drawn))("of the kind %s say nothing of what grows", (_, pages) => {
+    const written = pages.flatMap((page) => pictureOf(page).texts.map(({ text }) => text));
+    expect(
+      written.filter((text) => /\bgrows?\b(?! so)|to be removed|to be filled/.test(text)),
+    ).toEqual(
+      // What rows of choices are ordered by is said of all faces.
+      written.filter((text) => text.includes("from how the brows grow")),
+    );
+  });
+
+  it("draw a guess as no hair is, and name it", () => {
+    const picture = pictureOf(drawPlan(plan, { overlap: true }));
+    expect(withClass(picture, "natural")).toHaveLength(0);
+    expect(withClass(picture, "remove")).toHaveLength(0);
+    // Twice in the face, once as a sample of the legend.
+    expect(withClass(picture, "guess").length).toBe(2);
+    const named = picture.texts.filter(({ text }) => text === "the detector’s guess");
+    expect(named).toHaveLength(2);
+    const legend = picture.texts.map(({ text }) => text).join(" ");
+    expect(legend).toContain("instead of hair: the mesh's brow template");
+  });
+});
+
+it("draws hair as hair", () => {
+  const picture = pictureOf(drawPlan(syntheticPlan));
+  expect(withClass(picture, "natural").length).toBeGreaterThan(0);
+  expect(withClass(picture, "guess")).toHaveLength(0);
+});
