@@ -17,6 +17,7 @@ import { accuracyFigure } from "./accuracy-figure.js";
 import { carryFigure } from "./carry-figure.js";
 import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-figures.js";
 import { figure, type Panel } from "./figure.js";
+import { findingsFigure } from "./findings-figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
 import { spacesFigure } from "./spaces-figure.js";
 import { carriedFigure, resultFigure } from "./visits-figures.js";
@@ -68,6 +69,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["carrying.svg", carryFigure],
   ["yaw.svg", yawFigure],
   ["choices.svg", choicesFigure],
+  ["findings.svg", findingsFigure],
   ["sheet.svg", sheetFigure],
   ["drawn.svg", drawnFigure],
   ["carried.svg", carriedFigure],

@@ -151,6 +151,10 @@ const AWKWARD_PLANS: Readonly<Record<string, BrowPlan>> = {
       ],
     ),
   ),
+  "findings in one place": planBrows(syntheticFace(), {
+    pins: [{ side: "left", dot: "tailEnd", at: mm([56, -4]) }],
+    thickness: { start: mm(5), body: mm(7), arch: mm(8) },
+  }),
   "no lower border": planBrows(
     withBrows([
       [14.5, 20],

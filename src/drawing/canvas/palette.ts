@@ -39,6 +39,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       remove: "#cf6e14",
       fill: "#1938a2",
       correction: "#1d2026",
+      finding: "#1d2026",
     },
   },
   dark: {
@@ -60,6 +61,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       remove: "#feb224",
       fill: "#9fb1f5",
       correction: "#f2f4f7",
+      finding: "#f2f4f7",
     },
   },
   monochrome: {
@@ -81,6 +83,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
       remove: "#5c5c5c",
       fill: "#000000",
       correction: "#000000",
+      finding: "#000000",
     },
   },
 };
@@ -109,6 +112,7 @@ export const STROKES = {
   remove: { width: 0.28, dash: [] },
   fill: { width: 0.28, dash: [0.9, 0.5] },
   correction: { width: 0.45, dash: [] },
+  finding: { width: 0.45, dash: [] },
 } as const;
 
 /** What a stroke stands for. */

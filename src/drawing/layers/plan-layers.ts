@@ -4,6 +4,7 @@ import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { checkLayer } from "./check-layer.js";
 import { dotsLayer, grownLayer, plannedBrowLayer } from "./brow-layers.js";
+import { findingsLayer } from "./findings-layer.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
@@ -50,6 +51,7 @@ export function planLayers(
     ...SIDES.map((side) => guidesLayer(plan, side, rooms[side], brush)),
     landmarksLayer(face, box, brush),
     ...SIDES.map((side) => plannedBrowLayer(dots[side], side, choices.shape, brush)),
+    findingsLayer(plan, brush),
     ...beneathDots,
     ...SIDES.map((side) => dotsLayer(dots[side], side, "planned", brush)),
     pinsLayer(plan, brush),

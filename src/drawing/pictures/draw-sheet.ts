@@ -13,6 +13,7 @@ import { checkEntries, legend, planLegend } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import type { Look } from "../canvas/look.js";
 import { pagesOf, type Paper, PAPER_MARGIN, requireShort, roomOn, sheetOn } from "../sheet/page.js";
+import { findingEntries } from "../layers/findings-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 import type { SvgElement } from "../canvas/svg.js";
@@ -91,7 +92,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       map,
       legend(
         [
-          ...planLegend({ ...plan, reasons: [] }, words, { overlap }),
+          ...planLegend({ ...plan, reasons: [], cautions: [] }, words, { overlap }),
           { text: label(words, "legend-move"), role: "move" },
         ],
         sheet,
@@ -105,7 +106,11 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
         ? []
         : [heading(label(words, "heading-pins"), sheet), ...list(pinEntries(plan, words), sheet)]),
       heading(label(words, "heading-cautions"), sheet),
-      ...bullets(plan.cautions, sheet),
+      ...list(findingEntries(plan, words), sheet),
+      ...bullets(
+        plan.cautions.filter(({ at }) => at === undefined),
+        sheet,
+      ),
       heading(label(words, "heading-steps"), sheet),
       ...together(stepsTable(plan, rulerZero, sheet), room),
       heading(label(words, "heading-reasons"), sheet),

@@ -16,6 +16,7 @@ import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index
 import { isHair } from "../../mapping/internal.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
+import { findingEntries } from "../layers/findings-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 
@@ -132,6 +133,7 @@ export function planLegend(
       ? [{ text: label(words, "legend-stand-in"), role: "landmark", marker: "circle" } as const]
       : []),
     ...pinEntries(plan, words),
+    ...findingEntries(plan, words),
     ...(check === undefined ? [] : checkEntries(check, words)),
   ];
 }

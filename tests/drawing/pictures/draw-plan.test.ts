@@ -23,6 +23,7 @@ import { describe, expect, it } from "vitest";
 import { clippedTo, isWithin, type Spot } from "../../../src/drawing/canvas/box.js";
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
+import { allElements } from "../../support/parse-xml.js";
 import { photograph, type Pose } from "../../support/photograph.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
@@ -119,6 +120,43 @@ describe.each(["light", "dark", "monochrome"] as const)("the %s theme", (theme: 
       return element?.name === "circle" ? "circle" : pathSpots(element?.attributes.d ?? "").length;
     });
     expect(shapes).toEqual([4, 3, 4, "circle"]);
+  });
+});
+
+describe("what a plan found in its own shape", () => {
+  const plan = planBrows(syntheticFace(), {
+    thickness: { start: mm(5), body: mm(8), arch: mm(8) },
+  });
+  const findings = plan.cautions.filter(({ at }) => at !== undefined);
+  const picture = pictureOf(drawPlan(plan));
+
+  it("is framed where it lies, beneath the dots, and named by its number", () => {
+    const frames = withClass(picture, "finding");
+    expect(findings.map(({ code }) => code)).toEqual(["thickens-outward", "thickens-outward"]);
+    expect(frames).toHaveLength(2);
+    for (const [index, { at: [x = NaN, y = NaN] = [] }] of findings.entries()) {
+      const frame = frames[index];
+      const parts = frame === undefined ? [] : allElements(frame);
+      const spots = parts.flatMap(({ attributes }) => pathSpots(attributes.d ?? ""));
+      const middle = [0, 1].map((axis) => {
+        const along = spots.map((spot) => spot[axis] ?? NaN);
+        return (Math.min(...along) + Math.max(...along)) / 2;
+      });
+      expectClose(middle, [x, -y], 1e-3);
+      expect(frame?.children[0]?.text).toMatch(new RegExp(`^F${index + 1}: .*thicker towards its`));
+      expect(picture.texts.map(({ text }) => text)).toContain(`F${index + 1}`);
+    }
+    const classes = picture.elements.map(({ attributes }) => attributes.class);
+    expect(classes.lastIndexOf("finding")).toBeLessThan(classes.indexOf("dot"));
+  });
+
+  it("is said in the legend with what to change", () => {
+    const written = picture.texts.map(({ text }) => text).join(" ");
+    expect(written).toContain("The right brow grows 3.0 mm thicker towards its body");
+  });
+
+  it("leaves no frame where there is nothing to look at", () => {
+    expect(withClass(pictureOf(drawPlan(syntheticPlan)), "finding")).toEqual([]);
   });
 });
 
