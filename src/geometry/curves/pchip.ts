@@ -11,13 +11,16 @@ import type { HermiteCurve } from "./hermite.js";
  * @param points two or more, x growing: those who ask have refused others
  */
 export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
-  const legs = points.slice(1).map(([x, y], index) => {
-    const [fromX, fromY] = points[index] as readonly [number, number];
-    return { width: x - fromX, slope: (y - fromY) / (x - fromX) };
-  });
-  return points.map(([x, y], index) => {
+  const legs: Leg[] = [];
+  for (let index = 1; index < points.length; index += 1) {
+    const from = points[index - 1] as readonly [number, number];
+    const to = points[index] as readonly [number, number];
+    const width = to[0] - from[0];
+    legs.push({ width, slope: (to[1] - from[1]) / width });
+  }
+  return points.map((point, index) => {
     const slope = slopeBetween(legs, index);
-    return { x, y, before: slope, after: slope };
+    return { x: point[0], y: point[1], before: slope, after: slope };
   });
 }
 

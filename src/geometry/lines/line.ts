@@ -93,8 +93,8 @@ export function pointOnLine<U extends Unit>(line: Line<U>, at: Length<U>): FlatP
  */
 export function distanceAlongLine<U extends Unit>(point: Point<U>, line: Line<U>): Length<U> {
   // Without a pair of its own, like the distance below: lines are met tens of thousands of times a plan.
-  const [x, y] = line.through;
-  return length(line.direction[0] * (point[0] - x) + line.direction[1] * (point[1] - y));
+  const { through, direction } = line;
+  return length(direction[0] * (point[0] - through[0]) + direction[1] * (point[1] - through[1]));
 }
 
 /**
@@ -109,8 +109,8 @@ export function distanceAlongLine<U extends Unit>(point: Point<U>, line: Line<U>
  * ```
  */
 export function distanceFromLine<U extends Unit>(point: Point<U>, line: Line<U>): Length<U> {
-  const [x, y] = line.through;
-  return length(line.direction[0] * (point[1] - y) - line.direction[1] * (point[0] - x));
+  const { through, direction } = line;
+  return length(direction[0] * (point[1] - through[1]) - direction[1] * (point[0] - through[0]));
 }
 
 /**

@@ -11,7 +11,7 @@ import { refuse, requirePolyline } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { type Direction, distanceFromLine, type Line } from "../lines/line.js";
 import { type PolylinePlace } from "./polyline.js";
-import { advance, between, difference, type Vector } from "../lines/vector.js";
+import { advance } from "../lines/vector.js";
 import { endDirection } from "./end-direction.js";
 
 /**
@@ -54,12 +54,15 @@ export function intersectPolyline<U extends Unit>(
     const offsetAtEnd = distanceFromLine(to, line);
     if (meets(offset, offsetAtEnd, index === last) && !(offset === 0 && onLineBefore)) {
       // From the leg itself: the offsets of its ends would lose a short leg's digits.
-      const share = offset === 0 ? 0 : offset / turnBetween(difference(to, from), line);
-      const [x, y] = between(from, to, share);
-      hits.push({ at: flatPoint(x, y), along: length(way + share * size), extended: false });
+      const x = to[0] - from[0];
+      const y = to[1] - from[1];
+      const share = offset === 0 ? 0 : offset / turnBetween(x, y, line);
+      const at = flatPoint<U>(from[0] + share * x, from[1] + share * y);
+      hits.push({ at, along: length(way + share * size), extended: false });
     }
     onLineBefore = offset === 0 && offsetAtEnd === 0;
-    [from, offset] = [to, offsetAtEnd];
+    from = to;
+    offset = offsetAtEnd;
     way += size;
   }
   if (way === 0) {
@@ -80,7 +83,7 @@ function meets(offset: number, offsetAtEnd: number, isLast: boolean): boolean {
 }
 
 /** How fast a way leaves a line, to the other side than distances from the line count. */
-function turnBetween<U extends Unit>([x, y]: Vector, { direction }: Line<U>): number {
+function turnBetween<U extends Unit>(x: number, y: number, { direction }: Line<U>): number {
   return direction[1] * x - direction[0] * y;
 }
 
@@ -107,7 +110,7 @@ function beyond<U extends Unit>(
 ): { readonly at: FlatPoint<U>; readonly by: number } | undefined {
   const end = polyline[polyline.length - 1] as Point<U>;
   const heading = endDirection(polyline, stretch) as Direction;
-  const by = distanceFromLine(end, line) / turnBetween(heading, line);
+  const by = distanceFromLine(end, line) / turnBetween(heading[0], heading[1], line);
   if (!(by > 0 && Number.isFinite(by))) return undefined;
   const [x, y] = advance(end, heading, by);
   return { at: flatPoint(x, y), by };

@@ -49,13 +49,7 @@ export function requirePolyline<U extends Unit>(
 
 function isFinitePoint(point: unknown): boolean {
   if (!Array.isArray(point)) return false;
-  const [x, y, depth = 0] = point as readonly unknown[];
-  return (
-    (point.length === 2 || point.length === 3) &&
-    Number.isFinite(x) &&
-    Number.isFinite(y) &&
-    Number.isFinite(depth)
-  );
+  return (point.length === 2 || point.length === 3) && point.every(Number.isFinite);
 }
 
 export function requireObject(where: string, field: string, value: unknown, need: string): void {
