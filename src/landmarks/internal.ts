@@ -23,4 +23,4 @@ export {
   toleranceNameOf,
 } from "./face/measures.js";
 export type { KindOfMeasure, MeasureKind } from "./face/measures.js";
-export { lengthOfCurve } from "./skin/skin-length.js";
+export { lengthOfCurve, type Tape, tapeOn } from "./skin/skin-length.js";

@@ -1,7 +1,7 @@
 import { polygonArea } from "../geometry/index.js";
 import { heightOver, hermiteArea, hermiteAt, partBetween } from "../geometry/internal.js";
 import { type Brow, type BrowDots, lengthOf, type Skin } from "../landmarks/index.js";
-import { lengthOfCurve } from "../landmarks/internal.js";
+import { lengthOfCurve, type Tape, tapeOn } from "../landmarks/internal.js";
 import { type Length, length, type Point, type Polyline } from "../units/index.js";
 import { BORDER_END } from "./border-end.js";
 import { type BrowCurves, startOf } from "./brow-curves.js";
@@ -26,12 +26,16 @@ export function edgeOfCurves({ outwards, upper, lower, bulge }: BrowCurves, skin
   };
 }
 
-/** The edge of a brow as its hair has it. */
-export function edgeOfHair({ upper, lower }: Brow<"mm">, skin: Skin): BrowEdge {
+/** The edge of a brow as its hair has it; a tape may know some of its legs. */
+export function edgeOfHair(
+  { upper, lower }: Brow<"mm">,
+  skin: Skin,
+  tape: Tape = tapeOn(skin),
+): BrowEdge {
   return {
     lowerAt: (x) => lower && heightOver(length(x), lower, BORDER_END),
     // A dot may lie off the border, as an arch does: the tape does not leave it.
-    along: (from, to) => lengthOf(partBetween(upper, from, to), skin),
+    along: (from, to) => tape(partBetween(upper, from, to)),
     area: lower && Math.abs(polygonArea([...upper, ...lower.slice().reverse()])),
   };
 }

@@ -1,4 +1,4 @@
-import { type Line, lineAlong, lineThrough } from "../geometry/index.js";
+import { type Line, lineThrough } from "../geometry/index.js";
 import {
   type Face,
   type FaceSide,
@@ -9,7 +9,7 @@ import {
   type StandIn,
 } from "../landmarks/index.js";
 import type { GuideRule } from "../landmarks/internal.js";
-import { mm, type Point, type Side } from "../units/index.js";
+import { flatPoint, type Point, type Side } from "../units/index.js";
 import {
   keysOf,
   refuse,
@@ -83,14 +83,18 @@ export function sightLine(
   const at = (name: SideLandmark): Point<"mm"> => landmarks[name] as Point<"mm">;
   switch (drawn) {
     case "vertical":
-      return lineAlong(at(through[0]), UPWARDS);
+      return upwardsFrom(at(through[0])[0], at(through[0])[1]);
     case "line":
       return lineThrough(at(through[0]), at(through[1]));
     case "share": {
       const [from, to] = [at(through[0]), at(through[1])];
-      return lineAlong(mm([from[0] + share * (to[0] - from[0]), from[1]]), UPWARDS);
+      return upwardsFrom(from[0] + share * (to[0] - from[0]), from[1]);
     }
   }
+}
+
+function upwardsFrom(x: number, y: number): Line<"mm"> {
+  return { through: flatPoint(x, y), direction: UPWARDS };
 }
 
 /** A line of sight on the frontal view that places one mark of one brow. */

@@ -103,15 +103,14 @@ function dotsOf(
   const upperBody = upperArch && pointOver((upperStart[0] + upperArch[0]) / 2, upper);
   const lowerBody = upperBody && lower && pointOver(upperBody[0], lower);
   const lowerArch = upperArch && lower && pointOver(upperArch[0], lower);
-  return {
-    upperStart,
-    ...(upperBody && { upperBody }),
-    ...(upperArch && { upperArch }),
-    tailEnd,
-    ...(lower && { lowerStart: withoutDepth(lower[0]) }),
-    ...(lowerBody && { lowerBody }),
-    ...(lowerArch && { lowerArch }),
-  };
+  const dots: { [Name in Dot]?: FlatPoint<"mm"> } = { upperStart };
+  if (upperBody) dots.upperBody = upperBody;
+  if (upperArch) dots.upperArch = upperArch;
+  dots.tailEnd = tailEnd;
+  if (lower) dots.lowerStart = withoutDepth(lower[0]);
+  if (lowerBody) dots.lowerBody = lowerBody;
+  if (lowerArch) dots.lowerArch = lowerArch;
+  return dots as NaturalDots["dots"];
 }
 
 /** Dots that lie on a border where another dot says, in their order. */

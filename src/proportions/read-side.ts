@@ -44,6 +44,7 @@ export function readSide(
   };
   const front = ruler(start, arch);
   const tailLength = ruler(arch, tail);
+  const eye = readFromEye(dots, { side, landmarks, skin, edge });
   return {
     front,
     tail: tailLength,
@@ -65,7 +66,8 @@ export function readSide(
     frontInclination: inclination(start, arch),
     browInclination: inclination(start, tail),
     area: edge.area,
-    ...readFromEye(dots, { side, landmarks, skin, edge }),
+    exocanthionToTailEnd: eye.exocanthionToTailEnd,
+    lidToBrow: eye.lidToBrow,
   };
 }
 

@@ -25,9 +25,10 @@ export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderSh
   const { angularity = ANGULARITY } = shape;
   requireShape(where, "options", shape);
   requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
-  const [start, arch, tailEnd] = pchip(
-    [dots.upperStart, dots.upperArch, dots.tailEnd].map(([x, y]) => [outwardsOf(dots) * x, y]),
-  ) as [HermiteKnot, HermiteKnot, HermiteKnot];
+  const outwards = outwardsOf(dots);
+  const placeOf = (dot: Point<"mm">): readonly [number, number] => [outwards * dot[0], dot[1]];
+  const knots = pchip([placeOf(dots.upperStart), placeOf(dots.upperArch), placeOf(dots.tailEnd)]);
+  const [start, arch, tailEnd] = knots as [HermiteKnot, HermiteKnot, HermiteKnot];
   const front = (arch.y - start.y) / (arch.x - start.x);
   const tail = (tailEnd.y - arch.y) / (tailEnd.x - arch.x);
   const before = arch.before + angularity * (front - arch.before);
@@ -54,7 +55,10 @@ export function requireOutwards<Name extends Dot>(
   dots: UpperDots & Pick<CompleteDots<"mm">, Name>,
   order: readonly Name[],
 ): void {
-  for (const dot of order) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
+  for (const dot of order) {
+    // Asked first, as every outline is: names are put together only for the dot that is refused.
+    if (!dots[dot].every(Number.isFinite)) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
+  }
   const outwards = outwardsOf(dots);
   order.forEach((dot, index) => {
     const before = order[index - 1];

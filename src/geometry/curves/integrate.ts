@@ -40,10 +40,12 @@ export function integrate(from: number, to: number, of: (at: number) => number):
   // would never settle.
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
-  let [coarse, size] = [0, 0];
-  for (const { at, weight } of COARSE) {
-    const [before, after] = [of(middle - half * at), of(middle + half * at)];
-    coarse += weight * (before + after);
+  let coarse = 0;
+  let size = 0;
+  for (const node of COARSE) {
+    const before = of(middle - half * node.at);
+    const after = of(middle + half * node.at);
+    coarse += node.weight * (before + after);
     size += Math.abs(before) + Math.abs(after);
   }
   const enough = AGREEMENT * Math.abs(to - from) * (size / (2 * COARSE.length));
@@ -75,7 +77,8 @@ function rule(
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
   let sum = 0;
-  for (const { at, weight } of nodes)
-    sum += weight * (of(middle - half * at) + of(middle + half * at));
+  for (const node of nodes) {
+    sum += node.weight * (of(middle - half * node.at) + of(middle + half * node.at));
+  }
   return half * sum;
 }

@@ -15,7 +15,10 @@ export function partBetween<U extends Unit>(
     (a, b) => a.index - b.index || a.share - b.share,
   ) as [Foot, Foot];
   const at = ({ index, share }: Foot): Point<U> => {
-    const [x, y] = between(polyline[index - 1] as Point<U>, polyline[index] as Point<U>, share);
+    const [from, to] = [polyline[index - 1] as Point<U>, polyline[index] as Point<U>];
+    // Its own points, where it has them there.
+    if (share === 0 || share === 1) return share === 0 ? from : to;
+    const [x, y] = between(from, to, share);
     return flatPoint(x, y);
   };
   return [at(first), ...polyline.slice(first.index, last.index), at(last)];
@@ -30,18 +33,21 @@ interface Foot {
 function footOn<U extends Unit>(polyline: Polyline<U>, point: Point<U>): Foot {
   let nearest: Foot = { index: 1, share: 0 };
   let least = Number.POSITIVE_INFINITY;
-  let [from, isFirst] = [polyline[0] as Point<U>, true];
+  let from = polyline[0] as Point<U>;
+  let isFirst = true;
   let past = 0;
   for (let index = 1; index < polyline.length; index += 1) {
     const to = polyline[index] as Point<U>;
-    const [legX, legY] = [to[0] - from[0], to[1] - from[1]];
-    const [offX, offY] = [point[0] - from[0], point[1] - from[1]];
+    const legX = to[0] - from[0];
+    const legY = to[1] - from[1];
+    const offX = point[0] - from[0];
+    const offY = point[1] - from[1];
     from = to;
     const square = legX * legX + legY * legY;
     if (square === 0) continue;
     const share = (offX * legX + offY * legY) / square;
     const onLeg = Math.min(Math.max(share, 0), 1);
-    const apart = Math.hypot(offX - onLeg * legX, offY - onLeg * legY);
+    const apart = (offX - onLeg * legX) ** 2 + (offY - onLeg * legY) ** 2;
     // What lies past the end of the nearest leg counts where no other leg follows.
     past = 0;
     if (apart >= least) continue;

@@ -71,13 +71,32 @@ export function lengthOf(
   options: Pick<LengthOptions, "on"> = {},
 ): Length<"mm"> {
   requirePolyline("lengthOf", "curve", curve, 2);
-  if (options.on === "photo" || skin.kind === "flat") return polylineLength(curve);
-  const surface = surfaceOf(skin);
-  let sum = 0;
-  for (let index = 1; index < curve.length; index += 1) {
-    sum += lengthAlongSkin(curve[index - 1] as Point<"mm">, curve[index] as Point<"mm">, surface);
-  }
-  return length(sum);
+  return options.on === "photo" ? polylineLength(curve) : tapeOn(skin)(curve);
+}
+
+/** Measures a line that is drawn on the skin. */
+export type Tape = (line: Polyline<"mm">) => Length<"mm">;
+
+/**
+ * Measures legs of lines that are drawn on the skin, by tape: those between two points that it has measured
+ * before it knows, so that lines that differ in a few points cost as much as these.
+ */
+export function tapeOn(skin: Skin): Tape {
+  const known = new Map<Point<"mm">, { readonly to: Point<"mm">; readonly length: number }>();
+  const legOf = (from: Point<"mm">, to: Point<"mm">): number => {
+    const measured = known.get(from);
+    if (measured?.to === to) return measured.length;
+    const length = lengthBetween(from, to, skin, { path: "along" });
+    if (measured === undefined) known.set(from, { to, length });
+    return length;
+  };
+  return (line) => {
+    let sum = 0;
+    for (let index = 1; index < line.length; index += 1) {
+      sum += legOf(line[index - 1] as Point<"mm">, line[index] as Point<"mm">);
+    }
+    return length(sum);
+  };
 }
 
 /**

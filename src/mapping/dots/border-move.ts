@@ -25,14 +25,14 @@ export function borderMove(
   natural: BrowDots<"mm">,
   hair: Brow<"mm">,
 ): BorderMove {
-  const [at, y] = planned[dot];
-  const x = length<"mm">(at);
+  const at = planned[dot];
+  const x = length<"mm">(at[0]);
   const border = hair[DOTS[dot].border];
   const grown =
     dot === "tailEnd" ? middleOver(x, hair) : border && heightOver(x, border, BORDER_END);
   const end = ENDS.includes(dot) ? natural[dot] : undefined;
   return [
-    grown === undefined ? Number.NaN : y - grown,
+    grown === undefined ? Number.NaN : at[1] - grown,
     end === undefined ? Number.NaN : outwardsOf(planned) * (x - end[0]),
   ];
 }

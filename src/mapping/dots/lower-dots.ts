@@ -25,7 +25,8 @@ export function bodyDot(
     };
     requireDotsInOrder("planDots", dots, side, pins);
     const upperBody = bodyOf("planDots", dots, shape);
-    return { ...placeOnSide(upperBody, side), origin: withoutPin(upper.upperArch[side].origin) };
+    const { distance, height } = placeOnSide(upperBody, side);
+    return { distance, height, origin: withoutPin(upper.upperArch[side].origin) };
   });
 }
 

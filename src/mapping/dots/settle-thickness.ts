@@ -129,17 +129,14 @@ export function stationsOf(
   const archDot =
     arch.kind === "flat" ? placeAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
   const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
-  const under = (x: number, from: number | undefined): Length<"mm"> | undefined => {
+  const told: { [At in Station]?: Length<"mm"> } = {};
+  const tell = (station: Station, x: number, from: number | undefined): void => {
     const to = heightOver(length<"mm">(x), lower, BORDER_END);
-    if (from === undefined || to === undefined || from - to < LEAST) return undefined;
-    return length(from - to);
+    if (from === undefined || to === undefined || from - to < LEAST) return;
+    told[station] = length(from - to);
   };
-  const start = under(upperStart[0], upperStart[1]);
-  const body = under(bodyX, heightOver(bodyX, upper, BORDER_END));
-  const atArch = under(archDot[0], archDot[1]);
-  return {
-    ...(start === undefined ? {} : { start }),
-    ...(body === undefined ? {} : { body }),
-    ...(atArch === undefined ? {} : { arch: atArch }),
-  };
+  tell("start", upperStart[0], upperStart[1]);
+  tell("body", bodyX, heightOver(bodyX, upper, BORDER_END));
+  tell("arch", archDot[0], archDot[1]);
+  return told;
 }

@@ -7,7 +7,9 @@ import {
   type SideReading,
   type SideToRead,
 } from "../../proportions/internal.js";
+import { type Tape, tapeOn } from "../../landmarks/internal.js";
 import type { Side } from "../../units/index.js";
+import { keysOf } from "../../units/internal.js";
 import { LEADS } from "../choices/choice-tables.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
@@ -19,6 +21,7 @@ import type { Variation } from "./variation.js";
 export interface GrownSide {
   readonly natural: NaturalDots;
   readonly toRead: SideToRead & { readonly landmarks: PlannableFace["left"] };
+  readonly tape: Tape;
   readonly reading: SideReading;
   readonly asks: SideAsks;
   readonly stations: Partial<StationThickness>;
@@ -29,14 +32,16 @@ export function readGrown(
   side: Side,
   { face, skin }: Variation,
   natural: NaturalDots,
+  tape: Tape = tapeOn(skin),
   known?: SideReading,
 ): GrownSide {
   const landmarks = face[side];
-  const toRead = { side, landmarks, skin, edge: edgeOfHair(landmarks.brow, skin) };
+  const toRead = { side, landmarks, skin, edge: edgeOfHair(landmarks.brow, skin, tape) };
   const leads: readonly Side[] = LEADS[choices.lead];
   return {
     natural,
     toRead,
+    tape,
     reading: readSide(natural.dots, toRead, known),
     asks: asksOf(face, side, natural, choices),
     stations: leads.includes(side)
@@ -52,9 +57,9 @@ export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation
   if (variation.skin !== skin || landmarks.brow !== known.brow) {
     const isSame = landmarks.brow.upper === known.brow.upper;
     const natural = dotsAnew(landmarks.brow, plan.natural[side], isSame);
+    if (variation.skin !== skin) return readGrown(plan, side, variation, natural);
     // Tape lies along the upper border.
-    const along = isSame && variation.skin === skin ? own.reading : undefined;
-    return readGrown(plan, side, variation, natural, along);
+    return readGrown(plan, side, variation, natural, own.tape, isSame ? own.reading : undefined);
   }
   if (landmarks === known) return own;
   const { natural, reading } = own;
@@ -63,6 +68,13 @@ export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation
     ...own,
     toRead,
     reading: { ...reading, ...readFromEye(natural.dots, toRead) },
-    asks: asksOf(variation.face, side, natural, plan.choices),
+    asks: isOnlyLid(landmarks, known)
+      ? own.asks
+      : asksOf(variation.face, side, natural, plan.choices),
   };
+}
+
+/** Whether sides differ in the upper lid at most, which nobody asks for. */
+function isOnlyLid(one: PlannableFace["left"], other: PlannableFace["left"]): boolean {
+  return keysOf(one).every((name) => name === "upperLid" || one[name] === other[name]);
 }

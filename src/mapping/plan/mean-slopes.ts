@@ -66,32 +66,43 @@ export function slopesOf(
 /** Tells which readings depend on a place of which nothing is known, in mm. */
 const NOMINAL_STEP = 0.1;
 
-/** Root of the sum of squares of rows, for so many numbers from a place on. */
-export function rootOfSquares(rows: readonly Row[], size: number, from = 0): Row {
+/**
+ * Root of the sum of squares of rows, for so many numbers from a place on; or of how much they are more than
+ * those from another place on.
+ */
+export function rootOfSquares(rows: readonly Row[], size: number, from = 0, less?: number): Row {
   const sums = zeros(size);
   for (const row of rows) {
     for (let index = 0; index < size; index += 1) {
-      sums[index] = (sums[index] as number) + (row[from + index] as number) ** 2;
+      const taken = less === undefined ? 0 : (row[less + index] as number);
+      sums[index] = (sums[index] as number) + ((row[from + index] as number) - taken) ** 2;
     }
   }
   return sums.map(Math.sqrt);
 }
 
-/** Adds to a row, from a place on, what comes of moving by so much each of what that part follows from. */
+/**
+ * Adds to rows, from a place on, what comes of moving what that part follows from: by as much each as rows of
+ * moves have it, from a place on.
+ */
 export function addEffects(
-  row: Row,
-  from: number,
+  rows: readonly Row[],
+  to: number,
   columns: readonly (Row | undefined)[],
-  moveOf: (index: number) => number,
+  moves: readonly Row[],
+  from: number,
 ): void {
   columns.forEach((column, index) => {
-    const by = moveOf(index);
-    if (column === undefined || by === 0) return;
-    for (let at = 0; at < column.length; at += 1) {
-      const slope = column[at] as number;
-      // What does not depend on a place does not mind that nothing is known of it.
-      if (slope !== 0) row[from + at] = (row[from + at] as number) + slope * by;
-    }
+    if (column === undefined) return;
+    // What does not depend on a place does not mind that nothing is known of it.
+    const depends = [...column.keys()].filter((at) => column[at] !== 0);
+    rows.forEach((row, which) => {
+      const by = moves[which]?.[from + index] as number;
+      if (by === 0) return;
+      for (const at of depends) {
+        row[to + at] = (row[to + at] as number) + (column[at] as number) * by;
+      }
+    });
   });
 }
 

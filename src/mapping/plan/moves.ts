@@ -50,7 +50,9 @@ export function fillMoves(
   hair: Brow<"mm">,
 ): void {
   PLACED_DOTS.forEach((dot, index) => {
-    [row[start + 2 * index], row[start + 2 * index + 1]] = borderMove(dot, planned, natural, hair);
+    const move = borderMove(dot, planned, natural, hair);
+    row[start + 2 * index] = move[0];
+    row[start + 2 * index + 1] = move[1];
   });
 }
 

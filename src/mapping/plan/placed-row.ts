@@ -7,7 +7,7 @@ import type { PlannableFace } from "../dots/plannable-face.js";
 import { fillFrom, type Row } from "./mean-slopes.js";
 
 /** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
-const AFTER_DOTS: number = 2 * DOT_NAMES.length;
+export const AFTER_DOTS: number = 2 * DOT_NAMES.length;
 export const PLACED: number = AFTER_DOTS + 4;
 
 /**
@@ -28,10 +28,10 @@ const IN_ROW = keysOf(LIES_FROM);
 export function fillDots(row: Row, start: number, dots: CompleteDots<"mm">): void {
   for (let index = 0; index < IN_ROW.length; index += 1) {
     const dot = IN_ROW[index] as Dot;
-    const [x, y] = dots[dot];
-    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
-    row[start + 2 * index] = x - fromX;
-    row[start + 2 * index + 1] = y - fromY;
+    const at = dots[dot];
+    const from = middleOf(LIES_FROM[dot], dots);
+    row[start + 2 * index] = at[0] - from[0];
+    row[start + 2 * index + 1] = at[1] - from[1];
   }
 }
 
@@ -39,15 +39,16 @@ export function dotsIn(row: Row): CompleteDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
   for (let index = 0; index < IN_ROW.length; index += 1) {
     const dot = IN_ROW[index] as Dot;
-    const [x, y] = placeIn(row, 2 * index);
-    const [fromX, fromY] = middleOf(LIES_FROM[dot], dots);
-    dots[dot] = flatPoint(x + fromX, y + fromY);
+    const at = placeIn(row, 2 * index);
+    const from = middleOf(LIES_FROM[dot], dots);
+    dots[dot] = flatPoint(at[0] + from[0], at[1] + from[1]);
   }
   return dots as CompleteDots<"mm">;
 }
 
 function middleOf(names: readonly Dot[], dots: BrowDots<"mm">): Point<"mm"> {
-  let [x, y] = [0, 0];
+  let x = 0;
+  let y = 0;
   for (const name of names) {
     const place = dots[name] as Point<"mm">;
     x += place[0] / names.length;

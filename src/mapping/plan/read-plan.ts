@@ -15,7 +15,7 @@ import {
   slopesOf,
   zeros,
 } from "./mean-slopes.js";
-import { dotsIn, fillDots, fillEye, PLACED } from "./placed-row.js";
+import { fillDots, fillEye, PLACED } from "./placed-row.js";
 import { plannedReader } from "./read-placed.js";
 import { fillMoves, type Move, MOVED, movesFrom } from "./moves.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./reading-rows.js";
@@ -71,15 +71,7 @@ export function readPlan(
   });
   const readPlanned = plannedReader(plan);
   const placed = centre.slice(AT_PLACES, BY_SKIN);
-  const readThere = (row: Row): Row => {
-    const read = readPlanned(row, plan.skin);
-    SIDES.forEach((side, index) => {
-      const dots = dotsIn(row.slice(index * PLACED, (index + 1) * PLACED));
-      const hair = truth.face[side].brow;
-      fillMoves(read, READ + index * MOVED, dots, own[side].natural.dots, hair);
-    });
-    return read;
-  };
+  const readThere = (row: Row): Row => readPlanned(row, plan.skin);
   fillFrom(centre, BY_SKIN, readThere(placed));
   const readings = (effects: readonly Row[]): PlanReadings => ({
     natural: readingsFrom(centre, effects),
@@ -104,7 +96,8 @@ export function readPlan(
       fillEye(state, AT_PLACES + index * PLACED, face[side]);
       const { dots } = hair[side].natural;
       fillMoves(state, MOVES + index * MOVED, plan.dots[side], dots, face[side].brow);
-      if (!isSolved) answers.fill(state, ANSWERED, hair[side]);
+      const isAsked = hair[side].asks !== own[side].asks;
+      if (isAsked && !isSolved) answers.fill(state, ANSWERED, hair[side]);
     });
     const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
     state[BETWEEN] = lengthBetween(from, to, skin);
@@ -115,7 +108,7 @@ export function readPlan(
         ifAny(() => dotsFor(plan, hair, skin, pins, grown)),
       );
     }
-    if (skin !== truth.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin));
+    if (skin !== truth.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin).slice(0, READ));
     return state;
   };
   const spaces = causes.map(({ space = IN_PLACE }) => space);
@@ -124,19 +117,12 @@ export function readPlan(
     IN_PLACE,
     rootOfSquares(spaces, IN_PLACE.length),
   );
-  const effects = causes.map(({ faceAt, space = IN_PLACE }) => {
-    const effect =
-      faceAt === undefined
-        ? zeros(centre.length)
-        : meanSlopes((amount) => stateAt(ifAny(() => faceAt(amount))), centre);
-    addEffects(effect, 0, bySpace, (index) => space[index] as number);
-    return effect;
-  });
-  const follow = (to: number, columns: readonly (Row | undefined)[], from: number): void => {
-    for (const effect of effects) {
-      addEffects(effect, to, columns, (index) => effect[from + index] as number);
-    }
-  };
+  const effects = causes.map(({ faceAt }) =>
+    faceAt === undefined
+      ? zeros(centre.length)
+      : meanSlopes((amount) => stateAt(ifAny(() => faceAt(amount))), centre),
+  );
+  addEffects(effects, 0, bySpace, spaces, 0);
   const placedBy = (answered: Row): Row => {
     const row = zeros(placed.length);
     fillPlaced(
@@ -148,9 +134,9 @@ export function readPlan(
   };
   const stepsFrom = (from: number, size: number): Row => rootOfSquares(effects, size, from);
   const byAnswers = slopesOf(placedBy, answered, stepsFrom(ANSWERED, answered.length));
-  follow(AT_PLACES, byAnswers, ANSWERED);
+  addEffects(effects, AT_PLACES, byAnswers, effects, ANSWERED);
   const byPlaces = slopesOf(readThere, placed, stepsFrom(AT_PLACES, placed.length));
-  follow(BY_SKIN, byPlaces, AT_PLACES);
+  addEffects(effects, BY_SKIN, byPlaces, effects, AT_PLACES);
   return readings(effects);
 }
 

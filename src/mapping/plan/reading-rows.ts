@@ -45,10 +45,8 @@ export function readingsFrom(
   effects: readonly Row[],
   from = 0,
 ): SideReadings<Measured> {
-  const differences = effects.map((effect) =>
-    overSide((index) => (effect[from + SIDE + index] as number) - (effect[from + index] as number)),
-  );
-  const [u, apart] = [rootOfSquares(effects, READ, from), rootOfSquares(differences, SIDE)];
+  const u = rootOfSquares(effects, READ, from);
+  const apart = rootOfSquares(effects, SIDE, from + SIDE, from);
   const readingAt = (index: number): Measured | undefined =>
     readingOf(values[from + index] as number, u[index] as number);
   const right = overMeasures((index) => readingAt(index));
@@ -63,10 +61,6 @@ export function readingsFrom(
       ),
     ),
   };
-}
-
-function overSide(numberAt: (index: number) => number): Row {
-  return Array.from(MEASURE_NAMES, (_, index) => numberAt(index));
 }
 
 /** Readings as if they were known exactly: what a plan asks for, and what all choices have in common. */
