@@ -99,6 +99,7 @@ const check = checkDrawn(plan, {
 const weighed = weighChoices(face, [
   { lead: "left", thickness: { start: mm(7), body: mm(6), arch: mm(5) }, levels: "higher" },
   { lead: "right", carry: "measure", start: "alare-vertical", arch: "alare-through-pupil", pins },
+  { arch: "brow-length-share", frontShare: 2 / 3 },
   { noseBent: true, tailHeight: "level-with-upper-start", shape: { angularity: 0.5 } },
 ]);
 
@@ -108,44 +109,65 @@ const granted = keysOf(WISHES).flatMap((wish) => {
   return [asked, most].flatMap((wishes) => grantWishes(face, wishes).grants);
 });
 
+/** Every drawing, by what is drawn. */
+const PICTURES: readonly (readonly [what: string, drawn: (words: Words) => readonly string[]])[] = [
+  ["a plan", (words) => [drawPlan(plan, { words, overlap: true, check })]],
+  ["a plan on a photo", (words) => [drawPlan(onPhoto, { words, overlap: true })]],
+  ["a strip", (words) => [drawStrip(plan, { words })]],
+  ["a sheet", (words) => drawSheet(plan, { words, overlap: true, check })],
+  [
+    "a sheet of two thirds",
+    (words) => drawSheet(planBrows(face, { arch: "brow-length-share" }), { words }),
+  ],
+  ["a sheet of a photo", (words) => drawSheet(onPhoto, { words })],
+  ["choices", (words) => drawChoices(face, weighed, { words })],
+  ["a plan in another capture", (words) => [drawCarried(carryInto(plan, face), face, { words })]],
+  [
+    "results",
+    (words) => [
+      drawResult(
+        plan,
+        [
+          { name: "1", weeks: 0, face },
+          { name: "2", weeks: 6, face },
+        ],
+        { words },
+      ),
+    ],
+  ],
+  [
+    "captures",
+    (words) => [
+      drawCaptures(
+        [
+          { name: "1", face },
+          { name: "2", face },
+        ],
+        { words },
+      ),
+    ],
+  ],
+];
+
+/** What is said about plans and their steps. */
+const planNotes = (): readonly Note[] => {
+  const steps = workSteps(plan);
+  const { points, lines } = stringLines(plan);
+  return [
+    ...[plan, onPhoto].flatMap(({ cautions, reasons }) => [...cautions, ...reasons]),
+    ...steps,
+    ...steps.flatMap(({ why, checks }) => [...why, ...checks.map(({ laid }) => laid)]),
+    ...points,
+    ...lines,
+    ...[...check.dots, ...check.measures].flatMap((one) => correctionOf(one) ?? []),
+  ];
+};
+
 describe("a catalogue in another alphabet leaves no English", () => {
   const words = PSEUDO;
 
-  it.each([
-    ["a plan", () => [drawPlan(plan, { words, overlap: true, check })]],
-    ["a plan on a photo", () => [drawPlan(onPhoto, { words, overlap: true })]],
-    ["a strip", () => [drawStrip(plan, { words })]],
-    ["a sheet", () => drawSheet(plan, { words, overlap: true, check })],
-    ["a sheet of a photo", () => drawSheet(onPhoto, { words })],
-    ["choices", () => drawChoices(face, weighed, { words })],
-    ["a plan in another capture", () => [drawCarried(carryInto(plan, face), face, { words })]],
-    [
-      "results",
-      () => [
-        drawResult(
-          plan,
-          [
-            { name: "1", weeks: 0, face },
-            { name: "2", weeks: 6, face },
-          ],
-          { words },
-        ),
-      ],
-    ],
-    [
-      "captures",
-      () => [
-        drawCaptures(
-          [
-            { name: "1", face },
-            { name: "2", face },
-          ],
-          { words },
-        ),
-      ],
-    ],
-  ])("in the picture of %s", (_, drawn) => {
-    expect(unmarked(drawn())).toEqual([]);
+  it.each(PICTURES)("in the picture of %s", (_, drawn) => {
+    expect(unmarked(drawn(words))).toEqual([]);
   });
 
   it("and would be found out where it did", () => {
@@ -153,19 +175,10 @@ describe("a catalogue in another alphabet leaves no English", () => {
   });
 
   it("in moves, steps, reasons, cautions and corrections", () => {
-    for (const { moves, cautions, reasons } of [plan, onPhoto]) {
+    for (const { moves } of [plan, onPhoto]) {
       expect(moves.flatMap((move) => english(say(move, words)))).toEqual([]);
-      expect(said([...cautions, ...reasons])).toEqual([]);
     }
-    const steps = workSteps(plan);
-    expect(said(steps)).toEqual([]);
-    expect(said(steps.flatMap(({ why }) => why))).toEqual([]);
-    expect(said(steps.flatMap(({ checks }) => checks.map(({ laid }) => laid)))).toEqual([]);
-    const { points, lines } = stringLines(plan);
-    expect(said([...points, ...lines])).toEqual([]);
-    expect(
-      said([...check.dots, ...check.measures].flatMap((one) => correctionOf(one) ?? [])),
-    ).toEqual([]);
+    expect(said(planNotes())).toEqual([]);
   });
 
   it("in what a capture was checked for, a grade and readings", () => {
@@ -214,5 +227,42 @@ describe("a catalogue in another alphabet leaves no English", () => {
     expect(said(noted)).toEqual([]);
     const described = MARKUP_NAMES.map((name) => describeMarkup(name));
     expect(said(described.flatMap(({ beyond }) => beyond))).toEqual([]);
+  });
+});
+
+describe("English speaks to artists", () => {
+  /** Codes of the catalogue and of its vocabularies that are no words of English. */
+  const codes = [
+    ...Object.keys(ENGLISH.sentences),
+    ...Object.keys(ENGLISH.labels),
+    ...Object.values(ENGLISH.terms).flatMap((table) => Object.keys(table)),
+  ].filter((code) => /[a-z](?:-[a-z]|[A-Z])/.test(code));
+  const coded = new RegExp(`(?<![\\w-])(?:${codes.join("|")})(?![\\w-])`, "g");
+  const latin =
+    /\w*(?:alare|canthion|limbus|cheilion|glabella|sellion|nasale|labiale|stomion|menton\b)\w*/gi;
+  const foreign = (texts: readonly string[]): readonly string[] =>
+    texts.flatMap((text) => [...(text.match(coded) ?? []), ...(text.match(latin) ?? [])]);
+
+  it.each(PICTURES)("in the picture of %s: no code, no Latin, two thirds by name", (_, drawn) => {
+    const texts = drawn(ENGLISH).flatMap((source) => textsOf(parseXml(source)));
+    expect(texts.join(" ").length).toBeGreaterThan(100);
+    expect(foreign(texts)).toEqual([]);
+    expect(texts.filter((text) => /\b0\.67\b(?! mm)/.test(text))).toEqual([]);
+  });
+
+  it("in everything that its catalogue says", () => {
+    const { sentences, advice, labels, terms } = ENGLISH;
+    const said = [sentences, advice, labels, ...Object.values(terms)].flatMap((table) =>
+      Object.values(table).map((text) => text.replace(/\{[^}]*\}/g, "")),
+    );
+    expect(foreign(said)).toEqual([]);
+    expect(foreign(planNotes().map((note) => say(note)))).toEqual([]);
+  });
+
+  it("and would be found out where it did not", () => {
+    expect(foreign(["at the brow-length-share", "the endocanthion"])).toEqual([
+      "brow-length-share",
+      "endocanthion",
+    ]);
   });
 });

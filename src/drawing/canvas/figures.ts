@@ -10,6 +10,7 @@ import {
   lengthFigure,
   lengthIn,
   lengthSign,
+  shareFigure,
 } from "../../words/internal.js";
 
 /** Writes a number: in the reader's unit, where it is a length or an area. */
@@ -35,20 +36,19 @@ function signed(value: number, figure: Figure): string {
   return value > 0 && /[1-9]/.test(printed) ? `+${printed}` : printed;
 }
 
-/** A reading with its standard uncertainty: "32.4 ± 0.5"; "32.4 ± ?" where that is not known. */
+/** A reading with its standard uncertainty where that shows: "32.4 ± 0.5"; "32.4 ± ?" where it is not known. */
 export function withUncertainty({ value, u }: Measured, figure: Figure): string {
-  return `${figure(value)} ± ${spread(u, figure)}`;
+  return figure(value) + spread(u, figure);
 }
 
-/** A planned reading with its uncertainty, or that the plan holds it, where none shows: "0.67 held". */
-export function asPlanned(reading: Measured, figure: Figure, words: Words): string {
-  return /[1-9?]/.test(spread(reading.u, figure))
-    ? withUncertainty(reading, figure)
-    : label(words, "value-held", { value: figure(reading.value) });
+/** Whether a number is printed as nothing but zeros. */
+export function showsNothing(value: number, figure: Figure): boolean {
+  return Number.isFinite(value) && !/[1-9]/.test(figure(value));
 }
 
 function spread(u: number, figure: Figure): string {
-  return Number.isFinite(u) ? figure(u) : "?";
+  if (showsNothing(u, figure)) return "";
+  return ` ± ${Number.isFinite(u) ? figure(u) : "?"}`;
 }
 
 /** A length as pictures show it: its value, and that its uncertainty is not known where it is not. */
@@ -60,7 +60,7 @@ export function lengthOnPicture(reading: Measured, words: Words): string {
 
 /** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
 export function changeWithUncertainty({ value, u }: Measured, figure: Figure): string {
-  return `${signed(value, figure)} ± ${spread(u, figure)}`;
+  return signed(value, figure) + spread(u, figure);
 }
 
 /** An area to a square millimetre, with its unit. */
@@ -68,28 +68,39 @@ export function shownArea(value: number, words: Words): string {
   return `${areaFigure(value, words)} ${areaSign(words)}`;
 }
 
-/** A measure as the head of a row of figures: its unit where that is no length, and how its figures are written. */
-export function figureWords(
-  measure: FaceMeasureName,
-  words: Words,
-): { readonly text: string; readonly figure: Figure } {
+/** A measure as the head of a row of figures. */
+interface FigureWords {
+  /** With its unit, where that is no length. */
+  readonly text: string;
+  readonly figure: Figure;
+  /** Writes a figure that a plan holds by construction: shares by their names. */
+  readonly held: Figure;
+}
+
+export function figureWords(measure: FaceMeasureName, words: Words): FigureWords {
   const { unit, decimals } = kindOf(measure);
   const named = words.terms.measures[measure];
   switch (unit) {
     case "mm":
-      return { text: named, figure: (value) => lengthFigure(value, decimals, words) };
+      return written(named, (value) => lengthFigure(value, decimals, words));
     case "mm²":
-      return {
-        text: label(words, "measure-in", { measure, unit: areaSign(words) }),
-        figure: (value) => areaFigure(value, words),
-      };
+      return written(label(words, "measure-in", { measure, unit: areaSign(words) }), (value) =>
+        areaFigure(value, words),
+      );
     case "degrees":
-    case "": {
-      const text =
-        unit === ""
-          ? named
-          : label(words, "measure-in", { measure, unit: words.terms.units[unit] });
-      return { text, figure: (value) => decimal(value, decimals, words) };
-    }
+      return written(
+        label(words, "measure-in", { measure, unit: words.terms.units[unit] }),
+        (value) => decimal(value, decimals, words),
+      );
+    case "":
+      return {
+        text: named,
+        figure: (value) => decimal(value, decimals, words),
+        held: (value) => shareFigure(value, words),
+      };
   }
+}
+
+function written(text: string, figure: Figure): FigureWords {
+  return { text, figure, held: figure };
 }

@@ -1,14 +1,13 @@
-import type { BrowPlan, DrawnCheck, Move } from "../../mapping/index.js";
-import { movesToMake } from "../../mapping/internal.js";
+import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
-import { say, type Words } from "../../words/index.js";
+import type { Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Block, gap, together } from "../sheet/block.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
 import { describePlan } from "./describe-plan.js";
-import { type Keyed, textAt } from "../canvas/label-layer.js";
+import { textAt } from "../canvas/label-layer.js";
 import { checkEntries, legend, planLegend } from "./legend.js";
 import { mapBlock } from "../sheet/map-block.js";
 import type { Look } from "../canvas/look.js";
@@ -47,10 +46,11 @@ const RULER_LENGTH = 100;
 const FOOT_HEIGHT = RULER_DEPTH + 3;
 
 /**
- * A plan as a sheet to print at true size: the face with outlines, dots, lengths and numbered
- * moves, then pinned dots where there are any, the cautions, the work step by step with the ruler's
- * readings that check it, the reasons, the check of what was drawn where it is given, and
- * everything that is read on the brows with decisions.
+ * A plan as a sheet to print at true size: the face with outlines, dots, lengths and moves, then pinned
+ * dots where there are any, the cautions, the reasons, the work step by step, numbered as the moves in the
+ * picture, with the ruler's readings that check it, the check of what was drawn where it is given, and
+ * everything that is read on the brows with decisions. What the plan holds by itself has no uncertainty there,
+ * and no decision.
  *
  * One SVG for each page, its size in millimetres on paper. The face is drawn as it is seen from the
  * front. Rulers are printed on it so that a printer that stretches gives itself away.
@@ -78,7 +78,6 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     const { words } = sheet.brush;
     const { title: name = label(words, "title-plan"), overlap = false } = options;
     const { fields = fieldsIn(words), rulerZero = mm(0), check } = options;
-    const moves = movesToMake(plan);
     const map = mapBlock(plan, sheet, { overlap });
     const room = roomOn(paper, FOOT_HEIGHT);
     const named = title(name, sheet);
@@ -98,10 +97,6 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
         sheet,
       ),
       paragraph(label(words, "sheet-true-size"), sheet),
-      heading(label(words, "heading-moves"), sheet),
-      ...(moves.length === 0
-        ? [paragraph(label(words, "no-moves"), sheet)]
-        : listRows(numbered(moves, words), 2, sheet)),
       ...(plan.choices.pins.length === 0
         ? []
         : [heading(label(words, "heading-pins"), sheet), ...list(pinEntries(plan, words), sheet)]),
@@ -111,10 +106,10 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
         plan.cautions.filter(({ at }) => at === undefined),
         sheet,
       ),
-      heading(label(words, "heading-steps"), sheet),
-      ...together(stepsTable(plan, rulerZero, sheet), room),
       heading(label(words, "heading-reasons"), sheet),
       ...bullets(plan.reasons, sheet),
+      heading(label(words, "heading-steps"), sheet),
+      ...together(stepsTable(plan, rulerZero, sheet), room),
       ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
       heading(label(words, "heading-readings"), sheet),
       { ...paragraph(label(words, "sheet-readings", { unit: words.lengths }), sheet), leads: true },
@@ -166,8 +161,4 @@ function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
       textAt(line, beside, top + 1 + index * LINE_HEIGHT * size, look, brush),
     ),
   ];
-}
-
-function numbered(moves: readonly Move[], words: Words): readonly Keyed[] {
-  return moves.map((move, index) => ({ key: `${index + 1}.`, text: say(move, words) }));
 }

@@ -4,7 +4,7 @@ import { STATIONS } from "../../proportions/internal.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
-import { decimal, label, lengthSign } from "../../words/internal.js";
+import { label, lengthSign, shareFigure } from "../../words/internal.js";
 import { type Figure, lengths, shownArea, shownLength, signedLength } from "../canvas/figures.js";
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
@@ -43,7 +43,9 @@ export function choiceTitle(choices: Choices, words: Words): string {
 }
 
 function named(name: string, value: unknown, words: Words): string {
-  return value === undefined ? "" : `${name} ${figure(value, (share) => decimal(share, 2, words))}`;
+  return value === undefined
+    ? ""
+    : `${name} ${figure(value, (share) => shareFigure(share, words))}`;
 }
 
 /** What cannot be planned may be no word of the table. */
@@ -98,7 +100,7 @@ function shareWords(
   { value, decision }: { value: number; decision?: Decision },
   words: Words,
 ): string {
-  const share = decimal(value, 2, words);
+  const share = shareFigure(value, words);
   return decision === undefined ? share : `${share} ${words.terms.outcomes[decision.outcome]}`;
 }
 

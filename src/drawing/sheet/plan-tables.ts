@@ -10,13 +10,13 @@ import {
 import type { Block } from "./block.js";
 import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-blocks.js";
 import {
-  asPlanned,
   changeWithUncertainty,
   figureWords,
   lengths,
+  showsNothing,
   withUncertainty,
 } from "../canvas/figures.js";
-import type { Decision, Length } from "../../units/index.js";
+import type { Decision, Length, Measured } from "../../units/index.js";
 import { grownRole } from "../layers/brow-layers.js";
 import { element } from "../canvas/svg.js";
 import { placeOnSide } from "../../symmetry/index.js";
@@ -25,9 +25,6 @@ import { label } from "../../words/internal.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
-
-/** The readings of a row that are of hair: all others a plan may hold by construction. */
-const NATURAL: readonly number[] = [0, 2];
 
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
 export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
@@ -40,19 +37,23 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
       naturalMeasures.left[name],
       measures.left[name],
     ];
-    if (readings.every((reading) => reading === undefined)) return [];
-    const { text, figure } = figureWords(name, words);
+    const { text, figure, held } = figureWords(name, words);
+    const isHeld = (reading: Measured): boolean => showsNothing(reading.u, figure);
+    if (readings.every((reading) => reading === undefined || isHeld(reading))) return [];
     const compared = comparison.differences.find(({ measure }) => measure === name);
+    // Sides that are alike by construction were not compared.
+    const isSame =
+      compared === undefined ||
+      (isHeld(compared.difference) && showsNothing(compared.difference.value, figure));
     return [
       [
         text,
-        ...[...readings, compared?.difference].map((reading, column) => {
+        ...readings.map((reading) => {
           if (reading === undefined) return "–";
-          return NATURAL.includes(column)
-            ? withUncertainty(reading, figure)
-            : asPlanned(reading, figure, words);
+          return isHeld(reading) ? held(reading.value) : withUncertainty(reading, figure);
         }),
-        outcomeIn(compared?.decision, words),
+        isSame ? "–" : changeWithUncertainty(compared.difference, figure),
+        isSame ? "–" : outcomeIn(compared.decision, words),
       ],
     ];
   });
@@ -68,10 +69,11 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   return table(head, rows, READINGS_COLUMNS, sheet);
 }
 
-/** Room for the tick; what to do; where the ruler lies; what it reads. */
+/** Room for the tick; number; what to do; where the ruler lies; what it reads. */
 const STEPS_COLUMNS: readonly Column[] = [
-  { share: 6, from: "left" },
-  { share: 90, from: "left" },
+  { share: 5, from: "left" },
+  { share: 7, from: "left" },
+  { share: 84, from: "left" },
   { share: 66, from: "left" },
   { share: 26, from: "right" },
 ];
@@ -86,7 +88,7 @@ export function stepsTable(
   sheet: Sheet,
 ): readonly Block[] {
   const { words } = sheet.brush;
-  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }) => {
+  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }, index) => {
     const read = checks.map(({ laid, reading, u }): readonly [string, string] => [
       say(laid, words),
       reading === undefined || u === undefined
@@ -95,11 +97,15 @@ export function stepsTable(
     ]);
     const [first = ["", ""], ...others] = read;
     return [
-      withTick(tableRow(["", say(step, words), ...first], STEPS_COLUMNS, sheet), sheet),
-      ...others.map((other) => tableRow(["", "", ...other], STEPS_COLUMNS, sheet)),
+      withTick(
+        tableRow(["", `${index + 1}.`, say(step, words), ...first], STEPS_COLUMNS, sheet),
+        sheet,
+      ),
+      ...others.map((other) => tableRow(["", "", "", ...other], STEPS_COLUMNS, sheet)),
     ];
   });
   const head = [
+    "",
     "",
     label(words, "column-step"),
     label(words, "column-check"),

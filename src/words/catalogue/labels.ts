@@ -49,7 +49,6 @@ export interface Labels {
   readonly "value-unknown": NoValues;
   readonly "value-nothing": NoValues;
   readonly "value-both": Texts<"value">;
-  readonly "value-held": Texts<"value">;
   readonly "title-plan": NoValues;
   readonly "title-choices": NoValues;
   readonly "title-captures": NoValues;
@@ -106,8 +105,6 @@ export interface Labels {
   readonly "panel-natural": { readonly side: Side };
   readonly "panel-guess": { readonly side: Side };
   readonly "panel-planned": { readonly side: Side };
-  readonly "heading-moves": NoValues;
-  readonly "no-moves": NoValues;
   readonly "heading-pins": NoValues;
   readonly "heading-cautions": NoValues;
   readonly "heading-steps": NoValues;

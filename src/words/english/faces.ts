@@ -32,5 +32,6 @@ export const FACES = {
   "beyond-yaw": "whether the head is turned or the face uneven (no {lacks:lacked})",
   "beyond-pitch": "whether the chin is raised or lowered (no {lacks:lacked})",
   "beyond-gaze": "whether the eyes look ahead (no {lacks:lacked} of its own)",
-  "beyond-stand-ins": "what lies at the landmark itself, where a stand-in is read ({lacks:lacked})",
+  "beyond-stand-ins":
+    "what lies at the landmark itself, where another point is read ({lacks:lacked})",
 } as const;

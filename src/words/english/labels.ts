@@ -36,7 +36,6 @@ export const LABELS = {
   "value-unknown": "not known",
   "value-nothing": "in nothing",
   "value-both": "{value}, both sides",
-  "value-held": "{value} held",
   "title-plan": "Brow map",
   "title-choices": "Choices weighed",
   "title-captures": "Captures of one face",
@@ -100,8 +99,6 @@ export const LABELS = {
   "panel-natural": "client’s {side:sides}, as it grows",
   "panel-guess": "client’s {side:sides}, a guess",
   "panel-planned": "client’s {side:sides}, as planned",
-  "heading-moves": "Moves, numbered as in the picture",
-  "no-moves": "None: both brows stay as they grow.",
   "heading-pins": "Pinned dots, ringed in the picture",
   "heading-cautions": "Cautions",
   "heading-steps": "Step by step",
@@ -114,7 +111,7 @@ export const LABELS = {
   "sheet-true-size":
     "Printed at true size as seen from the front. Skin turns away towards the temples, so a ruler on the skin reads more than one on this paper; it is not a stencil.",
   "sheet-readings":
-    "{unit:lengthUnits}, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure.",
+    "{unit:lengthUnits}, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure; sides that the plan makes alike are not compared.",
   "sheet-print":
     "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.",
   page: "{title}, page {number} of {of}",

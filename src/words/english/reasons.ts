@@ -14,7 +14,7 @@ export const REASONS = {
   "start-at-endocanthion-nose-wide":
     "Start above the inner eye corner: counted outward from it the nose wing lies at {right:1mm} (right) and {left:1mm} (left), beyond {limit:mm} on at least one side.",
   "start-at-endocanthion-stand-in":
-    "Start above the inner eye corner: the nose wing is only approximated by a stand-in ({instead:standIns}).",
+    "Start above the inner eye corner: the nose wing is only approximated ({instead:standIns}).",
   "start-at-endocanthion-nose-bent":
     "Start above the inner eye corner: the nose is bent, so its wings do not tell where a brow starts.",
   "start-at-endocanthion-nose-deviates":

@@ -92,14 +92,13 @@ function terms(): Terms {
     },
     needs: {
       roll: "both inner eye corners and a landmark of nose, mouth or chin",
-      yaw: "landmarks with depth, or sellion or glabella and the four corners of the eyes",
+      yaw: "landmarks with depth, or the root of the nose or the place between the brows, and the four corners of the eyes",
       pitch: "depth at the outer eye corners and the corners of the mouth",
       eyeOpening: "both corners of the eye and the margins of both lids",
       openEyes: "open eyes",
       gazeAcross: "the pupils themselves, no stand-ins, and all corners of the eyes",
       gazeUp: "the pupils themselves, no stand-ins, and all corners of the eyes",
-      mouthOpening:
-        "the margins of both lips (stomion superius and inferius) and both corners of the mouth",
+      mouthOpening: "the margins of both lips and both corners of the mouth",
       baseline: "another capture of the same client, upright and relaxed, as baseline",
       browHeight: "its upper border and all corners of the eyes in both captures",
       resolution: "a scale, or the edges of an iris",

@@ -16,7 +16,8 @@ export const WEIGHING = {
     "Opens the space between upper lid and brow by {right:1mm} (right) and {left:1mm} (left); closes it where negative.",
   "lid-room-unknown":
     "What happens to the space between upper lid and brow is not known: pupil, upper lid or lower border are missing.",
-  "front-share": "Front share {right:2} (right) and {left:2} (left); asked for was {asked:shares}.",
+  "front-share":
+    "Front share {right:shares} (right) and {left:shares} (left); asked for was {asked:shares}.",
   "lid-room-closes":
     "Ruled out: it closes the space between upper lid and brow on the {side:sides} by {by:1mm}, at most {most:mm} were allowed.",
   "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",

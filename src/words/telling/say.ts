@@ -88,7 +88,7 @@ export function fill(sentence: string, values: NoteValues, words: Words = ENGLIS
 
 function shown(value: NoteValue, format: string | undefined, words: Words): string {
   if (typeof value === "number") {
-    return format === "shares" ? share(value, words) : figure(value, format, words);
+    return format === "shares" ? shareFigure(value, words) : figure(value, format, words);
   }
   if (typeof value === "string") return term(value, format, words);
   if ("code" in value) return say(value, words);
@@ -102,7 +102,7 @@ function term(value: string, vocabulary: string | undefined, { terms }: Words): 
 }
 
 /** A share that has a name, or as a number. */
-function share(value: number, words: Words): string {
+export function shareFigure(value: number, words: Words): string {
   const { shares } = words.terms;
   const key = value.toFixed(2);
   return (Object.hasOwn(shares, key) ? shares[key] : undefined) ?? decimal(value, 2, words);

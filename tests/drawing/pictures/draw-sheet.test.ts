@@ -53,11 +53,16 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
     },
   );
 
-  it("says every move, in order, and every caution", () => {
+  it("says every move once, as the step of its number, and every caution", () => {
     const written = wordsOf(pages);
-    let from = 0;
+    const steps = workSteps(plan);
     for (const [index, move] of plan.moves.filter(({ kind }) => kind !== "stay").entries()) {
-      const text = say(move);
+      expect(steps[index]).toMatchObject({ side: move.side });
+      if (move.kind === "move") expect(written.split(say(move))).toHaveLength(2);
+    }
+    let from = 0;
+    for (const [index, step] of steps.entries()) {
+      const text = say(step);
       const at = written.indexOf(`${index + 1}. ${text}`, from);
       expect(at, text).toBeGreaterThanOrEqual(from);
       from = at;
@@ -68,9 +73,16 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
   it("prints what is read with its uncertainty and its decision", () => {
     const written = wordsOf(pages);
     const { differences } = plan.comparison;
-    const front = differences.find(({ measure }) => measure === "front");
-    expect(written).toContain(`${front?.right.value.toFixed(1)} ± ${front?.right.u.toFixed(1)}`);
-    expect(written).toContain(front?.decision?.outcome);
+    for (const measure of ["front", "exocanthionToTailEnd"]) {
+      const { right, decision, difference } =
+        differences.find((one) => one.measure === measure) ?? {};
+      expect(written).toContain(`${right?.value.toFixed(1)} ± ${right?.u.toFixed(1)}`);
+      if (difference?.u.toFixed(1) !== "0.0") expect(written).toContain(decision?.outcome);
+    }
+  });
+
+  it("prints nothing that the plan holds by construction as if it had been read", () => {
+    expect(wordsOf(pages)).not.toMatch(/ ± 0(?:\.0+)?(?![\d.])|held/);
   });
 });
 
