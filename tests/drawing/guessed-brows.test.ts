@@ -1,6 +1,6 @@
-import { drawPlan, drawSheet } from "brow-geometry";
+import { drawPlan, drawSheet, planBrows } from "brow-geometry";
 import { drawChoices, drawStrip } from "brow-geometry/drawing";
-import { weighChoices } from "brow-geometry/mapping";
+import { weighChoices, withoutHair } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { isHair } from "../../src/mapping/dots/is-hair.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
@@ -46,4 +46,22 @@ it("draws hair as hair", () => {
   const picture = pictureOf(drawPlan(syntheticPlan));
   expect(withClass(picture, "natural").length).toBeGreaterThan(0);
   expect(withClass(picture, "guess")).toHaveLength(0);
+});
+
+it("draws a brow without hair as what stands in for it, and says that there is none", () => {
+  const { face } = syntheticPlan;
+  const plan = planBrows(withoutHair(face, "right"));
+  const picture = pictureOf(drawPlan(plan, { overlap: true }));
+  const texts = picture.texts.map(({ text }) => text);
+  expect(texts).toContain("no hair");
+  expect(texts.join(" ")).toContain("instead of hair: the other brow, mirrored");
+  const classes = picture.elements.map(({ attributes }) => attributes.class);
+  expect(classes).toContain("guess right");
+  expect(classes).toContain("natural left");
+  expect(classes).toContain("remove left");
+  expect(classes).not.toContain("natural right");
+  expect(classes).not.toContain("remove right");
+  const strip = pictureOf(drawStrip(plan)).texts.map(({ text }) => text);
+  expect(strip).toContain("client’s right, no hair");
+  expect(strip).toContain("client’s left, as it grows");
 });

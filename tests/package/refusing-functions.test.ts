@@ -300,6 +300,11 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => mapping.weighChoices(face, [], { lidRoom: { most: NAN } }),
     () => mapping.weighChoices(oneBorder(POINT), [{}]),
   ],
+  withoutHair: [
+    () => mapping.withoutHair(nobody, "right"),
+    () => mapping.withoutHair(nobody, "both"),
+    () => mapping.withoutHair(face, "x" as never),
+  ],
   carryInto: [() => mapping.carryInto(plan, nobody), () => mapping.carryInto(crookedPlan, face)],
   checkVisits: [() => mapping.checkVisits({ ...record, version: -1 as never })],
   compareMaps: [

@@ -10,7 +10,7 @@ import {
   type FaceWith,
 } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
-import { isHair } from "../../mapping/internal.js";
+import { type BareCode, isHair, standInOf } from "../../mapping/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
 import type { Words } from "../../words/index.js";
@@ -42,17 +42,29 @@ export function grownRole(face: Face<"mm">, side: Side): GrownRole {
   return isHair(face, side) ? "natural" : "guess";
 }
 
-/** What a face has for a brow, by its borders; a guess says that it is one. */
+/** What a brow is called where it is not the planned one: as it grows, a detector's guess at it, or none. */
+export function grownWord(face: Face<"mm">, side: Side): GrownRole | "bare" {
+  const standIn = standInOf(face, side);
+  if (standIn === undefined) return "natural";
+  return Object.hasOwn(BARE, standIn.instead) ? "bare" : "guess";
+}
+
+const BARE: { readonly [Code in BareCode]: true } = {
+  "mirrored-brow": true,
+  "average-heights": true,
+};
+
+/** What a face has for a brow, by its borders; what is no hair says so. */
 export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {
-  const role = grownRole(face, side);
-  const layer = bordersLayer(face[side].brow, side, role, brush);
-  if (role === "natural") return layer;
+  const layer = bordersLayer(face[side].brow, side, grownRole(face, side), brush);
+  const word = grownWord(face, side);
+  if (word === "natural") return layer;
   const { view, palette, words } = brush;
   const { upper } = face[side].brow;
   const end = view.place(upper[upper.length - 1] as Point<"mm">);
   const outwards = side === "right" ? -1 : 1;
   const guess: ColouredLabel = {
-    text: label(words, "line-guess"),
+    text: label(words, `line-${word}`),
     at: end,
     towards: [
       [outwards, 0],
@@ -67,7 +79,7 @@ export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brus
   return { ...layer, labels: [guess] };
 }
 
-/** Letters that name a guess, in steps. */
+/** Letters that name what is no hair, in steps. */
 const GUESS_SIZE = 2.2;
 
 /** A brow by its borders: a closed outline, or the upper border alone where no lower one is known. */

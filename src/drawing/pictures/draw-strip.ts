@@ -5,7 +5,13 @@ import { ENGLISH, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
-import { dotsLayer, grownLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
+import {
+  dotsLayer,
+  grownLayer,
+  grownRole,
+  grownWord,
+  plannedBrowLayer,
+} from "../layers/brow-layers.js";
 import { compose, type Composition, headingIn } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
@@ -103,13 +109,12 @@ function panel(
     words,
   };
   const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
-  const grown = grownRole(face, side);
   const brow: readonly Layer[] =
     state === "natural"
       ? [
           grownLayer(face, side, brush),
           lengthsLayer(natural[side].dots, naturalMeasures[side], side, brush),
-          dotsLayer(natural[side].dots, side, grown, brush),
+          dotsLayer(natural[side].dots, side, grownRole(face, side), brush),
         ]
       : [
           plannedBrowLayer(dots[side], side, choices.shape, brush),
@@ -126,7 +131,9 @@ function panel(
     { elements: [], closed: [room] },
     ...brow,
   ];
-  const named = label(words, `panel-${state === "planned" ? state : grown}`, { side });
+  const named = label(words, `panel-${state === "planned" ? state : grownWord(face, side)}`, {
+    side,
+  });
   return compose(
     layers,
     [headingIn(side === "right" ? "left" : "right", named, box, brush)],

@@ -129,7 +129,7 @@ export function planLegend(
     { text: label(words, "legend-tail", { rule: choices.tail }), role: "tail" },
     { text: label(words, "legend-lengths"), role: "ruler" },
     { text: label(words, "legend-landmark"), role: "landmark", marker: MARKERS.landmark },
-    ...((face.standIns?.length ?? 0) > 0
+    ...((face.standIns ?? []).some(({ landmark }) => landmark !== "brow")
       ? [{ text: label(words, "legend-stand-in"), role: "landmark", marker: "circle" } as const]
       : []),
     ...pinEntries(plan, words),

@@ -1,6 +1,6 @@
 import type { Choices, PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
-import { isHair } from "../../mapping/internal.js";
+import { defaultLead, isHair } from "../../mapping/internal.js";
 import { SIDES } from "../../units/internal.js";
 import { ENGLISH, say } from "../../words/index.js";
 import { label } from "../../words/internal.js";
@@ -38,8 +38,12 @@ export function choiceBlocks(
   number: number,
   sheet: Sheet,
 ): readonly Block[] {
-  const chosen = isSeen(weighing.face) ? row.choices : withoutHair(row.choices);
-  const named = heading(`${number}. ${choiceTitle(chosen, sheet.brush.words)}`, sheet);
+  const { face } = weighing;
+  const chosen = isSeen(face) ? row.choices : followingNoHair(row.choices);
+  const named = heading(
+    `${number}. ${choiceTitle({ lead: defaultLead(face), ...chosen }, sheet.brush.words)}`,
+    sheet,
+  );
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
@@ -60,7 +64,7 @@ function isSeen(face: PlannableFace): boolean {
 }
 
 /** Choices without rules that follow hair: a plan leaves them where none is known. */
-function withoutHair({ start, arch, tail, ...choices }: Choices): Choices {
+function followingNoHair({ start, arch, tail, ...choices }: Choices): Choices {
   return {
     ...choices,
     ...(start === undefined || start === "natural" ? {} : { start }),
@@ -74,7 +78,7 @@ function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: 
   const picture = SHARES.picture * width;
   const step = picture + SHARES.gap * width;
   const isKnown = isSeen(face);
-  const grown = isKnown ? "small-natural" : "line-guess";
+  const grown = SIDES.every((side) => isHair(face, side)) ? "small-natural" : "small-before";
   const pictures = [
     smallPicture(label(brush.words, grown), weighing, picture, brush, (side, small) =>
       bordersLayer(face[side].brow, side, grownRole(face, side), small),

@@ -9,12 +9,12 @@ import { type Figure, lengths, shownArea, shownLength, signedLength } from "../c
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices, words: Words): string {
-  const { lead = "middle", carry, levels, start, arch, tail, tailHeight, thickness } = choices;
+  const { lead, carry, levels, start, arch, tail, tailHeight, thickness } = choices;
   const { levelLimit, noseBent, shape = {}, pins } = choices;
   const { terms } = words;
   const shapes = keysOf(terms.shapes).map((name) => named(terms.shapes[name], shape[name], words));
   const parts = [
-    inWords(terms.leads, lead),
+    lead && inWords(terms.leads, lead),
     carry && inWords(terms.carries, carry),
     levels && inWords(terms.heightsOf, levels),
     levelLimit && label(words, "chosen-limit", { limit: shownLength(levelLimit, words) }),

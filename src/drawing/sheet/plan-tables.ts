@@ -17,7 +17,7 @@ import {
   withUncertainty,
 } from "../canvas/figures.js";
 import type { Decision, Length, Measured } from "../../units/index.js";
-import { grownRole } from "../layers/brow-layers.js";
+import { grownWord } from "../layers/brow-layers.js";
 import { element } from "../canvas/svg.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { say, type Words } from "../../words/index.js";
@@ -59,9 +59,9 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   });
   const head = [
     "",
-    label(words, `column-right-${grownRole(plan.face, "right") === "natural" ? "grows" : "guess"}`),
+    label(words, `column-right-${grownWord(plan.face, "right")}`),
     label(words, "column-right-planned"),
-    label(words, `column-left-${grownRole(plan.face, "left") === "natural" ? "grows" : "guess"}`),
+    label(words, `column-left-${grownWord(plan.face, "left")}`),
     label(words, "column-left-planned"),
     label(words, "column-left-less-right"),
     label(words, "column-decision"),

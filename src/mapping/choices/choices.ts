@@ -23,7 +23,7 @@ export interface Pin {
 
 /** Everything an artist may choose; what is left out follows the stated default. */
 export interface Choices {
-  /** Default `"middle"`. */
+  /** Default `"middle"`, and the only brow with hair where the other one has none. */
   readonly lead?: Lead;
   /** Default `"mirror"`; `"measure"` needs a brow that leads. */
   readonly carry?: Carry;

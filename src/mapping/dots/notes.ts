@@ -115,7 +115,8 @@ export interface ReasonNotes {
   readonly "thickness-usual": Thicknesses & Numbers<"u">;
   readonly "thickness-chosen": Thicknesses;
   readonly "thickness-assumed": Thicknesses & { readonly assumed: readonly Station[] };
-  readonly "hair-not-seen": OfSide;
+  /** A brow without hair that is known, and what stands in for it. */
+  readonly "hair-not-seen": OfSide & { readonly instead: string };
   /** How far past a guide hair grows, sideways, and how much of that is kept. */
   readonly "hair-kept": Missed & Numbers<"past" | "kept">;
   readonly "border-extended": Missed;

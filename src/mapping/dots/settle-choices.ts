@@ -9,8 +9,10 @@ import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
 import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import { archLimits } from "./arch-limits.js";
-import { isHair } from "./is-hair.js";
+import { defaultLead } from "./default-lead.js";
+import { isHair, standInOf } from "./is-hair.js";
 import {
   CARRIES,
   type Carry,
@@ -45,12 +47,12 @@ export function settleChoices(
   midlineU: number,
 ): Settled<SettledChoices> {
   requireChoices("planDots", choices);
-  const lead = choices.lead ?? "middle";
+  const lead = choices.lead ?? defaultLead(face);
   const levels = settleLevels(natural, choices.levels ?? lead);
-  const unseen = ledSides(lead).filter((side) => !isHair(face, side));
+  const isSeen = ledSides(lead).every((side) => isHair(face, side));
   /** A rule, unless it follows hair of which nothing is known. */
   const seen = <Rule>(rule: Rule): Rule | undefined =>
-    rule === "natural" && unseen.length > 0 ? undefined : rule;
+    isSeen || rule !== "natural" ? rule : undefined;
   const start = settleStart(face, seen(choices.start), choices, midlineU);
   const frontShare = choices.frontShare ?? FRONT_SHARE;
   const arch = settleArch(face, natural, lead, seen(choices.arch ?? "natural"), frontShare);
@@ -85,7 +87,10 @@ export function settleChoices(
     },
     reasons: [
       leadReason(lead, carry),
-      ...unseen.map((side) => reason("hair-not-seen", { side })),
+      ...SIDES.flatMap((side) => {
+        const { instead } = standInOf(face, side) ?? {};
+        return instead === undefined ? [] : [reason("hair-not-seen", { side, instead })];
+      }),
       levels === "middle" ? reason("levels-middle") : reason("levels-side", { levels }),
       ...unlessPinned("upperStart", start.reasons),
       ...unlessPinned("upperArch", arch.reasons),

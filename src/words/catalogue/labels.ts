@@ -22,11 +22,13 @@ export interface Labels {
   readonly "dot-below": { readonly side: Side; readonly dot: Dot } & Texts<"distance" | "height">;
   readonly "dot-drawn": { readonly side: Side; readonly dot: Dot };
   readonly "line-guess": NoValues;
+  readonly "line-bare": NoValues;
   readonly "line-midline": NoValues;
   readonly "line-start": NoValues;
   readonly "line-arch": NoValues;
   readonly "line-tail": NoValues;
   readonly "small-natural": NoValues;
+  readonly "small-before": NoValues;
   readonly "small-planned": NoValues;
   readonly "axis-outward": { readonly side: Side; readonly dot: Dot };
   readonly "axis-up": { readonly side: Side; readonly dot: Dot };
@@ -104,6 +106,7 @@ export interface Labels {
   readonly "said-of-capture": Texts<"name" | "what">;
   readonly "panel-natural": { readonly side: Side };
   readonly "panel-guess": { readonly side: Side };
+  readonly "panel-bare": { readonly side: Side };
   readonly "panel-planned": { readonly side: Side };
   readonly "heading-pins": NoValues;
   readonly "heading-cautions": NoValues;
@@ -125,11 +128,13 @@ export interface Labels {
   readonly "column-step": NoValues;
   readonly "column-check": NoValues;
   readonly "column-reads": NoValues;
-  readonly "column-right-grows": NoValues;
+  readonly "column-right-natural": NoValues;
   readonly "column-right-guess": NoValues;
+  readonly "column-right-bare": NoValues;
   readonly "column-right-planned": NoValues;
-  readonly "column-left-grows": NoValues;
+  readonly "column-left-natural": NoValues;
   readonly "column-left-guess": NoValues;
+  readonly "column-left-bare": NoValues;
   readonly "column-left-planned": NoValues;
   readonly "column-left-less-right": NoValues;
   readonly "of-side": { readonly side: Side } & Texts<"what">;

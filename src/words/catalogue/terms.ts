@@ -22,7 +22,7 @@ import type {
   StandInCode,
 } from "../../landmarks/internal.js";
 import type { Carry, Choices, Lead, Levels, TailHeight, WishName } from "../../mapping/index.js";
-import type { ArchLimit } from "../../mapping/internal.js";
+import type { ArchLimit, BareCode } from "../../mapping/internal.js";
 import type { OutlineOptions, Station } from "../../proportions/index.js";
 import type { Way } from "../../symmetry/index.js";
 import type { Outcome, ScaleSource, Side } from "../../units/index.js";
@@ -74,7 +74,7 @@ export interface Vocabularies {
   /** What each markup is. */
   readonly markups: MarkupName;
   /** What was used instead of a landmark; what is no code, such as words of one's own, is said as it is. */
-  readonly standIns: StandInCode;
+  readonly standIns: StandInCode | BareCode;
   /** Shares of the length that have a name, by two decimals: others are said as numbers. */
   readonly shares: string;
   /** Where the depth of a brow is known from. */
