@@ -46,13 +46,10 @@ export function grownRole(face: Face<"mm">, side: Side): GrownRole {
 export function grownWord(face: Face<"mm">, side: Side): GrownRole | "bare" {
   const standIn = standInOf(face, side);
   if (standIn === undefined) return "natural";
-  return Object.hasOwn(BARE, standIn.instead) ? "bare" : "guess";
+  return BARE.includes(standIn.instead) ? "bare" : "guess";
 }
 
-const BARE: { readonly [Code in BareCode]: true } = {
-  "mirrored-brow": true,
-  "average-heights": true,
-};
+const BARE: readonly string[] = ["mirrored-brow", "average-heights"] satisfies readonly BareCode[];
 
 /** What a face has for a brow, by its borders; what is no hair says so. */
 export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {

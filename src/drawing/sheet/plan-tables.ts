@@ -19,6 +19,7 @@ import {
 import type { Decision, Length, Measured } from "../../units/index.js";
 import { grownWord } from "../layers/brow-layers.js";
 import { element } from "../canvas/svg.js";
+import { SIDES } from "../../units/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { say, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
@@ -59,10 +60,10 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
   });
   const head = [
     "",
-    label(words, `column-right-${grownWord(plan.face, "right")}`),
-    label(words, "column-right-planned"),
-    label(words, `column-left-${grownWord(plan.face, "left")}`),
-    label(words, "column-left-planned"),
+    ...SIDES.flatMap((side) => [
+      label(words, `column-${grownWord(plan.face, side)}`, { side }),
+      label(words, "column-of-plan", { side }),
+    ]),
     label(words, "column-left-less-right"),
     label(words, "column-decision"),
   ];

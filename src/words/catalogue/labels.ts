@@ -128,14 +128,10 @@ export interface Labels {
   readonly "column-step": NoValues;
   readonly "column-check": NoValues;
   readonly "column-reads": NoValues;
-  readonly "column-right-natural": NoValues;
-  readonly "column-right-guess": NoValues;
-  readonly "column-right-bare": NoValues;
-  readonly "column-right-planned": NoValues;
-  readonly "column-left-natural": NoValues;
-  readonly "column-left-guess": NoValues;
-  readonly "column-left-bare": NoValues;
-  readonly "column-left-planned": NoValues;
+  readonly "column-natural": { readonly side: Side };
+  readonly "column-guess": { readonly side: Side };
+  readonly "column-bare": { readonly side: Side };
+  readonly "column-of-plan": { readonly side: Side };
   readonly "column-left-less-right": NoValues;
   readonly "of-side": { readonly side: Side } & Texts<"what">;
   readonly "measure-in": { readonly measure: FaceMeasureName } & Texts<"unit">;

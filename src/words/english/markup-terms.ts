@@ -63,8 +63,7 @@ function markupTerms(): typeof MARKUP_TERMS {
       "bridge-end": "lower end of the nasal bridge",
       "jaw-middle": "middle of the jaw line",
       "mirrored-brow": "the other brow, mirrored",
-      "average-heights":
-        "average heights of women’s brows (Matros et al. 2009), known to about 4 mm for one person",
+      "average-heights": "average heights of women’s brows, to about 4 mm (Matros et al. 2009)",
       "five-point-line": "one line of five points, without thickness",
       "base-outer": "outer point of the base of the nose",
       "base-inner": "inner point of the base of the nose",
