@@ -11,7 +11,7 @@ export { hermiteAt, hermiteDifference, hermiteKnotAt, hermiteZeros } from "./cur
 export type { HermiteCurve, HermiteKnot } from "./curves/hermite.js";
 export { integrate } from "./curves/integrate.js";
 export { mapPathWithin } from "./curves/map-path-within.js";
-export { mirrorLineOf } from "./fits/mirror-line.js";
+export { mirrorFitOf, mirrorLineOf } from "./fits/mirror-line.js";
 export { pathArea } from "./curves/path-area.js";
 export { pathLength } from "./curves/path-length.js";
 export { pathOverlap } from "./curves/path-overlap.js";

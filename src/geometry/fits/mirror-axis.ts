@@ -25,8 +25,8 @@ interface MirrorSums {
   readonly weight: number;
   readonly sumX: number;
   readonly sumY: number;
-  readonly productReal: number;
-  readonly productImaginary: number;
+  readonly real: number;
+  readonly imaginary: number;
   readonly squares: number;
 }
 
@@ -72,20 +72,15 @@ export function mirrorTerm(
     weight: counted,
     sumX: (counted * (oneX + otherX)) / 2,
     sumY: (counted * (oneY + otherY)) / 2,
-    productReal: counted * (oneX * otherX - oneY * otherY),
-    productImaginary: counted * (oneX * otherY + oneY * otherX),
+    real: counted * (oneX * otherX - oneY * otherY),
+    imaginary: counted * (oneX * otherY + oneY * otherX),
     squares: (counted * (oneX * oneX + oneY * oneY + otherX * otherX + otherY * otherY)) / 2,
   };
 }
 
-/** The axis of least weighted squares of all terms. */
-export function leastSquaresAxis(terms: readonly MirrorTerm[]): MirrorAxis {
-  return weightedAxis(terms);
-}
-
 /** The axis that leaves the least squares over all ways of setting two terms aside. */
 export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
-  const { weight, sumX, sumY, productReal, productImaginary, squares } = sumsOf(terms);
+  const { weight, sumX, sumY, real, imaginary, squares } = sumsOf(terms);
   let least = Number.POSITIVE_INFINITY;
   let first = 0;
   let second = 1;
@@ -96,9 +91,8 @@ export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
       const kept = weight - one.weight - other.weight;
       const x = sumX - one.sumX - other.sumX;
       const y = sumY - one.sumY - other.sumY;
-      const pullReal = productReal - one.productReal - other.productReal - (x * x - y * y) / kept;
-      const pullImaginary =
-        productImaginary - one.productImaginary - other.productImaginary - (2 * x * y) / kept;
+      const pullReal = real - one.real - other.real - (x * x - y * y) / kept;
+      const pullImaginary = imaginary - one.imaginary - other.imaginary - (2 * x * y) / kept;
       const size = squares - one.squares - other.squares - (x * x + y * y) / kept;
       const left = size - Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
       if (left < least) {
@@ -109,7 +103,7 @@ export function leastTrimmedAxis(terms: readonly MirrorTerm[]): MirrorAxis {
     }
   }
   const shares = terms.map((_, index) => (index === first || index === second ? 0 : 1));
-  return weightedAxis(terms, shares);
+  return leastSquaresAxis(terms, shares);
 }
 
 /**
@@ -153,7 +147,7 @@ export function bisquareAxis(
     for (let index = 0; index < terms.length; index++) {
       shares[index] = bisquare(squaredShare(terms[index] as MirrorTerm, last) / growth);
     }
-    axis = weightedAxis(terms, shares);
+    axis = leastSquaresAxis(terms, shares);
     if (!favoursDirection(axis)) return undefined;
     const moved = Math.abs(axis.x - last.x) + Math.abs(axis.y - last.y);
     const turned = Math.abs(axis.cosine - last.cosine) + Math.abs(axis.sine - last.sine);
@@ -186,12 +180,16 @@ function squaredMismatch(term: MirrorTerm, axis: MirrorAxis): number {
   return x * x + y * y;
 }
 
-function weightedAxis(terms: readonly MirrorTerm[], shares?: readonly number[]): MirrorAxis {
-  const { weight, sumX, sumY, productReal, productImaginary, squares } = sumsOf(terms, shares);
+/** The axis of least weighted squares of all terms alike, or of each by its share. */
+export function leastSquaresAxis(
+  terms: readonly MirrorTerm[],
+  shares?: readonly number[],
+): MirrorAxis {
+  const { weight, sumX, sumY, real, imaginary, squares } = sumsOf(terms, shares);
   const x = sumX / weight;
   const y = sumY / weight;
-  const pullReal = productReal - weight * (x * x - y * y);
-  const pullImaginary = productImaginary - weight * 2 * x * y;
+  const pullReal = real - weight * (x * x - y * y);
+  const pullImaginary = imaginary - weight * 2 * x * y;
   const pull = Math.sqrt(pullReal * pullReal + pullImaginary * pullImaginary);
   const size = squares - weight * (x * x + y * y);
   return { x, y, cosine: pullReal / pull, sine: pullImaginary / pull, weight, pull, size };
@@ -199,15 +197,15 @@ function weightedAxis(terms: readonly MirrorTerm[], shares?: readonly number[]):
 
 /** Of all terms alike, or each by its share. */
 function sumsOf(terms: readonly MirrorTerm[], shares?: readonly number[]): MirrorSums {
-  const sums = { weight: 0, sumX: 0, sumY: 0, productReal: 0, productImaginary: 0, squares: 0 };
+  const sums = { weight: 0, sumX: 0, sumY: 0, real: 0, imaginary: 0, squares: 0 };
   for (let index = 0; index < terms.length; index++) {
     const term = terms[index] as MirrorTerm;
     const share = shares === undefined ? 1 : (shares[index] as number);
     sums.weight += share * term.weight;
     sums.sumX += share * term.sumX;
     sums.sumY += share * term.sumY;
-    sums.productReal += share * term.productReal;
-    sums.productImaginary += share * term.productImaginary;
+    sums.real += share * term.real;
+    sums.imaginary += share * term.imaginary;
     sums.squares += share * term.squares;
   }
   return sums;

@@ -68,11 +68,16 @@ export function bestMirrorLine<U extends Unit>(
   return mirrorLineOf(pairs, options.robust !== false);
 }
 
-/** {@link bestMirrorLine} for pairs that were checked at the door. */
-export function mirrorLineOf<U extends Unit>(
+/** A line that is fitted, and what says how well. */
+interface MirrorFit<U extends Unit> extends Pick<MirrorLine<U>, "line" | "robust">, GrownAxis {
+  readonly terms: readonly MirrorTerm[];
+}
+
+/** The line of {@link bestMirrorLine} alone, for pairs that were checked at the door. */
+export function mirrorFitOf<U extends Unit>(
   pairs: readonly MirrorPair<U>[],
   robustly: boolean,
-): MirrorLine<U> {
+): MirrorFit<U> {
   const [x, y] = roughCentre(pairs);
   const terms = pairs.map((pair) => termOf(pair, x, y));
   const robust = robustly && pairs.length >= ROBUST_PAIRS;
@@ -83,11 +88,20 @@ export function mirrorLineOf<U extends Unit>(
     const need = "points with one mirror line";
     refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
   }
+  const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
+  return { line, robust, axis, growth, terms };
+}
+
+/** {@link bestMirrorLine} for pairs that were checked at the door. */
+export function mirrorLineOf<U extends Unit>(
+  pairs: readonly MirrorPair<U>[],
+  robustly: boolean,
+): MirrorLine<U> {
+  const { line, robust, axis, growth, terms } = mirrorFitOf(pairs, robustly);
   const shares = terms.map((term) => squaredShare(term, axis));
   const weights = pairs.map(
     ({ weight }, index) => weight * bisquare((shares[index] as number) / growth),
   );
-  const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
   const { turn, shift } = doubtOf(terms, pairs, axis, growth, line.direction);
   const mismatches = shares.map((share) => BISQUARE_CUT * Math.sqrt(share));
   return { line, weights, mismatches, robust, angleU: toDegrees(turn), throughU: length(shift) };

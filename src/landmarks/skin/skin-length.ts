@@ -78,22 +78,23 @@ export function lengthOf(
 export type Tape = (line: Polyline<"mm">) => Length<"mm">;
 
 /**
- * Measures legs of lines that are drawn on the skin, by tape: those between two points that it has measured
- * before it knows, so that lines that differ in a few points cost as much as these.
+ * Measures lines on a skin, leg by leg, but those legs that another line has too: the same two points, measured
+ * once for all.
  */
-export function tapeOn(skin: Skin): Tape {
-  const known = new Map<Point<"mm">, { readonly to: Point<"mm">; readonly length: number }>();
-  const legOf = (from: Point<"mm">, to: Point<"mm">): number => {
-    const measured = known.get(from);
-    if (measured?.to === to) return measured.length;
-    const length = lengthBetween(from, to, skin, { path: "along" });
-    if (measured === undefined) known.set(from, { to, length });
-    return length;
+export function tapeOn(skin: Skin, known: Polyline<"mm"> = []): Tape {
+  const legs = new Map<Point<"mm">, { readonly to: Point<"mm">; readonly size: number }>();
+  const sizeOf = (from: Point<"mm">, to: Point<"mm">): number => {
+    const leg = legs.get(from);
+    return leg?.to === to ? leg.size : lengthBetween(from, to, skin, { path: "along" });
   };
+  known.forEach((from, index) => {
+    const to = known[index + 1];
+    if (to !== undefined) legs.set(from, { to, size: sizeOf(from, to) });
+  });
   return (line) => {
     let sum = 0;
     for (let index = 1; index < line.length; index += 1) {
-      sum += legOf(line[index - 1] as Point<"mm">, line[index] as Point<"mm">);
+      sum += sizeOf(line[index - 1] as Point<"mm">, line[index] as Point<"mm">);
     }
     return length(sum);
   };

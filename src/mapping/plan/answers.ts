@@ -39,35 +39,42 @@ interface Question {
  */
 export function answersOf(plan: PlannedDots, own: Sides<GrownSide>, grown: boolean): Answers {
   const questions: Question[] = [];
-  const dotsBy = (answers: Row): Dots => {
-    const answering = (side: Side): GrownSide => {
-      const asks = through(own[side].asks, (name, ask, given) => {
-        const place = ask(...given);
-        let index = questions.findIndex((one) => one.side === side && one.name === name);
-        if (index < 0) index = questions.push({ side, name, given, place }) - 1;
-        const known = questions[index]?.place;
-        const at = placeOf(index);
-        if (place === undefined || known === undefined || at >= answers.length) return place;
-        return {
-          distance: place.distance + ((answers[at] as number) - known.distance),
-          height: place.height + ((answers[at + 1] as number) - known.height),
-        };
-      });
+  // What is answered by: the asks are made once for all rows.
+  let answers: Row = [];
+  const asks = eachSide((side) =>
+    through(own[side].asks, (name, ask, given) => {
+      const place = ask(...given);
+      let index = questions.findIndex((one) => one.side === side && one.name === name);
+      if (index < 0) index = questions.push({ side, name, given, place }) - 1;
+      const known = questions[index]?.place;
+      const at = placeOf(index);
+      if (place === undefined || known === undefined || at >= answers.length) return place;
+      return {
+        distance: place.distance + ((answers[at] as number) - known.distance),
+        height: place.height + ((answers[at + 1] as number) - known.height),
+      };
+    }),
+  );
+  const dotsBy = (row: Row): Dots => {
+    answers = row;
+    const answering = (side: Side): Asked => {
       const stations: { [At in Station]?: StationThickness[At] } = { ...own[side].stations };
       for (const station of keysOf(stations)) {
-        stations[station] = length(answers[stationOf(side, station)] ?? Number.NaN);
+        stations[station] = length(row[stationOf(side, station)] ?? Number.NaN);
       }
-      return { ...own[side], asks, stations };
+      return { asks: asks[side], stations };
     };
     return dotsFor(plan, eachSide(answering), plan.skin, plan.choices.pins, grown);
   };
-  const fill: Answers["fill"] = (row, from, { toRead: { side }, asks, stations }) => {
+  const fill: Answers["fill"] = (row, from, hair) => {
+    const { toRead, stations } = hair;
+    const { side } = toRead;
     for (const station of NAMES) {
       row[from + stationOf(side, station)] = stations[station] ?? Number.NaN;
     }
     questions.forEach((question, index) => {
       if (question.side !== side) return;
-      const ask = asks[question.name] as Ask;
+      const ask = hair.asks[question.name] as Ask;
       const place = ifAny(() => ask(...question.given));
       row[from + placeOf(index)] = place?.distance ?? Number.NaN;
       row[from + placeOf(index) + 1] = place?.height ?? Number.NaN;
@@ -80,10 +87,13 @@ export function answersOf(plan: PlannedDots, own: Sides<GrownSide>, grown: boole
   return { fill, dotsBy };
 }
 
+/** What dots follow from, on one side. */
+type Asked = Pick<GrownSide, "asks" | "stations">;
+
 /** The dots that follow from hair by the choices that a plan has settled. */
 export function dotsFor(
   { face, choices }: PlannedDots,
-  hair: Sides<GrownSide>,
+  hair: Sides<Asked>,
   skin: Skin,
   pins: readonly Pin[],
   grown: boolean,

@@ -7,6 +7,7 @@ import {
   type SideReading,
   type SideToRead,
 } from "../../proportions/internal.js";
+import type { Skin } from "../../landmarks/index.js";
 import { type Tape, tapeOn } from "../../landmarks/internal.js";
 import type { Side } from "../../units/index.js";
 import { keysOf } from "../../units/internal.js";
@@ -32,7 +33,7 @@ export function readGrown(
   side: Side,
   { face, skin }: Variation,
   natural: NaturalDots,
-  tape: Tape = tapeOn(skin),
+  tape: Tape = tapeOn(skin, face[side].brow.upper),
   known?: SideReading,
 ): GrownSide {
   const landmarks = face[side];
@@ -54,16 +55,16 @@ export function readGrown(
 export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation): GrownSide {
   const { side, landmarks: known, skin } = own.toRead;
   const landmarks = variation.face[side];
-  if (variation.skin !== skin || landmarks.brow !== known.brow) {
+  if (!isAsDeep(variation.skin, skin) || landmarks.brow !== known.brow) {
     const isSame = landmarks.brow.upper === known.brow.upper;
     const natural = dotsAnew(landmarks.brow, plan.natural[side], isSame);
     if (variation.skin !== skin) return readGrown(plan, side, variation, natural);
     // Tape lies along the upper border.
     return readGrown(plan, side, variation, natural, own.tape, isSame ? own.reading : undefined);
   }
-  if (landmarks === known) return own;
+  if (landmarks === known && variation.skin === skin) return own;
   const { natural, reading } = own;
-  const toRead = { ...own.toRead, landmarks };
+  const toRead = { ...own.toRead, landmarks, skin: variation.skin };
   return {
     ...own,
     toRead,
@@ -77,4 +78,10 @@ export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation
 /** Whether sides differ in the upper lid at most, which nobody asks for. */
 function isOnlyLid(one: PlannableFace["left"], other: PlannableFace["left"]): boolean {
   return keysOf(one).every((name) => name === "upperLid" || one[name] === other[name]);
+}
+
+/** Whether skins differ in how far eye corners lie behind them at most. */
+function isAsDeep(one: Skin, other: Skin): boolean {
+  if (one.kind !== "modelled" || other.kind !== "modelled") return one === other;
+  return one.width === other.width;
 }

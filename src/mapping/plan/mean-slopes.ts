@@ -75,7 +75,8 @@ export function rootOfSquares(rows: readonly Row[], size: number, from = 0, less
   for (const row of rows) {
     for (let index = 0; index < size; index += 1) {
       const taken = less === undefined ? 0 : (row[less + index] as number);
-      sums[index] = (sums[index] as number) + ((row[from + index] as number) - taken) ** 2;
+      const by = (row[from + index] as number) - taken;
+      sums[index] = (sums[index] as number) + by * by;
     }
   }
   return sums.map(Math.sqrt);
@@ -97,7 +98,7 @@ export function addEffects(
     // What does not depend on a place does not mind that nothing is known of it.
     const depends = [...column.keys()].filter((at) => column[at] !== 0);
     rows.forEach((row, which) => {
-      const by = moves[which]?.[from + index] as number;
+      const by = (moves[which] as Row)[from + index] as number;
       if (by === 0) return;
       for (const at of depends) {
         row[to + at] = (row[to + at] as number) + (column[at] as number) * by;

@@ -8,6 +8,8 @@ import { fillFrom, type Row } from "./mean-slopes.js";
 
 /** What planned readings follow from, on one side: its dots, the eye's outer corner, pupil and upper lid. */
 export const AFTER_DOTS: number = 2 * DOT_NAMES.length;
+/** The dots of the upper border stand first. */
+export const AFTER_UPPER = 8;
 export const PLACED: number = AFTER_DOTS + 4;
 
 /**

@@ -11,7 +11,7 @@ import type { PlannedDots } from "../dots/planned-dots.js";
 import { edgeOfDrawn } from "./edge-of-drawn.js";
 import { fillFrom, type Row, zeros } from "./mean-slopes.js";
 import { fillMoves, MOVED } from "./moves.js";
-import { AFTER_DOTS, dotsIn, eyeIn, PLACED } from "./placed-row.js";
+import { AFTER_DOTS, AFTER_UPPER, dotsIn, eyeIn, PLACED } from "./placed-row.js";
 import { BETWEEN, fillSide, READ } from "./reading-rows.js";
 
 /**
@@ -60,7 +60,9 @@ function plannedSideReader(
     }
     const dots = dotsIn(at);
     const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
-    const reading = readSide(dots, { side, landmarks, skin, edge });
+    // Tape lies along the upper border.
+    const along = last !== undefined && isSame(last, AFTER_UPPER) ? last.reading : undefined;
+    const reading = readSide(dots, { side, landmarks, skin, edge }, along);
     const moves = zeros(MOVED);
     fillMoves(moves, 0, dots, natural[side].dots, face[side].brow);
     last = { at, skin, dots, edge, start: dots.upperStart, reading, moves };

@@ -89,7 +89,7 @@ export function readPlan(
     const state = centre.slice();
     const hair = eachSide((side) => readAnew(plan, own[side], variation));
     // Where both sides move at once, answers one by one would leave no brow.
-    const isSolved = SIDES.every((side) => hair[side] !== own[side]);
+    const isSolved = SIDES.every((side) => hair[side].asks !== own[side].asks);
     SIDES.forEach((side, index) => {
       if (hair[side] === own[side]) return;
       fillSide(state, side, hair[side].reading);

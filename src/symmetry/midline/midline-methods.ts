@@ -5,7 +5,7 @@ import {
   lineThrough,
   midpoint,
 } from "../../geometry/index.js";
-import { mirrorLineOf } from "../../geometry/internal.js";
+import { mirrorFitOf, mirrorLineOf } from "../../geometry/internal.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND } from "../../landmarks/internal.js";
 import {
@@ -64,14 +64,28 @@ export function lineByMethod<U extends Unit>(
   if (method === "given") return throughGiven(face, marked);
   const eyes = requireEndocanthia(face);
   const width = biocularWidth(face) as Length<U>;
-  switch (method) {
-    case "mirror":
-      return mirrorLine(namedPairs(face, width), true);
-    case "midpoints":
-      return mirrorLine(middlesOf(namedPairs(face, width)), false);
-    case "endocanthia":
-      return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
+  if (method === "endocanthia") {
+    return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
   }
+  const pairs = pairsFor(face, method, width);
+  const names = pairs.map(({ name }) => name);
+  return { ...mirrorLineOf(pairs, method === "mirror"), names };
+}
+
+/** The line alone, of a face whose line was fitted before. */
+export function lineAnew<U extends Unit>(face: Face<U>, method: MidlineMethod): Line<U> {
+  if (method !== "mirror" && method !== "midpoints") return lineByMethod(face, method).line;
+  const pairs = pairsFor(face, method, biocularWidth(face) as Length<U>);
+  return mirrorFitOf(pairs, method === "mirror").line;
+}
+
+function pairsFor<U extends Unit>(
+  face: Face<U>,
+  method: "mirror" | "midpoints",
+  width: Length<U>,
+): readonly NamedPair<U>[] {
+  const pairs = namedPairs(face, width);
+  return method === "mirror" ? pairs : middlesOf(pairs);
 }
 
 function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Point<U>> {
@@ -80,13 +94,6 @@ function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Poi
   const missing = SIDES.filter((side) => !{ right: one, left: other }[side]);
   const field = missing.map((side) => `${side}.endocanthion`).join(", ");
   refuse("missing-landmark", "fitMidline", field, undefined, "a point");
-}
-
-function mirrorLine<U extends Unit>(
-  pairs: readonly NamedPair<U>[],
-  robustly: boolean,
-): FittedLine<U> {
-  return { ...mirrorLineOf(pairs, robustly), names: pairs.map(({ name }) => name) };
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */

@@ -2,7 +2,7 @@ import { distanceAlongLine, midpoint, pointOnLine } from "../../geometry/index.j
 import { type FaceWith, type PointMap } from "../../landmarks/index.js";
 import { deepPoint, flatPoint, hasDepth } from "../../units/index.js";
 import type { MidlineMethod } from "./midline.js";
-import { lineByMethod } from "./midline-methods.js";
+import { lineAnew } from "./midline-methods.js";
 
 /** How the face space would lie in itself, had it been laid through a face again. */
 export interface SpaceShift {
@@ -15,7 +15,7 @@ export interface SpaceShift {
 
 /** Where the space of a face lies by its own landmarks: on the midline, level with the inner eye corners. */
 export function spaceOf(face: FaceWith<"mm", "endocanthion">, method: MidlineMethod): SpaceShift {
-  const { line } = lineByMethod(face, method);
+  const line = lineAnew(face, method);
   const eyes = midpoint(face.right.endocanthion, face.left.endocanthion);
   const [x, y] = pointOnLine(line, distanceAlongLine(eyes, line));
   const [aside, up] = line.direction;
