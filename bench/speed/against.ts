@@ -18,6 +18,8 @@ if (revision === undefined) throw new Error("needs a revision to compare with");
 const ROUNDS = 9;
 /** CPU that one reading of one case takes at least, in ms: clocks of the system are coarse. */
 const LEAST = 60;
+/** CPU that a case takes before it is read, in ms: for so long V8 still compiles what a plan calls. */
+const WARMING = 2000;
 
 const scratch = mkdtempSync(join(tmpdir(), "brow-geometry-"));
 try {
@@ -26,12 +28,14 @@ try {
   const rows: string[][] = [];
   for (const { name, run, nowOnly } of now) {
     const earlier = before.find((one) => one.name === name);
+    warm(run);
     if (nowOnly === true || earlier === undefined) {
       const readings = Array.from({ length: ROUNDS }, () => cpuOf(run));
       const is = shown(Math.min(...readings));
       rows.push([name, "–", is, "–", "–", shown(await allocated(run))]);
       continue;
     }
+    warm(earlier.run);
     const readings = Array.from(
       { length: ROUNDS },
       () => [cpuOf(earlier.run), cpuOf(run)] as const,
@@ -55,7 +59,12 @@ function shown(milliseconds: number): string {
   return milliseconds < 10 ? milliseconds.toPrecision(2) : milliseconds.toFixed(0);
 }
 
-/** CPU of one call, in ms, warm. */
+function warm(run: () => unknown): void {
+  const start = process.cpuUsage();
+  while (process.cpuUsage(start).user < 1000 * WARMING) run();
+}
+
+/** CPU of one call, in ms. */
 function cpuOf(run: () => unknown): number {
   for (let calls = 1; ; calls *= 2) {
     const start = process.cpuUsage();
