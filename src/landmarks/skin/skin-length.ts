@@ -83,9 +83,11 @@ export type Tape = (line: Polyline<"mm">) => Length<"mm">;
  */
 export function tapeOn(skin: Skin, known: Polyline<"mm"> = []): Tape {
   const legs = new Map<Point<"mm">, { readonly to: Point<"mm">; readonly size: number }>();
+  const surface = surfaceOf(skin);
   const sizeOf = (from: Point<"mm">, to: Point<"mm">): number => {
     const leg = legs.get(from);
-    return leg?.to === to ? leg.size : lengthBetween(from, to, skin, { path: "along" });
+    if (leg?.to === to) return leg.size;
+    return skin.kind === "flat" ? distance(from, to) : lengthAlongSkin(from, to, surface);
   };
   known.forEach((from, index) => {
     const to = known[index + 1];

@@ -96,7 +96,10 @@ export function addEffects(
   columns.forEach((column, index) => {
     if (column === undefined) return;
     // What does not depend on a place does not mind that nothing is known of it.
-    const depends = [...column.keys()].filter((at) => column[at] !== 0);
+    const depends: number[] = [];
+    column.forEach((slope, at) => {
+      if (slope !== 0) depends.push(at);
+    });
     rows.forEach((row, which) => {
       const by = (moves[which] as Row)[from + index] as number;
       if (by === 0) return;
