@@ -40,9 +40,6 @@ const SHAPE_NAMES = /* @__PURE__ */ keysOf(SHAPES);
 /** Refuses a shape out of its range, by the name under which it was given. */
 export function requireShape(where: string, given: string, shape: OutlineOptions): void {
   for (const name of SHAPE_NAMES) {
-    const value = shape[name] ?? 0;
-    // Asked first: putting a name together would cost more than the curve that is drawn so.
-    if (Number.isFinite(value) && value >= 0 && value <= SHAPES[name]) continue;
-    requireWithin(where, `${given}.${name}`, value, 0, SHAPES[name]);
+    requireWithin(where, `${given}.${name}`, shape[name] ?? 0, 0, SHAPES[name]);
   }
 }

@@ -55,10 +55,7 @@ export function requireOutwards<Name extends Dot>(
   dots: UpperDots & Pick<CompleteDots<"mm">, Name>,
   order: readonly Name[],
 ): void {
-  for (const dot of order) {
-    // Asked first, as every outline is: names are put together only for the dot that is refused.
-    if (!dots[dot].every(Number.isFinite)) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
-  }
+  for (const dot of order) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
   const outwards = outwardsOf(dots);
   order.forEach((dot, index) => {
     const before = order[index - 1];

@@ -39,22 +39,27 @@ interface Question {
  */
 export function answersOf(plan: PlannedDots, own: Sides<GrownSide>, grown: boolean): Answers {
   const questions: Question[] = [];
-  // What is answered by: the asks are made once for all rows.
+  // What is answered by: asks that answer so are made once for all rows.
   let answers: Row = [];
-  const asks = eachSide((side) =>
-    through(own[side].asks, (name, ask, given) => {
-      const place = ask(...given);
-      let index = questions.findIndex((one) => one.side === side && one.name === name);
-      if (index < 0) index = questions.push({ side, name, given, place }) - 1;
-      const known = questions[index]?.place;
-      const at = placeOf(index);
-      if (place === undefined || known === undefined || at >= answers.length) return place;
-      return {
-        distance: place.distance + ((answers[at] as number) - known.distance),
-        height: place.height + ((answers[at + 1] as number) - known.height),
+  const asks = eachSide((side) => {
+    const handed: Record<string, Ask> = {};
+    for (const name of keysOf(own[side].asks)) {
+      const ask = own[side].asks[name] as Ask;
+      handed[name] = (...given) => {
+        const place = ask(...given);
+        let index = questions.findIndex((one) => one.side === side && one.name === name);
+        if (index < 0) index = questions.push({ side, name, given, place }) - 1;
+        const known = questions[index]?.place;
+        const at = placeOf(index);
+        if (place === undefined || known === undefined || at >= answers.length) return place;
+        return {
+          distance: place.distance + ((answers[at] as number) - known.distance),
+          height: place.height + ((answers[at + 1] as number) - known.height),
+        };
       };
-    }),
-  );
+    }
+    return handed as unknown as SideAsks;
+  });
   const dotsBy = (row: Row): Dots => {
     answers = row;
     const answering = (side: Side): Asked => {
@@ -67,10 +72,9 @@ export function answersOf(plan: PlannedDots, own: Sides<GrownSide>, grown: boole
     return dotsFor(plan, eachSide(answering), plan.skin, plan.choices.pins, grown);
   };
   const fill: Answers["fill"] = (row, from, hair) => {
-    const { toRead, stations } = hair;
-    const { side } = toRead;
+    const { side } = hair.toRead;
     for (const station of NAMES) {
-      row[from + stationOf(side, station)] = stations[station] ?? Number.NaN;
+      row[from + stationOf(side, station)] = hair.stations[station] ?? Number.NaN;
     }
     questions.forEach((question, index) => {
       if (question.side !== side) return;
@@ -116,16 +120,3 @@ function placeOf(question: number): number {
 }
 
 type Ask = (...given: readonly unknown[]) => SidePlace | undefined;
-
-/** Asks whose every answer goes through other hands. */
-function through(
-  asks: SideAsks,
-  answer: (name: keyof SideAsks, ask: Ask, given: readonly unknown[]) => SidePlace | undefined,
-): SideAsks {
-  const handed: Record<string, unknown> = {};
-  for (const name of keysOf(asks)) {
-    const ask = asks[name] as Ask;
-    handed[name] = (...given: readonly unknown[]) => answer(name, ask, given);
-  }
-  return handed as unknown as SideAsks;
-}
