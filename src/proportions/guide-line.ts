@@ -18,7 +18,7 @@ import {
   requireWord,
   SIDES,
 } from "../units/internal.js";
-import { UPWARDS } from "./upwards.js";
+import { verticalAt } from "./upwards.js";
 
 /**
  * Usual `"eye-width-share"`, in eye widths from endocanthion: (100 · 0.978 + 105 · 0.929) / 205, the mean
@@ -83,18 +83,14 @@ export function sightLine(
   const at = (name: SideLandmark): Point<"mm"> => landmarks[name] as Point<"mm">;
   switch (drawn) {
     case "vertical":
-      return upwardsFrom(at(through[0])[0], at(through[0])[1]);
+      return verticalAt(at(through[0]));
     case "line":
       return lineThrough(at(through[0]), at(through[1]));
     case "share": {
       const [from, to] = [at(through[0]), at(through[1])];
-      return upwardsFrom(from[0] + share * (to[0] - from[0]), from[1]);
+      return verticalAt(flatPoint(from[0] + share * (to[0] - from[0]), from[1]));
     }
   }
-}
-
-function upwardsFrom(x: number, y: number): Line<"mm"> {
-  return { through: flatPoint(x, y), direction: UPWARDS };
 }
 
 /** A line of sight on the frontal view that places one mark of one brow. */

@@ -1,7 +1,6 @@
 import {
   distanceAlongLine,
   intersectPolyline,
-  lineAlong,
   midpoint,
   polylineLength,
   type PolylinePlace,
@@ -12,7 +11,7 @@ import { flatPoint, type Length, length, mm, type Point, type Polyline } from ".
 import { refusingAs } from "../units/internal.js";
 import { BORDER_END } from "./border-end.js";
 import type { Guide } from "./guide-line.js";
-import { UPWARDS } from "./upwards.js";
+import { verticalAt } from "./upwards.js";
 
 /**
  * Where a guide meets a brow: on the upper border; a tail guide half-way between both borders, or on
@@ -59,7 +58,7 @@ export function meetSight(sight: Sight, brow: Brow<"mm">): PolylinePlace<"mm"> |
 
 /** How high the middle of a brow lies over a place, as a tail guide would meet it there. */
 export function middleOver(x: Length<"mm">, brow: Brow<"mm">): Length<"mm"> | undefined {
-  const line = lineAlong(flatPoint(x, BELOW_ALL), UPWARDS);
+  const line = verticalAt(flatPoint(x, BELOW_ALL));
   const place = meetSight({ mark: "tail", line }, brow);
   return place && length(place.at[1]);
 }

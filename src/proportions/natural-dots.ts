@@ -1,4 +1,4 @@
-import { type Line, lineAlong } from "../geometry/index.js";
+import type { Line } from "../geometry/index.js";
 import { heightOver } from "../geometry/internal.js";
 import { type Brow, type BrowDots, type Dot, DOTS } from "../landmarks/index.js";
 import { BY_HAND } from "../landmarks/internal.js";
@@ -12,7 +12,7 @@ import {
 } from "../units/index.js";
 import { refuse, requireFinite, requirePolyline, refusingAs } from "../units/internal.js";
 import { BORDER_END } from "./border-end.js";
-import { UPWARDS } from "./upwards.js";
+import { verticalAt } from "./upwards.js";
 import { archPlace } from "./arch-place.js";
 import { type NaturalArch, naturalArch } from "./natural-arch.js";
 
@@ -72,7 +72,7 @@ export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}):
     const dots = dotsOf(brow, arch.kind === "flat" ? undefined : arch.at);
     return {
       dots,
-      startLine: lineAlong(moreMedial(dots), UPWARDS),
+      startLine: verticalAt(moreMedial(dots)),
       arch,
       extended: FOUND_ON_BORDERS.filter((dot) => isBeyondEnds(dots[dot], brow[DOTS[dot].border])),
     };

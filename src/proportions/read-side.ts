@@ -44,7 +44,6 @@ export function readSide(
   };
   const front = ruler(start, arch);
   const tailLength = ruler(arch, tail);
-  const eye = readFromEye(dots, { side, landmarks, skin, edge });
   return {
     front,
     tail: tailLength,
@@ -66,8 +65,7 @@ export function readSide(
     frontInclination: inclination(start, arch),
     browInclination: inclination(start, tail),
     area: edge.area,
-    exocanthionToTailEnd: eye.exocanthionToTailEnd,
-    lidToBrow: eye.lidToBrow,
+    ...readFromEye(dots, { side, landmarks, skin, edge }),
   };
 }
 

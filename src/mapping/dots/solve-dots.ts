@@ -1,4 +1,4 @@
-import { intersect, type Line, lineAlong } from "../../geometry/index.js";
+import { intersect, type Line } from "../../geometry/index.js";
 import { heightOver } from "../../geometry/internal.js";
 import {
   type BrowArch,
@@ -84,7 +84,8 @@ export function asksOf(
     return crestOf(arch)?.[1] ?? refuseFlat(side, arch.rise.value);
   };
   const atHeight = (convention: GuideConvention, line: Line<"mm">, height: number): SidePlace => {
-    const meeting = intersect(line, lineAlong(flatPoint<"mm">(0, height), [1, 0]));
+    const level: Line<"mm"> = { through: flatPoint(0, height), direction: [1, 0] };
+    const meeting = intersect(line, level);
     if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
     const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
     refuse("no-solution", "planDots", field, line.direction, "a direction that is not level");
