@@ -14,7 +14,7 @@ export { mapPathWithin } from "./curves/map-path-within.js";
 export { mirrorFitOf, mirrorLineOf } from "./fits/mirror-line.js";
 export { pathArea } from "./curves/path-area.js";
 export { pathLength } from "./curves/path-length.js";
-export { pathOverlap } from "./curves/path-overlap.js";
+export { overlapWith } from "./curves/path-overlap.js";
 export { pchip } from "./curves/pchip.js";
 export { fitPolynomial, polynomialAt } from "./fits/polynomial-fit.js";
 export { polynomialWeights } from "./fits/polynomial-fit.js";

@@ -4,7 +4,7 @@ export { type BrowCurves, browCurves, startOf } from "./brow-curves.js";
 export { type BrowEdge, edgeOfCurves, edgeOfDots, edgeOfHair } from "./brow-edge.js";
 export { readFromEye, readSide, type SideReading, type SideToRead } from "./read-side.js";
 export { ARCH_EYE_WIDTH_SHARE, requireGuideLandmarks, sightLine } from "./guide-line.js";
-export { mapOutline } from "./outline-path.js";
+export { mapOutline, overlapOver } from "./outline-path.js";
 export { placeAtShare } from "./arch-at-share.js";
 export { requireShape, SHAPES } from "./outline-shape.js";
 export { meetSight, middleOver } from "./meet-guide.js";

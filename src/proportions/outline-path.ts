@@ -2,8 +2,8 @@ import type { Cubic } from "../geometry/index.js";
 import {
   flatten,
   mapPathWithin,
+  overlapWith,
   pathArea,
-  pathOverlap,
   reversePath,
 } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
@@ -134,14 +134,22 @@ export interface OutlineOverlap {
 export function overlapOutlines(
   planned: Outline<"mm">,
   natural: Outline<"mm">,
-  error: Length<"mm"> = mm(0.001),
+  error?: Length<"mm">,
 ): OutlineOverlap {
-  return refusingAs("overlapOutlines", () => {
-    const shared = pathOverlap(outlinePath(planned), outlinePath(natural), error);
-    return {
-      shared,
-      hairOutside: outlineArea(natural) - shared,
-      skinInside: outlineArea(planned) - shared,
-    };
-  });
+  return refusingAs("overlapOutlines", () => overlapOver(natural, error)(planned));
+}
+
+/** {@link overlapOutlines} of one natural outline with many planned ones. */
+export function overlapOver(
+  natural: Outline<"mm">,
+  error: Length<"mm"> = mm(0.001),
+): (planned: Outline<"mm">) => OutlineOverlap {
+  const grown = outlinePath(natural);
+  const overlap = overlapWith(grown, error);
+  const area = pathArea(grown);
+  return (planned) => {
+    const path = outlinePath(planned);
+    const shared = overlap(path);
+    return { shared, hairOutside: area - shared, skinInside: pathArea(path) - shared };
+  };
 }

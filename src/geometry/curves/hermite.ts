@@ -21,16 +21,16 @@ export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
   const next = knotFrom(curve, x);
   const [from, to] = [curve[next - 1], curve[next]];
   if (to?.x === x) return to;
-  const y = hermiteAt(curve, x);
   if (from === undefined || to === undefined) {
     const slope = from?.after ?? to?.before ?? 0;
-    return { x, y, before: slope, after: slope };
+    return { x, y: hermiteAt(curve, x), before: slope, after: slope };
   }
   const width = to.x - from.x;
   const part = (x - from.x) / width;
   const chord = (to.y - from.y) / width;
   const second = 3 * chord - 2 * from.after - to.before;
   const third = from.after + to.before - 2 * chord;
+  const y = from.y + width * part * (from.after + part * (second + part * third));
   const slope = from.after + part * (2 * second + part * 3 * third);
   return { x, y, before: slope, after: slope };
 }

@@ -6,21 +6,23 @@ import { hermiteAt, type HermiteCurve, hermiteDifference, hermiteZeros } from ".
 import { sharedArea } from "../polylines/shared-area.js";
 
 /**
- * Area that two closed paths of cubics share, in square units.
+ * Area that a closed path of cubics shares with others, each handed in by itself, in square units.
  *
  * Where both lie between two curves y(x), as brows do, it is an integral of cubics, exact but for
  * rounding. Else the paths are read as polygons that stray from them by no more than `error`.
  */
-export function pathOverlap<U extends Unit>(
-  one: readonly Cubic<U>[],
-  other: readonly Cubic<U>[],
+export function overlapWith<U extends Unit>(
+  path: readonly Cubic<U>[],
   error: Length<U>,
-): number {
-  requirePositive("pathOverlap", "error", error);
-  const [band, otherBand] = [bandOf(one), bandOf(other)];
-  return band === undefined || otherBand === undefined
-    ? sharedArea(flatten(one, error), flatten(other, error))
-    : bandOverlap(band, otherBand);
+): (other: readonly Cubic<U>[]) => number {
+  requirePositive("overlapWith", "error", error);
+  const band = bandOf(path);
+  return (other) => {
+    const otherBand = band && bandOf(other);
+    return otherBand === undefined
+      ? sharedArea(flatten(other, error), flatten(path, error))
+      : bandOverlap(otherBand, band as Band);
+  };
 }
 
 function bandOverlap(one: Band, other: Band): number {
@@ -48,12 +50,14 @@ function bandOverlap(one: Band, other: Band): number {
 /** Over a stretch on which no two curves cross, what both share is one cubic high: by Simpson's rule. */
 function stretchOverlap(one: Band, other: Band, from: number, to: number): number {
   const middle = (from + to) / 2;
-  const at = (curve: HermiteCurve): number => hermiteAt(curve, middle);
-  const top = at(one.top) < at(other.top) ? one.top : other.top;
-  const bottom = at(one.bottom) > at(other.bottom) ? one.bottom : other.bottom;
-  if (at(top) <= at(bottom)) return 0;
+  const [y, otherY] = [hermiteAt(one.top, middle), hermiteAt(other.top, middle)];
+  const [low, otherLow] = [hermiteAt(one.bottom, middle), hermiteAt(other.bottom, middle)];
+  const high = Math.min(y, otherY) - Math.max(low, otherLow);
+  if (high <= 0) return 0;
+  const top = y < otherY ? one.top : other.top;
+  const bottom = low > otherLow ? one.bottom : other.bottom;
   const height = (x: number): number => hermiteAt(top, x) - hermiteAt(bottom, x);
-  return ((to - from) / 6) * (height(from) + 4 * height(middle) + height(to));
+  return ((to - from) / 6) * (height(from) + 4 * high + height(to));
 }
 
 function startOf(curve: HermiteCurve): number {

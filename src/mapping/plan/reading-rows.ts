@@ -1,6 +1,6 @@
 import type { FaceMeasures, MeasureName, SideMeasures } from "../../landmarks/index.js";
 import { MEASURE_NAMES } from "../../landmarks/internal.js";
-import type { Measured, Side } from "../../units/index.js";
+import type { Measured, Side, Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { rootOfSquares, type Row, zeros } from "./mean-slopes.js";
 
@@ -19,12 +19,17 @@ export const BETWEEN: number = 2 * SIDE;
 export const READ: number = BETWEEN + 1;
 
 /** Everything that is read on both brows and between them, in a row. */
-export function rowOfMeasures(measures: FaceMeasures<number | Measured>): Row {
+export function rowOfMeasures(measures: FaceValues): Row {
   const row = zeros(READ);
   for (const side of SIDES) fillSide(row, side, measures[side]);
   row[BETWEEN] = valueOf(measures.startToStart);
   return row;
 }
+
+/** Measures of both sides, with a place also for those that do not exist. */
+type FaceValues = Sides<SideValues> & {
+  readonly startToStart?: number | Measured;
+};
 
 type SideValues = { readonly [Name in MeasureName]?: number | Measured | undefined };
 
@@ -64,7 +69,7 @@ export function readingsFrom(
 }
 
 /** Readings as if they were known exactly: what a plan asks for, and what all choices have in common. */
-export function exactly(measures: FaceMeasures<number | Measured>): FaceMeasures<Measured> {
+export function exactly(measures: FaceValues): FaceMeasures<Measured> {
   return readingsFrom(rowOfMeasures(measures), []).measures;
 }
 

@@ -1,12 +1,19 @@
-import type { FaceMeasures } from "../../landmarks/index.js";
+import { type FaceMeasures, lengthBetween, type SideMeasures } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
 import {
   measureFace,
   naturalOutline,
   outline,
   type Outline,
-  overlapOutlines,
+  type OutlineOverlap,
 } from "../../proportions/index.js";
+import {
+  browCurves,
+  edgeOfCurves,
+  overlapOver,
+  readSide,
+  type SideReading,
+} from "../../proportions/internal.js";
 import { compareSides } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -34,21 +41,21 @@ import { type WeighingCode, weighingNote } from "./notes.js";
 /** The brows as they grow, read once for all choices. */
 export interface GrownBrows extends FaceRead {
   readonly measures: FaceMeasures<number>;
-  /** Where both borders of a side's hair are known. */
-  readonly outlines: Sides<Outline<"mm"> | undefined>;
+  /** How a plan lies over the hair of a side, where both of its borders are known. */
+  readonly overlaps: Sides<((planned: Outline<"mm">) => OutlineOverlap) | undefined>;
 }
 
 export function readGrown(face: PlannableFace): GrownBrows {
   const read = readFace(face);
   const dots = eachSide((side) => read.natural[side].dots);
   const hair = eachSide((side) => face[side].brow);
-  const outlines = eachSide((side) => {
+  const overlaps = eachSide((side) => {
     const { upper, lower } = hair[side];
     return lower === undefined || !isHair(face, side)
       ? undefined
-      : naturalOutline({ upper, lower });
+      : overlapOver(naturalOutline({ upper, lower }));
   });
-  return { ...read, measures: measureFace(dots, face, read.skin, hair), outlines };
+  return { ...read, measures: measureFace(dots, face, read.skin, hair), overlaps };
 }
 
 /** What one plan does to a face, in the row of its choices. */
@@ -59,10 +66,14 @@ export function weighPlan(
   most: Length<"mm"> | undefined,
 ): PlannedChoice {
   const { dots, face, skin } = plan;
-  const outlines = eachSide((side) => outline(dots[side], plan.choices.shape));
-  const measures = measureFace(dots, face, skin, outlines);
+  const measures = eachSide((side) => {
+    const landmarks = face[side];
+    const edge = edgeOfCurves(browCurves(dots[side], plan.choices.shape), skin);
+    return readSide(dots[side], { side, landmarks, skin, edge });
+  });
+  const startToStart = lengthBetween(dots.right.upperStart, dots.left.upperStart, skin);
   // What all choices have in common, the errors of the landmarks, does not tell them apart.
-  const exact = exactly(measures);
+  const exact = exactly({ ...measures, startToStart });
   const { tolerances = WORKING_TOLERANCES } = choices;
   const judged = { tolerances, rule: "simple" } as const;
   const shares = decideShares(exact, plan.choices.frontShare, tolerances, judged);
@@ -71,7 +82,7 @@ export function weighPlan(
     dots,
     findings: shapeFindings(plan),
     ...movesOf(plan),
-    ...areasOf(outlines, grown.outlines),
+    ...areasOf(plan, grown.overlaps),
     comparison: compareSides(exact, judged),
     lidRoom: openingOf(grown.measures, measures),
     frontShare: eachSide((side) => ({
@@ -103,12 +114,12 @@ function movesOf({ face, natural, dots }: PlannedDots): Pick<Weighed, "greatestM
 }
 
 function areasOf(
-  planned: Sides<Outline<"mm">>,
-  grown: GrownBrows["outlines"],
+  { dots, choices }: PlannedDots,
+  overlaps: GrownBrows["overlaps"],
 ): Pick<Weighed, "areas"> {
-  if (grown.right === undefined || grown.left === undefined) return {};
-  const right = overlapOutlines(planned.right, grown.right);
-  const left = overlapOutlines(planned.left, grown.left);
+  if (overlaps.right === undefined || overlaps.left === undefined) return {};
+  const right = overlaps.right(outline(dots.right, choices.shape));
+  const left = overlaps.left(outline(dots.left, choices.shape));
   return {
     areas: {
       hairToRemove: right.hairOutside + left.hairOutside,
@@ -118,8 +129,8 @@ function areasOf(
 }
 
 function openingOf(
-  grown: FaceMeasures<number>,
-  planned: FaceMeasures<number>,
+  grown: Sides<SideMeasures<number>>,
+  planned: Sides<SideReading>,
 ): PlannedChoice["lidRoom"] {
   const opening: { [Name in Side]?: Length<"mm"> } = {};
   for (const side of SIDES) {

@@ -1,13 +1,13 @@
 import { test } from "@fast-check/vitest";
 import { completeDots, outlinePath } from "brow-geometry/proportions";
-import { type FlatPoint, mm, outline, type Polyline } from "brow-geometry";
+import { type FlatPoint, type Length, mm, outline, type Polyline } from "brow-geometry";
 import { type Cubic, sharedArea } from "brow-geometry/geometry";
 import {
   cubicsOf,
   flatten,
   mapPath,
   pathArea,
-  pathOverlap,
+  overlapWith,
   reversePath,
   straightCubic,
 } from "../../../src/geometry/internal.js";
@@ -49,7 +49,12 @@ function hill(height: number): readonly Cubic<"mm">[] {
   ];
 }
 
-describe("pathOverlap", () => {
+type Path = readonly Cubic<"mm">[];
+
+const pathOverlap = (one: Path, other: Path, error: Length<"mm">): number =>
+  overlapWith(other, error)(one);
+
+describe("overlapWith", () => {
   it("of two squares is a seventh of what both cover", () => {
     const shared = pathOverlap(square(0, 0), square(1, 1), COARSE);
     expect(shared).toBe(1);
