@@ -3,9 +3,12 @@ import {
   type HermiteCurve,
   hermiteDifference,
   type HermiteKnot,
+  hermiteKnotAt,
   pchip,
 } from "../geometry/internal.js";
+import type { Cubic } from "../geometry/index.js";
 import type { BrowDots, CompleteDots } from "../landmarks/index.js";
+import { flatPoint } from "../units/index.js";
 import { refuse, shownValue } from "../units/internal.js";
 import { type OutlineOptions, requireShape } from "./outline-shape.js";
 import { borderThroughBody, outwardsOf, requireOutwards, SAME_HEIGHT } from "./upper-border.js";
@@ -19,24 +22,56 @@ export interface BrowCurves {
   readonly outwards: 1 | -1;
   readonly upper: HermiteCurve;
   readonly lower: HermiteCurve;
-  /** How far the front edge bulges towards the midline, in mm: 0 is straight. */
-  readonly bulge: number;
+  /** What of the borders is seen, from the corners of the front on. */
+  readonly seen: { readonly upper: HermiteCurve; readonly lower: HermiteCurve };
+  /** The front edge, from the lower corner to the upper one. */
+  readonly front: Cubic<"mm">;
 }
 
 /** The curves of {@link outline}, refused as it refuses. */
 export function browCurves(dots: OutlineDots, options: OutlineOptions): BrowCurves {
-  const { frontRoundness = 0 } = options;
+  const { frontRoundness = 0, softFront = 0 } = options;
   requireShape("outline", "options", options);
   requireOutwards("outline", dots, [...LOWER_DOTS, "tailEnd"]);
   const upper = borderThroughBody("outline", dots, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, dots));
   const [top, bottom] = [startOf(upper), startOf(lower)];
-  if (!frontIsClear(upper, lower)) {
+  // So many half thicknesses.
+  const back = (frontRoundness * Math.hypot(top.x - bottom.x, top.y - bottom.y)) / 2;
+  const seen = {
+    upper: curveFrom(upper, top.x + back + softFront),
+    lower: curveFrom(lower, bottom.x + back),
+  };
+  if (!frontIsClear(seen.upper, seen.lower)) {
     refuseDot(dots, "lowerStart", "a front edge that crosses no border");
   }
-  // So many half thicknesses; a cubic reaches three quarters as far as its inner points.
-  const half = Math.hypot(top.x - bottom.x, top.y - bottom.y) / 2;
-  return { outwards: outwardsOf(dots), upper, lower, bulge: (4 / 3) * frontRoundness * half };
+  const front = frontEdge(startOf(seen.lower), startOf(seen.upper), back, back + softFront);
+  return { outwards: outwardsOf(dots), upper, lower, seen, front };
+}
+
+/** A curve from an x on. */
+function curveFrom(curve: HermiteCurve, x: number): HermiteCurve {
+  return [hermiteKnotAt(curve, x), ...curve.filter((knot) => knot.x > x)];
+}
+
+/**
+ * The front edge between corners that lie so far behind the start line: it leaves either border as that runs, and
+ * lies (√back·(1 − t) − √upperBack·t)² behind the start line, so that it touches the line and never passes it.
+ */
+function frontEdge(
+  lower: HermiteKnot,
+  upper: HermiteKnot,
+  back: number,
+  upperBack: number,
+): Cubic<"mm"> {
+  const turn = Math.sqrt(back * upperBack);
+  const [leaving, arriving] = [(-2 * (back + turn)) / 3, (-2 * (upperBack + turn)) / 3];
+  return [
+    flatPoint(lower.x, lower.y),
+    flatPoint(lower.x + leaving, lower.y + leaving * lower.after),
+    flatPoint(upper.x + arriving, upper.y + arriving * upper.after),
+    flatPoint(upper.x, upper.y),
+  ];
 }
 
 export function startOf(curve: HermiteCurve): HermiteKnot {

@@ -1,4 +1,4 @@
-import { polygonArea } from "../geometry/index.js";
+import { type Cubic, polygonArea } from "../geometry/index.js";
 import { heightOver, hermiteArea, hermiteAt, partBetween } from "../geometry/internal.js";
 import { type Brow, type BrowDots, lengthOf, type Skin } from "../landmarks/index.js";
 import { lengthOfCurve, type Tape, tapeOn } from "../landmarks/internal.js";
@@ -16,14 +16,27 @@ export interface BrowEdge {
 }
 
 /** The edge of a brow that is drawn through its dots. */
-export function edgeOfCurves({ outwards, upper, lower, bulge }: BrowCurves, skin: Skin): BrowEdge {
-  const [top, bottom] = [startOf(upper), startOf(lower)];
-  const front = ((top.y + bottom.y) / 2) * (top.x - bottom.x) + 0.6 * bulge * (top.y - bottom.y);
+export function edgeOfCurves(
+  { outwards, upper, lower, seen, front }: BrowCurves,
+  skin: Skin,
+): BrowEdge {
+  const [top, bottom] = [startOf(seen.upper), startOf(seen.lower)];
+  const chord = ((top.y + bottom.y) / 2) * (top.x - bottom.x);
   return {
     lowerAt: (x) => hermiteAt(lower, outwards * x),
     along: ([from], [to]) => lengthOfCurve(upper, outwards * from, outwards * to, outwards, skin),
-    area: hermiteArea(upper) - hermiteArea(lower) + front,
+    area: hermiteArea(seen.upper) - hermiteArea(seen.lower) + chord - offChord(front),
   };
+}
+
+/** Signed area between a cubic and its chord, of the areas between its control points. */
+function offChord([from, leaving, arriving, to]: Cubic<"mm">): number {
+  const areas = [
+    polygonArea([from, leaving, arriving, to]),
+    polygonArea([from, leaving, to]),
+    polygonArea([from, arriving, to]),
+  ];
+  return 0.3 * areas.reduce((sum, area) => sum + area, 0);
 }
 
 /** The edge of a brow as its hair has it; a tape may know some of its legs. */

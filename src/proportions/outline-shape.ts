@@ -1,3 +1,4 @@
+import type { Length } from "../units/index.js";
 import { keysOf, requireWithin } from "../units/internal.js";
 
 /** How the upper border of a drawn brow is shaped between its dots. */
@@ -18,10 +19,15 @@ export interface UpperBorderShape {
 /** How an outline is shaped between its dots. */
 export interface OutlineOptions extends UpperBorderShape {
   /**
-   * How far the front edge bulges over the start line, in half thicknesses: 0 is square, 1 nearly
-   * half a circle. Default 0: the start line is the brow's edge.
+   * How round the front edge is, in half thicknesses: 0 is square, 1 nearly half a circle. Its corners are set
+   * back by so much, and it touches the start line between them. Default 0: the start line is the brow's edge.
    */
   readonly frontRoundness?: number;
+  /**
+   * A soft front: how far its upper corner is set back from the start line besides, along the border, in mm, 0…6
+   * (ours). The lower corner stays on the start line. Default 0.
+   */
+  readonly softFront?: Length<"mm">;
 }
 
 /** The steepest slope of a cubic that only rises, in slopes of its chord (Fritsch & Carlson 1980). */
@@ -33,6 +39,7 @@ export const SHAPES: { readonly [Name in keyof OutlineOptions]-?: number } = {
   startSlope: STEEPEST,
   tailSlope: STEEPEST,
   frontRoundness: 1,
+  softFront: 6,
 };
 
 const SHAPE_NAMES = /* @__PURE__ */ keysOf(SHAPES);

@@ -1,18 +1,18 @@
 import type { Cubic } from "../geometry/index.js";
-import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
+import { cubicsOf, mapPath } from "../geometry/internal.js";
 import { flatPoint, type Unit } from "../units/index.js";
-import { browCurves, type OutlineDots, startOf } from "./brow-curves.js";
+import { browCurves, type OutlineDots } from "./brow-curves.js";
 import type { OutlineOptions } from "./outline-shape.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {
-  /** From the upper start dot to the tail end. */
+  /** From the upper corner of the front, the upper start dot where it is square, to the tail end. */
   readonly upper: readonly Cubic<U>[];
   /** From the end of the upper border to the end of the lower one; empty where they meet in a point. */
   readonly tail: readonly Cubic<U>[];
-  /** From the lower start dot to the tail end. */
+  /** From the lower corner of the front, the lower start dot where it is square, to the tail end. */
   readonly lower: readonly Cubic<U>[];
-  /** From the lower start dot to the upper one. */
+  /** From the lower corner of the front to the upper one; never nearer to the midline than the start line. */
   readonly front: readonly Cubic<U>[];
 }
 
@@ -42,17 +42,8 @@ export interface Outline<U extends Unit> {
  * ```
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
-  const { outwards, upper, lower, bulge } = browCurves(dots, options);
-  const [top, bottom] = [startOf(upper), startOf(lower)];
-  const front: Cubic<"mm"> =
-    bulge === 0
-      ? straightCubic(flatPoint<"mm">(bottom.x, bottom.y), flatPoint<"mm">(top.x, top.y))
-      : [
-          flatPoint(bottom.x, bottom.y),
-          flatPoint(bottom.x - bulge, bottom.y),
-          flatPoint(top.x - bulge, top.y),
-          flatPoint(top.x, top.y),
-        ];
+  const { outwards, seen, front } = browCurves(dots, options);
+  const { upper, lower } = seen;
   const onSide = (path: readonly Cubic<"mm">[]): readonly Cubic<"mm">[] =>
     mapPath(path, ([x, y]) => flatPoint(outwards * x, y));
   return {

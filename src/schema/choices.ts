@@ -28,6 +28,7 @@ import { type Side } from "../units/index.js";
 import { DECISION_RULES, keysOf, SIDES } from "../units/internal.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
+import type { Length } from "../units/index.js";
 import { point, positiveLength, size, words } from "./quantity.js";
 import { each, flag, list, record, type Schema, within, word } from "./schema.js";
 
@@ -54,6 +55,7 @@ export const shape: Schema<OutlineOptions> = record<OutlineOptions>(
     startSlope: within(0, SHAPES.startSlope),
     tailSlope: within(0, SHAPES.tailSlope),
     frontRoundness: within(0, SHAPES.frontRoundness),
+    softFront: within(0, SHAPES.softFront) as unknown as Schema<Length<"mm">>,
   },
 );
 

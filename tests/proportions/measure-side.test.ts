@@ -22,7 +22,7 @@ import {
 } from "brow-geometry/proportions";
 import { describe, expect, it } from "vitest";
 import { DOT_NAMES } from "../../src/landmarks/internal.js";
-import { anyDrawnBrow, anyFace, anyOutlineShape } from "../support/arbitraries.js";
+import { anyDrawnBrow, anyFace, anyOutlineShape, squareFront } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 
@@ -227,8 +227,8 @@ describe("measureSide on borders", () => {
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "reads an outline as its borders are read, on the skin",
     ({ upper, stations }, anyShape) => {
-      // As polylines, borders know no bulge before the start line.
-      const shape = { ...anyShape, frontRoundness: 0 };
+      // As polylines, borders end where the front begins.
+      const shape = squareFront(anyShape);
       const complete = completeDots(upper, stations, shape);
       const drawn = outline(complete, shape);
       const skin: Skin = { kind: "modelled", width: mm(87.8), relativeU: 0.12 };

@@ -42,16 +42,17 @@ describe("outlinePath", () => {
     expectClose(
       path.map(([from]) => from),
       [
-        dots.lowerStart,
+        drawn.lower[0]?.[0],
         dots.lowerBody,
         dots.lowerArch,
         dots.tailEnd,
         dots.upperArch,
-        dots.upperStart,
+        drawn.upper[0]?.[0],
       ],
       1e-12,
     );
-    expect(pathData(path)).toMatch(/^M15 12C.*Z$/);
+    // Both corners of the front lie 0.4 half thicknesses behind the start line.
+    expect(pathData(path)).toMatch(/^M16\.6 .*Z$/);
   });
 
   it("is counter-clockwise on the other side, and in the photo's own axes, too", () => {
@@ -126,8 +127,8 @@ describe("mapOutline onto the photo of a turned head", () => {
 describe("outlineBorders", () => {
   it("runs from start to tail end", () => {
     const { upper, lower } = outlineBorders(drawn, mm(0.01));
-    expect([upper[0], upper.at(-1)]).toEqual([dots.upperStart, dots.tailEnd]);
-    expectClose([lower[0], lower.at(-1)], [dots.lowerStart, dots.tailEnd], 1e-12);
+    expect([upper[0], upper.at(-1)]).toEqual([drawn.upper[0]?.[0], dots.tailEnd]);
+    expectClose([lower[0], lower.at(-1)], [drawn.lower[0]?.[0], dots.tailEnd], 1e-12);
   });
 });
 

@@ -16,7 +16,7 @@ import { flatten, pathArea, pathLength } from "../../src/geometry/internal.js";
 import { polygonArea as areaByD3 } from "d3-polygon";
 import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";
-import { anyDrawnBrow, anyOutlineShape } from "../support/arbitraries.js";
+import { anyDrawnBrow, anyOutlineShape, squareFront } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
 import { isSimplePolygon } from "../support/polygons.js";
 import { refusal } from "../support/refusal.js";
@@ -72,17 +72,59 @@ describe("outline", () => {
     expectClose(pathLength(upper), Math.hypot(30, 6) + Math.hypot(15, 8), 1e-9);
   });
 
-  it("bulges over the start line by so many half thicknesses", () => {
+  it("rounds its front behind the start line, by so many half thicknesses", () => {
     for (const [frontRoundness, depth] of [
       [0, 0],
       [0.5, 2],
       [1, 4],
     ] as const) {
       const drawn = outline(completeDots(usual), { frontRoundness });
-      const most = Math.min(...flatten(drawn.front, mm(1e-5)).map(([x]) => x));
-      expectClose(most, 15 - depth, 1e-4);
+      const edge = flatten(drawn.front, mm(1e-5)).map(([x]) => x);
+      expectClose(Math.min(...edge), 15, 1e-4);
+      expectClose(drawn.upper[0]?.[0][0], 15 + depth, 1e-12);
+      expectClose(drawn.lower[0]?.[0][0], 15 + depth, 1e-12);
     }
   });
+
+  it("sets the upper corner of a soft front back along the border", () => {
+    const drawn = outline(completeDots(usual, undefined, { angularity: 1 }), {
+      angularity: 1,
+      softFront: mm(3),
+    });
+    // The border rises by 6 on 30.
+    expectClose(drawn.upper[0]?.[0], [18, 20.6], 1e-12);
+    expectClose(drawn.lower[0]?.[0], [15, 12], 1e-12);
+    const [edge] = drawn.front;
+    // √(0 · 3) = 0: control points 0, 0, 3/3 and 3 behind the line; the third lies on the border's tangent.
+    expectClose(
+      edge?.map(([x]) => x),
+      [15, 15, 16, 18],
+      1e-12,
+    );
+    expectClose(edge?.[2][1], 20.2, 1e-12);
+  });
+
+  it("takes off as much as lies before its front", () => {
+    const straight = { upperStart: mm([0, 8]), upperArch: mm([30, 8]), tailEnd: mm([60, 8]) };
+    const stations = { start: mm(8), body: mm(8), arch: mm(8) };
+    const areaOf = (shape: OutlineOptions): number =>
+      outlineArea(outline(completeDots(straight, stations, shape), shape));
+    // A rectangle at its front, the edge behind the line by 4·(1 − 2t)² over heights 8·t²·(3 − 2t):
+    // 32 · ∫ (1 − 2t)² · 6t(1 − t) dt = 32/5.
+    expectClose(areaOf({}) - areaOf({ frontRoundness: 1 }), 32 / 5, 1e-9);
+    // By 4·t² over the same heights: 32 · ∫ t² · 6t(1 − t) dt = 32 · 6 · (1/4 − 1/5).
+    expectClose(areaOf({}) - areaOf({ softFront: mm(4) }), (32 * 6) / 20, 1e-9);
+  });
+
+  test.prop([anyDrawnBrow(), anyOutlineShape()])(
+    "never passes its start line, and touches it",
+    ({ upper, stations }, shape) => {
+      const { front } = outline(completeDots(upper, stations, shape), shape);
+      const nearest = Math.min(...flatten(front, mm(1e-4)).map(([x]) => x));
+      expectClose(nearest, upper.upperStart[0], 1e-3);
+      expect(nearest).toBeGreaterThanOrEqual(upper.upperStart[0] - 1e-9);
+    },
+  );
 
   it("has the area of the strips that it is made of", () => {
     // Thickness 8, 7, 6, 0 over widths 15, 15, 15, by the areas under a PCHIP in closed form: a piece
@@ -204,7 +246,7 @@ describe("outline", () => {
   test.prop([anyOutline])(
     "has end slopes that run along their chord, at most three times as steep",
     ({ dots, shape }) => {
-      const drawn = drawnOrRefused(dots, shape);
+      const drawn = drawnOrRefused(dots, squareFront(shape));
       const [front, tail] = drawn?.upper ?? [];
       if (front === undefined || tail === undefined) return;
       const slope = ([x, y]: Point<"mm">, [toX, toY]: Point<"mm">): number => (toY - y) / (toX - x);
@@ -225,7 +267,8 @@ describe("outline", () => {
 
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "measures back to what was asked for",
-    ({ upper, stations }, shape) => {
+    ({ upper, stations }, anyShape) => {
+      const shape = squareFront(anyShape);
       const dots = completeDots(upper, stations, shape);
       const drawn = outline(dots, shape);
       const borders = outlineBorders(drawn, mm(0.001));

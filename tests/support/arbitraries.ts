@@ -2,6 +2,7 @@ import {
   type Brow,
   type Choices,
   type FlatPoint,
+  mm,
   type OutlineOptions,
   type Polyline,
   type StationThickness,
@@ -146,9 +147,15 @@ export function anyOutlineShape(): fc.Arbitrary<OutlineOptions> {
       startSlope: anyBetween(0, 3),
       tailSlope: anyBetween(0, 3),
       frontRoundness: anyBetween(0, 1),
+      softFront: anyBetween(0, 6).map((back) => mm(back)),
     },
     { requiredKeys: [] },
   );
+}
+
+/** The same with a square front, whose borders begin at the dots. */
+export function squareFront(shape: OutlineOptions): OutlineOptions {
+  return { ...shape, frontRoundness: 0, softFront: mm(0) };
 }
 
 /** What a left brow is drawn from. */

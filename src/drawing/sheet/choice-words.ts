@@ -12,7 +12,11 @@ export function choiceTitle(choices: Choices, words: Words): string {
   const { lead, carry, levels, start, arch, tail, tailHeight, thickness } = choices;
   const { levelLimit, noseBent, shape = {}, pins } = choices;
   const { terms } = words;
-  const shapes = keysOf(terms.shapes).map((name) => named(terms.shapes[name], shape[name], words));
+  const shapes = keysOf(terms.shapes).map((name) =>
+    name === "softFront" && typeof shape[name] === "number"
+      ? `${terms.shapes[name]} ${shownLength(shape[name], words)}`
+      : named(terms.shapes[name], shape[name], words),
+  );
   const parts = [
     lead && inWords(terms.leads, lead),
     carry && inWords(terms.carries, carry),

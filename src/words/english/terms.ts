@@ -57,6 +57,7 @@ function terms(): Terms {
       startSlope: "slope at the start",
       tailSlope: "slope at the tail end",
       frontRoundness: "roundness of the front",
+      softFront: "soft front, set back by",
     },
     scaleSources: {
       reference: "reference",

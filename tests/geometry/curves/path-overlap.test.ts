@@ -13,7 +13,12 @@ import {
 } from "../../../src/geometry/internal.js";
 import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js";
 import { describe, expect, it } from "vitest";
-import { anyBetween, anyDrawnBrow, anyOutlineShape } from "../../support/arbitraries.js";
+import {
+  anyBetween,
+  anyDrawnBrow,
+  anyOutlineShape,
+  squareFront,
+} from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { polygonOfJsts } from "../../support/polygons.js";
 import { refusal } from "../../support/refusal.js";
@@ -122,7 +127,7 @@ describe("overlapWith", () => {
     anyBetween(-3, 3),
     anyBetween(-3, 3),
   ])("of two brows agrees with JTS and with the sweep", (one, other, shape, x, y) => {
-    const square = { ...shape, frontRoundness: 0 };
+    const square = squareFront(shape);
     const drawn = ({ upper, stations }: typeof one): readonly Cubic<"mm">[] =>
       outlinePath(outline(completeDots(upper, stations, square), square));
     const [first, moved] = [
@@ -145,7 +150,7 @@ describe("overlapWith", () => {
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "of a brow with itself is its area",
     ({ upper, stations }, shape) => {
-      const square = { ...shape, frontRoundness: 0 };
+      const square = squareFront(shape);
       const path = outlinePath(outline(completeDots(upper, stations, square), square));
       expectClose(pathOverlap(path, path, COARSE), pathArea(path), 1e-9);
     },
