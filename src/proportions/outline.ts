@@ -1,5 +1,5 @@
 import type { Cubic } from "../geometry/index.js";
-import { cubicsOf, mapPath } from "../geometry/internal.js";
+import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
 import { flatPoint, type Unit } from "../units/index.js";
 import { browCurves, type OutlineDots } from "./brow-curves.js";
 import type { OutlineOptions } from "./outline-shape.js";
@@ -44,12 +44,14 @@ export interface Outline<U extends Unit> {
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
   const { outwards, seen, front } = browCurves(dots, options);
   const { upper, lower } = seen;
+  const { frontRoundness = 0, softFront = 0 } = options;
+  const edge = frontRoundness + softFront === 0 ? straightCubic(front[0], front[3]) : front;
   const onSide = (path: readonly Cubic<"mm">[]): readonly Cubic<"mm">[] =>
     mapPath(path, ([x, y]) => flatPoint(outwards * x, y));
   return {
     upper: onSide(cubicsOf(upper)),
     tail: [],
     lower: onSide(cubicsOf(lower)),
-    front: onSide([front]),
+    front: onSide([edge]),
   };
 }
