@@ -41,6 +41,8 @@ import { overDots, type SettledDot, settleDot } from "./settle-dot.js";
 /** Where a guide did not meet the hair itself, or would have taken it away. */
 export type BorderEvent = Note<"border-extended" | "guide-missed" | "hair-kept">;
 
+type Tell = (event: BorderEvent) => unknown;
+
 /** The dots that follow from a face and settled choices, and how they came about. */
 export interface Solution {
   readonly dots: Sides<CompleteDots<"mm">>;
@@ -72,7 +74,7 @@ export function asksOf(
   side: Side,
   { dots, arch }: NaturalDots,
   choices: SettledChoices,
-  tell: (event: BorderEvent) => void = () => undefined,
+  tell: Tell = () => undefined,
 ): SideAsks {
   const { brow } = face[side];
   const keepHair = isHair(face, side) ? (choices.keepHair ?? KEEP_HAIR) : 0;
@@ -90,7 +92,7 @@ export function asksOf(
     const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
     refuse("no-solution", "planDots", field, line.direction, "a direction that is not level");
   };
-  const meet = (convention: GuideConvention, share?: number, told = tell): SidePlace => {
+  const meet = (convention: GuideConvention, share?: number, told: Tell = tell): SidePlace => {
     const { mark } = GUIDES[convention];
     const line = sight(convention, share);
     const hit = meetSight({ mark, line }, brow);
@@ -118,8 +120,11 @@ export function asksOf(
     };
     return {
       place: once(() => {
-        const met = meet(rule);
+        const missed: BorderEvent[] = [];
+        const met = meet(rule, undefined, (event) => missed.push(event));
         const share = shareKept(met);
+        // A guide that hair grows past does not miss it, though it may miss one of its borders.
+        if (share === 0) missed.forEach(tell);
         return {
           distance: met.distance + share * (own.distance - met.distance),
           height: met.height + share * (own.height - met.height),

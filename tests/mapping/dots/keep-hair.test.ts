@@ -1,16 +1,21 @@
 import { fc, test } from "@fast-check/vitest";
 import {
   type Choices,
+  faceFrame,
   mm,
   planBrows,
   planDots,
   type PlannableFace,
+  requirePlannable,
   say,
+  type Scale,
   type Side,
+  toFace,
 } from "brow-geometry";
 import { placeOnSide } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyFace } from "../../support/arbitraries.js";
+import { foundFace, londonFaces } from "../../support/london-faces.js";
 import { refusal } from "../../support/refusal.js";
 
 /** A symmetric face, invented: both guides are known by hand, the start's 17 mm from the midline. */
@@ -152,3 +157,49 @@ test.prop([anyFace(1), fc.constantFrom<Side>("right", "left")], { numRuns: 100 }
     expect(end - placeOnSide(dots[lead].tailEnd, lead).distance).toBeLessThan(2.5 + 1e-9);
   },
 );
+
+describe("a guide", () => {
+  /** Of which side and mark guides miss the hair, and past which hair grows. */
+  function toldOf(face: PlannableFace, choices?: Choices): readonly (readonly string[])[] {
+    const { reasons } = planDots(face, choices);
+    const places = (...codes: readonly string[]): readonly string[] =>
+      reasons
+        .filter(({ code }) => codes.includes(code))
+        .map(({ values }) => `${values.side as string} ${values.mark as string}`);
+    return [places("border-extended", "guide-missed"), places("hair-kept")];
+  }
+
+  it("that meets one border only does not miss the hair that grows past it", () => {
+    const face = faceWith(17, [62, 18]);
+    const shortened = (sign: 1 | -1) => ({
+      lower: mm([
+        [sign * 17, 13],
+        [sign * 38, 21],
+        [sign * 50, 18],
+      ]),
+    });
+    const short: PlannableFace = {
+      ...face,
+      right: { ...face.right, brow: { ...face.right.brow, ...shortened(-1) } },
+      left: { ...face.left, brow: { ...face.left.brow, ...shortened(1) } },
+    };
+    expect(toldOf(short)).toEqual([[], ["right tail", "left tail"]]);
+    expect(toldOf(short, { keepHair: mm(0) })).toEqual([["right tail", "left tail"], []]);
+  });
+
+  const faces = londonFaces().flatMap((found) =>
+    [found.hand, foundFace(found, "mesh-478"), foundFace(found, "points-68")].map((photo) => {
+      const factor = found.millimetres;
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      return requirePlannable(toFace(photo, faceFrame(photo, scale)));
+    }),
+  );
+
+  test.prop([fc.constantFrom(...faces), anyBetween(0, 6)], { numRuns: 200 })(
+    "is never said to miss hair that grows past it, on 102 real faces",
+    (face, keepHair) => {
+      const [missed = [], past = []] = toldOf(face, { keepHair: mm(keepHair) });
+      expect(past.filter((place) => missed.includes(place))).toEqual([]);
+    },
+  );
+});
