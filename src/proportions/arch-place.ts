@@ -28,15 +28,17 @@ export function archPlace(border: Polyline<"mm">): FlatPoint<"mm"> | undefined {
   return crest && placeOfCrest(shape, crest);
 }
 
-export function placeOfCrest(shape: BorderOverChord, { share, height }: Crest): FlatPoint<"mm"> {
-  const { along, shares } = shape;
+/** On the border as it is drawn: the curve that tells how far along it the crest lies passes above its legs. */
+export function placeOfCrest(shape: BorderOverChord, { share }: Crest): FlatPoint<"mm"> {
+  const { along, shares, heights } = shape;
   const way = share * (along[along.length - 1] as number);
   let next = 1;
   while (next < along.length - 1 && (along[next] as number) < way) next += 1;
   const [from, to] = [along[next - 1] as number, along[next] as number];
-  const [foot, nextFoot] = [shares[next - 1] as number, shares[next] as number];
   const part = (way - from) / (to - from);
-  return placeOverChord(shape, foot + part * (nextFoot - foot), height);
+  const between = (of: readonly number[]): number =>
+    (1 - part) * (of[next - 1] as number) + part * (of[next] as number);
+  return placeOverChord(shape, between(shares), between(heights));
 }
 
 /**

@@ -1,4 +1,3 @@
-import { distance } from "../../geometry/index.js";
 import { heightOver, hermiteAt } from "../../geometry/internal.js";
 import type { CompleteDots } from "../../landmarks/index.js";
 import { PLACED_DOTS } from "../../landmarks/internal.js";
@@ -21,6 +20,7 @@ import {
   toDegrees,
 } from "../../units/internal.js";
 import { isHair } from "../dots/is-hair.js";
+import { borderMove } from "../dots/border-move.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots, SettledChoices } from "../dots/planned-dots.js";
 import { SHAPE_LIMITS, type ShapeLimits } from "./shape-limits.js";
@@ -117,10 +117,9 @@ function looksAt({ dots, natural, face, choices }: PlannedDots, side: Side): rea
       return look("thickens-outward", thickness - before, at, { station });
     }),
     ...(isHair(face, side) ? lidSpaceCloses(face[side], planned, choices) : []),
-    ...PLACED_DOTS.flatMap((dot) => {
-      const grown = natural[side].dots[dot];
-      if (grown === undefined) return [];
-      return [look("dot-far-off", distance(grown, planned[dot]), planned[dot], { dot })];
+    ...PLACED_DOTS.map((dot) => {
+      const [up, outward] = borderMove(dot, planned, natural[side].dots, face[side].brow);
+      return look("dot-far-off", Math.hypot(up, outward || 0), planned[dot], { dot });
     }),
   ];
 }

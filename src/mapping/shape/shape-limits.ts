@@ -15,7 +15,7 @@ export interface ShapeLimits {
   readonly "thickens-outward": number;
   /** By how much the space between lid and brow, above the pupil, closes against what grows. */
   readonly "lid-space-closes": number;
-  /** How far a dot lies from where it grows. */
+  /** How far a border lies from the hair's in the same place; where it starts or ends sideways, too. */
   readonly "dot-far-off": number;
 }
 

@@ -14,6 +14,7 @@ import {
   shapeFindings,
 } from "brow-geometry";
 import { describe, expect, it } from "vitest";
+import { heightOver } from "../../../src/geometry/internal.js";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
@@ -85,11 +86,24 @@ describe("shapeFindings", () => {
     expectClose(closes[1]?.at?.[0], 31.5, 1e-9);
   });
 
-  it("names a dot that lies far from where it grows, and a steep front", () => {
-    const { upperStart, upperArch } = plain.dots.left;
-    const grown = plain.natural.left.dots.tailEnd;
-    const far = found(withLeft({ tailEnd: mm([grown[0] + 12, grown[1] - 5]) }));
+  it("names a border far from the hair's in the same place, and no dot that slides along it", () => {
+    const { upper, lower } = syntheticFace().left.brow;
+    const over = (x: number, border: typeof upper): number => heightOver(mm(x), border) ?? NaN;
+    const [body] = plain.dots.left.lowerBody;
+    const far = found(withLeft({ lowerBody: mm([body, over(body, lower) - 13]) }));
     expectClose(far.find(([code]) => code === "dot-far-off")?.[1], 13, 1e-9);
+    // 12.5 mm nearer to the midline, on the border where it grows.
+    const [x] = plain.natural.left.dots.upperArch ?? [NaN];
+    const arch = { upperArch: mm([x - 12.5, over(x - 12.5, upper)]) };
+    expect(found(withLeft(arch)).map(([code]) => code)).not.toContain("dot-far-off");
+    // An end is far off sideways, too.
+    const { tailEnd } = plain.dots.left;
+    const out = found(withLeft({ tailEnd: mm([tailEnd[0] + 13, tailEnd[1]]) }));
+    expect(out.map(([code]) => code)).toContain("dot-far-off");
+  });
+
+  it("names a steep front", () => {
+    const { upperStart, upperArch } = plain.dots.left;
     const across = upperArch[0] - upperStart[0];
     const steep = found(withLeft({ upperArch: mm([upperArch[0], upperStart[1] + across]) }));
     expectClose(steep.find(([code]) => code === "front-steep")?.[1], 45, 1e-9);
