@@ -20,7 +20,7 @@ import { type BorderOverChord, overChord } from "./border-over-chord.js";
 /** Where the upper border of a brow peaks, and how sure that is. */
 export type NaturalArch =
   | {
-      /** `"undetermined"` where `u` exceeds 2 mm: a place is given, and little is known of it. */
+      /** `"undetermined"` where `u` exceeds 5 mm: a place is given, but no peak shows. */
       readonly kind: "peak" | "undetermined";
       readonly at: FlatPoint<"mm">;
       /** Standard uncertainty of the place, along the border. */
@@ -41,8 +41,8 @@ export type NaturalArch =
 const LEAST_RISE = 1;
 /** …and so has one whose rise is within this many of its uncertainties; ours. */
 const CLEAR_RISE = 2;
-/** An arch whose place is less certain than this is not determined; ours. */
-const WORST_PLACE = 2;
+/** Where an arch is less certain than this, it may lie over half of the brow: no peak shows; ours. */
+const WORST_PLACE = 5;
 
 /**
  * The point of an upper border, from start to tail, that lies farthest from the chord between its

@@ -72,8 +72,8 @@ type NoseWings = Numbers<"right" | "left" | "limit">;
 
 type Thicknesses = Numbers<Station>;
 
-/** How far a natural arch lies beyond a vertical. */
-type PastLimit = OfSide & Numbers<"distance"> & { readonly limit: ArchLimit["convention"] };
+/** How far a natural arch lies beyond a vertical, and how surely it lies where it was seen. */
+type PastLimit = OfSide & Numbers<"distance" | "u"> & { readonly limit: ArchLimit["convention"] };
 
 /** Where an arch stands instead, the share that was asked for and the one that the front takes there. */
 type KeptArch = Numbers<"asked" | "share"> & { readonly limit: ArchLimit["convention"] };
@@ -100,8 +100,8 @@ export interface ReasonNotes {
   readonly "start-at-endocanthion-nose-bent": NoseWings;
   readonly "start-at-endocanthion-nose-deviates": Numbers<"angle" | "u" | "limit">;
   readonly "start-chosen": { readonly convention: StartConvention };
-  /** In eye widths from the inner eye corner. */
-  readonly "arch-natural": OfSide & Numbers<"share">;
+  /** In eye widths from the inner eye corner; how surely it lies there, in mm. */
+  readonly "arch-natural": OfSide & Numbers<"share" | "u">;
   readonly "arch-moved-outward": PastLimit;
   readonly "arch-moved-inward": PastLimit;
   readonly "arch-flat": OfSide & Numbers<"rise" | "share">;

@@ -228,17 +228,18 @@ function naturalArchReasons(
   side: Side,
 ): readonly Note<ReasonCode>[] {
   if (arch.kind === "flat") return [];
+  const { u } = arch;
   const { distance } = placeOnSide(arch.at, side);
   const { inner, outer } = archLimits(face, side);
   if (distance < inner.distance) {
     const short = inner.distance - distance;
-    return [reason("arch-moved-outward", { side, limit: inner.convention, distance: short })];
+    return [reason("arch-moved-outward", { side, limit: inner.convention, distance: short, u })];
   }
   if (distance > outer.distance) {
     const beyond = distance - outer.distance;
-    return [reason("arch-moved-inward", { side, limit: outer.convention, distance: beyond })];
+    return [reason("arch-moved-inward", { side, limit: outer.convention, distance: beyond, u })];
   }
   const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
   const share = (distance - endocanthion) / (outer.distance - endocanthion);
-  return [reason("arch-natural", { side, share })];
+  return [reason("arch-natural", { side, share, u })];
 }

@@ -23,11 +23,11 @@ export const REASONS = {
   "hair-not-seen":
     "The {side:sides} brow has instead of hair: {instead:standIns}. Guides and the ruler place its dots.",
   "arch-natural":
-    "Arch where it grows on the {side:sides} brow: {share:2} eye widths from the inner eye corner.",
+    "Arch where it grows on the {side:sides} brow, as far as that is seen (±{u:1mm}): {share:2} eye widths from the inner eye corner.",
   "arch-moved-outward":
-    "Arch of the {side:sides} brow moved outward along the border to the vertical of the {limit:archLimits}: it grows {distance:1mm} nearer the nose.",
+    "Arch of the {side:sides} brow moved outward along the border to the vertical of the {limit:archLimits}: it grows {distance:1mm} (±{u:1mm}) nearer the nose.",
   "arch-moved-inward":
-    "Arch of the {side:sides} brow moved inward along the border to the vertical of the {limit:archLimits}: it grows {distance:1mm} beyond it.",
+    "Arch of the {side:sides} brow moved inward along the border to the vertical of the {limit:archLimits}: it grows {distance:1mm} (±{u:1mm}) beyond it.",
   "arch-flat":
     "The {side:sides} brow is flat (its border rises {rise:1mm} above the chord): it has no natural arch, so front and tail divide at {share:shares} of the length by ruler.",
   "arch-undetermined":

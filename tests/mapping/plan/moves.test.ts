@@ -1,5 +1,7 @@
 import { test } from "@fast-check/vitest";
 import {
+  DOTS,
+  faceFrame,
   FACE_MIDLINE,
   mirror,
   mm,
@@ -8,13 +10,16 @@ import {
   type PlannableFace,
   requirePlannable,
   say,
+  type Scale,
   shapeFindings,
+  toFace,
 } from "brow-geometry";
 import type { Move } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
+import { londonFaces } from "../../support/london-faces.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 /** A face with two straight borders a side, the left brow 3 mm higher. */
@@ -139,6 +144,22 @@ describe("moves", () => {
     const plan = planBrows(evenFace(arched, thick));
     expect(plan.moves.filter(({ kind }) => kind !== "stay").map((move) => say(move))).toEqual([]);
     expect(shapeFindings(plan)).toEqual([]);
+  });
+
+  it("are none along the upper border where both sides are one real brow, as it grows", () => {
+    for (const { hand, millimetres: factor } of londonFaces()) {
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      const face = toFace(hand, faceFrame(hand, scale));
+      const { right } = mirror(face, FACE_MIDLINE);
+      const even = requirePlannable({ right, left: face.left, midline: {} });
+      const { moves } = planBrows(even, { start: "natural", tail: "natural" }, { preview: true });
+      const upper = moves.filter(({ dot }) => DOTS[dot].border === "upper" && dot !== "tailEnd");
+      expect(upper).toHaveLength(4);
+      for (const move of upper) {
+        if (move.kind === "place") return expect.fail();
+        expectClose([move.up.value, move.outward?.value ?? 0], [0, 0], 1e-9);
+      }
+    }
   });
 
   test.prop([anyFace(2)], { numRuns: 20 })("of a mirrored face are mirrored", (face) => {
