@@ -1,11 +1,11 @@
 import { lengthBetween, mm, type Skin } from "brow-geometry";
 import { lengthOf } from "brow-geometry/landmarks";
-import { onSkin } from "../../../src/landmarks/internal.js";
+import { onSkin, tapeOn } from "../../../src/landmarks/internal.js";
 import { spaceDistance } from "brow-geometry/geometry";
 import { integrate } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anyFlatPoint } from "../../support/arbitraries.js";
+import { anyFlatPoint, anyPolyline } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 
@@ -93,6 +93,21 @@ describe("a length on the skin", () => {
           ]);
           const whole = lengthBetween(from, to, skin, along);
           expect(lengthOf([from, middle, to], skin)).toBeCloseTo(whole, 8);
+        },
+      ),
+    );
+  });
+
+  it("by a tape that knows another line is the same to the last digit", () => {
+    fc.assert(
+      fc.property(
+        anyPolyline<"mm">(65),
+        fc.nat(),
+        anyFlatPoint<"mm">(65),
+        skins,
+        (known, index, moved, skin) => {
+          const line = known.map((at, which) => (which === index % known.length ? moved : at));
+          expect(tapeOn(skin, known)(line)).toBe(lengthOf(line, skin));
         },
       ),
     );
