@@ -4,9 +4,8 @@ import { Session } from "node:inspector/promises";
 import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { pathToFileURL } from "node:url";
-import { build } from "esbuild";
 import { intoPage, table } from "../accuracy/page.js";
+import { bundled } from "./bundled.js";
 import { casesOf, type Library } from "./cases.js";
 
 // How long one face takes now and at an earlier revision, and how much memory it asks for, in one run:
@@ -24,7 +23,7 @@ const WARMING = 2000;
 const scratch = mkdtempSync(join(tmpdir(), "brow-geometry-"));
 try {
   const before = casesOf(await libraryAt(revision));
-  const now = casesOf(await libraryHere());
+  const now = casesOf(await bundled(resolve(".")));
   const rows: string[][] = [];
   for (const { name, run, nowOnly } of now) {
     const earlier = before.find((one) => one.name === name);
@@ -98,25 +97,5 @@ async function libraryAt(commit: string): Promise<Library> {
   });
   execFileSync("tar", ["-x", "-C", scratch], { input: archive });
   symlinkSync(resolve("node_modules"), join(scratch, "node_modules"));
-  return bundled(scratch, "before.mjs");
-}
-
-async function libraryHere(): Promise<Library> {
-  return bundled(resolve("."), "now.mjs");
-}
-
-async function bundled(root: string, name: string): Promise<Library> {
-  const outfile = join(scratch, name);
-  await build({
-    stdin: {
-      contents: 'export * from "./src/index.ts"; export * from "./src/mapping/index.ts";',
-      resolveDir: root,
-    },
-    bundle: true,
-    format: "esm",
-    platform: "node",
-    outfile,
-    logLevel: "error",
-  });
-  return (await import(pathToFileURL(outfile).href)) as Library;
+  return bundled(scratch);
 }
