@@ -7,6 +7,9 @@ export function fieldNote(path: string): Note<keyof FieldNotes> {
   if (pin !== undefined) return weighingNote("pin-number", { number: Number(pin) + 1 });
   const [, side, dot] = /^(right|left) (\w+)$/.exec(path) ?? [];
   if (side !== undefined && dot !== undefined) return weighingNote("dot-of-side", { side, dot });
+  if (/^(?:right|left|midline)\./.test(path)) {
+    return weighingNote("landmark-needed", { landmark: path });
+  }
   const [, choice = path, part] = /^(shape|thickness)\.(\w+)$/.exec(path) ?? [];
   if (part === undefined) return weighingNote("choice", { choice });
   return choice === "shape"

@@ -28,7 +28,8 @@ export interface WeighingNotes {
   readonly "no-solution": {
     readonly error: GeometryErrorCode;
     readonly path: string;
-    readonly field: Note<keyof FieldNotes>;
+    /** More than one where landmarks are missing. */
+    readonly field: readonly Note<keyof FieldNotes>[];
     readonly value: string;
     readonly need: string;
   };
@@ -41,6 +42,8 @@ interface Difference extends Numbers<"difference"> {
 
 /** A choice that stands in the way of a plan. */
 export interface FieldNotes {
+  /** By its path in a face, such as `left.pupil`. */
+  readonly "landmark-needed": { readonly landmark: string };
   /** By its name; as it is, where that is no choice. */
   readonly choice: { readonly choice: string };
   readonly "choice-of-shape": { readonly shape: string };

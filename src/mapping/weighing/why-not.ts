@@ -11,9 +11,10 @@ export function whyNot({
   return weighingNote("no-solution", {
     error: code,
     path: detail.field,
-    field: fieldNote(detail.field),
+    field: detail.field.split(", ").map(fieldNote),
     value: shownValue(detail.value, SHOWN_DECIMALS),
-    need: detail.need,
+    // Which rule asks for a landmark, its error says to programs; the choice itself says it to artists.
+    need: detail.need.replace(/, for [\w-]+$/, ""),
   });
 }
 

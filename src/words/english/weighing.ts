@@ -23,6 +23,7 @@ export const WEIGHING = {
   "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",
   differs: "{measure:measures} ({difference:1})",
   "differs-little": "{measure:measures} ({difference:3})",
+  "landmark-needed": "{landmark:landmarkPaths}",
   choice: "{choice:choices}",
   "choice-of-shape": "{shape:shapes}",
   "choice-of-thickness": "thickness at the {station:stations}",

@@ -1,4 +1,4 @@
-import { type Choices, mm, say } from "brow-geometry";
+import { type Choices, mm, type PlannableFace, say } from "brow-geometry";
 import { weighChoices } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
@@ -27,6 +27,18 @@ describe("why a choice cannot be planned", () => {
     ],
   ])("says %j in words", (choices, words) => {
     expect(said(choices)).toContain(`Cannot be planned on this face: ${words}`);
+  });
+
+  it("names landmarks that are missing, and no rule by its code", () => {
+    const { right, left, ...face } = syntheticFace();
+    const without = { ...face, right: { ...right }, left: { ...left } } as PlannableFace;
+    for (const side of ["right", "left"] as const) {
+      delete (without[side] as { pupil?: unknown }).pupil;
+    }
+    const [row] = weighChoices(without, [{ arch: "alare-through-pupil" }]).rows;
+    expect(row?.reasons.map((reason) => say(reason))).toEqual([
+      "Cannot be planned on this face: right pupil, left pupil is missing, needs a point.",
+    ]);
   });
 
   it("names pins as an artist does, and shows no more decimals than tell", () => {

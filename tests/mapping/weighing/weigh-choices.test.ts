@@ -196,7 +196,7 @@ describe("weighChoices", () => {
     ]);
     expect(rows.map(({ kind }) => kind)).toEqual(["usable", "no-solution", "no-solution"]);
     expect(rows[1]?.reasons.map((reason) => say(reason))[0]).toMatch(
-      /^Cannot be planned on this face: .*limbusLateral/,
+      /^Cannot be planned on this face: .*outer edge of the iris is missing/,
     );
     expect(rows[2]?.reasons.map((reason) => say(reason))[0]).toMatch(/front share is 3/);
   });
