@@ -13,6 +13,7 @@ import { type Beliefs, estimate, PRIORS, type ScaledLengths, type ScaleKind } fr
 import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";
 import { drawPerson, type Source, SOURCES, takePhoto } from "./people.js";
 import { intoPage, table } from "./page.js";
+import { realFacesTable } from "./real-faces.js";
 import { slopeTable } from "./slopes.js";
 
 const SEED = 20_251;
@@ -182,6 +183,7 @@ function signed(value: number): string {
 }
 
 const TABLES = {
+  faces: realFacesTable,
   arches: () =>
     archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
   mistakes: mistakeTable,

@@ -7,6 +7,7 @@ export type { GuideRule } from "./face/conventions.js";
 export { LANDMARK_NAMES, MIDLINE_LANDMARKS, SIDE_LANDMARKS } from "./face/landmarks.js";
 export { FACE_NOTE_CODES, type FaceNotes } from "./face/notes.js";
 export { errorSources } from "./errors/error-sources.js";
+export type { KnownErrors } from "./errors/markup-errors.js";
 export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";

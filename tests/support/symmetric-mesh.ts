@@ -10,7 +10,7 @@ import {
 } from "brow-geometry";
 import { type DeepPoint, deepPoint, hasDepth } from "brow-geometry/units";
 import { mapFace, type SymmetricPoints } from "brow-geometry/landmarks";
-import { faceOfMesh, meshSamples } from "./sample-faces.js";
+import { AS_FOUND, faceOfMesh, meshSamples } from "./sample-faces.js";
 import { raisedHead } from "./synthetic-head.js";
 
 /**
@@ -20,7 +20,7 @@ import { raisedHead } from "./synthetic-head.js";
  */
 export function symmetricMeshes(): readonly Face<"mm">[] {
   return meshSamples.flatMap((sample) => {
-    const face = faceOfMesh(sample);
+    const face = faceOfMesh(sample, AS_FOUND);
     try {
       const frame = turnToFront(face, scaleFromIris(face));
       return [raisedHead(withItsMirrorImage(toFace(face, frame)), frame.turning?.pitch ?? 0)];

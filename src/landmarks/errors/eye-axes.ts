@@ -1,4 +1,5 @@
 import { type Direction, distance } from "../../geometry/index.js";
+import type { Unit } from "../../units/index.js";
 import type { Face } from "../face/face.js";
 
 /**
@@ -10,8 +11,16 @@ export interface EyeAxes {
   readonly upwards: Direction;
 }
 
-/** The axes of the four eye corners of a photo; none where one of them is missing. */
-export function eyeAxes({ right, left }: Face<"px">): EyeAxes | undefined {
+/**
+ * The axes of the four eye corners; none where one of them is missing.
+ *
+ * @param sense 1 where a quarter turn from x to y leads from leftwards to upwards, as in the face
+ * space; −1 on a photo
+ */
+export function eyeAxes<U extends Unit>(
+  { right, left }: Face<U>,
+  sense: 1 | -1,
+): EyeAxes | undefined {
   const { endocanthion: inner, exocanthion: outer } = right;
   const { endocanthion: leftInner, exocanthion: leftOuter } = left;
   if (!inner || !outer || !leftInner || !leftOuter) return undefined;
@@ -20,7 +29,7 @@ export function eyeAxes({ right, left }: Face<"px">): EyeAxes | undefined {
   const unit = distance(outer, leftOuter) / PARTS / Math.hypot(x, y);
   return {
     leftwards: [x * unit, y * unit],
-    upwards: [y * unit, -x * unit],
+    upwards: [-sense * y * unit, sense * x * unit],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Direction } from "../../geometry/index.js";
 import {
   deepPoint,
+  eachSide,
   flatPoint,
   hasDepth,
   type Point,
@@ -13,26 +14,26 @@ import type { LandmarkName } from "../face/landmarks.js";
 import { keysOf } from "../../units/internal.js";
 import { eyeAxes } from "./eye-axes.js";
 import { errorAt, type ErrorPlace, type ErrorRow } from "./markup-errors.js";
-import { sharesAlong } from "./stations.js";
+import { stationsPassed } from "./stations.js";
 
 /** The parts of a face that hold landmarks. */
 export const FACE_PARTS = ["right", "left", "midline"] as const;
 
 type FacePart = (typeof FACE_PARTS)[number];
 
-/**
- * How far points move, in the axes and the unit of the face: those of a line in its order, and one for a
- * landmark that is a point; nothing where a point stays.
- */
+/** How far a point moves, in the axes and the unit of its face; its depth stays where none is given. */
+export type Move = readonly [x: number, y: number, depth?: number];
+
+/** How far points move: those of a line in its order, and one for a landmark; nothing where a point stays. */
 export type PointMoves = {
   readonly [Part in FacePart]?: PlaceMoves;
 };
 
 type PlaceMoves = { readonly [Place in ErrorPlace]?: Moves };
 
-type Moves = readonly (Direction | undefined)[];
+type Moves = readonly (Move | undefined)[];
 
-/** A face with its points moved, so many times; depth stays, and what nothing moves is the same object. */
+/** A face with its points moved, so many times; what nothing moves is the same object. */
 export function withMoves<U extends Unit>(
   face: Face<U>,
   moves: PointMoves,
@@ -70,40 +71,67 @@ function movedPart<U extends Unit>(
 
 function pointMoved<U extends Unit>(
   point: Point<U>,
-  move: Direction | undefined,
+  move: Move | undefined,
   times: number,
 ): Point<U> {
   if (move === undefined) return point;
   const x = point[0] + times * move[0];
   const y = point[1] + times * move[1];
-  return hasDepth(point) ? deepPoint<U>(x, y, point[2]) : flatPoint<U>(x, y);
+  if (!hasDepth(point)) return flatPoint<U>(x, y);
+  return deepPoint<U>(x, y, point[2] + times * (move[2] ?? 0));
 }
 
-/**
- * The moves that a row for each place is on a photo, sides being mirror images; nothing for a face that
- * lacks an eye corner.
- */
-export function movesOf(
-  face: Face<"px">,
+/** Makes moves of a row for each place. */
+type Mover = (
   rowOf: (place: ErrorPlace) => ErrorRow | undefined,
-): PointMoves | undefined {
-  const axes = eyeAxes(face);
+  /** −1 where the right side moves the opposite way. */
+  onRight?: 1 | -1,
+) => PointMoves;
+
+/**
+ * What makes moves of rows on a face, its sides being mirror images, with lines as deep as the skin that
+ * they lie on; nothing for a face that lacks an eye corner.
+ *
+ * @param sense as {@link eyeAxes} takes it
+ */
+export function moverOf<U extends Unit>(face: Face<U>, sense: 1 | -1): Mover | undefined {
+  const axes = eyeAxes(face, sense);
   if (axes === undefined) return undefined;
   const { leftwards, upwards } = axes;
-  const moves = (side: Side, toLeft: 1 | -1): PlaceMoves => {
-    const known: { [Place in ErrorPlace]?: Moves } = {};
-    for (const { place, line } of linesOf(face, side)) {
-      const row = rowOf(place);
-      if (row === undefined || line.length === 0) continue;
-      known[place] = sharesAlong(line).map((share) => {
-        const [outwards, up] = errorAt(row, share);
-        const aside = toLeft * outwards;
-        return [aside * leftwards[0] + up * upwards[0], aside * leftwards[1] + up * upwards[1]];
-      });
-    }
-    return known;
+  const lines = eachSide((side) =>
+    linesOf(face, side).map(({ place, line }) => ({
+      place,
+      spots: stationsPassed(line).map((share, at) => ({ share, fall: fallAt(line, at) })),
+    })),
+  );
+  return (rowOf, onRight = 1) => {
+    const moves = (side: Side, toLeft: number, upBy: number): PlaceMoves => {
+      const known: { [Place in ErrorPlace]?: Moves } = {};
+      for (const { place, spots } of lines[side]) {
+        const row = rowOf(place);
+        if (row === undefined || spots.length === 0) continue;
+        known[place] = spots.map(({ share, fall }) => {
+          const [outwards, up] = errorAt(row, share);
+          const [aside, rise] = [toLeft * outwards, upBy * up];
+          const x = aside * leftwards[0] + rise * upwards[0];
+          const y = aside * leftwards[1] + rise * upwards[1];
+          return [x, y, x * fall[0] + y * fall[1]];
+        });
+      }
+      return known;
+    };
+    return { right: moves("right", -onRight, onRight), left: moves("left", 1, 1) };
   };
-  return { right: moves("right", -1), left: moves("left", 1) };
+}
+
+/** Depth that a line gains at one of its points, for each step along it. */
+function fallAt<U extends Unit>(line: Polyline<U>, at: number): Direction {
+  const next = Math.min(at + 1, line.length - 1);
+  const [from, to] = [line[next - 1], line[next]];
+  if (from === undefined || to === undefined || !hasDepth(from) || !hasDepth(to)) return [0, 0];
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  const gained = (to[2] - from[2]) / (x * x + y * y);
+  return [x * gained, y * gained];
 }
 
 /** The lines of a part; a point is a line of one. */

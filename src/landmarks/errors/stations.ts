@@ -2,7 +2,7 @@ import { distance } from "../../geometry/index.js";
 import type { Point, Polyline, Unit } from "../../units/index.js";
 
 /** Share of a line's length before each of its points. */
-export function sharesAlong<U extends Unit>(line: Polyline<U>): readonly number[] {
+function sharesAlong<U extends Unit>(line: Polyline<U>): readonly number[] {
   let sum = 0;
   const before = line.map((point, at) => (sum += distance(line[at - 1] ?? point, point)));
   return before.map((length) => length / (sum || 1));
@@ -46,4 +46,12 @@ export function stationErrors<U extends Unit>(line: Polyline<U>): readonly (read
     stations.push(off.indexOf(most));
     stations.sort((one, other) => one - other);
   }
+}
+
+/** How many of a line's stations lie before each of its points, in parts of those that can. */
+export function stationsPassed<U extends Unit>(line: Polyline<U>): readonly number[] {
+  const stations = stationErrors(line);
+  const passed = (at: number): number =>
+    stations.reduce((sum, shares, order) => sum + order * (shares[at] as number), 0);
+  return line.map((_, at) => passed(at) / (stations.length - 1 || 1));
 }

@@ -10,6 +10,7 @@ import {
 import {
   deepen,
   errorSources,
+  type KnownErrors,
   type PointMoves,
   SET_BACK,
   type SkinWithSetBack,
@@ -63,8 +64,14 @@ export function causesOnFace(truth: Variation): readonly Cause[] {
 /**
  * What is uncertain of a plan on a photo: the face space too. Its midline follows the landmarks that it
  * was fitted to, or is as uncertain as it was given; its level follows the inner eye corners.
+ *
+ * @param known what is known of detectors; left out for the tables that the library has
  */
-export function causesOnPhoto(truth: Variation, frame: FaceFrame): readonly Cause[] {
+export function causesOnPhoto(
+  truth: Variation,
+  frame: FaceFrame,
+  known?: KnownErrors,
+): readonly Cause[] {
   const { midline, scale, turning } = frame;
   const { method } = midline;
   const errs = (map: (amount: number) => PointMap<"mm", "mm">): Cause => ({
@@ -79,11 +86,11 @@ export function causesOnPhoto(truth: Variation, frame: FaceFrame): readonly Caus
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
     const space = (face: PlannableFace): SpaceShift => spaceOf(face, method);
-    return [...landmarkCauses(truth, [...PLANNED_ON, ...FITTED_TO], space), ...causes];
+    return [...landmarkCauses(truth, [...PLANNED_ON, ...FITTED_TO], space, known), ...causes];
   }
   const shift = midline.throughU * scale.factor;
   return [
-    ...landmarkCauses(truth, PLANNED_ON, levelOf),
+    ...landmarkCauses(truth, PLANNED_ON, levelOf, known),
     ...causes,
     { space: [0, 0, toRadians(midline.tiltU)] },
     { space: [shift, 0, 0] },
@@ -98,8 +105,9 @@ function landmarkCauses(
   { face, skin, pins }: Variation,
   uncertain: readonly LandmarkName[],
   spaceIn?: (face: PlannableFace) => SpaceShift,
+  known?: KnownErrors,
 ): readonly Cause[] {
-  return errorSources(face, uncertain).map((source): Cause => {
+  return errorSources(face, uncertain, known).map((source): Cause => {
     const moved = (amount: number): PlannableFace =>
       withMoves(face, source, amount) as PlannableFace;
     const faceAt = (amount: number): Variation => ({ face: moved(amount), skin, pins });

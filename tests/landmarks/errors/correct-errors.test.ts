@@ -1,6 +1,8 @@
 import { fc, test } from "@fast-check/vitest";
-import { type Face, fromMarkup, mm } from "brow-geometry";
+import { type Face, fromMarkup, mm, px } from "brow-geometry";
+import type { DeepPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
+import { correctErrors } from "../../../src/landmarks/errors/correct-errors.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
 import {
@@ -40,12 +42,19 @@ describe("the correction of a detector's errors", () => {
     expect(found.notes?.map(({ code }) => code)).not.toContain("corrected");
   });
 
-  it("leaves depth and the further points of a mesh alone", () => {
+  it("keeps a mesh's brows on the skin they were found on, and leaves its further points alone", () => {
     const [found, corrected] = [faceOfMesh(frontalMesh, AS_FOUND), faceOfMesh(frontalMesh)];
     expect(corrected.symmetricPoints).toEqual(found.symmetricPoints);
-    expect(corrected.left.brow?.upper.map((point) => point[2])).toEqual(
-      found.left.brow?.upper.map((point) => point[2]),
-    );
+    const line = [0, 1, 2, 3, 4].map((at) => px([400 + 50 * at, 300 - 10 * at, -20 * at]));
+    // A border that is straight in space, at a slant: what moves along it stays on it.
+    const straight = { ...found, left: { ...found.left, brow: { upper: line } } };
+    const { left } = correctErrors(straight, { correct: true }, true);
+    left.brow?.upper.forEach((point, at) => {
+      const from = line[at] as DeepPoint<"px">;
+      const along = ((point[0] - from[0]) * 50 - (point[1] - from[1]) * 10) / (50 ** 2 + 10 ** 2);
+      expect(point[2]).toBeCloseTo(from[2] - 20 * along, 9);
+    });
+    expect(left.brow?.upper[4]?.[2]).toBeLessThan(-80);
   });
 
   it("keeps the ends of a lid at the corners of its eye", () => {

@@ -9,6 +9,7 @@ import {
   type LondonFace,
   londonFaces,
 } from "../../support/london-faces.js";
+import type { MarkupErrors } from "../../../src/landmarks/errors/markup-errors.js";
 import { MARKUP_ERRORS } from "../../../src/landmarks/errors/measured-errors.js";
 
 const faces = londonFaces();
@@ -40,7 +41,7 @@ describe("the table of detectors' errors", () => {
       const [raw, corrected] = [0, 1].map((after) =>
         rootMeanSquare(
           faces.flatMap((face, index) => {
-            const errors = folds[index % 10] ?? {};
+            const errors = folds[index % 10] as MarkupErrors;
             const found =
               after === 0 ? foundFace(face, markup, false) : correctedFace(face, markup, errors);
             return endErrors(face, found);
