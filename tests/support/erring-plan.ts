@@ -74,16 +74,18 @@ export function erringPlan({ face, frame, choices }: BrowPlan, pitchU: number): 
 }
 
 function sumOf(sources: readonly PointMoves[], amounts: readonly number[]): PointMoves {
-  const sum: Record<string, Record<string, [number, number][]>> = {};
+  const sum: Record<string, Record<string, [number, number, number][]>> = {};
   sources.forEach((source, index) => {
     for (const [part, places] of Object.entries(source)) {
       for (const [place, moves] of Object.entries(places)) {
         const points = ((sum[part] ??= {})[place] ??= []);
         moves.forEach((move, point) => {
           if (move === undefined) return;
-          const at = (points[point] ??= [0, 0]);
-          at[0] += (amounts[index] as number) * move[0];
-          at[1] += (amounts[index] as number) * move[1];
+          const at = (points[point] ??= [0, 0, 0]);
+          const [x, y, depth = 0] = move;
+          [x, y, depth].forEach((by, axis) => {
+            at[axis as 0 | 1 | 2] += (amounts[index] as number) * by;
+          });
         });
       }
     }

@@ -110,7 +110,11 @@ function landmarkCauses(
   return errorSources(face, uncertain, known).map((source): Cause => {
     const moved = (amount: number): PlannableFace =>
       withMoves(face, source, amount) as PlannableFace;
-    const faceAt = (amount: number): Variation => ({ face: moved(amount), skin, pins });
+    const isRefitted = skin.kind === "fitted" && movesSkin(source);
+    const faceAt = (amount: number): Variation => {
+      const face = moved(amount);
+      return { face, skin: isRefitted ? skinOf(face) : skin, pins };
+    };
     if (spaceIn === undefined || !movesSpace(source)) return { faceAt };
     const [from, to] = [spaceIn(moved(-1)), spaceIn(moved(1))];
     const space = [(to.x - from.x) / 2, (to.y - from.y) / 2, (to.lean - from.lean) / 2];
@@ -121,6 +125,11 @@ function landmarkCauses(
 /** Whether something is moved that a space is laid through. */
 function movesSpace({ midline, right = {}, left = {} }: PointMoves): boolean {
   return midline !== undefined || MIDLINE_PAIRS.some((name) => name in right || name in left);
+}
+
+/** Whether something is moved that a skin is fitted to. */
+function movesSkin({ right = {}, left = {} }: PointMoves): boolean {
+  return "upper" in right || "upper" in left;
 }
 
 /** A space whose midline does not hang on the landmarks: its level does. */
