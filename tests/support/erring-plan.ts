@@ -68,7 +68,7 @@ export function erringPlan({ face, frame, choices }: BrowPlan, pitchU: number): 
       const own = skinOf(seen);
       const deepened = deepen(own, 1 + beside.depth * skinUncertainty(own));
       const skin = { ...deepened, setBack: SET_BACK.value + beside.setBack * SET_BACK.u };
-      return readings(seen, skin, choices);
+      return refusedAsNaN(() => readings(seen, skin, choices), 2 * OF_ONE_MAP);
     },
   };
 }
@@ -154,11 +154,11 @@ function readings(
   );
   const { lead, frontShare, shape } = choices;
   const thickness = plannedThickness(face, grownThickness(face, natural, skin, lead, frontShare));
-  try {
+  const planned = refusedAsNaN(() => {
     const settled = { ...choices, thickness };
     const asks = eachSide((side) => asksOf(face, side, natural[side], settled));
     const { dots } = solveDots(asks, skin, settled);
-    const planned = bothSides((side) =>
+    return bothSides((side) =>
       readSide(dots[side], {
         side,
         landmarks: face[side],
@@ -166,9 +166,19 @@ function readings(
         edge: edgeOfDrawn(dots[side], shape, skin) ?? edgeOfDots(dots[side], skin),
       }),
     );
-    return [...grown, ...planned];
+  });
+  return [...grown, ...planned];
+}
+
+/** What is read of both sides of one map. */
+const OF_ONE_MAP = 2 * MEASURE_NAMES.length;
+
+/** What is read where there is an answer: errors may exchange borders, or leave no place for a dot. */
+function refusedAsNaN(read: () => readonly number[], count = OF_ONE_MAP): readonly number[] {
+  try {
+    return read();
   } catch (error) {
-    if (error instanceof GeometryError) return [...grown, ...grown.map(() => Number.NaN)];
+    if (error instanceof GeometryError) return new Array<number>(count).fill(Number.NaN);
     throw error;
   }
 }
