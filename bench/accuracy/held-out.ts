@@ -10,7 +10,7 @@ import {
   requirePlannable,
 } from "brow-geometry";
 import { mapFace, type MeasureName } from "brow-geometry/landmarks";
-import type { Scale } from "brow-geometry/units";
+import { mm, type Scale } from "brow-geometry/units";
 import type { KnownErrors } from "../../src/landmarks/internal.js";
 import { planAcross, readFace } from "../../src/mapping/dots/plan-dots.js";
 import { causesOnPhoto } from "../../src/mapping/plan/plan-causes.js";
@@ -67,6 +67,8 @@ export const EVERY_GUIDE: readonly GuidedChoices[] = guidesOf("arch").map((arch,
   return {
     choices: {
       arch,
+      // What a guide says, whatever hair lies past it.
+      keepHair: mm(0),
       ...(start === undefined ? {} : { start }),
       ...(tail === undefined ? {} : { tail }),
     },

@@ -32,16 +32,20 @@ interface ModelShape {
   /** Where the mean error is taken out. */
   readonly shifted: readonly ErrorPlace[];
   /** How many patterns are alike on both sides, and how many are not. */
-  readonly patterns: number;
+  readonly patterns: { readonly alike: number; readonly unlike: number };
 }
 
 /** With fewer patterns, intervals of unseen people hold the truth less often: see docs/accuracy.md. */
 const SHAPES: { readonly [Name in MeasuredMarkup]: ModelShape } = {
-  "mesh-478": { moved: ["upper", "lower"], shifted: ["upper", "lower", "alare"], patterns: 9 },
+  "mesh-478": {
+    moved: ["upper", "lower"],
+    shifted: ["upper", "lower", "alare"],
+    patterns: { alike: 8, unlike: 9 },
+  },
   "points-68": {
     moved: ["upper", "endocanthion", "exocanthion"],
     shifted: ["upper", "endocanthion", "exocanthion", "upperLid", "lowerLid", "alare"],
-    patterns: 5,
+    patterns: { alike: 4, unlike: 5 },
   },
 };
 
@@ -69,7 +73,10 @@ export function fitErrors(
   const unlike = errors.map(({ right, left }) =>
     mean.map((_, at) => ((left[at] ?? 0) - (right[at] ?? 0)) / 2),
   );
-  const patterns = { alike: patternsOf(alike, shape), unlike: patternsOf(unlike, shape) };
+  const patterns = {
+    alike: patternsOf(alike, shape, shape.patterns.alike),
+    unlike: patternsOf(unlike, shape, shape.patterns.unlike),
+  };
   const unit = means(faces.map((face, index) => [millimetres(face, found[index])]))[0] ?? 0;
   let end = 0;
   const places = names.map((place) => {
@@ -298,7 +305,8 @@ function alongAxes(
  */
 function patternsOf(
   rows: readonly (readonly number[])[],
-  { moved, patterns }: ModelShape,
+  { moved }: ModelShape,
+  count: number,
 ): readonly (readonly number[])[] {
   const all = new Matrix(rows.map((row) => [...row]));
   const ofBrow = 2 * stationsOf("upper") * (moved.includes("lower") ? 2 : 1);
@@ -309,7 +317,7 @@ function patternsOf(
   );
   const size = ofNextPerson(rows.length) / Math.sqrt(rows.length - 1);
   const largest = realEigenvalues.map((_, index) => index).reverse();
-  const found = largest.slice(0, patterns).map((index) => {
+  const found = largest.slice(0, count).map((index) => {
     const scores = brow.mmul(eigenvectorMatrix.getColumnVector(index));
     const row = all.transpose().mmul(scores.div(scores.norm())).to1DArray();
     // A pattern is the same with the other sign: the one that raises the tail end stands for both.
