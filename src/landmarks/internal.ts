@@ -11,6 +11,7 @@ export type { KnownErrors } from "./errors/markup-errors.js";
 export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
 export { mapBrow } from "./face/map-face.js";
+export { requireSideOrder } from "./face/side-order.js";
 export { type FaceSense, leftIsPositive, senseOf, tiltOf } from "./face/sense-of-face.js";
 export { MIRRORINGS } from "./markups/markup-options.js";
 export { MARKUP_NAMES, type StandInCode } from "./markups/markups.js";

@@ -1,7 +1,7 @@
 import type { Face } from "../../landmarks/index.js";
-import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
+import { requireSideOrder } from "../../landmarks/internal.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
-import { refuse, requirePositive, refusingAs } from "../../units/internal.js";
+import { requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { eyeLevel, fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
@@ -47,7 +47,7 @@ export function faceFrame(
     const between = eyeLevel(face);
     const midline =
       options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
-    requireUnmirrored("faceFrame", face, midline);
+    requireSideOrder("faceFrame", face, "down");
     const [x, y] = midline.line.through;
     const eyes = between ?? midline.line.through;
     const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
@@ -65,15 +65,4 @@ function withoutPerspective(
   options: CameraOptions,
 ): Face<"px"> {
   return eyes === undefined ? face : fromAfar("faceFrame", face, scale, eyes, options);
-}
-
-/** Refuses a photo in which the client's left is not where an unmirrored one, y down, has it. */
-export function requireUnmirrored(
-  where: string,
-  face: Face<"px">,
-  { line: { direction } }: Midline<"px">,
-): void {
-  if (leftIsPositive(direction, senseOf(face))) return;
-  const need = "the client's own right and left, y down";
-  refuse("sides-swapped", where, "face", [face.right.endocanthion, face.left.endocanthion], need);
 }

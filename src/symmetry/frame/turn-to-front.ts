@@ -1,6 +1,6 @@
 import { distanceFromPlane, footOnPlane, type Line, midpoint } from "../../geometry/index.js";
 import { type Face, mapFace, skinOf, skinUncertainty } from "../../landmarks/index.js";
-import { senseOf } from "../../landmarks/internal.js";
+import { requireSideOrder, senseOf } from "../../landmarks/internal.js";
 import {
   type DeepPoint,
   deepPoint,
@@ -14,7 +14,6 @@ import {
 } from "../../units/index.js";
 import { refuse, requirePositive, toRadians, refusingAs } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
-import { requireUnmirrored } from "./face-frame.js";
 import { type FaceFrame, toFace } from "./frame.js";
 import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-plane.js";
 import type { Midline } from "../midline/midline.js";
@@ -105,7 +104,7 @@ function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}
   const plane = planeWithinReach(seen, options);
   const origin = footOnPlane(middleOfEyes(seen), plane);
   const frame = { midline: edgeOn(plane, origin, seen), scale, origin };
-  requireUnmirrored("turnToFront", seen, frame.midline);
+  requireSideOrder("turnToFront", seen, "down");
   const turning = turningOf(plane, seen, (point) => toFace(point, frame));
   const camera = cameraOf(photo, { ...frame, turning }, eyes, options);
   return camera === undefined ? { ...frame, turning } : { ...frame, turning, camera };
