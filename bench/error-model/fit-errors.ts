@@ -27,25 +27,30 @@ import {
 
 /** What is fitted of a markup's errors. */
 interface ModelShape {
-  /** Where patterns move points, the borders of the brow first: elsewhere they explain too little. */
-  readonly moved: readonly ErrorPlace[];
   /** Where the mean error is taken out. */
   readonly shifted: readonly ErrorPlace[];
-  /** How many patterns are alike on both sides, and how many are not. */
-  readonly patterns: { readonly alike: number; readonly unlike: number };
+  /** Patterns that are alike on both sides, and those that are not. */
+  readonly alike: PatternShape;
+  readonly unlike: PatternShape;
+}
+
+interface PatternShape {
+  readonly count: number;
+  /** Where they move points, the borders of the brow first: elsewhere they explain a tenth or less. */
+  readonly moved: readonly ErrorPlace[];
 }
 
 /** With fewer patterns, intervals of unseen people hold the truth less often: see docs/accuracy.md. */
 const SHAPES: { readonly [Name in MeasuredMarkup]: ModelShape } = {
   "mesh-478": {
-    moved: ["upper", "lower"],
     shifted: ["upper", "lower", "alare"],
-    patterns: { alike: 8, unlike: 9 },
+    alike: { count: 8, moved: ["upper", "lower"] },
+    unlike: { count: 9, moved: ["upper", "lower"] },
   },
   "points-68": {
-    moved: ["upper", "endocanthion", "exocanthion"],
     shifted: ["upper", "endocanthion", "exocanthion", "upperLid", "lowerLid", "alare"],
-    patterns: { alike: 4, unlike: 5 },
+    alike: { count: 4, moved: ["upper"] },
+    unlike: { count: 5, moved: ["upper", "endocanthion", "exocanthion"] },
   },
 };
 
@@ -63,7 +68,7 @@ export function fitErrors(
   markup: MeasuredMarkup,
   shape: ModelShape = SHAPES[markup],
 ): MarkupErrors {
-  const names = [...new Set([...shape.moved, ...shape.shifted, ...OWN])];
+  const names = [...new Set([...shape.unlike.moved, ...shape.shifted, ...OWN])];
   const found = faces.map((face) => foundFace(face, markup, false));
   const errors = faces.map((face, index) => errorsOf(face, found[index] as Face<"px">, names));
   const mean = means(errors.flatMap(({ right, left }) => [right, left]));
@@ -74,8 +79,8 @@ export function fitErrors(
     mean.map((_, at) => ((left[at] ?? 0) - (right[at] ?? 0)) / 2),
   );
   const patterns = {
-    alike: patternsOf(alike, shape, shape.patterns.alike),
-    unlike: patternsOf(unlike, shape, shape.patterns.unlike),
+    alike: patternsOf(alike, shape.alike),
+    unlike: patternsOf(unlike, shape.unlike),
   };
   const unit = means(faces.map((face, index) => [millimetres(face, found[index])]))[0] ?? 0;
   let end = 0;
@@ -83,16 +88,18 @@ export function fitErrors(
     const start = end;
     end += 2 * stationsOf(place);
     const own = (row: readonly number[]): readonly number[] => row.slice(start, end);
-    const pattern = (rows: readonly (readonly number[])[]): readonly ErrorRow[] =>
-      rows.map((row) => own(row).map(rounded));
-    const isMoved = shape.moved.includes(place);
+    const kinds = (["alike", "unlike"] as const).filter((kind) =>
+      shape[kind].moved.includes(place),
+    );
     const shift = shape.shifted.includes(place) ? own(mean).map(rounded) : undefined;
     const each = errors.flatMap(({ right, left }) => [own(right), own(left)]);
-    const shared = isMoved ? [...patterns.alike, ...patterns.unlike].map(own) : [];
+    const shared = kinds.flatMap((kind) => patterns[kind].map(own));
     const rest = scatterBeside(each, shift, shared).map((value) => tenths(unit * value));
     const known: PlaceErrors = {
       ...(shift && { shift }),
-      ...(isMoved ? { alike: pattern(patterns.alike), unlike: pattern(patterns.unlike) } : {}),
+      ...Object.fromEntries(
+        kinds.map((kind) => [kind, patterns[kind].map((row): ErrorRow => own(row).map(rounded))]),
+      ),
       ...(OWN.includes(place) ? { rest: rest as [number, number] } : {}),
     };
     return [place, known] as const;
@@ -305,8 +312,7 @@ function alongAxes(
  */
 function patternsOf(
   rows: readonly (readonly number[])[],
-  { moved }: ModelShape,
-  count: number,
+  { moved, count }: PatternShape,
 ): readonly (readonly number[])[] {
   const all = new Matrix(rows.map((row) => [...row]));
   const ofBrow = 2 * stationsOf("upper") * (moved.includes("lower") ? 2 : 1);

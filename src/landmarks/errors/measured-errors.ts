@@ -88,12 +88,6 @@ const POINTS_68: MarkupErrors = {
     },
     endocanthion: {
       shift: [-12, -15],
-      alike: [
-        [1, 0],
-        [0, 1],
-        [0, 1],
-        [1, 0],
-      ],
       unlike: [
         [-4, 0],
         [4, 0],
@@ -105,12 +99,6 @@ const POINTS_68: MarkupErrors = {
     },
     exocanthion: {
       shift: [8, -12],
-      alike: [
-        [1, 0],
-        [2, 0],
-        [0, 1],
-        [-2, 1],
-      ],
       unlike: [
         [-5, 0],
         [4, 1],
@@ -118,7 +106,7 @@ const POINTS_68: MarkupErrors = {
         [0, 1],
         [1, 1],
       ],
-      rest: [1.5, 1.1],
+      rest: [1.6, 1.1],
     },
     upperLid: { shift: [-12, -15, 0, 2, 8, -12] },
     lowerLid: { shift: [-12, -15, 0, -13, 8, -12] },
