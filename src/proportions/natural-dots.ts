@@ -145,7 +145,7 @@ function requireBrow({ upper, lower }: Brow<"mm">, u: Length<"mm">): void {
   if (u < 0) refuse("out-of-range", where, "options.u", u, "0 or more");
   const [first, last] = [upper[0] as Point<"mm">, upper[upper.length - 1] as Point<"mm">];
   if (first[0] === last[0] && first[1] === last[1]) {
-    const need = "a last point that differs from the first";
+    const need = "another last point";
     refuse("coincident-points", where, "brow.upper", upper, need);
   }
 }

@@ -37,7 +37,7 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
   const [x, y] = difference(to, from);
   const size = Math.hypot(x, y);
   if (size === 0) {
-    refuse("coincident-points", "lineThrough", "to", to, "a point that differs from `from`");
+    refuse("coincident-points", "lineThrough", "to", to, "another point");
   }
   return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
 }

@@ -66,8 +66,7 @@ export function intersectPolyline<U extends Unit>(
     way += size;
   }
   if (way === 0) {
-    const need = "two points that differ";
-    refuse("coincident-points", "intersectPolyline", "polyline", polyline, need);
+    refuse("coincident-points", "intersectPolyline", "polyline", polyline, "another point");
   }
   return hits.length > 0 ? hits : beyondEnds(line, polyline, stretch, way);
 }

@@ -28,8 +28,7 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    const need = "a point on both sides";
-    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, need);
+    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, "a point");
   }
   const plannable = face as PlannableFace<U>;
   for (const side of SIDES) requireUpperAbove(plannable, side);

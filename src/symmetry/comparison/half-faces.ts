@@ -95,5 +95,5 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
 
 function refuseWithoutNose(): never {
   const field = AHEAD.map(([name]) => `midline.${name}`).join(", ");
-  refuse("missing-landmark", "halfFaces", field, undefined, "one of the two");
+  refuse("missing-landmark", "halfFaces", field, undefined, "a point");
 }

@@ -61,8 +61,7 @@ export function eyeCant<U extends Unit>(
     const { between, right, left } = eyesOf(face);
     const apart = distance(right, left);
     if (apart === 0) {
-      const need = `a point that differs from right.${between}`;
-      refuse("coincident-points", "eyeCant", `left.${between}`, left, need);
+      refuse("coincident-points", "eyeCant", `left.${between}`, left, "another point");
     }
     const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
     const across = distanceFromLine(left, line) - distanceFromLine(right, line);

@@ -120,8 +120,7 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
     const x = left[0] - right[0];
     const y = left[1] - right[1];
     if (x === 0 && y === 0) {
-      const need = `a point that differs from right.${name}`;
-      refuse("coincident-points", "fitMidline", `left.${name}`, left, need);
+      refuse("coincident-points", "fitMidline", `left.${name}`, left, "another point");
     }
     if (leftwards !== undefined && x * leftwards[0] + y * leftwards[1] < 0) {
       const need = "the client's own right and left";

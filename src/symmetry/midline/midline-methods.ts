@@ -145,8 +145,7 @@ function throughGiven<U extends Unit>(
   requireFinitePoint("fitMidline", "given[1]", lower);
   const apart = distance(lower, upper);
   if (apart === 0) {
-    const need = "a point that differs from `given[0]`";
-    refuse("coincident-points", "fitMidline", "given[1]", lower, need);
+    refuse("coincident-points", "fitMidline", "given[1]", lower, "another point");
   }
   if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);
   const u = givenU ?? placedByHand(face, apart);

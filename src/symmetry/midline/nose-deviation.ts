@@ -63,8 +63,7 @@ export function noseDeviation<U extends Unit>(
     const { sellion, subnasale } = face.midline;
     const size = distance(sellion, subnasale);
     if (size === 0) {
-      const need = "a point that differs from midline.sellion";
-      refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, need);
+      refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, "another point");
     }
     const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
     const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);
