@@ -1,11 +1,11 @@
 import {
-  decide,
   type Measured,
   type Note,
   type NoteValues,
   type Outcome,
   type Side,
 } from "../units/index.js";
+import { decisionOn } from "../units/internal.js";
 import type { CaptureLimit, CaptureLimits, LimitedCheck } from "./limits.js";
 import type { FindingCode, FindingNotes, Need, Question } from "./notes.js";
 
@@ -102,7 +102,7 @@ export function judged(reading: Reading, limits: CaptureLimits): readonly Findin
   const { check, measured, need = check, side, values, ambiguous } = reading;
   if (measured === undefined) return [unchecked(check, need, side)];
   const limit = limits[check];
-  const { outcome } = decide(measured, limit.limits, { rule: limit.rule });
+  const { outcome } = decisionOn(measured, limit.limits, { rule: limit.rule });
   if (outcome === "within") return [];
   const high = liesHigh(measured.value, limit);
   const onSide = side === undefined ? {} : { side };

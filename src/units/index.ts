@@ -1,8 +1,8 @@
 export { averageOf } from "./uncertainty/average-of.js";
 export type { Correlation } from "./uncertainty/correlation.js";
 export { decide } from "./decisions/decide.js";
-export type { Decision, DecisionOptions, DecisionRule, Limits } from "./decisions/decide.js";
-export type { Outcome } from "./decisions/decide.js";
+export type { Decision, DecisionOptions, DecisionRule, Limits } from "./decisions/decision.js";
+export type { Outcome } from "./decisions/decision.js";
 export { formatLength } from "./quantities/format-length.js";
 export { GeometryError } from "./quantities/geometry-error.js";
 export type { GeometryErrorCode, GeometryErrorDetail } from "./quantities/geometry-error.js";

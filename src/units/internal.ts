@@ -1,7 +1,7 @@
 export { toDegrees, toRadians } from "./quantities/angle.js";
 export { chiSquareQuantile, normalDistribution } from "./uncertainty/normal-distribution.js";
 export { normalQuantile } from "./uncertainty/normal-distribution.js";
-export { DECISION_RULES, OUTCOMES } from "./decisions/decide.js";
+export { DECISION_RULES, decisionOn, OUTCOMES } from "./decisions/decision.js";
 export { requireFinite, requireFinitePoint, requireObject } from "./quantities/require.js";
 export { requirePolyline, requirePositive, requireWithin } from "./quantities/require.js";
 export { requireFlag, requireWord } from "./quantities/require.js";

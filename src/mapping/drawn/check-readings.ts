@@ -1,6 +1,12 @@
 import { type FaceMeasureName, type FaceMeasures } from "../../landmarks/index.js";
 import { type KindOfMeasure, kindOf, MEASURE_NAMES } from "../../landmarks/internal.js";
-import { type Measured, measured, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import {
+  decide,
+  type Measured,
+  measured,
+  type Side,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
 import { decideUnder, SIDES, refusingAs } from "../../units/internal.js";
 import type { Deviation, DrawnOptions, MeasureDeviation } from "./deviation.js";
 
@@ -55,5 +61,5 @@ export function judge(
   difference: Measured,
   { tolerances = WORKING_TOLERANCES, ...options }: DrawnOptions,
 ): Deviation {
-  return { difference, ...decideUnder(tolerances, tolerance, difference, options) };
+  return { difference, ...decideUnder(tolerances, tolerance, difference, options, 0, decide) };
 }

@@ -2,7 +2,6 @@ import { distance, distanceAlongLine, distanceFromLine } from "../../geometry/in
 import type { FaceWith } from "../../landmarks/index.js";
 import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import {
-  decide,
   type Decision,
   type Measured,
   measured,
@@ -10,7 +9,14 @@ import {
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import { NOTICED_CANT, refuse, refusingAs, toDegrees, within } from "../../units/internal.js";
+import {
+  decisionOn,
+  NOTICED_CANT,
+  refuse,
+  refusingAs,
+  toDegrees,
+  within,
+} from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
@@ -71,7 +77,7 @@ export function eyeCant<U extends Unit>(
       toDegrees(Math.atan2(up, leftwards)),
       Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
     );
-    return { angle, between, decision: decide(angle, within(NOTICED_CANT), options) };
+    return { angle, between, decision: decisionOn(angle, within(NOTICED_CANT), options) };
   });
 }
 

@@ -2,7 +2,6 @@ import { distance, distanceAlongLine, distanceFromLine } from "../../geometry/in
 import type { FaceWith } from "../../landmarks/index.js";
 import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import {
-  decide,
   type Decision,
   type DecisionOptions,
   type Length,
@@ -10,7 +9,14 @@ import {
   measured,
   type Unit,
 } from "../../units/index.js";
-import { NOTICED_DEVIATION, refuse, refusingAs, toDegrees, within } from "../../units/internal.js";
+import {
+  decisionOn,
+  NOTICED_DEVIATION,
+  refuse,
+  refusingAs,
+  toDegrees,
+  within,
+} from "../../units/internal.js";
 import { fitMidline } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
@@ -72,7 +78,7 @@ export function noseDeviation<U extends Unit>(
       toDegrees(Math.atan2(leftwards, down)),
       Math.hypot(noseU(face, size), tiltU),
     );
-    const decision = decide(angle, within(NOTICED_DEVIATION), options);
+    const decision = decisionOn(angle, within(NOTICED_DEVIATION), options);
     return { angle, decision, bent: decision.outcome === "outside" };
   });
 }

@@ -1,4 +1,4 @@
-import { decide, type Decision, type DecisionOptions, type Limits } from "./decide.js";
+import { type Decision, type DecisionOptions, decisionOn, type Limits } from "./decision.js";
 import type { Measured } from "../uncertainty/measured.js";
 
 /**
@@ -106,6 +106,8 @@ export function within(halfWidth: number): Limits {
 /**
  * The decision of a tolerance set on a value, in an object to be spread: none where the set says nothing
  * of it. The limits are those of a difference from `aim`, 0 where the value is a difference itself.
+ *
+ * @param decide `decide` where whoever reads it is to learn what would settle it
  */
 export function decideUnder(
   { tolerances }: ToleranceSet,
@@ -113,6 +115,7 @@ export function decideUnder(
   value: Measured,
   options: DecisionOptions = {},
   aim = 0,
+  decide: typeof decisionOn = decisionOn,
 ): { readonly decision?: Decision } {
   const tolerance = name === undefined ? undefined : tolerances[name];
   if (tolerance === undefined) return {};
