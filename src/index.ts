@@ -72,7 +72,3 @@ export type { Words } from "./words/index.js";
 // Pictures.
 export { drawPlan, drawSheet } from "./drawing/index.js";
 export type { Look, Paper, PlanDrawing, SheetDrawing, Theme } from "./drawing/index.js";
-
-// Grades.
-export { gradeMap, RULER_SHEET_RUBRIC } from "./grading/index.js";
-export type { GradedItem, GradingOptions, MapGrade, Rubric } from "./grading/index.js";

@@ -1,4 +1,5 @@
 import type * as root from "brow-geometry";
+import type * as grading from "brow-geometry/grading";
 import type * as mapping from "brow-geometry/mapping";
 import {
   type Choices,
@@ -12,8 +13,8 @@ import { flatPoint } from "brow-geometry/units";
 import { foundFace, londonFaces } from "../../tests/support/london-faces.js";
 import { syntheticFace } from "../../tests/support/synthetic-face.js";
 
-/** Root and plans of the library, of this revision or an earlier one. */
-export type Library = typeof root & typeof mapping;
+/** Root, plans and grades of the library, of this revision or an earlier one. */
+export type Library = typeof root & typeof mapping & typeof grading;
 
 /** Something that is timed. */
 export interface Case {

@@ -22,7 +22,8 @@ import { requireRubric, RULER_SHEET_RUBRIC } from "./rubric.js";
  *
  * @example
  * ```ts
- * import { gradeMap, measuresFromReadings, say } from "brow-geometry";
+ * import { measuresFromReadings, say } from "brow-geometry";
+ * import { gradeMap } from "brow-geometry/grading";
  * const teacher = measuresFromReadings({ left: { front: "33 mm", archHeight: "25 mm" } });
  * const trainee = measuresFromReadings({ left: { front: "33 mm", archHeight: "27 mm" } });
  * const grade = gradeMap({ readings: trainee }, { kind: "readings", readings: teacher });

@@ -2,18 +2,20 @@ import {
   type BrowDots,
   checkDrawn,
   FACE_MIDLINE,
-  gradeMap,
-  type GradingOptions,
   measuresFromReadings,
   mirror,
   mm,
   NOTICED_BY_CLIENTS,
   planBrows,
   requirePlannable,
-  type Rubric,
-  RULER_SHEET_RUBRIC,
   say,
 } from "brow-geometry";
+import {
+  gradeMap,
+  type GradingOptions,
+  type Rubric,
+  RULER_SHEET_RUBRIC,
+} from "brow-geometry/grading";
 import { flatPoint } from "brow-geometry/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,6 +1,7 @@
-import type { BrowPlan, DrawnMap, MapGrade } from "brow-geometry";
+import type { BrowPlan, DrawnMap } from "brow-geometry";
+import type { MapGrade } from "brow-geometry/grading";
 import type { GradingReference, RubricItem } from "brow-geometry/grading";
-import { gradeMap } from "brow-geometry";
+import { gradeMap } from "brow-geometry/grading";
 import { describe, expectTypeOf, it } from "vitest";
 
 describe("gradeMap", () => {

@@ -2,15 +2,14 @@ import { fc, test } from "@fast-check/vitest";
 import { DOT_NAMES } from "../../src/landmarks/internal.js";
 import {
   type FaceMeasures,
-  gradeMap,
   type Measured,
   measured,
   type MeasureName,
   planBrows,
-  type Rubric,
   say,
   type Side,
 } from "brow-geometry";
+import { gradeMap, type Rubric } from "brow-geometry/grading";
 import { flatPoint } from "brow-geometry/units";
 import { type GradePoints, type RubricItem } from "brow-geometry/grading";
 import { describe, expect } from "vitest";

@@ -3,6 +3,7 @@ import * as calibration from "brow-geometry/calibration";
 import * as drawing from "brow-geometry/drawing";
 import * as files from "brow-geometry/files";
 import * as geometry from "brow-geometry/geometry";
+import * as grading from "brow-geometry/grading";
 import * as landmarks from "brow-geometry/landmarks";
 import * as mapping from "brow-geometry/mapping";
 import * as proportions from "brow-geometry/proportions";
@@ -349,9 +350,9 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   // grading
   gradeMap: [
-    () => root.gradeMap({ readings: readings(1) }, { kind: "plan", plan }, unproven),
-    () => root.gradeMap({ readings: unsure }, { kind: "plan", plan }),
-    () => root.gradeMap({ readings: readings(1) }, { kind: "readings", readings: unsure }),
+    () => grading.gradeMap({ readings: readings(1) }, { kind: "plan", plan }, unproven),
+    () => grading.gradeMap({ readings: unsure }, { kind: "plan", plan }),
+    () => grading.gradeMap({ readings: readings(1) }, { kind: "readings", readings: unsure }),
   ],
   // files
   readCocoKeypoints: [() => files.readCocoKeypoints("{")],

@@ -1,4 +1,5 @@
-import { measuresFromReadings, gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry";
+import { measuresFromReadings } from "brow-geometry";
+import { gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry/grading";
 import { parseRubric } from "brow-geometry/schema";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";

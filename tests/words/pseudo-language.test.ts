@@ -5,7 +5,6 @@ import {
   drawPlan,
   drawSheet,
   fromMarkup,
-  gradeMap,
   measured,
   mm,
   type Note,
@@ -13,13 +12,13 @@ import {
   planOnPhoto,
   px,
   requirePlannable,
-  RULER_SHEET_RUBRIC,
   say,
   scaleFromIris,
   turnToFront,
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
+import { gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry/grading";
 import { describeMarkup } from "brow-geometry/landmarks";
 import {
   drawCaptures,

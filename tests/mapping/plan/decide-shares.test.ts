@@ -1,13 +1,13 @@
 import {
   checkDrawn,
   type Choices,
-  gradeMap,
   mm,
   NOTICED_BY_CLIENTS,
   planBrows,
   type SideComparison,
   type ToleranceSet,
 } from "brow-geometry";
+import { gradeMap } from "brow-geometry/grading";
 import { weighChoices } from "brow-geometry/mapping";
 import { type ToleranceName } from "brow-geometry/units";
 import fc from "fast-check";
