@@ -148,5 +148,5 @@ function requireRows(
 
 function refuseTerms(): never {
   const need = "terms that differ";
-  refuse("ill-conditioned", "fitRobustly", "terms", "a sum with one term twice", need);
+  refuse("ill-conditioned", "fitRobustly", "terms", "dependent", need);
 }

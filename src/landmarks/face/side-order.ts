@@ -28,6 +28,6 @@ export function requireSideOrder<U extends Unit>(
     where,
     "eye corners from the client's right to the left",
     eyes.map((corner) => [corner[0], corner[1]]),
-    `the client's own right and left, y ${yAxis}; of a flipped picture, mirrored: "frame" or "coordinates"`,
+    `the client's own right and left, y ${yAxis}, or mirrored: "frame" or "coordinates"`,
   );
 }

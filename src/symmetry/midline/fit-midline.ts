@@ -145,6 +145,6 @@ function requireFiniteLandmark<U extends Unit>(
 /** Refuses given points that another method would silently ignore. */
 function requireUse<U extends Unit>(method: MidlineMethod, { given }: MidlineOptions<U>): void {
   if (given === undefined || method === "given") return;
-  const need = '"given", or to be left out: points are given';
+  const need = '"given", or no points';
   refuse("inconsistent", "fitMidline", "method", method, need);
 }

@@ -101,7 +101,7 @@ function requireOrder(where: string, knots: readonly Knot[]): void {
     if (distances.every((one, index) => index === 0 || one > (distances[index - 1] as number))) {
       continue;
     }
-    const need = "start, arch and tail end in order outwards";
+    const need = "start, arch, tail end outwards";
     refuse("out-of-range", where, end === "from" ? "dots" : "result", distances, need);
   }
 }
