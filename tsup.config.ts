@@ -1,5 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
+import { build, type Plugin } from "esbuild";
 import type { Options } from "tsup";
 import ts from "typescript";
 import manifest from "./package.json" with { type: "json" };
@@ -23,25 +24,54 @@ const config: Options[] = [
 ];
 
 async function finishModules(): Promise<void> {
-  takeVectorsAlone();
+  await takeVectorsAlone();
   await declareTypes();
 }
 
 /**
- * Lets bundlers drop what is not used of gl-matrix's pairs: from its root they come as one object, whole.
- * Node, whose entries are bundled apart, could not load the file that bundlers can.
+ * Gives modules their vectors without the rest of gl-matrix: from its root they come as one object, whole, and
+ * from its own file with what that runs when it is loaded. Node, whose entries are bundled apart, loads its root.
  */
-function takeVectorsAlone(): void {
+async function takeVectorsAlone(): Promise<void> {
   for (const path of readdirSync("dist/geometry", { recursive: true, encoding: "utf8" })) {
-    if (!path.endsWith(".js")) continue;
-    const text = readFileSync(`dist/geometry/${path}`, "utf8");
-    const alone = text.replace(
-      /import \{ vec2 \} from "gl-matrix";/,
-      'import * as vec2 from "gl-matrix/esm/vec2.js";',
-    );
-    if (alone !== text) writeFileSync(`dist/geometry/${path}`, alone);
+    const file = `dist/geometry/${path}`;
+    if (!path.endsWith(".js") || !readFileSync(file, "utf8").includes('"gl-matrix"')) continue;
+    await build({
+      stdin: {
+        contents: readFileSync(file, "utf8").replace(
+          'import { vec2 } from "gl-matrix";',
+          'import * as vec2 from "gl-matrix/esm/vec2.js";',
+        ),
+        resolveDir: dirname(file),
+      },
+      outfile: file,
+      allowOverwrite: true,
+      bundle: true,
+      format: "esm",
+      target: "es2022",
+      banner: {
+        js: "/* Holds functions of gl-matrix, MIT, © Brandon Jones, Colin MacKenzie IV */",
+      },
+      plugins: [vectorsOnly],
+    });
   }
 }
+
+/** Takes in nothing but gl-matrix, without the loop that it makes when its file is loaded. */
+const vectorsOnly: Plugin = {
+  name: "vectors-only",
+  setup: ({ onLoad, onResolve }) => {
+    onResolve({ filter: /^\./ }, ({ path, importer }) =>
+      importer.includes("gl-matrix") ? undefined : { path, external: true },
+    );
+    onLoad({ filter: /gl-matrix.esm.vec2\.js$/ }, ({ path }) => ({
+      contents: readFileSync(path, "utf8").replace(
+        "export var forEach = function",
+        "export var forEach = /* @__PURE__ */ function",
+      ),
+    }));
+  },
+};
 
 /** Writes each module's types for `import` and for `require`; isolated declarations ask for no more than its text. */
 function declareTypes(): Promise<void> {
