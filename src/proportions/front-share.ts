@@ -20,7 +20,7 @@ export function frontShare<U extends Unit>(front: Length<U>, tail: Length<U>): n
   requireFinite(where, "tail", tail);
   if (front < 0 || tail < 0 || front + tail === 0) {
     const [field, value] = front < 0 ? ["front", front] : ["tail", tail];
-    refuse("out-of-range", where, field, value, "two lengths of 0 or more that are not both 0");
+    refuse("out-of-range", where, field, value, "0 or more, not both 0");
   }
   return front / (front + tail);
 }

@@ -1,11 +1,11 @@
 import { type FaceWith, landmarkUncertainty, type MidlineLandmark } from "../../landmarks/index.js";
 import {
+  eachSide,
   type Length,
   length,
   type Measured,
   measured,
   type Note,
-  type Point,
 } from "../../units/index.js";
 import { refuse, toDegrees } from "../../units/internal.js";
 import { type HalfFacesNoteCode, halfFacesNote } from "./notes.js";
@@ -58,28 +58,27 @@ const AHEAD: readonly (readonly [MidlineLandmark, number])[] = [
 export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
   const middles = AHEAD.flatMap(([name, ahead]) => {
     const point = face.midline[name];
-    return point === undefined ? [] : [{ name, ahead, x: point[0] }];
+    return point === undefined ? [] : [[point[0], ahead, landmarkUncertainty(face, name)] as const];
   });
   if (middles.length === 0) refuseWithoutNose();
-  const meanOf = (read: (one: (typeof middles)[0]) => number): number =>
-    middles.reduce((sum, one) => sum + read(one), 0) / middles.length;
-  const middle = meanOf(({ x }) => x);
-  const middleU =
-    Math.hypot(...middles.map(({ name }) => landmarkUncertainty(face, name))) / middles.length;
+  const meanOf = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + value, 0) / middles.length;
+  const middle = meanOf(middles.map(([x]) => x));
+  const middleU = Math.hypot(...middles.map(([, , u]) => u)) / middles.length;
   const cornerU = landmarkUncertainty(face, "exocanthion");
-  const widthOf = (corner: Point<"mm">): Measured<Length<"mm">> =>
-    measured(length(Math.abs(corner[0] - middle)), length(Math.hypot(cornerU, middleU)));
-  const right = widthOf(face.right.exocanthion);
-  const left = widthOf(face.left.exocanthion);
+  const u = length<"mm">(Math.hypot(cornerU, middleU));
+  const { right, left } = eachSide((side) =>
+    measured(length<"mm">(Math.abs(face[side].exocanthion[0] - middle)), u),
+  );
   // The middle enters both widths, with opposite signs.
   const difference = measured(
     length<"mm">(left.value - right.value),
     length<"mm">(Math.hypot(Math.SQRT2 * cornerU, 2 * middleU)),
   );
-  const ahead = meanOf((one) => one.ahead) * (right.value + left.value);
+  const twiceAhead = 2 * meanOf(middles.map(([, ahead]) => ahead)) * (right.value + left.value);
   // A turn by φ moves the middle by ahead·sin φ, and narrows the whole by cos φ.
-  const tangent = (right.value - left.value) / (2 * ahead);
-  const slope = 1 / (2 * ahead * (1 + tangent ** 2));
+  const tangent = (right.value - left.value) / twiceAhead;
+  const slope = 1 / (twiceAhead * (1 + tangent ** 2));
   const yaw = measured(toDegrees(Math.atan(tangent)), toDegrees(slope * difference.u));
   const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw.value) };
   return {
@@ -87,7 +86,7 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
     left,
     difference,
     yaw,
-    ...(Math.abs(difference.value) > 2 * difference.u
+    ...(about.difference > 2 * difference.u
       ? { note: halfFacesNote("half-faces-differ", about) }
       : {}),
   };

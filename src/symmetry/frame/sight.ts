@@ -64,7 +64,7 @@ function xOnSkin(seen: Point<"mm">, sight: Sight): number {
     (front) => pictured(onSkinOf(sight, front, yOnSkin(front, seen, sight)), sight)[0] - seenX,
   );
   if (x !== undefined) return x;
-  const need = "a place on the face, or depth";
+  const need = "a place on the face";
   refuse("no-solution", "toFace", "point", [seenX, seenY], need);
 }
 

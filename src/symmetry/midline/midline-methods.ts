@@ -138,7 +138,7 @@ function throughGiven<U extends Unit>(
   { given, givenU }: MarkedMidline<U>,
 ): FittedLine<U> {
   if (given === undefined) {
-    refuse("wrong-count", "fitMidline", "given", given, 'two points for the method "given"');
+    refuse("wrong-count", "fitMidline", "given", given, "two points");
   }
   const [upper, lower] = given;
   requireFinitePoint("fitMidline", "given[0]", upper);
