@@ -12,7 +12,8 @@ export async function bundled(root: string): Promise<Library> {
   try {
     await build({
       stdin: {
-        contents: 'export * from "./src/index.ts"; export * from "./src/mapping/index.ts";',
+        contents:
+          'export * from "./src/index.ts"; export * from "./src/mapping/index.ts"; export * from "./src/grading/index.ts";',
         resolveDir: root,
       },
       bundle: true,
