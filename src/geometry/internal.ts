@@ -4,6 +4,7 @@ export { flatten } from "./curves/flatten.js";
 export { endDirection } from "./polylines/end-direction.js";
 export { heightOver } from "./polylines/height-over.js";
 export { shareAlong } from "./polylines/share-along.js";
+export { areaAround, isWithinPolygon } from "./polylines/area-around.js";
 export { inverseOf } from "./fits/similarity.js";
 export { partBetween } from "./polylines/part-between.js";
 export { hermiteArea, hermiteLength } from "./curves/hermite.js";

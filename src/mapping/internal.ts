@@ -13,6 +13,7 @@ export {
 export type { EvennessNotes } from "./drawn/notes.js";
 export type { WeighingNoteParts, WeighingNotes } from "./weighing/notes.js";
 export type { WishLimitNotes, WishNotes } from "./wishes/notes.js";
+export type { AreaNotes } from "./areas/notes.js";
 export type { CarryNotes, ResultNotes, TouchUpNotes, VisitNotes } from "./visits/notes.js";
 export { AGREEMENTS, CALENDAR_DAY } from "./record/map-record.js";
 export type { LaidNotes, RulerPlaceNotes, StepNotes } from "./record/notes.js";

@@ -14,6 +14,7 @@ import { keysOf } from "../../src/units/internal.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";
+import { areasFigure } from "./areas-figure.js";
 import { carryFigure } from "./carry-figure.js";
 import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-figures.js";
 import { figure, type Panel } from "./figure.js";
@@ -72,6 +73,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["findings.svg", findingsFigure],
   ["sheet.svg", sheetFigure],
   ["drawn.svg", drawnFigure],
+  ["areas.svg", areasFigure],
   ["carried.svg", carriedFigure],
   ["result.svg", resultFigure],
 ]);

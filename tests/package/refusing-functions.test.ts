@@ -301,6 +301,16 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => mapping.weighChoices(face, [], { lidRoom: { most: NAN } }),
     () => mapping.weighChoices(oneBorder(POINT), [{}]),
   ],
+  checkAreas: [() => mapping.checkAreas(plan, [{ name: "a", aim: "cover", edge: [] }])],
+  widenOver: [
+    () => mapping.widenOver(face, [], {}, { most: mm(NAN) }),
+    () => mapping.widenOver(face, [{ name: "a", aim: "cover", edge: [] }], {}, { most: mm(1) }),
+    () => mapping.widenOver(nobody as never, [], {}, { most: mm(1) }),
+  ],
+  drawAreas: [
+    () => drawing.drawAreas(plan, [{ name: "a", aim: "cover", edge: [] }]),
+    () => drawing.drawAreas(plan, [], { theme: "x" } as never),
+  ],
   withoutHair: [
     () => mapping.withoutHair(nobody, "right"),
     () => mapping.withoutHair(nobody, "both"),

@@ -66,3 +66,10 @@ declare module "jsts/org/locationtech/jts/operation/valid/IsValidOp.js" {
     static isValid(geometry: Geometry): boolean;
   }
 }
+
+declare module "jsts/org/locationtech/jts/operation/buffer/BufferOp.js" {
+  import type Geometry from "jsts/org/locationtech/jts/geom/Geometry.js";
+  export default class BufferOp {
+    static bufferOp(geometry: Geometry, distance: number, quadrantSegments: number): Geometry;
+  }
+}

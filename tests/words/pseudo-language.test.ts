@@ -22,6 +22,7 @@ import { gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry/grading";
 import { describeMarkup } from "brow-geometry/landmarks";
 import {
   drawCaptures,
+  drawAreas,
   drawCarried,
   drawChoices,
   drawResult,
@@ -31,6 +32,7 @@ import {
   carryInto,
   evenReadings,
   grantWishes,
+  type SkinArea,
   stringLines,
   weighChoices,
   type Wish,
@@ -108,6 +110,18 @@ const granted = keysOf(WISHES).flatMap((wish) => {
   return [asked, most].flatMap((wishes) => grantWishes(face, wishes).grants);
 });
 
+/** What is covered and what is not, what is overlapped and what is clear. */
+const AREAS = (["cover", "stay-off"] as const).flatMap((aim) =>
+  [30, 24].map((top): SkinArea => {
+    const edge = mm([
+      [24, top - 5],
+      [34, top - 5],
+      [30, top],
+    ]);
+    return { name: "«»", aim, edge, margin: mm(0.5) };
+  }),
+);
+
 /** Every drawing, by what is drawn. */
 const PICTURES: readonly (readonly [what: string, drawn: (words: Words) => readonly string[]])[] = [
   ["a plan", (words) => [drawPlan(plan, { words, overlap: true, check })]],
@@ -120,6 +134,7 @@ const PICTURES: readonly (readonly [what: string, drawn: (words: Words) => reado
   ],
   ["a sheet of a photo", (words) => drawSheet(onPhoto, { words })],
   ["choices", (words) => drawChoices(face, weighed, { words })],
+  ["a plan over areas of skin", (words) => [drawAreas(plan, AREAS, { words })]],
   ["a plan in another capture", (words) => [drawCarried(carryInto(plan, face), face, { words })]],
   [
     "results",

@@ -38,14 +38,14 @@ export function sharedArea<U extends Unit>(one: Polyline<U>, other: Polyline<U>)
 }
 
 /** An edge that is not vertical, from smaller to larger x. */
-interface Edge {
+export interface Edge {
   readonly from: number;
   readonly to: number;
   readonly y: number;
   readonly slope: number;
 }
 
-function edgesOf<U extends Unit>(polygon: Polyline<U>): readonly Edge[] {
+export function edgesOf<U extends Unit>(polygon: Polyline<U>): readonly Edge[] {
   return polygon.flatMap((point, index) => {
     const next = polygon[(index + 1) % polygon.length] as Point<U>;
     const [left, right] = point[0] < next[0] ? [point, next] : [next, point];
@@ -70,7 +70,7 @@ function heightOf(edge: Edge, x: number): number {
 }
 
 /** Where the vertical at an x enters and leaves a polygon, from below. */
-function heightsAt(edges: readonly Edge[], x: number): readonly number[] {
+export function heightsAt(edges: readonly Edge[], x: number): readonly number[] {
   return edges
     .filter(({ from, to }) => from <= x && x < to)
     .map((edge) => heightOf(edge, x))

@@ -94,6 +94,13 @@ export interface Labels {
   readonly "legend-found": NoValues;
   readonly "legend-skin-moved": NoValues;
   readonly "legend-moved-up": Texts<"unit">;
+  readonly "title-areas": NoValues;
+  readonly "described-areas": NoValues;
+  readonly "area-cover": Texts<"name">;
+  readonly "area-stay-off": Texts<"name">;
+  readonly "legend-area": NoValues;
+  readonly "legend-sticks-out": NoValues;
+  readonly "legend-overlapped": NoValues;
   readonly "title-result": NoValues;
   readonly "described-result": NoValues;
   readonly "panel-result": Texts<"name" | "weeks">;

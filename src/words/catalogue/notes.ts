@@ -4,6 +4,7 @@ import type { FeedbackNotes } from "../../grading/internal.js";
 import type { BeyondNotes, FaceNotes } from "../../landmarks/internal.js";
 import type {
   AmountNotes,
+  AreaNotes,
   CarryNotes,
   CautionNotes,
   ComparisonFindingNotes,
@@ -72,6 +73,7 @@ export interface Notes
     WeighingNoteParts,
     WishNotes,
     WishLimitNotes,
+    AreaNotes,
     GradeNotes,
     UngradedNotes,
     FeedbackNotes,

@@ -87,6 +87,13 @@ export const LABELS = {
   "legend-found": "brow as it is found here",
   "legend-skin-moved": "from where it would be had the skin not moved",
   "legend-moved-up": "+ skin moved up, − down, in {unit} ± standard uncertainty",
+  "title-areas": "A plan over areas of skin",
+  "described-areas": "A plan with areas of skin; right and left are the client’s own.",
+  "area-cover": "{name}, to cover",
+  "area-stay-off": "{name}, to stay off",
+  "legend-area": "edge of an area of skin, shaded with its margin",
+  "legend-sticks-out": "sticks out of the planned brow",
+  "legend-overlapped": "overlapped by the planned brow",
   "title-result": "A plan and what came of it",
   "described-result":
     "Brows after the work over their plan, one capture below the other; right and left are the client’s own.",
