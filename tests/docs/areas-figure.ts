@@ -4,7 +4,7 @@ import type { SkinArea } from "brow-geometry/mapping";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
 
 /** Old pigment that sticks out of the right brow, and a scar across the left tail; both invented. */
-export const AREAS: readonly SkinArea[] = [
+const AREAS: readonly SkinArea[] = [
   {
     name: "old pigment",
     aim: "cover",
