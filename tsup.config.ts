@@ -60,11 +60,11 @@ async function takeVectorsAlone(): Promise<void> {
 /** Takes in nothing but gl-matrix, without the loop that it makes when its file is loaded. */
 const vectorsOnly: Plugin = {
   name: "vectors-only",
-  setup: ({ onLoad, onResolve }) => {
-    onResolve({ filter: /^\./ }, ({ path, importer }) =>
+  setup: (bundling) => {
+    bundling.onResolve({ filter: /^\./ }, ({ path, importer }) =>
       importer.includes("gl-matrix") ? undefined : { path, external: true },
     );
-    onLoad({ filter: /gl-matrix.esm.vec2\.js$/ }, ({ path }) => ({
+    bundling.onLoad({ filter: /gl-matrix.esm.vec2\.js$/ }, ({ path }) => ({
       contents: readFileSync(path, "utf8").replace(
         "export var forEach = function",
         "export var forEach = /* @__PURE__ */ function",
