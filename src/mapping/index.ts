@@ -22,6 +22,7 @@ export { planBrows, planOnPhoto, type PlanOptions } from "./plan/plan-brows.js";
 export { planDots } from "./dots/plan-dots.js";
 export { planOverlap } from "./plan/plan-overlap.js";
 export { BROW_HEIGHTS, type BrowHeights } from "./dots/average-brow.js";
+export { withHair } from "./dots/with-hair.js";
 export { type Bare, type BareOptions, withoutHair } from "./dots/without-hair.js";
 export { type PlannableFace, requirePlannable } from "./dots/plannable-face.js";
 export type { ReasonCode } from "./dots/notes.js";

@@ -311,6 +311,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawAreas(plan, [{ name: "a", aim: "cover", edge: [] }]),
     () => drawing.drawAreas(plan, [], { theme: "x" } as never),
   ],
+  withHair: [() => mapping.withHair(nobody, {}, mm(0))],
   withoutHair: [
     () => mapping.withoutHair(nobody, "right"),
     () => mapping.withoutHair(nobody, "both"),

@@ -1,9 +1,9 @@
 import { type Brow, type Face, type StandIn } from "../../landmarks/index.js";
-import { BY_HAND } from "../../landmarks/internal.js";
 import { FACE_MIDLINE, type FaceFrame, mirror, toFace, toPhoto } from "../../symmetry/index.js";
 import { otherSide, type Side, type Unit } from "../../units/index.js";
 import { refuse, refusingAs, requireWord, SIDES } from "../../units/internal.js";
 import { averageBrow, BROW_HEIGHTS, type BrowHeights, HEIGHTS_U } from "./average-brow.js";
+import { browsFrom } from "./brows-from.js";
 import { standInOf } from "./is-hair.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 
@@ -109,24 +109,13 @@ function atAverage<U extends Unit>(
     right: { ...inFace.right, brow: blank },
     left: { ...inFace.left, brow: blank },
   });
-  const { source } = face;
-  return requirePlannable({
-    ...face,
+  const brows = {
     right: { ...face.right, brow: placed(averageBrow(right, heights)) },
     left: { ...face.left, brow: placed(averageBrow(left, heights)) },
-    source: {
-      markup: "by-hand",
-      ringFactor: { value: 1, u: 0 },
-      depth: "none",
-      ...source,
-      uncertainty: {
-        default: BY_HAND,
-        ...source?.uncertainty,
-        landmarks: { ...source?.uncertainty.landmarks, brow: HEIGHTS_U },
-      },
-    },
-    standIns: [...notOfBrows(face), standIn("average-heights")],
-  });
+  };
+  return requirePlannable(
+    browsFrom({ ...face, ...brows }, HEIGHTS_U, [standIn("average-heights")]),
+  );
 }
 
 function standIn(instead: BareCode, side?: Side): StandIn {
