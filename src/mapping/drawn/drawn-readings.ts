@@ -18,7 +18,7 @@ import {
 } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { edgeOfDrawn } from "../plan/edge-of-drawn.js";
-import { type Row, slopesOf, zeros } from "../plan/mean-slopes.js";
+import { isAlike, type Row, slopesOf, zeros } from "../plan/mean-slopes.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "../plan/reading-rows.js";
 
@@ -26,33 +26,53 @@ import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "../pla
 export function readDrawn(
   dots: Sides<BrowDots<"mm">>,
   u: Length<"mm">,
-  { face, skin, choices }: BrowPlan,
+  plan: BrowPlan,
 ): SideReadings<Measured> {
-  const read = (of: Sides<BrowDots<"mm">>): Row => {
+  const readers = eachSide((side) => drawnReader(plan, side));
+  const read = (places: Row): Row => {
     const row = zeros(READ);
-    for (const side of SIDES) {
-      const dots = of[side];
-      const drawn = isWhole(dots) ? edgeOfDrawn(dots, choices.shape, skin) : undefined;
-      const edge = drawn ?? edgeOfDots(dots, skin);
-      const reading = readSide(dots, { side, landmarks: face[side], skin, edge });
-      fillSide(row, side, drawn === undefined ? withoutOutline(reading) : reading);
-    }
-    const [right, left] = [of.right.upperStart, of.left.upperStart];
-    row[BETWEEN] = right && left ? lengthBetween(right, left, skin) : Number.NaN;
+    const right = readers.right(places.slice(0, PLACES));
+    const left = readers.left(places.slice(PLACES));
+    fillSide(row, "right", right.reading);
+    fillSide(row, "left", left.reading);
+    row[BETWEEN] =
+      right.start && left.start ? lengthBetween(right.start, left.start, plan.skin) : Number.NaN;
     return row;
   };
   const places = rowOfDots(dots);
-  const columns = slopesOf(
-    (row) => read(eachSide((side) => dotsOf(side, row))),
-    places,
-    places.map(() => u * AT_CENTRE),
-  );
+  const steps = places.map(() => u * AT_CENTRE);
+  const columns = slopesOf(read, places, steps);
   const effects = columns.flatMap((column) => (column ? [column.map((slope) => slope * u)] : []));
-  return readingsFrom(read(dots), effects);
+  return readingsFrom(read(places), effects);
+}
+
+/** What is read on one side, and where its brow starts. */
+interface DrawnReading {
+  readonly at: Row;
+  readonly start: Point<"mm"> | undefined;
+  readonly reading: SideReading;
+}
+
+/** Reads one side, once for the same dots in a row: of two sides one moves at a time. */
+function drawnReader({ face, skin, choices }: BrowPlan, side: Side): (at: Row) => DrawnReading {
+  let last: DrawnReading | undefined;
+  return (at) => {
+    if (last !== undefined && isAlike(at, last.at, PLACES)) return last;
+    const dots = dotsIn(at);
+    const drawn = isWhole(dots) ? edgeOfDrawn(dots, choices.shape, skin) : undefined;
+    const edge = drawn ?? edgeOfDots(dots, skin);
+    const reading = readSide(dots, { side, landmarks: face[side], skin, edge });
+    const told = drawn === undefined ? withoutOutline(reading) : reading;
+    last = { at, start: dots.upperStart, reading: told };
+    return last;
+  };
 }
 
 /** A step for slopes at the centre: small against the bends of an outline, large against rounding. */
 const AT_CENTRE = 2 ** -10;
+
+/** How many numbers the dots of one side are. */
+const PLACES: number = 2 * DOT_NAMES.length;
 
 /** Where the dots of both brows lie, in the order of their names; NaN for a dot that was not drawn. */
 function rowOfDots(dots: Sides<BrowDots<"mm">>): Row {
@@ -73,11 +93,10 @@ function withoutOutline(reading: SideReading): SideReading {
   return onDots;
 }
 
-function dotsOf(side: Side, places: Row): BrowDots<"mm"> {
+function dotsIn(at: Row): BrowDots<"mm"> {
   const dots: { [Name in Dot]?: Point<"mm"> } = {};
-  const first = side === "right" ? 0 : 2 * DOT_NAMES.length;
   DOT_NAMES.forEach((dot, index) => {
-    const [x, y] = [places[first + 2 * index] as number, places[first + 2 * index + 1] as number];
+    const [x, y] = [at[2 * index] as number, at[2 * index + 1] as number];
     if (!Number.isNaN(x)) dots[dot] = flatPoint(x, y);
   });
   return dots;

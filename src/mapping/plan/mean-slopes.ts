@@ -118,3 +118,11 @@ export function zeros(size: number): Row {
 export function fillFrom(row: Row, start: number, part: Row): void {
   for (let index = 0; index < part.length; index += 1) row[start + index] = part[index] as number;
 }
+
+/** Whether rows begin with the same numbers, so many. */
+export function isAlike(one: Row, other: Row, size: number): boolean {
+  for (let index = 0; index < size; index += 1) {
+    if (!Object.is(one[index], other[index])) return false;
+  }
+  return true;
+}

@@ -9,7 +9,7 @@ import {
 import { eachSide, type Point, type Side } from "../../units/index.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { edgeOfDrawn } from "./edge-of-drawn.js";
-import { fillFrom, type Row, zeros } from "./mean-slopes.js";
+import { fillFrom, isAlike, type Row, zeros } from "./mean-slopes.js";
 import { fillMoves, MOVED } from "./moves.js";
 import { AFTER_DOTS, AFTER_UPPER, dotsIn, eyeIn, PLACED } from "./placed-row.js";
 import { BETWEEN, fillSide, READ } from "./reading-rows.js";
@@ -76,12 +76,4 @@ interface DrawnSide extends PlannedSide {
   readonly skin: Skin;
   readonly dots: CompleteDots<"mm">;
   readonly edge: BrowEdge;
-}
-
-/** Whether rows begin with the same numbers, so many. */
-function isAlike(one: Row, other: Row, size: number): boolean {
-  for (let index = 0; index < size; index += 1) {
-    if (!Object.is(one[index], other[index])) return false;
-  }
-  return true;
 }
