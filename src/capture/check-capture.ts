@@ -106,7 +106,10 @@ const HERE = "checkCapture";
 const USUAL_TOLERANCE = mm(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
 
 function limitsOf(purpose: CapturePurpose): CaptureLimits {
-  requireWord(HERE, "purpose", purpose, Object.keys(CAPTURE_LIMITS));
+  const names = Object.keys(CAPTURE_LIMITS);
+  if (!names.includes(purpose)) {
+    refuse("out-of-range", HERE, "purpose", purpose, `one of ${names.join(", ")}`);
+  }
   return CAPTURE_LIMITS[purpose];
 }
 

@@ -607,6 +607,7 @@ describe("checkCapture", () => {
       'limits.yaw.severity is "bad"; needs one of retake, caution',
     ],
     ["no options", undefined as never, {}, "options is missing; needs an object with a purpose"],
+    ["no purpose", {} as never, {}, "purpose is missing; needs one of map, record, research"],
     ["half a face", told(), { right: undefined as never }, "face.right is missing; needs an"],
     [
       "a mirrored baseline",

@@ -204,8 +204,8 @@ describe("the recipes", () => {
     });
     expect(printed.title).toBe("14 points (invented)");
     expect(printed.noted).toEqual([
-      "nose wing is only approximated: side of the nose. Check by eye whatever rests on it.",
-      "brow is only approximated: one line of three points, without thickness. Check by eye whatever rests on it.",
+      "The nose wing is only approximated: side of the nose. Check by eye whatever rests on it.",
+      "The brow is only approximated: one line of three points, without thickness. Check by eye whatever rests on it.",
     ]);
   });
 });

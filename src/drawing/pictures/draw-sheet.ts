@@ -1,4 +1,5 @@
 import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
+import { movesToMake } from "../../mapping/internal.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
@@ -92,7 +93,9 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       legend(
         [
           ...planLegend({ ...plan, reasons: [], cautions: [] }, words, { overlap }),
-          { text: label(words, "legend-move"), role: "move" },
+          ...(movesToMake(plan).every(({ kind }) => kind === "place")
+            ? []
+            : [{ text: label(words, "legend-move"), role: "move" } as const]),
         ],
         sheet,
       ),

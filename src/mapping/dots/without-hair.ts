@@ -44,7 +44,7 @@ export interface BareOptions {
  * const plan = planBrows(withoutHair(face, "right"));
  * plan.dots.right.upperStart; // → [-15, 20]
  * plan.reasons.filter(({ code }) => code === "hair-not-seen").map((reason) => say(reason));
- * // → ["The right brow has instead of hair: the other brow, mirrored. Guides and the ruler place its dots."]
+ * // → ["In place of hair, the right brow has the other brow, mirrored. Guides and the ruler place its dots."]
  * plan.choices.lead; // → "left"
  * ```
  */

@@ -11,7 +11,7 @@ export const CAUTIONS = {
   "scale-from-population-average":
     "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
   "brow-not-seen":
-    "This map has instead of hair: {instead:standIns}. Draw the borders of any hair by hand or take them from the picture: until then nothing is known there of what to remove, to fill or to move.",
+    "In place of hair, this map has {instead:standIns}. Draw the borders of any hair by hand or take them from the picture: until then nothing is known there of what to remove, to fill or to move.",
   "head-may-be-turned": "{finding}",
   "head-was-turned":
     "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and its chin held {pitch:0}° {where:levels} than on an average upright face, corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",

@@ -10,7 +10,7 @@ export const FACES = {
   "point-misplaced":
     "{landmark:landmarkPaths} is left out: its point does not lie where it should.",
   "stand-in":
-    "{landmark:landmarks} is only approximated: {instead:standIns}. Check by eye whatever rests on it.",
+    "The {landmark:landmarks} is only approximated: {instead:standIns}. Check by eye whatever rests on it.",
   "irises-narrowed":
     "The source draws irises {factor:2} ± {u:2} times as wide as they are: their edges were moved together.",
   corrected: "The average errors of its detector were taken out.",

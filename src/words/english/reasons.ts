@@ -21,7 +21,7 @@ export const REASONS = {
     "Start above the inner eye corner: the nose runs {angle:1}° off the midline (standard uncertainty {u:1}°), more than the {limit}° that others notice, so its wings do not tell where a brow starts.",
   "start-chosen": "Start as chosen: {convention:rules}.",
   "hair-not-seen":
-    "The {side:sides} brow has instead of hair: {instead:standIns}. Guides and the ruler place its dots.",
+    "In place of hair, the {side:sides} brow has {instead:standIns}. Guides and the ruler place its dots.",
   "arch-natural":
     "Arch where it grows on the {side:sides} brow, as far as that is seen (±{u:1mm}): {share:2} eye widths from the inner eye corner.",
   "arch-moved-outward":

@@ -17,7 +17,7 @@ export const WEIGHING = {
   "lid-room-unknown":
     "What happens to the space between upper lid and brow is not known: pupil, upper lid or lower border are missing.",
   "front-share":
-    "Front share {right:shares} (right) and {left:shares} (left); asked for was {asked:shares}.",
+    "Front share {right:shares} (right) and {left:shares} (left), held against {asked:shares}.",
   "lid-room-closes":
     "Ruled out: it closes the space between upper lid and brow on the {side:sides} by {by:1mm}, at most {most:mm} were allowed.",
   "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",

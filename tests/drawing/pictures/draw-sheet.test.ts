@@ -53,6 +53,13 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
     },
   );
 
+  it("explains the arrows of moves where there are any", () => {
+    const arrows = pages.some((page) =>
+      withClass(page, "move").some(({ attributes }) => attributes.class !== "move"),
+    );
+    expect(wordsOf(pages).includes("move, numbered as below")).toBe(arrows);
+  });
+
   it("says every move once, as the step of its number, and every caution", () => {
     const written = wordsOf(pages);
     const steps = workSteps(plan);

@@ -88,7 +88,7 @@ describe("a face from the face mesh", () => {
       of.notes?.filter(({ code }) => code === "stand-in").map(({ values }) => values);
     expect(noted(face)).toEqual(face.standIns);
     expect(face.notes?.map((note) => say(note))).toContain(
-      "nose wing is only approximated: where the nose wing meets the cheek. Check by eye whatever rests on it.",
+      "The nose wing is only approximated: where the nose wing meets the cheek. Check by eye whatever rests on it.",
     );
     const chinless = fromMarkup("mesh-478", landmarks, {
       ...normalised,

@@ -55,7 +55,7 @@ describe("a face from millimetres", () => {
     expect(face.notes?.map((note) => [note.code, say(note)])).toEqual([
       [
         "stand-in",
-        "base of the nose is only approximated: base of the septum. Check by eye whatever rests on it.",
+        "The base of the nose is only approximated: base of the septum. Check by eye whatever rests on it.",
       ],
     ]);
   });

@@ -76,12 +76,12 @@ describe("a plan of brows that are guessed", () => {
     const plan = planBrows(guessed);
     const said = plan.reasons.filter(({ code }) => code === "hair-not-seen");
     expect(said.map((reason) => say(reason))).toEqual([
-      "The right brow has instead of hair: the mesh's brow template, not the hair itself. Guides and the ruler place its dots.",
-      "The left brow has instead of hair: the mesh's brow template, not the hair itself. Guides and the ruler place its dots.",
+      "In place of hair, the right brow has the mesh's brow template, not the hair itself. Guides and the ruler place its dots.",
+      "In place of hair, the left brow has the mesh's brow template, not the hair itself. Guides and the ruler place its dots.",
     ]);
     const caution = plan.cautions.find(({ code }) => code === "brow-not-seen");
     expect(caution && say(caution)).toBe(
-      "This map has instead of hair: the mesh's brow template, not the hair itself. Draw the borders of any hair by hand or take them from the picture: until then nothing is known there of what to remove, to fill or to move.",
+      "In place of hair, this map has the mesh's brow template, not the hair itself. Draw the borders of any hair by hand or take them from the picture: until then nothing is known there of what to remove, to fill or to move.",
     );
   });
 
