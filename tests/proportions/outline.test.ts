@@ -116,11 +116,24 @@ describe("outline", () => {
     expectClose(areaOf({}) - areaOf({ softFront: mm(4) }), (32 * 6) / 20, 1e-9);
   });
 
+  it("is refused where its front would be set back behind a border that rises steeply", () => {
+    const steep = {
+      upperStart: mm([14, 19]),
+      upperArch: mm([33.4, 29.15]),
+      tailEnd: mm([49.4, 25.15]),
+    };
+    const stations = { start: mm(9.37), body: mm(2), arch: mm(6) };
+    const shape = { angularity: 0.5, frontRoundness: 1, softFront: mm(4.7) };
+    const error = refusal(() => outline(completeDots(steep, stations, shape), shape));
+    expect([error.code, error.detail.field]).toEqual(["inconsistent", "dots.lowerStart"]);
+  });
+
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
     "never passes its start line, and touches it",
     ({ upper, stations }, shape) => {
-      const { front } = outline(completeDots(upper, stations, shape), shape);
-      const nearest = Math.min(...flatten(front, mm(1e-4)).map(([x]) => x));
+      const drawn = drawnOrRefused(completeDots(upper, stations, shape), shape);
+      if (drawn === undefined) return;
+      const nearest = Math.min(...flatten(drawn.front, mm(1e-4)).map(([x]) => x));
       expectClose(nearest, upper.upperStart[0], 1e-3);
       expect(nearest).toBeGreaterThanOrEqual(upper.upperStart[0] - 1e-9);
     },
@@ -306,7 +319,11 @@ describe("outline", () => {
     "is the mirrored outline on the other side",
     ({ upper, stations }, shape) => {
       const dots = completeDots(upper, stations, shape);
-      const [own, image] = [outline(dots, shape), outline(mirror(dots, FACE_MIDLINE), shape)];
+      const [own, image] = [dots, mirror(dots, FACE_MIDLINE)].map((of) =>
+        drawnOrRefused(of, shape),
+      );
+      expect(image === undefined).toBe(own === undefined);
+      if (own === undefined || image === undefined) return;
       for (const part of ["upper", "lower", "front"] as const) {
         expectClose(
           image[part].map((cubic) => cubic.map((point) => mirror(point, FACE_MIDLINE))),
@@ -318,7 +335,7 @@ describe("outline", () => {
   );
 });
 
-/** Slanting start lines may be refused, and then only for the front edge. */
+/** Slanting start lines and soft fronts may be refused, and then only for the front edge. */
 function drawnOrRefused(
   dots: OutlineDots,
   shape: OutlineOptions,
