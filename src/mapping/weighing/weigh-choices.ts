@@ -52,10 +52,10 @@ export function weighChoices(
     const known = isSeen ? landmarkUncertainty(face, "brow") : Infinity;
     const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
     return {
-      rows: rows
-        .map((row) => ({ row, rank: rankOf(row, known) }))
-        .sort((one, other) => compareRanks(one.rank, other.rank))
-        .map(({ row }) => row),
+      rows: inOrder(
+        rows.map((row) => ({ row, ranks: ranksOf(row) })),
+        [0, 0, 0, known, known],
+      ).map(({ row }) => row),
       notes: [
         weighingNote("same-landmarks"),
         weighingNote("order"),
@@ -74,20 +74,43 @@ function weigh(choices: Choices, grown: GrownBrows, most: Length<"mm"> | undefin
   }
 }
 
-/** What rows are sorted by, the most telling first. */
-function rankOf(row: WeighedChoice, known: number): readonly number[] {
+/** A row, and what it is sorted by. */
+interface RankedRow {
+  readonly row: WeighedChoice;
+  readonly ranks: readonly number[];
+}
+
+/**
+ * Rows by their ranks, the most telling first. Those that differ from the least by no more than its
+ * tolerance tie; those that tie in all keep the order in which their choices were given.
+ */
+function inOrder(
+  rows: readonly RankedRow[],
+  [tolerance, ...tolerances]: readonly number[],
+  rank = 0,
+): readonly RankedRow[] {
+  if (tolerance === undefined || rows.length < 2) return rows;
+  const at = ({ ranks }: RankedRow): number => ranks[rank] ?? 0;
+  const least = Math.min(...rows.map(at));
+  const isTied = (one: RankedRow): boolean => at(one) - least <= tolerance;
+  return [
+    ...inOrder(rows.filter(isTied), tolerances, rank + 1),
+    ...inOrder(
+      rows.filter((one) => !isTied(one)),
+      [tolerance, ...tolerances],
+      rank,
+    ),
+  ];
+}
+
+/** What rows are sorted by: kind, findings, measures that differ, mean and greatest move. */
+function ranksOf(row: WeighedChoice): readonly number[] {
   if (row.kind === "no-solution") return [2];
   const apart = row.comparison.differences.filter(
     ({ decision }) => decision?.outcome === "outside",
   ).length;
-  const moves = Math.round(row.meanMove / known);
-  return [row.kind === "usable" ? 0 : 1, row.findings.length, apart, moves];
-}
-
-/** Rows that tie keep the order in which their choices were given. */
-function compareRanks(one: readonly number[], other: readonly number[]): number {
-  const telling = one.findIndex((value, index) => value !== other[index]);
-  return telling < 0 ? 0 : (one[telling] ?? 0) - (other[telling] ?? 0);
+  const { kind, findings, meanMove, greatestMove } = row;
+  return [kind === "usable" ? 0 : 1, findings.length, apart, meanMove, greatestMove.by];
 }
 
 function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): void {

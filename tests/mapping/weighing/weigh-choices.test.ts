@@ -1,13 +1,18 @@
 import {
   type Choices,
+  faceFrame,
   mm,
   outline,
   type Pin,
   planBrows,
   planDots,
   type PlannableFace,
+  requirePlannable,
   say,
+  type Scale,
+  toFace,
 } from "brow-geometry";
+import { landmarkUncertainty } from "brow-geometry/landmarks";
 import {
   everyChoice,
   weighChoices,
@@ -21,6 +26,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
+import { londonFaces } from "../../support/london-faces.js";
 import { refusal } from "../../support/refusal.js";
 import { type SyntheticFace, syntheticFace } from "../../support/synthetic-face.js";
 
@@ -40,6 +46,14 @@ function onlyRow(face: PlannableFace, choices: Choices, options?: WeighOptions):
   const [row] = weighChoices(face, [choices], options).rows;
   if (row === undefined || row.kind === "no-solution") return expect.fail("it was not planned");
   return row;
+}
+
+/** Rows with as many findings, and measures in which the sides differ, as another one. */
+function isAlike(to: PlannedChoice | undefined): (row: PlannedChoice) => boolean {
+  const outside = (row: PlannedChoice): number =>
+    row.comparison.differences.filter(({ decision }) => decision?.outcome === "outside").length;
+  return (row) =>
+    to !== undefined && row.findings.length === to.findings.length && outside(row) === outside(to);
 }
 
 const codes = ({ reasons }: WeighedChoice): readonly string[] => reasons.map(({ code }) => code);
@@ -148,15 +162,13 @@ describe("weighChoices", () => {
     it("puts shapes with fewer findings first, and smaller moves where the sides are left even", () => {
       const usable = rows.flatMap((row) => (row.kind === "usable" ? [row] : []));
       expect(usable.length).toBeGreaterThan(60);
-      // Placed by hand, to 0.26 mm: moves that differ by less do not rank.
-      const ranks = usable.map(({ findings, meanMove }) => [
-        findings.length,
-        Math.round(meanMove / 0.26),
-      ]);
-      const sorted = [...ranks].sort(
-        ([some = 0, near = 0], [more = 0, far = 0]) => some - more || near - far,
-      );
-      expect(ranks).toEqual(sorted);
+      const found = usable.map(({ findings }) => findings.length);
+      expect(found).toEqual([...found].sort((some, more) => some - more));
+      // Placed by hand, to 0.26 mm: no move stands before one that is smaller by more.
+      const moves = usable.filter(isAlike(usable[0])).map(({ meanMove }) => meanMove);
+      moves.forEach((move, index) => {
+        expect(move - Math.min(...moves.slice(index))).toBeLessThanOrEqual(0.26);
+      });
       // Brows kept as they grow take the same moves half-way as from either side; guides do not.
       const byGuides = everyChoice({ keepHair: mm(0) }).filter(({ start }) => start !== "natural");
       expect(weighChoices(face, byGuides).rows[0]?.choices.lead).toBe("middle");
@@ -169,6 +181,27 @@ describe("weighChoices", () => {
         expect(kinds.slice(first).every((kind) => kind === "no-solution")).toBe(true);
       }
     });
+  });
+
+  it("lets no moves rank that differ from the smallest by less than the hair is known", () => {
+    const asked = everyChoice();
+    for (const { hand, millimetres: factor } of londonFaces().slice(0, 3)) {
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      const real = requirePlannable(toFace(hand, faceFrame(hand, scale)));
+      const rows = weighChoices(real, asked).rows.flatMap((row) =>
+        row.kind === "usable" ? [row] : [],
+      );
+      const alike = rows.filter(isAlike(rows[0]));
+      const least = Math.min(...alike.map(({ meanMove }) => meanMove));
+      const known = landmarkUncertainty(real, "brow");
+      const near = alike.filter(({ meanMove }) => meanMove - least <= known);
+      expect(alike.slice(0, near.length)).toEqual(near);
+      const most = Math.min(...near.map(({ greatestMove }) => greatestMove.by));
+      const nearest = near.filter(({ greatestMove }) => greatestMove.by - most <= known);
+      expect(near.slice(0, nearest.length)).toEqual(nearest);
+      const given = nearest.map(({ choices }) => asked.indexOf(choices));
+      expect(given).toEqual([...given].sort((one, other) => one - other));
+    }
   });
 
   it("puts brows that pins leave uneven behind even ones, and names the measures", () => {
