@@ -7,13 +7,17 @@ import {
   planDots,
   px,
   requirePlannable,
+  type Scale,
   scaleFromIris,
   scaleFromReference,
   toFace,
 } from "brow-geometry";
 import { reflectAcross } from "brow-geometry/geometry";
+import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close.js";
+import { foundFace, londonFaces } from "../support/london-faces.js";
+import { refusal } from "../support/refusal.js";
 import {
   faceOfMesh,
   faceOfPoints68,
@@ -46,4 +50,37 @@ describe("every real face, turned and tilted ones too,", () => {
     // The outer points of the nostril row only stand for alare.
     expect(choices.start).toBe("endocanthion-vertical");
   });
+});
+
+describe("a plan of 102 real faces, by hand and as two detectors found them,", () => {
+  const faces = londonFaces().flatMap((found) => {
+    const { hand, millimetres: factor } = found;
+    const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+    return [hand, foundFace(found, "mesh-478"), foundFace(found, "points-68")].map((photo) =>
+      requirePlannable(toFace(photo, faceFrame(photo, scale))),
+    );
+  });
+  const anyConflict = fc.record({
+    lead: fc.constantFrom("right", "left", "middle"),
+    levels: fc.constantFrom("right", "left", "middle", "higher"),
+    arch: fc.constantFrom("natural", "brow-length-share"),
+    tailHeight: fc.constantFrom("natural", "level-with-lower-start", "level-with-upper-start"),
+  });
+
+  test.prop([fc.constantFrom(...faces), anyConflict], { numRuns: 200 })(
+    "settles what one brow lets be and the other does not, and is refused over the eye alone",
+    (face, choices) => {
+      const isPlanned = (): boolean => {
+        try {
+          return planDots(face, choices).dots.left.tailEnd.every(Number.isFinite);
+        } catch {
+          return false;
+        }
+      };
+      if (isPlanned()) return;
+      expect(refusal(() => planDots(face, choices)).detail.field).toMatch(
+        /^space over the .* lid$/,
+      );
+    },
+  );
 });
