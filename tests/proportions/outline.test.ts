@@ -119,11 +119,11 @@ describe("outline", () => {
   it("is refused where its front would be set back behind a border that rises steeply", () => {
     const steep = {
       upperStart: mm([14, 19]),
-      upperArch: mm([33.4, 29.15]),
+      upperArch: mm([33.4, 31]),
       tailEnd: mm([49.4, 25.15]),
     };
-    const stations = { start: mm(9.37), body: mm(2), arch: mm(6) };
-    const shape = { angularity: 0.5, frontRoundness: 1, softFront: mm(4.7) };
+    const stations = { start: mm(10), body: mm(2), arch: mm(6) };
+    const shape = { angularity: 0.5, frontRoundness: 1, softFront: mm(6) };
     const error = refusal(() => outline(completeDots(steep, stations, shape), shape));
     expect([error.code, error.detail.field]).toEqual(["inconsistent", "dots.lowerStart"]);
   });
