@@ -15,6 +15,7 @@ import {
   type PlannableFace,
   requirePlannable,
   type Scale,
+  scaleFromIris,
   shapeFindings,
   toFace,
 } from "brow-geometry";
@@ -23,6 +24,12 @@ import { outlinePath } from "brow-geometry/proportions";
 import type { Point, Polyline } from "brow-geometry";
 import { SIDES } from "../../src/units/internal.js";
 import { foundFace, londonFaces } from "../support/london-faces.js";
+import {
+  faceOfMesh,
+  faceOfPoints68,
+  meshSamples,
+  points68Samples,
+} from "../support/sample-faces.js";
 
 const CHOICES: readonly (readonly [title: string, choices: Choices])[] = [
   ["nothing chosen", {}],
@@ -53,10 +60,20 @@ interface Seen {
 
 function sheets(): Readonly<Record<string, readonly Seen[]>> {
   const faces = londonFaces();
+  const irises = meshSamples.map((sample) => scaleFromIris(faceOfMesh(sample)).factor);
   return {
     "by-hand": faces.map(({ hand, millimetres }) => ({ photo: hand, millimetres })),
     "face-mesh": faces.map((face) => ({ ...face, photo: foundFace(face, "mesh-478") })),
     "points-68": faces.map((face) => ({ ...face, photo: foundFace(face, "points-68") })),
+    "face-mesh-samples": meshSamples.map((sample, index) => ({
+      photo: faceOfMesh(sample),
+      millimetres: irises[index] ?? Number.NaN,
+    })),
+    // The same people in the same order: the irises of the mesh tell their scale.
+    "points-68-samples": points68Samples.map((sample, index) => ({
+      photo: faceOfPoints68(sample),
+      millimetres: irises[index] ?? Number.NaN,
+    })),
   };
 }
 
