@@ -78,7 +78,7 @@ export function startOf(curve: HermiteCurve): HermiteKnot {
   return curve[0] as HermiteKnot;
 }
 
-const LOWER_DOTS = ["lowerStart", "lowerBody", "lowerArch"] as const;
+export const LOWER_DOTS = ["lowerStart", "lowerBody", "lowerArch"] as const;
 
 /** Vertical thickness over the distance from the midline, from the lower dots to the tail end. */
 function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {

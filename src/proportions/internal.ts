@@ -10,3 +10,4 @@ export { requireShape, SHAPES } from "./outline-shape.js";
 export { meetSight, middleOver } from "./meet-guide.js";
 export { dotsAnew } from "./natural-dots.js";
 export { outwardsOf } from "./upper-border.js";
+export { LOWER_DOTS } from "./brow-curves.js";

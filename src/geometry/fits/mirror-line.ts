@@ -85,7 +85,7 @@ export function mirrorFitOf<U extends Unit>(
     ? robustAxis(terms)
     : { axis: leastSquaresAxis(terms), growth: Infinity };
   if (!favoursDirection(axis)) {
-    const need = "points with one mirror line";
+    const need = "one mirror line";
     refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
   }
   const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
@@ -122,7 +122,7 @@ function robustAxis(terms: readonly MirrorTerm[]): GrownAxis {
   const axis = growth < MOST_GROWTH ? bisquareAxis(terms, start, growth) : undefined;
   if (axis !== undefined) return { axis, growth };
   const points = terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]);
-  const need = "points that mirror each other";
+  const need = "mirrored points";
   refuse("inconsistent", "bestMirrorLine", "pairs", points, need);
 }
 

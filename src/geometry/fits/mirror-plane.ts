@@ -61,7 +61,7 @@ export function bestMirrorPlane<U extends Unit>(
   const everything = pairs.map(() => 1);
   const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
   if (!favoursNormal(plane)) {
-    const need = "points with one mirror plane";
+    const need = "one mirror plane";
     refusePairs("ill-conditioned", "bestMirrorPlane", pairs, need);
   }
   const shares = robust ? bisquareShares(pairs, plane) : everything;

@@ -6,7 +6,7 @@ import {
   type StartConvention,
 } from "../../landmarks/index.js";
 import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
-import { ARCH_EYE_WIDTH_SHARE } from "../../proportions/internal.js";
+import { ARCH_EYE_WIDTH_SHARE, LOWER_DOTS } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
@@ -62,12 +62,11 @@ export function settleChoices(
   const tailHeight = choices.tailHeight ?? "natural";
   const pins = choices.pins ?? [];
   const carry = choices.carry ?? "mirror";
-  // A pinned dot, and the one that mirrors it, lies where it does for the pin's reason alone; a brow
-  // carried by measure begins at its own start.
+  // A pinned dot, and the one that mirrors it, lies where it does for the pin's reason alone, and
+  // pinned lower dots make their own thickness; a brow carried by measure begins at its own start.
+  const isPinned = (dot: Dot): boolean => pins.some((pin) => pin.dot === dot);
   const unlessPinned = <Said>(dot: Dot, reasons: readonly Said[]): readonly Said[] =>
-    pins.some((pin) => pin.dot === dot) && (carry === "mirror" || dot !== "upperStart")
-      ? []
-      : reasons;
+    isPinned(dot) && (carry === "mirror" || dot !== "upperStart") ? [] : reasons;
   return {
     value: {
       lead,
@@ -100,7 +99,7 @@ export function settleChoices(
           height: tailHeight,
         }),
       ]),
-      ...thickness.reasons,
+      ...(LOWER_DOTS.every(isPinned) ? [] : thickness.reasons),
       ...pins.map(({ side, dot, by = reason("the-artist"), reason: why }) =>
         reason("pinned", {
           side,

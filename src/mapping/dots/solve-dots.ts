@@ -90,7 +90,7 @@ export function asksOf(
     const meeting = intersect(line, level);
     if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
     const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
-    refuse("no-solution", "planDots", field, line.direction, "a direction that is not level");
+    refuse("no-solution", "planDots", field, line.direction, "no level direction");
   };
   const meet = (convention: GuideConvention, share?: number, told: Tell = tell): SidePlace => {
     const { mark } = GUIDES[convention];

@@ -327,6 +327,20 @@ describe("planDots", () => {
       expect(dots.right.upperArch[1] - dots.right.lowerArch[1]).toBeCloseTo(9, 9);
     });
 
+    it("on every lower dot leave no other reason for a thickness", () => {
+      const { left } = planDots(syntheticFace()).dots;
+      const fuller = (["lowerStart", "lowerBody", "lowerArch"] as const).map((dot): Pin => ({
+        side: "left",
+        dot,
+        at: mm([left[dot][0], left[dot][1] - 1]),
+      }));
+      const told = (pins: readonly Pin[]): readonly string[] =>
+        codes(syntheticFace(), { pins }).filter((code) => code.startsWith("thickness-"));
+      expect(told([])).toHaveLength(1);
+      expect(told(fuller.slice(1))).toHaveLength(1);
+      expect(told(fuller)).toEqual([]);
+    });
+
     it.each([
       [
         "two for one dot",
