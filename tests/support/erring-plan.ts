@@ -64,11 +64,13 @@ export function erringPlan({ face, frame, choices }: BrowPlan, pitchU: number): 
       ) as Beside;
       const erring = withMoves(face, sumOf(sources, amounts), 1);
       const held = raised(erring, beside.pitch * pitchU, frame);
-      const seen = requirePlannable(frames(held, frame, beside));
-      const own = skinOf(seen);
-      const deepened = deepen(own, 1 + beside.depth * skinUncertainty(own));
-      const skin = { ...deepened, setBack: SET_BACK.value + beside.setBack * SET_BACK.u };
-      return refusedAsNaN(() => readings(seen, skin, choices), 2 * OF_ONE_MAP);
+      return refusedAsNaN(() => {
+        const seen = requirePlannable(frames(held, frame, beside));
+        const own = skinOf(seen);
+        const deepened = deepen(own, 1 + beside.depth * skinUncertainty(own));
+        const skin = { ...deepened, setBack: SET_BACK.value + beside.setBack * SET_BACK.u };
+        return readings(seen, skin, choices);
+      }, 2 * OF_ONE_MAP);
     },
   };
 }
