@@ -41,7 +41,7 @@ export const CAUTIONS = {
   "lid-space-closes":
     "The space between lid and brow closes by {value:1mm} on the {side:sides}, more than {limit:mm}: choose a thinner brow, or higher levels.",
   "dot-far-off":
-    "The {dot:dots} of the {side:sides} brow lies {value:1mm} from where its borders have it, more than {limit:mm}: check the landmarks, or choose another guide.",
+    "The {dot:dots} of the {side:sides} brow lies {value:1mm} from where its borders have it, more than {limit:mm}: check the landmarks, and whether hair is missing there, or choose another guide.",
   "brow-displaced":
     "The {side:sides} brow stands {size:1mm} {where:levels} in the later capture, more than {limit:mm}: it was raised or drawn down in one of them, or the client lay down. Plan from the upright, relaxed one.",
 } as const;
