@@ -18,9 +18,9 @@ import { legend, type LegendEntry, planLegend } from "./legend.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 
 /**
- * A plan with areas of skin, such as old pigment or a scar: each by its edge, its margin dotted around it; what sticks
- * out of the planned brows or is overlapped by them hatched, with a dot where it reaches farthest, and what there is
- * to say of each beneath.
+ * A plan with areas of skin, such as old pigment or a scar: each by its edge, shaded with its margin; what sticks out of
+ * the planned brows or is overlapped by them hatched, with a dot where it reaches farthest, and what there is to say
+ * of each beneath.
  *
  * @throws GeometryError as `checkAreas`, and `out-of-range` for an unknown theme
  *
