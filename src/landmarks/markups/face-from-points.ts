@@ -8,7 +8,7 @@ import {
   type Side,
   type Sides,
 } from "../../units/index.js";
-import { refuse } from "../../units/internal.js";
+import { requireWord } from "../../units/internal.js";
 import { correctIrises } from "./correct-irises.js";
 import { correctErrors } from "../errors/correct-errors.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
@@ -170,10 +170,8 @@ function alareOf(where: string, table: IndexTable, options: MarkupOptions): stri
   const choices = Object.keys(table.alare);
   const [usual = "none"] = choices;
   const { alare: name = usual } = options;
-  if (name === "none") return undefined;
-  if (choices.includes(name)) return name;
-  const need = [...choices, "none"].map((known) => `"${known}"`).join(" or ");
-  refuse("out-of-range", where, "alare", name, need);
+  requireWord(where, "alare", name, [...choices, "none"]);
+  return name === "none" ? undefined : name;
 }
 
 function sourceOf(

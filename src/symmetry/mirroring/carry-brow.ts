@@ -1,7 +1,7 @@
 import type { Brow, CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
 import { length, type Length, otherSide, type Point, type Side } from "../../units/index.js";
-import { requireWord } from "../../units/internal.js";
+import { refuse, requireWord } from "../../units/internal.js";
 import { carryByRuler } from "./carry-by-ruler.js";
 import { FACE_MIDLINE, mirror } from "./mirror.js";
 import { mapDots } from "./shape.js";
@@ -83,6 +83,7 @@ export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedB
       fromMirror: shiftsBetween(image, image, side),
     };
   }
+  requireOutwards(leading);
   const carry = carryByRuler(leading, options.start, options.skin);
   const dots = mapDots(leading.dots, carry);
   const brow = leading.brow === undefined ? {} : { brow: mapBrow(leading.brow, carry) };
@@ -101,4 +102,13 @@ function shiftsBetween(
     return [dot, { outward, up: length<"mm">(after.height - before.height) }];
   });
   return Object.fromEntries(shifts) as CarriedBrow["fromMirror"];
+}
+
+function requireOutwards({ side, dots }: LeadingBrow): void {
+  const [start, arch, end] = [dots.upperStart, dots.upperArch, dots.tailEnd].map(
+    (dot) => placeOnSide(dot, side).distance,
+  ) as [number, number, number];
+  if (start < arch && arch < end) return;
+  const need = "start, arch, tail end outwards";
+  refuse("out-of-range", "carryBrow", "dots", [start, arch, end], need);
 }

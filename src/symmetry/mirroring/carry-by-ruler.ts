@@ -6,7 +6,10 @@ import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
 
 /**
  * What carries the points of a brow to the other side by measure: arch and tail end by the ruler from the
- * other side's own start, the rest along with the dots.
+ * other side's own start, the rest along with the dots, by straight interpolation over the distance from
+ * the midline. What lies at one distance moves as one, so vertical thickness stays.
+ *
+ * @param dots start, arch and tail end in this order from the midline
  */
 export function carryByRuler(
   { side, dots }: { readonly side: Side; readonly dots: CompleteDots<"mm"> },
@@ -15,19 +18,36 @@ export function carryByRuler(
 ): (point: Point<"mm">) => Point<"mm"> {
   const onto = otherSide(side);
   const { upperStart, upperArch, tailEnd } = dots;
+  const [from, peak, end] = [upperStart, upperArch, tailEnd].map((dot) =>
+    placeOnSide(dot, side),
+  ) as [SidePlace, SidePlace, SidePlace];
   const front = lengthBetween(upperStart, upperArch, skin);
   const tail = lengthBetween(upperArch, tailEnd, skin);
   const ownStart = placeOnSide(start, onto);
-  const archHeight = placeOnSide(upperArch, side).height;
-  const arch = placeByRuler("front", ownStart, front, archHeight, onto, skin);
-  const tailHeight = placeOnSide(tailEnd, side).height;
-  const end = placeByRuler("tail", arch, tail, tailHeight, onto, skin);
-  const knots = [
-    { from: placeOnSide(upperStart, side), to: ownStart },
-    { from: placeOnSide(upperArch, side), to: arch },
-    { from: placeOnSide(tailEnd, side), to: end },
-  ];
-  return warp("carryBrow", knots, side, onto);
+  const arch = placeByRuler("front", ownStart, front, peak.height, onto, skin);
+  const ownEnd = placeByRuler("tail", arch, tail, end.height, onto, skin);
+  return (point) => {
+    const { distance, height } = placeOnSide(point, side);
+    const [alongFront, alongTail] = [shareOf(distance, from, peak), shareOf(distance, peak, end)];
+    const shift = (axis: keyof SidePlace): number => {
+      const [first, middle, last] = [
+        ownStart[axis] - from[axis],
+        arch[axis] - peak[axis],
+        ownEnd[axis] - end[axis],
+      ];
+      return first + alongFront * (middle - first) + alongTail * (last - middle);
+    };
+    return pointOnSide(
+      { distance: distance + shift("distance"), height: height + shift("height") },
+      onto,
+    );
+  };
+}
+
+/** How much of the way from one place to the next lies nearer the midline, from 0 to 1. */
+function shareOf(distance: number, from: SidePlace, to: SidePlace): number {
+  const share = (distance - from.distance) / (to.distance - from.distance);
+  return Math.min(Math.max(share, 0), 1);
 }
 
 /** The place at a height, farther out than another, that is so far from it by ruler. */
@@ -47,61 +67,4 @@ function placeByRuler(
   if (distance !== undefined) return { distance, height };
   const need = `${Math.abs(height - from.height).toFixed(1)} mm or more, its rise`;
   refuse("no-solution", "carryBrow", `${stretch} by ruler`, size, need);
-}
-
-/** Where one dot of a brow goes, on its own side or on the other. */
-export interface Knot {
-  readonly from: SidePlace;
-  readonly to: SidePlace;
-}
-
-/**
- * Takes every point of a brow along with a few of its dots, by straight interpolation over the distance
- * from the midline. What lies at one distance moves as one, so vertical thickness stays.
- */
-export function warp(
-  where: string,
-  knots: readonly Knot[],
-  from: Side,
-  onto: Side,
-): (point: Point<"mm">) => Point<"mm"> {
-  requireOrder(where, knots);
-  return (point) => {
-    const { distance, height } = placeOnSide(point, from);
-    const { outward, up } = shiftAt(distance, knots);
-    return pointOnSide({ distance: distance + outward, height: height + up }, onto);
-  };
-}
-
-interface Shift {
-  readonly outward: number;
-  readonly up: number;
-}
-
-function shiftAt(distance: number, knots: readonly Knot[]): Shift {
-  const next = knots.findIndex(({ from }) => from.distance >= distance);
-  const outer = knots[next === -1 ? knots.length - 1 : next] as Knot;
-  const inner = next === -1 ? outer : (knots[Math.max(next - 1, 0)] as Knot);
-  const [before, after] = [shiftOf(inner), shiftOf(outer)];
-  const width = outer.from.distance - inner.from.distance;
-  const share = width === 0 ? 0 : (distance - inner.from.distance) / width;
-  return {
-    outward: before.outward + share * (after.outward - before.outward),
-    up: before.up + share * (after.up - before.up),
-  };
-}
-
-function shiftOf({ from, to }: Knot): Shift {
-  return { outward: to.distance - from.distance, up: to.height - from.height };
-}
-
-function requireOrder(where: string, knots: readonly Knot[]): void {
-  for (const end of ["from", "to"] as const) {
-    const distances = knots.map((knot) => knot[end].distance);
-    if (distances.every((one, index) => index === 0 || one > (distances[index - 1] as number))) {
-      continue;
-    }
-    const need = "start, arch, tail end outwards";
-    refuse("out-of-range", where, end === "from" ? "dots" : "result", distances, need);
-  }
 }

@@ -303,7 +303,8 @@ describe("alare by name", () => {
     expect(without.right.alare).toBeUndefined();
     expect(without.standIns?.map(({ landmark }) => landmark)).not.toContain("alare");
     const error = refusal(() => one.read(one.points, { alare: "toString" }));
-    expect(error.message).toContain(`alare is "toString"; needs "`);
+    expect(error.message).toContain('alare is "toString"; needs one of ');
+    expect(error.message).toMatch(new RegExp(`[ ,]${alare}(, .+)?, none$`));
   });
 });
 
