@@ -9,7 +9,7 @@ import {
 import { BORDER_END, middleOver, outwardsOf } from "../../proportions/internal.js";
 import { length } from "../../units/index.js";
 
-/** How far a planned border lies from the hair's; NaN where the hair has none there. */
+/** How far a planned border lies from the hair's; NaN where the hair has none there, nor within 5 mm of a tail's tip. */
 export type BorderMove = readonly [up: number, outward: number];
 
 /** The ends of a border: inside it a border goes up and down only, and a dot that slides along it moves nothing. */
@@ -28,11 +28,10 @@ export function borderMove(
   const at = planned[dot];
   const x = length<"mm">(at[0]);
   const border = hair[DOTS[dot].border];
+  const end = ENDS.includes(dot) ? natural[dot] : undefined;
+  const outward = end === undefined ? Number.NaN : outwardsOf(planned) * (x - end[0]);
+  if (dot === "tailEnd" && outward > BORDER_END) return [Number.NaN, outward];
   const grown =
     dot === "tailEnd" ? middleOver(x, hair) : border && heightOver(x, border, BORDER_END);
-  const end = ENDS.includes(dot) ? natural[dot] : undefined;
-  return [
-    grown === undefined ? Number.NaN : at[1] - grown,
-    end === undefined ? Number.NaN : outwardsOf(planned) * (x - end[0]),
-  ];
+  return [grown === undefined ? Number.NaN : at[1] - grown, outward];
 }

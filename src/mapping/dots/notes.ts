@@ -46,6 +46,7 @@ export const REASONS_FOR = {
   events: [
     "hair-kept",
     "border-extended",
+    "tail-completed",
     "guide-missed",
     "carried-by-measure",
     "pinned",
@@ -121,6 +122,8 @@ export interface ReasonNotes {
   readonly "hair-kept": Missed & Numbers<"past" | "kept">;
   readonly "border-extended": Missed;
   readonly "guide-missed": Missed;
+  /** How far hair ends before the tail's guide, sideways. */
+  readonly "tail-completed": Missed & Numbers<"missing">;
   /** How much farther out than mirrored arch and tail end lie. */
   readonly "carried-by-measure": OfSide & Numbers<"arch" | "tail">;
   /** Who fixed it, and why; the latter is empty where nobody said. */

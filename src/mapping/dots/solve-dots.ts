@@ -39,7 +39,7 @@ import type { PlannableFace } from "./plannable-face.js";
 import { overDots, type SettledDot, settleDot } from "./settle-dot.js";
 
 /** Where a guide did not meet the hair itself, or would have taken it away. */
-export type BorderEvent = Note<"border-extended" | "guide-missed" | "hair-kept">;
+export type BorderEvent = Note<"border-extended" | "guide-missed" | "hair-kept" | "tail-completed">;
 
 type Tell = (event: BorderEvent) => unknown;
 
@@ -52,7 +52,8 @@ export interface Solution {
 /** What landmarks and hair of one side ask for; each place is looked for when it is first needed. */
 export interface SideAsks {
   readonly start: () => SidePlace;
-  readonly tail: () => SidePlace;
+  /** Hair that ends early heads on by its last 5 mm, the farther the less: what is missing tends to a level. */
+  readonly tail: (level: number) => SidePlace;
   /** Where the tail's guide is at a height. */
   readonly tailAt: (height: number) => SidePlace;
   /** Where the chosen guide of the arch meets the hair. */
@@ -107,7 +108,7 @@ export function asksOf(
   const endAt = (rule: StartConvention | TailConvention, end: Point<"mm">): EndAsks => {
     const own = placeOnSide(end, side);
     if (rule === "natural") {
-      return { place: () => own, at: (height) => ({ ...own, height }) };
+      return { own, place: () => own, at: (height) => ({ ...own, height }) };
     }
     const { mark } = GUIDES[rule];
     /** Which share of the hair past a guide is kept. */
@@ -119,6 +120,7 @@ export function asksOf(
       return kept / past;
     };
     return {
+      own,
       place: once(() => {
         const missed: BorderEvent[] = [];
         const met = meet(rule, undefined, (event) => missed.push(event));
@@ -140,7 +142,13 @@ export function asksOf(
   const [start, tail] = [endAt(choices.start, dots.upperStart), endAt(choices.tail, dots.tailEnd)];
   return {
     start: start.place,
-    tail: tail.place,
+    tail: (level) => {
+      const place = tail.place();
+      const missing = place.distance - tail.own.distance;
+      if (missing <= BORDER_END) return place;
+      tell(reason("tail-completed", { side, mark: "tail", missing }));
+      return tail.at(level + ((place.height - level) * BORDER_END) / missing);
+    },
     tailAt: tail.at,
     archOn: meet,
     naturalArch: once(() => {
@@ -167,6 +175,8 @@ export function asksOf(
 
 /** What is asked for at an end of a brow. */
 interface EndAsks {
+  /** Where its hair ends. */
+  readonly own: SidePlace;
   readonly place: () => SidePlace;
   readonly at: (height: number) => SidePlace;
 }
@@ -197,7 +207,7 @@ export function solveDots(asks: Sides<SideAsks>, skin: Skin, choices: SettledCho
   const tailEnd = settleDot(
     "tailEnd",
     (side) => {
-      if (levelWith === "none") return asks[side].tail();
+      if (levelWith === "none") return asks[side].tail(lowerStart[side].height);
       return asks[side].tailAt({ upperStart, lowerStart }[levelWith][side].height);
     },
     levelWith === "none" ? { ...led, ...held } : led,

@@ -15,7 +15,10 @@ export interface ShapeLimits {
   readonly "thickens-outward": number;
   /** By how much the space between lid and brow, above the pupil, closes against what grows. */
   readonly "lid-space-closes": number;
-  /** How far a border lies from the hair's in the same place; where it starts or ends sideways, too. */
+  /**
+   * How far a border lies from the hair's in the same place; where it starts or ends sideways, too. A tail that
+   * is added where hair is missing counts from 39 mm beyond the inner corner of the eye.
+   */
   readonly "dot-far-off": number;
 }
 
