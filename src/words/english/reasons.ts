@@ -53,7 +53,7 @@ export const REASONS = {
   "border-extended":
     "The {mark:marks} guide misses the {side:sides} brow: its border is extended along its end.",
   "tail-completed":
-    "Hair of the {side:sides} brow ends {missing:1mm} before the {mark:marks} guide: what is added bends towards the level of the lower start.",
+    "Hair of the {side:sides} brow ends {missing:1mm} before the tail guide: what is added bends towards the level of the lower start.",
   "guide-missed":
     "The {mark:marks} guide meets the {side:sides} brow nowhere, extended or not: the height of its own {mark:marks} is kept.",
   "carried-by-measure":

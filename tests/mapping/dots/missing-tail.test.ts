@@ -2,9 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import {
   eachSide,
   faceFrame,
-  length,
   mm,
-  type Length,
   planBrows,
   planDots,
   type PlannableFace,
@@ -85,8 +83,8 @@ describe("a tail whose hair is missing", () => {
       "Hair of the left brow ends 12.3 mm before the tail guide: what is added bends towards the level of the lower start.",
     ]);
     expect(moves.filter(({ dot }) => dot === "tailEnd").map((move) => say(move))).toEqual([
-      "right tail end: 54.5 mm from the midline, 14.5 mm above the level of the inner eye corners",
-      "left tail end: 54.5 mm from the midline, 14.5 mm above the level of the inner eye corners",
+      "right tail end: 54.5 mm from the midline, 14.5 mm above the inner eye corners",
+      "left tail end: 54.5 mm from the midline, 14.5 mm above the inner eye corners",
     ]);
     expect(cautions.filter(({ at }) => at)).toEqual([]);
   });
@@ -128,16 +126,13 @@ describe("a tail whose hair is missing", () => {
       };
       return { ...face, right: moved("right"), left: moved("left") };
     };
-    const far = (
-      face: PlannableFace,
-      isFar: (moved: Length<"mm">, out: number) => boolean,
-    ): boolean => {
+    const far = (face: PlannableFace, isFar: (moved: number, out: number) => boolean): boolean => {
       const plan = planDots(face);
       const { right, left } = eachSide((side) => {
         const at = (point: readonly [number, number, ...number[]]): number =>
           placeOnSide(mm([point[0], point[1]]), side).distance;
         const end = at(plan.dots[side].tailEnd);
-        const moved = length<"mm">(Math.abs(end - at(plan.natural[side].dots.tailEnd)));
+        const moved = Math.abs(end - at(plan.natural[side].dots.tailEnd));
         return isFar(moved, end - at(plan.face[side].endocanthion));
       });
       if (!right && !left) return false;
