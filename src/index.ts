@@ -56,7 +56,7 @@ export type { Pin, PlannableFace, PlannedDots, PlanOptions, TailHeight } from ".
 export type { ShapeFinding, ShapeLimits } from "./mapping/index.js";
 
 // Steps of work, the record.
-export { workSteps, recordOf, replay, RECORD_VERSION } from "./mapping/index.js";
+export { workSteps, recordOf, replay, MAP_VERSION } from "./mapping/index.js";
 export type { MapRecord, WorkOptions, WorkStep } from "./mapping/index.js";
 
 // What was drawn, and readings by hand.

@@ -12,7 +12,8 @@ export type { Deviation, DotDeviation, DrawnCheck, DrawnMap } from "./drawn/devi
 export type { DrawnOptions, MeasureDeviation } from "./drawn/deviation.js";
 export { evenReadings, type ReadingMove } from "./drawn/even-readings.js";
 export { everyChoice } from "./choices/every-choice.js";
-export { RECORD_VERSION, recordOf, replay, visitsOf } from "./record/map-record.js";
+export { MAP_VERSION } from "./plan/map-version.js";
+export { recordOf, replay, visitsOf } from "./record/map-record.js";
 export type { Agreement, EarlierRecord, MapInput } from "./record/map-record.js";
 export type { MapRecord, RecordExtras, RecordNote } from "./record/map-record.js";
 export type { DotMove, DotPlacing, Move } from "./plan/moves.js";

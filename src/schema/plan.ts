@@ -1,7 +1,15 @@
+import * as z from "zod/mini";
 import type { Length, Measured } from "../units/index.js";
 import type { CompleteDots } from "../landmarks/index.js";
 import { DOT_NAMES, MARKS, SIDE_LANDMARKS } from "../landmarks/internal.js";
-import type { BrowPlan, Caution, DotOrigin, Move, SettledChoices } from "../mapping/index.js";
+import {
+  type BrowPlan,
+  type Caution,
+  type DotOrigin,
+  MAP_VERSION,
+  type Move,
+  type SettledChoices,
+} from "../mapping/index.js";
 import { CAUTION_CODES, ORIGINS, REASON_CODES, SHAPE_CODES } from "../mapping/internal.js";
 import type { Guide, NaturalArch, NaturalDots } from "../proportions/index.js";
 import {
@@ -23,7 +31,6 @@ import { decision } from "./decision.js";
 import { plannableFace, standIns } from "./face.js";
 import { faceFrame, skin } from "./frame.js";
 import { faceMeasures, sideComparison } from "./measures.js";
-import { parse } from "./parse.js";
 import {
   anyNote,
   flatPoint,
@@ -35,12 +42,13 @@ import {
   noteValues,
   point,
   positiveLength,
+  reading,
   sides,
   size,
-  sureOrNot,
   words,
 } from "./quantity.js";
 import { each, finite, kinds, list, record, type Schema, word } from "./schema.js";
+import { PLAN_STEPS, parseVersioned } from "./versions.js";
 
 /** A plan draws three a side. */
 const MOST_GUIDES = 20;
@@ -80,9 +88,9 @@ const origin = record<DotOrigin>(
   { pin },
 );
 
-/** Plans of versions before 0.2 hold the sentence of a move, too, and do not know how sure it is. */
+/** Plans of version 1 hold the sentence of a move, too. */
 const sentence = { text: words };
-const by = sureOrNot as unknown as Schema<Measured<Length<"mm">>>;
+const by = reading as unknown as Schema<Measured<Length<"mm">>>;
 const moved = [
   { side, dot, up: by },
   { outward: by, ...sentence },
@@ -116,6 +124,8 @@ const naturalDots: Schema<NaturalDots> = record<NaturalDots>({
   extended: list(dot, DOT_NAMES.length),
 });
 
+export const mapVersion: Schema<typeof MAP_VERSION> = z.literal(MAP_VERSION, `${MAP_VERSION}`);
+
 /** A map of both brows, as `planBrows` answers it. */
 export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
   {
@@ -133,12 +143,14 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
     naturalComparison: sideComparison,
     moves: list(move, 2 * MOST_DOTS),
     cautions: list(caution, MOST_NOTES),
+    version: mapVersion,
   },
   { frame: faceFrame, shareDecisions: sides(decision) },
 );
 
 /**
- * Reads a plan back that was written to JSON; what is read equals what was written.
+ * Reads a plan back that was written to JSON; what is read equals what was written. Versions are dealt with as
+ * by {@link parseRecord}.
  *
  * @throws GeometryError `not-parsed`, naming the path, what stood there and what is needed
  *
@@ -149,5 +161,5 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
  * ```
  */
 export function parsePlan(json: unknown): BrowPlan {
-  return parse("parsePlan", "plan", planSchema, json);
+  return parseVersioned("parsePlan", "plan", planSchema, PLAN_STEPS, json, 1);
 }

@@ -76,13 +76,6 @@ export const spreadIfKnown: Schema<number> = z
 /** What a plan reads. */
 export const reading: Schema<Measured> = record<Measured>({ value: finite, u: spreadIfKnown });
 
-/** What a plan reads, or its value alone: nothing is known of its uncertainty then. */
-export const sureOrNot: Schema<Measured> = z
-  .union([reading, finite])
-  .check(
-    z.overwrite((by) => (typeof by === "number" ? { value: by, u: Infinity } : by)),
-  ) as unknown as Schema<Measured>;
-
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);
 
@@ -93,12 +86,19 @@ export function sides<Value>(value: Schema<Value>): Schema<Sides<Value>> {
 
 const aFew = `an object of at most ${MOST_VALUES_OF_A_NOTE} values`;
 
+/** Whether an object has few keys, none of them long. */
+function isShort(held: object): boolean {
+  const keys = Object.keys(held);
+  const isName = (key: string): boolean => key.length <= MOST_CHARACTERS;
+  return keys.length <= MOST_VALUES_OF_A_NOTE && keys.every(isName);
+}
+
 /** Values that are texts, numbers, lists of texts, or of other kinds that are named. */
 function valuesOf(...others: readonly z.ZodMiniType[]): Schema<NoteValues> {
   const kinds = [words, finite, list(words, MOST_NOTES), ...others];
   const values = z
-    .record(words, z.union(kinds, "text or a finite number"), aFew)
-    .check(z.refine((held) => Object.keys(held).length <= MOST_VALUES_OF_A_NOTE, aFew));
+    .catchall(z.object({}, aFew), z.union(kinds, "text or a finite number"))
+    .check(z.refine(isShort, aFew));
   return values as unknown as Schema<NoteValues>;
 }
 

@@ -1,5 +1,4 @@
 import * as z from "zod/mini";
-import { refuse } from "../units/internal.js";
 import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import { AGREEMENTS, CALENDAR_DAY } from "../mapping/internal.js";
 import type {
@@ -20,21 +19,14 @@ import { toleranceSet } from "./tolerance-set.js";
 import { plannableFace } from "./face.js";
 import { faceFrame } from "./frame.js";
 import { faceMeasureName, sideComparison } from "./measures.js";
-import { parse } from "./parse.js";
-import { planSchema } from "./plan.js";
+import { mapVersion, planSchema } from "./plan.js";
 import { measured, MOST_NOTES, words } from "./quantity.js";
 import { finite, kinds, list, record, type Schema, word } from "./schema.js";
+import { parseVersioned, RECORD_STEPS } from "./versions.js";
 
 const MOST_DOTS = 2 * DOT_NAMES.length;
 /** All measures of both sides, and the one between them. */
 const MOST_MEASURES = MEASURE_NAMES.length + FACE_MEASURE_NAMES.length;
-
-/** The type holds it to the version that the library writes. */
-const RECORD_VERSION: MapRecord["version"] = 1;
-
-const KNOWN_VERSION = `${RECORD_VERSION}, the version of records that this library knows`;
-
-const version = z.literal(RECORD_VERSION, KNOWN_VERSION);
 
 const input = kinds<MapInput>({
   face: [{ face: plannableFace }],
@@ -44,7 +36,7 @@ const input = kinds<MapInput>({
 
 const deviation = record<Deviation>({ difference: measured }, { decision });
 
-/** Records of versions before 0.2 hold the sentence of a correction, too. */
+/** Records of version 1 hold the sentence of a correction, too. */
 interface Corrected {
   readonly correction?: string;
 }
@@ -70,7 +62,7 @@ const check = record<DrawnCheck>({
 const note = [{ text: words }, { by: words }] as const;
 
 const kept = {
-  version,
+  version: mapVersion,
   input,
   choices: choicesSchema,
   plan: planSchema,
@@ -85,6 +77,7 @@ const extras = {
   artist: words,
   place: words,
   agreement: list(record<Agreement>({ kind: word(AGREEMENTS), ...note[0] }, note[1]), MOST_NOTES),
+  app: z.unknown() as Schema<unknown>,
 };
 
 /** A map with everything that led to it, as `recordOf` answers it. */
@@ -95,7 +88,8 @@ export const recordSchema: Schema<MapRecord> = record<MapRecord>(kept, {
 
 /**
  * Reads a record back that was written to JSON; what is read equals what was written, and replays to
- * the same plan.
+ * the same plan. A record of an earlier version is read as this one would hold it; where a later one says
+ * by `minor` that names were added, they are kept.
  *
  * @throws GeometryError `not-parsed`: a version that this library does not know is refused as such,
  * everything else by path, what stood there and what is needed
@@ -103,19 +97,11 @@ export const recordSchema: Schema<MapRecord> = record<MapRecord>(kept, {
  * @example
  * ```ts
  * import { parseRecord } from "brow-geometry/schema";
- * parseRecord({ version: 2 }); // throws GeometryError: version is 2; needs 1, the version of records
+ * parseRecord({ version: 3 }); // throws GeometryError: version is 3; needs 2, the version of records
  * ```
  */
 export function parseRecord(json: unknown): MapRecord {
-  requireKnownVersion(json);
-  return parse("parseRecord", "record", recordSchema, json);
-}
-
-/** A record of another version is wrong in so many places that none of them tells why. */
-function requireKnownVersion(json: unknown): void {
-  if (typeof json !== "object" || json === null || !("version" in json)) return;
-  if (json.version === RECORD_VERSION) return;
-  refuse("not-parsed", "parseRecord", "version", json.version, KNOWN_VERSION);
+  return parseVersioned("parseRecord", "record", recordSchema, RECORD_STEPS, json);
 }
 
 /**

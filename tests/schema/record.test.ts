@@ -21,8 +21,12 @@ describe("parseRecord", () => {
   });
 
   it.each([
-    [{ version: 2 }, "version is 2; needs 1, the version of records that this library knows"],
-    [{ version: undefined }, "version is missing; needs 1, the version"],
+    [{ version: 3 }, "version is 3; needs 2, the version of records that this library knows"],
+    [{ version: 0 }, "version is 0; needs 2, the version of records"],
+    [{ version: "1" }, 'version is "1"; needs 2, the version of records'],
+    [{ version: 1.5 }, "version is 1.5; needs 2, the version of records"],
+    [{ version: undefined }, "version is missing; needs 2, the version"],
+    [{ plan: { ...record.plan, version: 3 } }, "plan.version is 3; needs 2"],
     [{ input: { kind: "scan" } }, 'input.kind is "scan"; needs one of face, photo'],
     [{ input: { kind: "photo" } }, "input.photo is missing"],
     [{ choices: { lead: "top" } }, 'choices.lead is "top"; needs one of right, left, middle'],
@@ -79,8 +83,13 @@ describe("recordJsonSchema", () => {
     expect(lists.length).toBeGreaterThan(10);
     expect(lists.filter(({ maxItems }) => typeof maxItems !== "number")).toEqual([]);
     const objects = types.filter(({ type, properties }) => type === "object" && properties);
-    expect(objects.filter(({ additionalProperties }) => additionalProperties !== false)).toEqual(
-      [],
+    // Values of notes go by names of their own, and are described one and all.
+    const [named, others] = [true, false].map((isNamed) =>
+      objects.filter(({ properties }) => Object.keys(properties as object).length > 0 === isNamed),
+    );
+    expect(named?.filter(({ additionalProperties }) => additionalProperties !== false)).toEqual([]);
+    expect(others?.map(({ additionalProperties }) => additionalProperties)).toEqual(
+      others?.map(() => ({ $ref: expect.stringMatching("^#/\\$defs/") })),
     );
   });
 

@@ -16,6 +16,7 @@ import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
 import { shapeFindings } from "../shape/shape-findings.js";
 import type { ShapeLimits } from "../shape/shape-limits.js";
+import { MAP_VERSION } from "./map-version.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
 import { type Cause, readPlan } from "./read-plan.js";
 import type { SideReadings } from "./reading-rows.js";
@@ -135,6 +136,7 @@ function finishedPlan(
   const asked = plan.choices.frontShare;
   const shareDecisions = decideShares(planned.measures, asked, tolerances, judged);
   return {
+    version: MAP_VERSION,
     ...plan,
     measures: planned.measures,
     comparison: compared(planned, judged),

@@ -2,11 +2,13 @@ import type { FaceMeasures } from "../../landmarks/index.js";
 import type { FaceFrame, SideComparison } from "../../symmetry/index.js";
 import type { Decision, Measured, Sides } from "../../units/index.js";
 import type { Caution } from "./cautions.js";
+import type { MAP_VERSION } from "./map-version.js";
 import type { Move } from "./moves.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 
 /** A map of both brows: the dots, what is read on them, how sure that is, and what to do. */
 export interface BrowPlan extends PlannedDots {
+  readonly version: typeof MAP_VERSION;
   /** Present where the plan was made on a photo. */
   readonly frame?: FaceFrame;
   /** What is read on the planned brows. */

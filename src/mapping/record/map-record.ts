@@ -2,6 +2,7 @@ import type { FaceFrame } from "../../symmetry/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
+import { MAP_VERSION } from "../plan/map-version.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { planBrows, planOnPhoto, type PlanOptions } from "../plan/plan-brows.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -42,6 +43,8 @@ export interface RecordExtras {
   /** What was drawn against the plan. */
   readonly check?: DrawnCheck;
   readonly notes?: readonly RecordNote[];
+  /** What an app keeps with a map for itself, for JSON: carried along unread. */
+  readonly app?: unknown;
 }
 
 /**
@@ -49,7 +52,7 @@ export interface RecordExtras {
  * Plain data for JSON; who pinned which dot and why stands in `choices`, the reasons in `plan`.
  */
 export interface MapRecord extends RecordExtras {
-  readonly version: typeof RECORD_VERSION;
+  readonly version: typeof MAP_VERSION;
   readonly input: MapInput;
   /** As they were made; what followed from them where nothing was chosen is in `plan.choices`. */
   readonly choices: Choices;
@@ -59,9 +62,6 @@ export interface MapRecord extends RecordExtras {
 
 /** A record without those before it. */
 export type EarlierRecord = Omit<MapRecord, "earlier">;
-
-/** The version of records that this library writes and reads. */
-export const RECORD_VERSION = 1;
 
 /**
  * Plans brows and keeps everything that led there.
@@ -79,7 +79,7 @@ export const RECORD_VERSION = 1;
  * });
  * const face = { right: side(-1), left: side(1), midline: {} };
  * const record = recordOf({ kind: "face", face }, { lead: "left" }, { notes: [{ text: "first visit" }] });
- * record.version; // → 1
+ * record.version; // → 2
  * replay(record).dots.left.upperStart[0] === record.plan.dots.left.upperStart[0]; // → true
  * ```
  */
@@ -88,12 +88,12 @@ export function recordOf(
   choices: Choices = {},
   { notes = [], findings = [], ...extras }: RecordExtras & PlanOptions = {},
 ): MapRecord {
-  const { date, artist, place, agreement, check, earlier } = extras;
+  const { date, artist, place, agreement, check, earlier, app } = extras;
   if (date !== undefined && !CALENDAR_DAY.test(date)) {
     refuse("out-of-range", "recordOf", "date", date, "a day, year first, such as 2026-03-14");
   }
   return {
-    version: RECORD_VERSION,
+    version: MAP_VERSION,
     ...(date === undefined ? {} : { date }),
     ...(artist === undefined ? {} : { artist }),
     ...(place === undefined ? {} : { place }),
@@ -104,6 +104,7 @@ export function recordOf(
     ...(check === undefined ? {} : { check }),
     notes,
     ...(earlier === undefined ? {} : { earlier }),
+    ...(app === undefined ? {} : { app }),
   };
 }
 
@@ -141,15 +142,15 @@ export function visitsOf({ earlier = [], ...record }: MapRecord): readonly Earli
  * @example
  * ```ts
  * import { type MapRecord, replay } from "brow-geometry";
- * const newer = { version: 2 } as unknown as MapRecord;
- * replay(newer); // throws GeometryError: replay: version is 2; needs 1
+ * const newer = { version: 3 } as unknown as MapRecord;
+ * replay(newer); // throws GeometryError: replay: version is 3; needs 2
  * ```
  */
 export function replay(record: MapRecord): BrowPlan {
   const { version, input, choices }: Omit<MapRecord, "version"> & { readonly version: number } =
     record;
-  if (version !== RECORD_VERSION) {
-    const need = `${RECORD_VERSION}, the version of records that this library knows`;
+  if (version !== MAP_VERSION) {
+    const need = `${MAP_VERSION}, the version of records that this library knows`;
     refuse("out-of-range", "replay", "version", version, need);
   }
   // What the plan was told of the capture is kept among the cautions only.

@@ -86,7 +86,7 @@ describe("a record", () => {
     const check = checkDrawn(plan, { dots: plan.dots });
     const notes = [{ text: "Invented: a second look in four weeks.", by: "M." }];
     const record = throughJson(recordOf(input, pinned, { check, notes }));
-    expect(record.version).toBe(1);
+    expect(record.version).toBe(2);
     expect(record.choices).toEqual(pinned);
     expect(record.plan.origins.left.tailEnd.pin).toMatchObject({ by: "M.", reason: "scar" });
     expect(record.plan.reasons.map(({ code }) => code)).toContain("pinned");
@@ -96,12 +96,12 @@ describe("a record", () => {
 
   it("of another version is refused by name", () => {
     const record = recordOf({ kind: "face", face: syntheticFace() });
-    for (const version of [0, 2, "1", null]) {
+    for (const version of [0, 1, 3, "2", null]) {
       const other = { ...record, version } as unknown as MapRecord;
       const { code, message } = refusal(() => replay(other));
       expect(code).toBe("out-of-range");
       expect(message).toContain("replay: version is ");
-      expect(message).toContain("needs 1, the version of records that this library knows");
+      expect(message).toContain("needs 2, the version of records that this library knows");
     }
   });
 });
