@@ -72,7 +72,7 @@ function unknownNames<Type>(schema: Schema<Type>, json: unknown): readonly Path[
 
 function without(json: unknown, [name, ...rest]: Path): unknown {
   if (Array.isArray(json))
-    return json.map((item, at) => (at === name ? without(item, rest) : item));
+    return json.map((item: unknown, at) => (at === name ? without(item, rest) : item));
   const { [name as string]: inner, ...others } = json as Json;
   return rest.length === 0 ? others : { ...others, [name as string]: without(inner, rest) };
 }

@@ -88,9 +88,10 @@ describe("recordJsonSchema", () => {
       objects.filter(({ properties }) => Object.keys(properties as object).length > 0 === isNamed),
     );
     expect(named?.filter(({ additionalProperties }) => additionalProperties !== false)).toEqual([]);
-    expect(others?.map(({ additionalProperties }) => additionalProperties)).toEqual(
-      others?.map(() => ({ $ref: expect.stringMatching("^#/\\$defs/") })),
-    );
+    for (const { additionalProperties } of others ?? []) {
+      expect(additionalProperties).toHaveProperty("$ref");
+    }
+    expect(others).not.toHaveLength(0);
   });
 
   it("points at definitions that it has", () => {
