@@ -1,6 +1,6 @@
-export type { FigureStyle, LengthUnit } from "./catalogue/figures.js";
+export type { FigureStyle, InchMarks, LengthUnit } from "./catalogue/figures.js";
 export { ENGLISH } from "./english/english.js";
 export type { Notes } from "./catalogue/notes.js";
 export { say, sayAdvice } from "./telling/say.js";
 export type { Terms, Vocabularies } from "./catalogue/terms.js";
-export { type Sentences, type Words, wordsOf } from "./catalogue/words.js";
+export { type Sentence, type Sentences, type Words, wordsOf } from "./catalogue/words.js";

@@ -24,7 +24,9 @@ export function pictureOf(source: string): Picture {
     root,
     elements,
     viewBox: { x, y, width, height },
-    texts: elements.filter(({ name }) => name === "text").map(textBox),
+    texts: elements
+      .filter(({ name }) => name === "text")
+      .map((text) => textBox(text, root.attributes.direction)),
     spots: elements.flatMap(spotsOf),
   };
 }
@@ -34,12 +36,15 @@ export function withClass(picture: Picture, word: string): readonly XmlElement[]
   return picture.elements.filter(({ attributes }) => attributes.class?.split(" ").includes(word));
 }
 
-function textBox(element: XmlElement): Picture["texts"][number] {
+/** SVG 1.1 (10.9.1): `start` is where reading starts, the right end of a text that runs from right to left. */
+function textBox(element: XmlElement, direction = "ltr"): Picture["texts"][number] {
   const size = numberOf(element, "font-size");
   const weight = element.attributes["font-weight"] === "bold" ? "bold" : "normal";
   const width = textWidth(element.text, size, weight);
-  const anchor = element.attributes["text-anchor"];
-  const x = numberOf(element, "x") - width * (anchor === "end" ? 1 : anchor === "middle" ? 0.5 : 0);
+  const anchor = element.attributes["text-anchor"] ?? "start";
+  const endsAtX = direction === "rtl" ? "start" : "end";
+  const x =
+    numberOf(element, "x") - width * (anchor === "middle" ? 0.5 : anchor === endsAtX ? 1 : 0);
   const y = numberOf(element, "y") - BASELINE * size;
   return { text: element.text, size, box: { x, y, width, height: LINE_HEIGHT * size } };
 }

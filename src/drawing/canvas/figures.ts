@@ -4,12 +4,15 @@ import type { Measured } from "../../units/index.js";
 import type { Words } from "../../words/index.js";
 import {
   areaFigure,
+  areaIn,
   areaSign,
   decimal,
+  isolatedNumber,
   label,
   lengthFigure,
   lengthIn,
   lengthSign,
+  quantity,
   shareFigure,
 } from "../../words/internal.js";
 
@@ -23,7 +26,7 @@ export function shownLength(value: number, words: Words): string {
 
 /** A change to a tenth of a millimetre, with its sign: "+1.5 mm". */
 export function signedLength(value: number, words: Words): string {
-  return `${signed(value, lengths(words))} ${lengthSign(words)}`;
+  return quantity(signed(value, lengths(words)), lengthSign(words), words);
 }
 
 /** Lengths to a tenth of a millimetre, their unit said elsewhere. */
@@ -33,17 +36,17 @@ export function lengths(words: Words): Figure {
 
 function signed(value: number, figure: Figure): string {
   const printed = figure(value);
-  return value > 0 && /[1-9]/.test(printed) ? `+${printed}` : printed;
+  return value > 0 && !showsNothing(value, figure) ? `+${printed}` : printed;
 }
 
 /** A reading with its standard uncertainty where that shows: "32.4 ± 0.5"; "32.4 ± ?" where it is not known. */
-export function withUncertainty({ value, u }: Measured, figure: Figure): string {
-  return figure(value) + spread(u, figure);
+export function withUncertainty({ value, u }: Measured, figure: Figure, words: Words): string {
+  return isolatedNumber(figure(value) + spread(u, figure), words);
 }
 
 /** Whether a number is printed as nothing but zeros. */
 export function showsNothing(value: number, figure: Figure): boolean {
-  return Number.isFinite(value) && !/[1-9]/.test(figure(value));
+  return Number.isFinite(value) && figure(Math.abs(value)) === figure(0);
 }
 
 function spread(u: number, figure: Figure): string {
@@ -55,17 +58,21 @@ function spread(u: number, figure: Figure): string {
 export function lengthOnPicture(reading: Measured, words: Words): string {
   return Number.isFinite(reading.u)
     ? shownLength(reading.value, words)
-    : `${withUncertainty(reading, lengths(words))} ${lengthSign(words)}`;
+    : quantity(withUncertainty(reading, lengths(words), words), lengthSign(words), words);
 }
 
 /** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */
-export function changeWithUncertainty({ value, u }: Measured, figure: Figure): string {
-  return signed(value, figure) + spread(u, figure);
+export function changeWithUncertainty(
+  { value, u }: Measured,
+  figure: Figure,
+  words: Words,
+): string {
+  return isolatedNumber(signed(value, figure) + spread(u, figure), words);
 }
 
 /** An area to a square millimetre, with its unit. */
 export function shownArea(value: number, words: Words): string {
-  return `${areaFigure(value, words)} ${areaSign(words)}`;
+  return areaIn(value, words);
 }
 
 /** A measure as the head of a row of figures. */

@@ -26,18 +26,19 @@ export function labelElements(
               "stroke-width": 0.2 * brush.view.size,
             }),
           ];
-    const anchor = anchorOf(label.at[0], box.x, box.x + box.width);
+    const anchor = anchorOf(label.at[0], box.x, box.x + box.width, brush);
     return [...line, textAt(label.text, anchor, box.y, label, edged)];
   });
 }
 
 /** Where a text hangs: on the edge nearest to what it names, so that narrower letters stay close to it. */
-function anchorOf(at: number, from: number, to: number): Anchor {
-  if (at <= from) return { x: from, side: "start" };
-  return at >= to ? { x: to, side: "end" } : { x: (from + to) / 2, side: "middle" };
+function anchorOf(at: number, from: number, to: number, { words }: Brush): Anchor {
+  if (at > from && at < to) return { x: (from + to) / 2, side: "middle" };
+  const isLeft = at <= from;
+  return { x: isLeft ? from : to, side: isLeft === (words.direction === "ltr") ? "start" : "end" };
 }
 
-/** Where a text hangs, and by which of its edges. */
+/** Where a text hangs, and by which of its edges: it starts where reading starts, at its left or at its right. */
 export interface Anchor {
   readonly x: number;
   readonly side: "start" | "middle" | "end";

@@ -1,4 +1,6 @@
 import { requireFinite } from "../../units/internal.js";
+import type { Words } from "../../words/index.js";
+import { label, roundingOf } from "../../words/internal.js";
 import { FONT_FAMILY } from "./text-size.js";
 
 type ElementName =
@@ -37,18 +39,26 @@ export function element(
 }
 
 /**
- * A picture as SVG source, with its name and what it shows for readers who do not see it. It says its own direction:
- * on a page that runs from right to left its texts would start at their other ends.
+ * A picture as SVG source, with its name and what it shows for readers who do not see it. It says its own language
+ * and direction: on a page that runs the other way its texts would start at their other ends.
  */
 export function pictureSource(
   frame: Attributes,
   title: string,
   description: string,
+  words: Words,
   children: readonly (SvgNode | undefined)[],
 ): string {
-  const named = [element("title", {}, [title]), element("desc", {}, [description])];
+  const { language, direction } = words;
+  const rounding = roundingOf(words);
+  const described = [
+    description,
+    ...(rounding === undefined ? [] : [label(words, "legend-rounded", rounding)]),
+  ].join(" ");
+  const named = [element("title", {}, [title]), element("desc", {}, [described])];
   const xmlns = "http://www.w3.org/2000/svg";
-  const attributes = { xmlns, ...frame, role: "img", direction: "ltr", "font-family": FONT_FAMILY };
+  const said = { role: "img", lang: language, direction, "font-family": FONT_FAMILY };
+  const attributes = { xmlns, ...frame, ...said };
   return svgSource(element("svg", attributes, [...named, ...children]));
 }
 

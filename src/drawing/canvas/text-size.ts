@@ -21,7 +21,11 @@ const CLASSES: readonly (readonly [pattern: RegExp, width: number])[] = [
   [/^[mwMW@%±+−=<>→—…]$/, 1.02],
   [/^[A-Z]$/, 0.79],
   [/^[!-~°–·]$/, 0.65],
+  // Digits of Arabic and Persian.
+  [/^[\u0660-\u0669\u06F0-\u06F9]$/, 0.65],
   [/^[\u00A0-\u10FF]$/, 0.9],
+  // Marks of direction take no room.
+  [/^[\u200E\u200F\u2066-\u2069]$/, 0],
 ];
 
 const WIDEST = 1.15;

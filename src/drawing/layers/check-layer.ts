@@ -29,7 +29,14 @@ export function correctionEntries({ dots, measures }: DrawnCheck, words: Words):
   );
   return [...dots, ...told]
     .flatMap((deviation) => correctionOf(deviation) ?? [])
-    .map((correction, index) => ({ key: `C${index + 1}`, text: say(correction, words) }));
+    .map((correction, index) => ({
+      key: correctionKey(index + 1, words),
+      text: say(correction, words),
+    }));
+}
+
+function correctionKey(number: number, words: Words): string {
+  return label(words, "key-correction", { number });
 }
 
 export function isOutside(deviation: DotDeviation): boolean {
@@ -46,7 +53,7 @@ export function checkLayer(plan: PlannedDots, { dots }: DrawnCheck, brush: Brush
   return stacked(
     dots.map((deviation): Layer => {
       const undecided = isUndecided(deviation) ? "?" : undefined;
-      const key = isOutside(deviation) ? `C${++corrections}` : undecided;
+      const key = isOutside(deviation) ? correctionKey(++corrections, brush.words) : undecided;
       return drawnDot(plan, deviation, key, brush);
     }),
   );

@@ -1,6 +1,7 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import type { FlatPoint } from "../../units/index.js";
 import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import type { Spot } from "../canvas/box.js";
 import { boxOfDot, type Brush, pathData, strokeGroup } from "../canvas/brush.js";
 import type { Keyed } from "../canvas/label-layer.js";
@@ -16,7 +17,11 @@ export function findingEntries(
 ): readonly (Keyed & { readonly at: FlatPoint<"mm"> })[] {
   return cautions
     .flatMap((caution) => (caution.at === undefined ? [] : [{ caution, at: caution.at }]))
-    .map(({ caution, at }, index) => ({ key: `F${index + 1}`, text: say(caution, words), at }));
+    .map(({ caution, at }, index) => ({
+      key: label(words, "key-finding", { number: index + 1 }),
+      text: say(caution, words),
+      at,
+    }));
 }
 
 /** Half of the frame about a place, in steps: clear of a dot and of the ring of a pin. */

@@ -2,6 +2,7 @@ import type { BrowPlan, Move } from "../../mapping/index.js";
 import { isTold, movesToMake } from "../../mapping/internal.js";
 import { flatPoint } from "../../units/index.js";
 import { say } from "../../words/index.js";
+import { decimal } from "../../words/internal.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
 import { arrowData, boxOfDot, type Brush, markerAt, strokeGroup } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
@@ -53,7 +54,7 @@ function arrow([from, to]: readonly [Spot, Spot], move: Move, number: number, br
     ],
     labels: [
       {
-        text: String(number),
+        text: decimal(number, 0, brush.words),
         at: isLong ? middle : from,
         towards: isLong ? across : [[-along[0], -along[1]], ...across],
         size: TYPE_SIZE * size,

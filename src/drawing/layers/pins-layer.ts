@@ -1,4 +1,5 @@
 import { say, type Words } from "../../words/index.js";
+import { label } from "../../words/internal.js";
 import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
 import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
@@ -19,7 +20,10 @@ export function pinEntries(
 ): readonly Keyed[] {
   return reasons
     .filter(({ code }) => code === "pinned")
-    .map((reason, index) => ({ key: `P${index + 1}`, text: say(reason, words) }));
+    .map((reason, index) => ({
+      key: label(words, "key-pin", { number: index + 1 }),
+      text: say(reason, words),
+    }));
 }
 
 /** A ring about every dot that an artist has fixed, with the number of its pin. */

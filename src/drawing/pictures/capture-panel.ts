@@ -176,7 +176,7 @@ function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): 
         text:
           shift === undefined
             ? shownLength(at[1], brush.words)
-            : changeWithUncertainty(shift.up, lengths(brush.words)),
+            : changeWithUncertainty(shift.up, lengths(brush.words), brush.words),
         at: brush.view.place(at),
         towards: towards[dot],
         size: TYPE_SIZES.label * brush.view.size,

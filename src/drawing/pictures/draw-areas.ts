@@ -50,7 +50,7 @@ export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look
     const box = boxWith(checks, faceBox(plan, brush), brush);
     const layers = [
       ...planLayers(plan, box, brush),
-      ...checks.map((check, index) => areaLayer(plan, check, keyOf(index), brush)),
+      ...checks.map((check, index) => areaLayer(plan, check, keyOf(index, words), brush)),
     ];
     const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
     const sheet = { width: box.width, brush };
@@ -68,6 +68,7 @@ export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look
           ? []
           : [label(words, "described-unplaced", { labels: unplaced.join("; ") })]),
       ].join(" "),
+      words,
       [
         element("rect", { ...box, height, fill: palette.paper }),
         ...elements,
@@ -95,8 +96,8 @@ function boxWith(checks: readonly AreaCheck[], box: Box, { view }: Brush): Box {
 }
 
 /** What stands for an area in the picture: "A1". */
-function keyOf(index: number): string {
-  return `A${index + 1}`;
+function keyOf(index: number, words: Words): string {
+  return label(words, "key-area", { number: index + 1 });
 }
 
 /** How dark an area with its margin is shaded. */
@@ -185,7 +186,7 @@ function entriesFor(checks: readonly AreaCheck[], words: Words): readonly Legend
   const beyond = checks.filter((check) => check.beyond > 0).map(({ area }) => area.aim);
   return [
     ...checks.map(({ area: { aim, name } }, index) => ({
-      key: keyOf(index),
+      key: keyOf(index, words),
       text: label(words, `area-${aim}`, { name }),
     })),
     { text: label(words, "legend-area"), role: "ruler" },

@@ -71,6 +71,7 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
       describe(laid, unplaced, words),
+      words,
       [
         element("rect", { width: extent.width, height, fill: palette.paper }),
         ...rows.flatMap(({ elements }) => elements),
@@ -140,7 +141,7 @@ function describeSide({ dots, change }: LaidCapture, side: Side, words: Words): 
     if (change !== undefined) {
       return shift === undefined
         ? []
-        : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up, lengths(words))}`];
+        : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up, lengths(words), words)}`];
     }
     return at === undefined ? [] : [`${words.terms.dots[dot]} ${shownLength(at[1], words)}`];
   }).join(words.separator);

@@ -99,6 +99,7 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
           ? []
           : [label(words, "described-unplaced", { labels: panel.unplaced.join("; ") })]),
       ].join(" "),
+      words,
       [
         element("rect", { width: extent.width, height, fill: palette.paper }),
         ...panel.elements,
@@ -134,7 +135,7 @@ function browLayers({ dots, borders }: CarriedBrow, side: Side, brush: Brush): r
   });
   const towards: Readonly<Record<string, readonly Spot[]>> = towardsOf(side);
   const labels = (["upperStart", "upperArch", "tailEnd"] as const).map((dot): ColouredLabel => ({
-    text: changeWithUncertainty(dots[dot].up, lengths(words)),
+    text: changeWithUncertainty(dots[dot].up, lengths(words), words),
     at: view.place(dots[dot].at),
     towards: towards[dot] ?? [],
     size: TYPE_SIZES.label * view.size,

@@ -88,6 +88,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
       { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },
       options.title ?? label(words, "title-plan"),
       describePlan(plan, unplaced, words, options),
+      words,
       [
         photo === undefined
           ? element("rect", { ...box, height, fill: brush.palette.paper })

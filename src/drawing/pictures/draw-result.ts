@@ -7,10 +7,18 @@ import {
   type StageResult,
 } from "../../mapping/index.js";
 import type { Displacement } from "../../symmetry/index.js";
-import type { Side } from "../../units/index.js";
+import { eachSide, type Side, type Sides } from "../../units/index.js";
 import { refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, say, type Words } from "../../words/index.js";
-import { areaFigure, areaSign, decimal, label, lengthSign } from "../../words/internal.js";
+import {
+  areaFigure,
+  areaSign,
+  decimal,
+  isolatedNumber,
+  label,
+  lengthSign,
+  quantity,
+} from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, strokeGroup } from "../canvas/brush.js";
 import { compose, type Composition, middleHeading, sideHeadings } from "../canvas/compose.js";
@@ -20,7 +28,7 @@ import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
-import { TYPE_SIZES } from "../canvas/text-size.js";
+import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
 import { bordersLayer, plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
@@ -81,9 +89,17 @@ export function drawResult(
     const ofPlan = SIDES.flatMap((side) => Object.values(plan.dots[side]));
     const tight = extentAround(plan.face, [...points, ...ofPlan], size);
     // Below the eyes, room for what is said of each brow.
-    const extent = { ...tight, height: tight.height + CAPTION_ROOM * size };
-    const shared = { extent, size, palette, words };
-    const rows = results.map((result, row) =>
+    const captioned = results.map((result): Captioned => ({
+      ...result,
+      captions: eachSide((side) => captionOf(result, side, tight.width / 2, size, words)),
+    }));
+    const most = Math.max(
+      ...captioned.flatMap(({ captions: { right, left } }) => [right.length, left.length]),
+    );
+    const caption = (CAPTION_MARGIN + most * lineOf(TYPE_SIZES.legend)) * size;
+    const extent = { ...tight, height: tight.height + caption };
+    const shared = { extent, caption, size, palette, words };
+    const rows = captioned.map((result, row) =>
       panel(plan, result, { ...extent, x: 0, y: row * extent.height }, shared),
     );
     const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
@@ -98,6 +114,7 @@ export function drawResult(
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
       describe(results, unplaced, words),
+      words,
       [
         element("rect", { width: extent.width, height, fill: palette.paper }),
         ...rows.flatMap(({ elements }) => elements),
@@ -108,8 +125,13 @@ export function drawResult(
   });
 }
 
-/** Room for what is said of each brow, in steps. */
-const CAPTION_ROOM = 18;
+/** A result with what is said beneath each of its brows, in lines. */
+interface Captioned extends StageResult {
+  readonly captions: Sides<readonly string[]>;
+}
+
+/** Room about what is said of each brow, in steps. */
+const CAPTION_MARGIN = 2.7;
 
 /** What a touch-up would fill and what else there is to say, by the capture of which it holds. */
 function saidOf({ name, touchUps, notes }: StageResult, words: Words): readonly string[] {
@@ -123,15 +145,18 @@ function saidOf({ name, touchUps, notes }: StageResult, words: Words): readonly 
 
 function panel(
   plan: BrowPlan,
-  result: StageResult,
+  result: Captioned,
   box: Box,
   {
     extent,
+    caption,
     size,
     palette,
     words,
   }: {
     readonly extent: Box;
+    /** Height of what is said of each brow. */
+    readonly caption: number;
     readonly size: number;
     readonly palette: Palette;
     readonly words: Words;
@@ -142,7 +167,7 @@ function panel(
   const brush: Brush = { view, palette, onPhoto: false, words };
   const middle = {
     top: -extent.y - TOP_ROOM * size,
-    bottom: -extent.y - extent.height + (CAPTION_ROOM + 1) * size,
+    bottom: -extent.y - extent.height + caption + size,
   };
   const layers: readonly Layer[] = [
     midlineLayer(middle, brush),
@@ -150,7 +175,9 @@ function panel(
     ...SIDES.map((side) => bordersLayer(result.brows[side].brow, side, "natural", brush)),
     ...SIDES.map((side) => plannedBrowLayer(dots[side], side, choices.shape, brush)),
     ...SIDES.map((side) => hatchedLayer(plan, result, side, brush)),
-    ...SIDES.map((side) => ({ elements: captionOf(result, side, box, brush) })),
+    ...SIDES.map((side) => ({
+      elements: captionElements(result.captions[side], side, { box, caption }, brush),
+    })),
   ];
   const named = label(words, "panel-result", { name: result.name, weeks: weeksOf(result, words) });
   return compose(
@@ -183,15 +210,15 @@ function hatchedLayer(
 function captionOf(
   { brows }: StageResult,
   side: Side,
-  box: Box,
-  brush: Brush,
-): readonly SvgElement[] {
-  const { words, view, palette } = brush;
+  width: number,
+  size: number,
+  words: Words,
+): readonly string[] {
   const { areas, start, tailEnd } = brows[side];
   const figures = areas && figuresOf(areas, words);
   const off = ({ outward, up }: Displacement) => ({
-    outward: changeWithUncertainty(outward, lengths(words)),
-    up: changeWithUncertainty(up, lengths(words)),
+    outward: changeWithUncertainty(outward, lengths(words), words),
+    up: changeWithUncertainty(up, lengths(words), words),
     unit: lengthSign(words),
   });
   const lines = [
@@ -201,8 +228,18 @@ function captionOf(
     label(words, "result-start", off(start)),
     label(words, "result-tail", off(tailEnd)),
   ];
+  return lines.flatMap((line) => wrapped(line, TYPE_SIZES.legend * size, width - 2 * size));
+}
+
+function captionElements(
+  lines: readonly string[],
+  side: Side,
+  { box, caption }: { readonly box: Box; readonly caption: number },
+  brush: Brush,
+): readonly SvgElement[] {
+  const { view, palette } = brush;
   const x = box.x + ((side === "right" ? 1 : 3) / 4) * box.width;
-  const top = box.y + box.height - (CAPTION_ROOM - 1) * view.size;
+  const top = box.y + box.height - caption + view.size;
   const look = { size: TYPE_SIZES.legend * view.size, colour: palette.ink };
   return linesAt(lines, { x, side: "middle" }, top, look, brush);
 }
@@ -212,7 +249,11 @@ function figuresOf(
   words: Words,
 ): { readonly [Name in "share" | "lost" | "spread"]: string } {
   const area = ({ value, u }: ResultAreas["lost"]): string =>
-    `${areaFigure(value, words)} ± ${areaFigure(u, words)} ${areaSign(words)}`;
+    quantity(
+      isolatedNumber(`${areaFigure(value, words)} ± ${areaFigure(u, words)}`, words),
+      areaSign(words),
+      words,
+    );
   return {
     share: decimal((100 * shared.value) / planned, 0, words),
     lost: area(lost),

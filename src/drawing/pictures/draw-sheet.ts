@@ -21,6 +21,7 @@ import {
   bullets,
   fieldRows,
   heading,
+  inwards,
   list,
   listRows,
   PAPER_TYPE,
@@ -152,12 +153,14 @@ function checkBlocks(
   return [...together(shown, room), gap(2), ...checkTable(plan, check, sheet)];
 }
 
-function footOf(top: number, { width, brush }: Sheet): readonly SvgElement[] {
+function footOf(top: number, sheet: Sheet): readonly SvgElement[] {
+  const { width, brush } = sheet;
+  const at = inwards(PAPER_MARGIN, sheet);
   const size = PAPER_TYPE.small;
   const look = { size, colour: brush.palette.quiet };
-  const beside = { x: PAPER_MARGIN + RULER_LENGTH + 8, side: "start" } as const;
+  const beside = { x: at(RULER_LENGTH + 8), side: "start" } as const;
   const lines = wrapped(label(brush.words, "sheet-print"), size, width - RULER_LENGTH - 18);
-  const from = [PAPER_MARGIN + 1, top + 3] as const;
+  const from = [at(1, RULER_LENGTH), top + 3] as const;
   return [
     trueSizeRuler({ from, length: RULER_LENGTH, direction: "across" }, brush),
     ...lines.map((line, index) =>

@@ -17,6 +17,7 @@ import { describePlan } from "./describe-plan.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { Layer } from "../canvas/layer.js";
+import { legend } from "./legend.js";
 import { lengthsLayer } from "../layers/lengths-layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { type Palette, PALETTES } from "../canvas/palette.js";
@@ -64,15 +65,20 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
         return panel(plan, { side, state }, box, extent, palette, words);
       }),
     );
-    const [width, height] = [2 * extent.width, 2 * extent.height];
+    const [width, rows] = [2 * extent.width, 2 * extent.height];
+    const view = uprightView([0, 0], uprightSize(plan.face));
+    const explained = legend([], { width, brush: { view, palette, onPhoto: false, words } });
+    const height = rows + explained.height;
     const unplaced = panels.flatMap((one) => one.unplaced);
     return pictureSource(
       { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
       title,
       describePlan(plan, unplaced, words),
+      words,
       [
         element("rect", { width, height, fill: palette.paper }),
         ...panels.flatMap(({ elements }) => elements),
+        ...explained.drawnAt(0, rows),
       ],
     );
   });

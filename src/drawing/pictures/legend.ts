@@ -4,14 +4,14 @@ import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { MARKERS, type MarkerShape, type StrokeRole } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
-import type { Block } from "../sheet/block.js";
-import type { Sheet } from "../sheet/text-blocks.js";
+import { type Block, gap } from "../sheet/block.js";
+import { inwards, type Sheet } from "../sheet/text-blocks.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import type { Face } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { SIDES } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
-import { areaFigure, areaSign, label } from "../../words/internal.js";
+import { areaFigure, areaSign, label, roundingOf } from "../../words/internal.js";
 import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import { isHair } from "../../mapping/internal.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
@@ -36,14 +36,22 @@ const PADDING = 3;
 const COLUMN = 55;
 
 /** Lays out entries in as many columns as the width has room for, read row by row. */
-export function legend(entries: readonly LegendEntry[], { width, brush }: Sheet): Block {
+export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
+  const { width, brush } = sheet;
   const { size } = brush.view;
+  const rounding = roundingOf(brush.words);
   const plain: Brush = { ...brush, onPhoto: false };
   const look = { size: TYPE_SIZES.legend * size, colour: plain.palette.ink };
   const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
   const column = (width - 2 * PADDING * size) / columns;
   const indent = (SAMPLE + 1.5) * size;
-  const cells = entries.map((entry) => ({
+  const rounded =
+    rounding === undefined
+      ? []
+      : [{ key: "≈", text: label(brush.words, "legend-rounded", rounding) }];
+  const all = [...entries, ...rounded];
+  if (all.length === 0) return gap(0);
+  const cells = all.map((entry) => ({
     entry,
     lines: wrapped(entry.text, look.size, column - indent),
   }));
@@ -58,10 +66,11 @@ export function legend(entries: readonly LegendEntry[], { width, brush }: Sheet)
       const y = below;
       below += ofRow;
       return row.flatMap(({ entry, lines }, index) => {
-        const x = left + PADDING * size + index * column;
+        const at = inwards(left, sheet);
+        const way = PADDING * size + index * column;
         return [
-          sample(entry, x, y + (LINE_HEIGHT * look.size) / 2, plain),
-          ...linesAt(lines, { x: x + indent, side: "start" }, y, look, plain),
+          sample(entry, at(way, SAMPLE * size), y + (LINE_HEIGHT * look.size) / 2, plain),
+          ...linesAt(lines, { x: at(way + indent), side: "start" }, y, look, plain),
         ];
       });
     });
@@ -77,7 +86,8 @@ function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElem
   if ("key" in entry) {
     const size = TYPE_SIZES.legend * view.size;
     const look = { size, weight: "bold", colour: palette.ink } as const;
-    return textAt(entry.key, { x: to, side: "end" }, y - (LINE_HEIGHT * size) / 2, look, brush);
+    const end = brush.words.direction === "rtl" ? x : to;
+    return textAt(entry.key, { x: end, side: "end" }, y - (LINE_HEIGHT * size) / 2, look, brush);
   }
   if ("marker" in entry) {
     const look = {

@@ -1,6 +1,6 @@
 import { linesAt } from "../canvas/label-layer.js";
 import type { Block } from "../sheet/block.js";
-import type { Sheet } from "../sheet/text-blocks.js";
+import { inwards, type Sheet } from "../sheet/text-blocks.js";
 import { element } from "../canvas/svg.js";
 import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 
@@ -8,7 +8,8 @@ import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 const PADDING = 3;
 
 /** What there is to say of a picture, one sentence below the other, over its whole width. */
-export function sentencesBeneath(sentences: readonly string[], { width, brush }: Sheet): Block {
+export function sentencesBeneath(sentences: readonly string[], sheet: Sheet): Block {
+  const { width, brush } = sheet;
   const { size } = brush.view;
   const look = { size: TYPE_SIZES.legend * size, colour: brush.palette.ink };
   const room = PADDING * size;
@@ -19,7 +20,10 @@ export function sentencesBeneath(sentences: readonly string[], { width, brush }:
       element(
         "g",
         { class: "notes" },
-        linesAt(lines, { x: left + room, side: "start" }, top, look, { ...brush, onPhoto: false }),
+        linesAt(lines, { x: inwards(left, sheet)(room), side: "start" }, top, look, {
+          ...brush,
+          onPhoto: false,
+        }),
       ),
     ],
   };

@@ -3,7 +3,7 @@ import type { Side } from "../../units/index.js";
 import { defaultLead, isHair } from "../../mapping/internal.js";
 import { SIDES } from "../../units/internal.js";
 import { ENGLISH, say } from "../../words/index.js";
-import { label } from "../../words/internal.js";
+import { decimal, label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
@@ -17,15 +17,15 @@ import type { Layer } from "../canvas/layer.js";
 import { PALETTES } from "../canvas/palette.js";
 import type { SvgElement } from "../canvas/svg.js";
 import { lineOf } from "../canvas/text-size.js";
-import { heading, list, PAPER_TYPE, rule, type Sheet, tableRow } from "./text-blocks.js";
+import { heading, inwards, list, PAPER_TYPE, rule, type Sheet, tableRow } from "./text-blocks.js";
 import type { View } from "../canvas/view.js";
 
 /** How the room of a row is divided: two pictures, then the figures. */
 const SHARES = { picture: 0.29, gap: 0.02 };
 
 const COLUMNS = [
-  { share: 42, from: "left" },
-  { share: 58, from: "left" },
+  { share: 42, from: "start" },
+  { share: 58, from: "start" },
 ] as const;
 
 /** Room about the brows and eyes in a small picture, in millimetres on paper. */
@@ -39,15 +39,16 @@ export function choiceBlocks(
   sheet: Sheet,
 ): readonly Block[] {
   const { face } = weighing;
+  const { words } = sheet.brush;
   const chosen = isSeen(face) ? row.choices : followingNoHair(row.choices);
   const named = heading(
-    `${number}. ${choiceTitle({ lead: defaultLead(face), ...chosen }, sheet.brush.words)}`,
+    `${decimal(number, 0, words)}. ${choiceTitle({ lead: defaultLead(face), ...chosen }, words)}`,
     sheet,
   );
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
-      .map((reason) => ({ key: "✕", text: say(reason, sheet.brush.words) })),
+      .map((reason) => ({ key: "✕", text: say(reason, words) })),
     sheet,
   );
   const foot: Block = {
@@ -73,7 +74,8 @@ function followingNoHair({ start, arch, tail, ...choices }: Choices): Choices {
   };
 }
 
-function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: Sheet): Block {
+function weighedBlock(weighing: Weighing, row: PlannedChoice, sheet: Sheet): Block {
+  const { width, brush } = sheet;
   const { face } = weighing;
   const picture = SHARES.picture * width;
   const step = picture + SHARES.gap * width;
@@ -93,10 +95,13 @@ function weighedBlock(weighing: Weighing, row: PlannedChoice, { width, brush }: 
   );
   return {
     height: Math.max(...pictures.map(({ height }) => height), heightOf(figures)) + 1,
-    drawnAt: (left, top) => [
-      ...pictures.flatMap(({ drawnAt }, index) => drawnAt(left + index * step, top)),
-      ...drawnBlocks(figures, left + 2 * step, top),
-    ],
+    drawnAt: (left, top) => {
+      const at = inwards(left, sheet);
+      return [
+        ...pictures.flatMap(({ drawnAt }, index) => drawnAt(at(index * step, picture), top)),
+        ...drawnBlocks(figures, at(2 * step, beside.width), top),
+      ];
+    },
   };
 }
 

@@ -38,10 +38,7 @@ export function choiceTitle(choices: Choices, words: Words): string {
         unit: lengthSign(words),
       }),
     ...shapes,
-    pins?.length === 1 && label(words, "chosen-pin"),
-    pins !== undefined &&
-      pins.length > 1 &&
-      label(words, "chosen-pins", { count: String(pins.length) }),
+    pins !== undefined && pins.length > 0 && label(words, "chosen-pins", { count: pins.length }),
   ];
   return parts.filter(Boolean).join("; ");
 }

@@ -1,6 +1,6 @@
 import { refuse, requireWord } from "../../units/internal.js";
 import { ENGLISH } from "../../words/index.js";
-import { label } from "../../words/internal.js";
+import { decimal, isolatedNumber, label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
 import { type Look, requireLook } from "../canvas/look.js";
@@ -8,7 +8,7 @@ import { PALETTES } from "../canvas/palette.js";
 import { uprightView } from "../canvas/view.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
-import { PAPER_TYPE, type Sheet } from "./text-blocks.js";
+import { inwards, PAPER_TYPE, type Sheet } from "./text-blocks.js";
 
 export interface Document {
   readonly paper: Paper;
@@ -28,7 +28,8 @@ export function roomOn(paper: Paper, footHeight: number): number {
 }
 
 /** Pages as SVGs of their paper's size, a unit a millimetre on paper. */
-export function pagesOf(document: Document, { width, brush }: Sheet): readonly string[] {
+export function pagesOf(document: Document, sheet: Sheet): readonly string[] {
+  const { brush } = sheet;
   const { paper, title, description, blocks, footHeight, foot = () => [], numberDown } = document;
   const { palette } = brush;
   const size = PAPERS[paper];
@@ -37,7 +38,7 @@ export function pagesOf(document: Document, { width, brush }: Sheet): readonly s
   const pages = paginated(blocks, room);
   return pages.map((page, index) => {
     const [number, of] = [index + 1, pages.length];
-    const right = { x: PAPER_MARGIN + width, side: "end" } as const;
+    const corner = { x: inwards(PAPER_MARGIN, sheet)(sheet.width), side: "end" } as const;
     const look = { size: PAPER_TYPE.small, colour: palette.quiet };
     return pictureSource(
       {
@@ -45,15 +46,25 @@ export function pagesOf(document: Document, { width, brush }: Sheet): readonly s
         height: `${size.height}mm`,
         viewBox: `0 0 ${size.width} ${size.height}`,
       },
-      label(brush.words, "page", { title, number: String(number), of: String(of) }),
+      label(brush.words, "page", { title, number, of }),
       description,
+      brush.words,
       [
         // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
         element("style", {}, [`@page{size:${size.width}mm ${size.height}mm;margin:0}`]),
         element("rect", { ...size, fill: palette.paper }),
         ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
         ...foot(top),
-        textAt(`${number} / ${of}`, right, top + numberDown, look, brush),
+        textAt(
+          isolatedNumber(
+            [number, of].map((one) => decimal(one, 0, brush.words)).join(" / "),
+            brush.words,
+          ),
+          corner,
+          top + numberDown,
+          look,
+          brush,
+        ),
       ],
     );
   });

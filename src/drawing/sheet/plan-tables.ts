@@ -8,7 +8,7 @@ import {
   workSteps,
 } from "../../mapping/index.js";
 import type { Block } from "./block.js";
-import { type Column, figureColumns, type Sheet, table, tableRow } from "./text-blocks.js";
+import { type Column, figureColumns, inwards, type Sheet, table, tableRow } from "./text-blocks.js";
 import {
   changeWithUncertainty,
   figureWords,
@@ -22,7 +22,7 @@ import { element } from "../canvas/svg.js";
 import { SIDES } from "../../units/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { say, type Words } from "../../words/index.js";
-import { label } from "../../words/internal.js";
+import { decimal, label } from "../../words/internal.js";
 
 /** Name; grows and planned, right and left; difference; decision. */
 const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
@@ -51,9 +51,9 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
         text,
         ...readings.map((reading) => {
           if (reading === undefined) return "–";
-          return isHeld(reading) ? held(reading.value) : withUncertainty(reading, figure);
+          return isHeld(reading) ? held(reading.value) : withUncertainty(reading, figure, words);
         }),
-        isSame ? "–" : changeWithUncertainty(compared.difference, figure),
+        isSame ? "–" : changeWithUncertainty(compared.difference, figure, words),
         isSame ? "–" : outcomeIn(compared.decision, words),
       ],
     ];
@@ -72,11 +72,11 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
 
 /** Room for the tick; number; what to do; where the ruler lies; what it reads. */
 const STEPS_COLUMNS: readonly Column[] = [
-  { share: 5, from: "left" },
-  { share: 7, from: "left" },
-  { share: 84, from: "left" },
-  { share: 66, from: "left" },
-  { share: 26, from: "right" },
+  { share: 5, from: "start" },
+  { share: 7, from: "start" },
+  { share: 84, from: "start" },
+  { share: 66, from: "start" },
+  { share: 26, from: "end" },
 ];
 
 /** Side of the square to tick, in millimetres. */
@@ -94,12 +94,16 @@ export function stepsTable(
       say(laid, words),
       reading === undefined || u === undefined
         ? ""
-        : withUncertainty({ value: reading, u }, lengths(words)),
+        : withUncertainty({ value: reading, u }, lengths(words), words),
     ]);
     const [first = ["", ""], ...others] = read;
     return [
       withTick(
-        tableRow(["", `${index + 1}.`, say(step, words), ...first], STEPS_COLUMNS, sheet),
+        tableRow(
+          ["", `${decimal(index + 1, 0, words)}.`, say(step, words), ...first],
+          STEPS_COLUMNS,
+          sheet,
+        ),
         sheet,
       ),
       ...others.map((other) => tableRow(["", "", "", ...other], STEPS_COLUMNS, sheet)),
@@ -115,18 +119,18 @@ export function stepsTable(
   return [tableRow(head, STEPS_COLUMNS, sheet, true), ...rows];
 }
 
-function withTick(row: Block, { brush }: Sheet): Block {
+function withTick(row: Block, sheet: Sheet): Block {
   return {
     ...row,
     drawnAt: (left, top) => [
       ...row.drawnAt(left, top),
       element("rect", {
-        x: left + 0.5,
+        x: inwards(left, sheet)(0.5, TICK),
         y: top + 0.8,
         width: TICK,
         height: TICK,
         fill: "none",
-        stroke: brush.palette.ink,
+        stroke: sheet.brush.palette.ink,
         "stroke-width": 0.2,
       }),
     ],
@@ -170,8 +174,8 @@ function dotRows(
   return axes.map(({ axis, planned, deviation: { difference, decision } }) => [
     label(words, axis, { side, dot }),
     lengths(words)(planned),
-    withUncertainty({ value: planned + difference.value, u: difference.u }, lengths(words)),
-    changeWithUncertainty(difference, lengths(words)),
+    withUncertainty({ value: planned + difference.value, u: difference.u }, lengths(words), words),
+    changeWithUncertainty(difference, lengths(words), words),
     outcomeIn(decision, words),
   ]);
 }
@@ -186,8 +190,8 @@ function measureRow(deviation: MeasureDeviation, words: Words): readonly string[
   return [
     side === undefined ? text : label(words, "of-side", { side, what: text }),
     figure(planned),
-    withUncertainty(drawn, figure),
-    changeWithUncertainty(difference, figure),
+    withUncertainty(drawn, figure, words),
+    changeWithUncertainty(difference, figure, words),
     outcomeIn(decision, words),
   ];
 }

@@ -2,7 +2,7 @@ import type { Note } from "../../units/index.js";
 import { say } from "../../words/index.js";
 import type { Block } from "./block.js";
 import type { Brush } from "../canvas/brush.js";
-import { type Anchor, type Keyed, linesAt } from "../canvas/label-layer.js";
+import { type Keyed, linesAt } from "../canvas/label-layer.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { lineOf, rowsOf, wrapped } from "../canvas/text-size.js";
 
@@ -13,6 +13,16 @@ export interface Sheet {
   /** Of the room between the margins, in millimetres. */
   readonly width: number;
   readonly brush: Brush;
+}
+
+/** Where something as wide as is said lies, so far from the edge of a sheet's room where reading starts. */
+export function inwards(
+  left: number,
+  { width, brush }: Sheet,
+): (way: number, wide?: number) => number {
+  return brush.words.direction === "rtl"
+    ? (way, wide = 0) => left + width - way - wide
+    : (way) => left + way;
 }
 
 export function heading(text: string, sheet: Sheet): Block {
@@ -32,13 +42,17 @@ function lines(
   size: number,
   weight: "normal" | "bold",
   above: number,
-  { width, brush }: Sheet,
+  sheet: Sheet,
 ): Block {
+  const { width, brush } = sheet;
   const broken = wrapped(text, size, width, weight);
   const look = { size, weight, colour: brush.palette.ink };
   return {
     height: above + broken.length * lineOf(size),
-    drawnAt: (left, top) => linesAt(broken, { x: left, side: "start" }, top + above, look, brush),
+    drawnAt: (left, top) => {
+      const x = inwards(left, sheet)(0);
+      return linesAt(broken, { x, side: "start" }, top + above, look, brush);
+    },
   };
 }
 
@@ -74,7 +88,8 @@ export function listRows(items: readonly Keyed[], columns: number, sheet: Sheet)
   return rowsOf(items, columns).map((row) => listRow(row, columns, sheet));
 }
 
-function listRow(items: readonly Keyed[], columns: number, { width, brush }: Sheet): Block {
+function listRow(items: readonly Keyed[], columns: number, sheet: Sheet): Block {
+  const { width, brush } = sheet;
   const size = PAPER_TYPE.body;
   const column = width / columns;
   const cells = items.map(({ key, text }) => ({
@@ -86,11 +101,13 @@ function listRow(items: readonly Keyed[], columns: number, { width, brush }: She
     height: 0.3 + Math.max(1, ...cells.map((cell) => cell.lines.length)) * lineOf(size),
     drawnAt: (left, top) =>
       cells.flatMap((cell, index) => {
-        const x = left + index * column + KEY_WIDTH;
+        const at = inwards(left, sheet);
+        const way = index * column + KEY_WIDTH;
+        const x = at(way);
         return [
           ...linesAt(
             cell.key === "" ? [] : [cell.key],
-            { x: x - 1.5, side: "end" },
+            { x: at(way - 1.5), side: "end" },
             top,
             look,
             brush,
@@ -117,7 +134,8 @@ export function fieldRows(fields: readonly SheetField[], sheet: Sheet): readonly
   return rowsOf(fields, FIELD_COLUMNS).map((row) => fieldRow(row, sheet));
 }
 
-function fieldRow(fields: readonly SheetField[], { width, brush }: Sheet): Block {
+function fieldRow(fields: readonly SheetField[], sheet: Sheet): Block {
+  const { width, brush } = sheet;
   const column = width / FIELD_COLUMNS;
   const nameLook = { size: PAPER_TYPE.small, colour: brush.palette.quiet };
   const valueLook = { size: PAPER_TYPE.heading, colour: brush.palette.ink };
@@ -132,11 +150,12 @@ function fieldRow(fields: readonly SheetField[], { width, brush }: Sheet): Block
     height: height + 2,
     drawnAt: (left, top) =>
       cells.flatMap(({ name, value }, index) => {
-        const x = left + index * column;
+        const at = inwards(left, sheet);
+        const x = at(index * column);
         return [
           ...linesAt(name, { x, side: "start" }, top, nameLook, brush),
           ...linesAt(value, { x, side: "start" }, top + nameHeight, valueLook, brush),
-          rule(x, top + height, column - 4, brush),
+          rule(at(index * column, column - 4), top + height, column - 4, brush),
         ];
       }),
   };
@@ -156,12 +175,12 @@ export function rule(x: number, y: number, width: number, brush: Brush): SvgElem
 export interface Column {
   /** Of the width, against the shares of the other columns. */
   readonly share: number;
-  /** The edge from which it is set. */
-  readonly from: "left" | "right";
+  /** Its edge from which it is set: the one where reading starts, or the one where it ends. */
+  readonly from: "start" | "end";
 }
 
 export function figureColumns(shares: readonly number[]): readonly Column[] {
-  return shares.map((share, index) => ({ share, from: index === 0 ? "left" : "right" }));
+  return shares.map((share, index) => ({ share, from: index === 0 ? "start" : "end" }));
 }
 
 /** A table whose head stays with its first row, and is there again on every page it runs on to. */
@@ -179,27 +198,27 @@ export function table(
 export function tableRow(
   cells: readonly string[],
   columns: readonly Column[],
-  { width, brush }: Sheet,
+  sheet: Sheet,
   isHead = false,
 ): Block {
+  const { width, brush } = sheet;
   const size = PAPER_TYPE.body;
   const look = { size, weight: isHead ? "bold" : "normal", colour: brush.palette.ink } as const;
   const total = columns.reduce((sum, { share }) => sum + share, 0);
-  let right = 0;
-  const set = columns.map(({ share, from }, index) => {
-    const left = right;
-    right += (share / total) * width;
-    const broken = wrapped(cells[index] ?? "", size, right - left - 1.5, look.weight);
-    const side: Anchor["side"] = from === "left" ? "start" : "end";
-    return { x: from === "left" ? left : right, side, lines: broken };
+  let end = 0;
+  const set = columns.map(({ share, from: side }, index) => {
+    const start = end;
+    end += (share / total) * width;
+    const broken = wrapped(cells[index] ?? "", size, end - start - 1.5, look.weight);
+    return { way: side === "start" ? start : end, side, lines: broken };
   });
   const height = Math.max(1, ...set.map((cell) => cell.lines.length)) * lineOf(size) + 0.9;
   return {
     height,
     leads: isHead,
     drawnAt: (left, top) => [
-      ...set.flatMap(({ x, side, lines: inCell }) =>
-        linesAt(inCell, { x: left + x, side }, top + 0.4, look, brush),
+      ...set.flatMap(({ way, side, lines: inCell }) =>
+        linesAt(inCell, { x: inwards(left, sheet)(way), side }, top + 0.4, look, brush),
       ),
       rule(left, top + height, width, brush),
     ],

@@ -1,3 +1,4 @@
+import { decimal } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, pathData } from "../canvas/brush.js";
 import { textAt } from "../canvas/label-layer.js";
@@ -27,16 +28,17 @@ export function trueSizeRuler(
     direction === "across"
       ? [from[0] + along, from[1] + aside]
       : [from[0] + aside, from[1] - along];
+  const side = brush.words.direction === "rtl" ? "end" : "start";
   const ticks = Array.from({ length: length + 1 }, (_, millimetre) =>
     pathData([at(millimetre, 0), at(millimetre, tickOf(millimetre))]),
   );
   const numbers = Array.from({ length: length / 10 + 1 }, (_, ten) => {
     const [x, y] = at(10 * ten, TICKS.ten + 0.3);
-    const text = String(10 * ten);
+    const text = decimal(10 * ten, 0, brush.words);
     const look = { size: TYPE_SIZE, colour: brush.palette.ink };
     return direction === "across"
       ? textAt(text, { x, side: "middle" }, y, look, brush)
-      : textAt(text, { x: x + 0.4, side: "start" }, y - (LINE_HEIGHT * TYPE_SIZE) / 2, look, brush);
+      : textAt(text, { x: x + 0.4, side }, y - (LINE_HEIGHT * TYPE_SIZE) / 2, look, brush);
   });
   return element("g", { class: "true-size-ruler" }, [
     element("path", {

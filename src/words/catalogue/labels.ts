@@ -7,7 +7,7 @@ import type {
 } from "../../landmarks/index.js";
 import type { TailHeight } from "../../mapping/index.js";
 import type { Outcome, Side } from "../../units/index.js";
-import type { NoValues } from "../../units/internal.js";
+import type { NoValues, Numbers } from "../../units/internal.js";
 import type { LengthUnit } from "./figures.js";
 
 /** Texts, each printed as it is. */
@@ -15,6 +15,10 @@ type Texts<Name extends string> = { readonly [Key in Name]: string };
 
 /** What pictures and sheets are labelled with, each with its values; figures come printed. */
 export interface Labels {
+  readonly "key-pin": Numbers<"number">;
+  readonly "key-finding": Numbers<"number">;
+  readonly "key-correction": Numbers<"number">;
+  readonly "key-area": Numbers<"number">;
   readonly "corner-right": NoValues;
   readonly "corner-left": NoValues;
   readonly approximated: { readonly landmark: PointLandmark };
@@ -39,8 +43,7 @@ export interface Labels {
   readonly "chosen-arch": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-tail": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-thickness": Texts<"thickness" | "unit">;
-  readonly "chosen-pin": NoValues;
-  readonly "chosen-pins": Texts<"count">;
+  readonly "chosen-pins": Numbers<"count">;
   readonly "figure-mean": NoValues;
   readonly "figure-greatest": NoValues;
   readonly "figure-hair": NoValues;
@@ -87,6 +90,7 @@ export interface Labels {
   readonly "legend-capture": NoValues;
   readonly "legend-first-capture": Texts<"name">;
   readonly "legend-change": Texts<"unit">;
+  readonly "legend-rounded": Texts<"off" | "unit">;
   readonly "legend-doubt": NoValues;
   readonly "title-carried": NoValues;
   readonly "described-carried": NoValues;
@@ -127,7 +131,7 @@ export interface Labels {
   readonly "sheet-true-size": NoValues;
   readonly "sheet-readings": { readonly unit: LengthUnit };
   readonly "sheet-print": NoValues;
-  readonly page: Texts<"title" | "number" | "of">;
+  readonly page: Texts<"title"> & Numbers<"number" | "of">;
   readonly "column-planned": NoValues;
   readonly "column-drawn": NoValues;
   readonly "column-difference": NoValues;

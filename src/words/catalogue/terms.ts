@@ -58,6 +58,8 @@ export interface Vocabularies {
   readonly outcomes: Outcome;
   readonly units: Exclude<KindOfMeasure["unit"], "mm" | "mm²">;
   readonly lengthUnits: LengthUnit;
+  /** What stands behind a length; an area has it squared. */
+  readonly lengthSigns: LengthUnit;
   /** What is looked at, where the answer is that it was not. */
   readonly questions: Question;
   /** What it takes to look at it. */

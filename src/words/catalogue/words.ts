@@ -4,19 +4,24 @@ import type { Labels } from "./labels.js";
 import type { Notes } from "./notes.js";
 import type { Terms } from "./terms.js";
 
+/** A sentence with places for values; where its form depends on them, such as a plural, what picks it by them. */
+export type Sentence<Values> = string | ((values: Values) => string);
+
 /** Sentences of notes, by their codes. */
-export type Sentences<Codes> = { readonly [Code in keyof Codes]: string };
+export type Sentences<Codes> = { readonly [Code in keyof Codes]: Sentence<Codes[Code]> };
 
 /**
  * A catalogue: everything that this library says, in one language.
  *
  * A sentence has places for the values of its note: `{name}`; `{name:1}`, with one decimal; `{name:mm}`
  * or `{name:1mm}`, a length of so many millimetres, written in the reader's unit; `{name:mm2}`, an area; `{name:dots}`, the word that a vocabulary of `terms` has for it. A value that
- * is a note is said in its place.
+ * is a note is said in its place. Where words bend with a value, a function picks the sentence by it.
  */
 export interface Words extends FigureStyle {
   /** Language, as BCP 47 names it. */
   readonly language: string;
+  /** Which way it is read. Pictures never mirror a face for it: right and left stay the client's own. */
+  readonly direction: "ltr" | "rtl";
   /** What stands between the parts of a list. */
   readonly separator: string;
   readonly sentences: Sentences<Notes>;
@@ -40,11 +45,14 @@ type Misfits<Sentence, Values> = Sentence extends `${string}{${infer Place}}${in
     | Misfits<Rest, Values>
   : never;
 
+/** What a sentence may read, in each of its forms. */
+type Forms<Given> = Given extends (...values: never) => infer Form ? Form : Given;
+
 type Fitting<Given, Codes> = {
   readonly [Code in keyof Given]: Code extends keyof Codes
-    ? [Misfits<Given[Code], Codes[Code]>] extends [never]
+    ? [Misfits<Forms<Given[Code]>, Codes[Code]>] extends [never]
       ? Given[Code]
-      : { readonly "has no place for": Misfits<Given[Code], Codes[Code]> }
+      : { readonly "has no place for": Misfits<Forms<Given[Code]>, Codes[Code]> }
     : never;
 };
 

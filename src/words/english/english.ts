@@ -19,6 +19,7 @@ export const ENGLISH: Words = /* @__PURE__ */ english();
 function english(): Words {
   return wordsOf({
     language: "en",
+    direction: "ltr",
     separator: ", ",
     decimalSign: ".",
     lengths: "mm",

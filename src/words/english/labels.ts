@@ -1,5 +1,9 @@
 /** What pictures and sheets are labelled with. */
 export const LABELS = {
+  "key-pin": "P{number}",
+  "key-finding": "F{number}",
+  "key-correction": "C{number}",
+  "key-area": "A{number}",
   "corner-right": "client’s right",
   "corner-left": "client’s left",
   approximated: "{landmark:landmarks}, approximated",
@@ -26,8 +30,8 @@ export const LABELS = {
   "chosen-arch": "arch {rule:rules}",
   "chosen-tail": "tail {rule:rules}",
   "chosen-thickness": "{thickness} {unit} thick",
-  "chosen-pin": "1 dot pinned",
-  "chosen-pins": "{count} dots pinned",
+  "chosen-pins": ({ count }: { readonly count: number }): string =>
+    count === 1 ? "{count} dot pinned" : "{count} dots pinned",
   "figure-mean": "mean move",
   "figure-greatest": "greatest move",
   "figure-hair": "hair to remove",
@@ -79,6 +83,7 @@ export const LABELS = {
   "legend-capture": "this capture",
   "legend-first-capture": "first capture: {name}",
   "legend-change": "+ higher, − lower than in the first capture, in {unit} ± standard uncertainty",
+  "legend-rounded": "lengths to the nearest mark of the ruler, up to {off} {unit} off",
   "legend-doubt": "eye corners and nose do not fit the first capture",
   "title-carried": "The plan in another capture",
   "described-carried":

@@ -70,6 +70,7 @@ function terms(): Terms {
     outcomes: { within: "within", outside: "outside", undecided: "undecided" },
     units: { degrees: "degrees", "": "" },
     lengthUnits: { mm: "Millimetres", cm: "Centimetres", inch: "Inches" },
+    lengthSigns: { mm: "mm", cm: "cm", inch: "in" },
     questions: {
       sides: "Whether right and left are the client's own",
       roll: "Whether the head is tilted",

@@ -3,8 +3,9 @@ import type { Move } from "../../mapping/index.js";
 import { noteOfMove } from "../../mapping/internal.js";
 import type { Note, NoteValue, NoteValues } from "../../units/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
-import type { Words } from "../catalogue/words.js";
-import { areaFigure, areaSign, decimal, lengthIn } from "./figures.js";
+import type { Sentence, Words } from "../catalogue/words.js";
+import { areaIn, decimal, lengthIn } from "./figures.js";
+import { isolatedText } from "./isolated.js";
 import { ENGLISH } from "../english/english.js";
 
 /** A note, which may carry another one within it. */
@@ -73,8 +74,9 @@ function valuesOf({ values, finding }: Said): NoteValues {
 }
 
 /** A sentence of a catalogue with its places filled. */
-export function fill(sentence: string, values: NoteValues, words: Words = ENGLISH): string {
-  return sentence.replace(
+export function fill(sentence: Sentence<never>, values: NoteValues, words: Words): string {
+  const picked = sentence as Sentence<NoteValues>;
+  return (typeof picked === "string" ? picked : picked(values)).replace(
     /\{(?<name>\w+)(?::(?<format>\w+))?\}/g,
     (place: string, name: string, format: string | undefined) => {
       const value = values[name];
@@ -95,10 +97,11 @@ function shown(value: NoteValue, format: string | undefined, words: Words): stri
   return value.map((one) => shown(one, format, words)).join(words.separator);
 }
 
-function term(value: string, vocabulary: string | undefined, { terms }: Words): string {
+function term(value: string, vocabulary: string | undefined, words: Words): string {
+  const { terms } = words;
   const table: Readonly<Record<string, string>> =
     vocabulary !== undefined && isKnown(vocabulary, terms) ? terms[vocabulary] : {};
-  return Object.hasOwn(table, value) ? (table[value] ?? value) : value;
+  return (Object.hasOwn(table, value) ? table[value] : undefined) ?? isolatedText(value, words);
 }
 
 /** A share that has a name, or as a number. */
@@ -110,10 +113,12 @@ export function shareFigure(value: number, words: Words): string {
 
 /** A number with so many decimals, or as it is; where it is a length or an area, in the reader's unit. */
 function figure(value: number, format = "", words: Words): string {
-  if (format === "mm2") return `${areaFigure(value, words)} ${areaSign(words)}`;
+  if (format === "mm2") return areaIn(value, words);
   const [, digits = "", unit = ""] = /^(\d*)(mm)?$/.exec(format) ?? [];
   const decimals = digits === "" ? decimalsOf(value) : Number(digits);
-  return unit === "" ? decimal(value, decimals, words) : lengthIn(value, decimals, words);
+  if (unit === "") return decimal(value, decimals, words);
+  // A length as it is, such as a limit, takes the finest marks that a ruler has.
+  return lengthIn(value, digits === "" && words.lengths === "inch" ? 1 : decimals, words);
 }
 
 /** As many as a number is written with. */

@@ -16,6 +16,13 @@ const withLengths = (lengths: LengthUnit, decimalSign = "."): Words => ({
   decimalSign,
 });
 
+/** A whole number and a fraction, read back: "−1 3/16 in". */
+function inInches(written: string): number {
+  const [, sign, whole = 0, over = 0, under = 1] =
+    /^(−?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?/.exec(written.replace(" in", "")) ?? [];
+  return (Number(whole) + Number(over) / Number(under)) * (sign === "−" ? -1 : 1);
+}
+
 describe("a length in the reader's unit", () => {
   // 1 in is 25.4 mm exactly (international inch of 1959; from memory).
   it.each<[LengthUnit, number, number, string]>([
@@ -36,6 +43,37 @@ describe("a length in the reader's unit", () => {
     expect(lengthIn(value, decimals, withLengths(lengths))).toBe(text);
   });
 
+  it.each<[Words["inchMarks"], number, string]>([
+    [8, 25.4, "1 in"],
+    [16, 30.1625, "1 3/16 in"],
+    [16, 30.8, "1 3/16 in"],
+    [32, 30.8, "1 7/32 in"],
+    [32, 0.5, "1/32 in"],
+    // Less than half of a sixteenth, 0.79 mm: half a mark tells it better than none.
+    [16, 0.5, "1/32 in"],
+    [16, 0, "0 in"],
+  ])("on a ruler with %s marks an inch writes %s mm as %s", (inchMarks = 64, value, text) => {
+    expect(lengthIn(value, 1, { ...withLengths("inch"), inchMarks })).toBe(text);
+  });
+
+  it("is rounded to the nearest mark of whatever ruler, and never to nothing but by half of a 64th", () => {
+    const marks = fc.constantFrom(8 as const, 16 as const, 32 as const, 64 as const);
+    fc.assert(
+      fc.property(anyNumber(300), marks, (value, inchMarks) => {
+        const written = lengthIn(value, 1, { ...withLengths("inch"), inchMarks });
+        const off = Math.abs(inInches(written) * 25.4 - value);
+        expect(off).toBeLessThanOrEqual(25.4 / inchMarks / 2 + 1e-9);
+        if (Math.abs(value) > 25.4 / 128) expect(inInches(written)).not.toBe(0);
+      }),
+    );
+  });
+
+  it("has the digits of its language", () => {
+    const digits = "٠١٢٣٤٥٦٧٨٩";
+    expect(lengthIn(-29.64, 1, { ...withLengths("mm", "٫"), digits })).toBe("−٢٩٫٦ mm");
+    expect(lengthIn(30.1625, 1, { ...withLengths("inch"), digits })).toBe("١ ٣/١٦ in");
+  });
+
   it("has the decimal sign of its language", () => {
     expect(lengthIn(29.64, 1, withLengths("mm", ","))).toBe("29,6 mm");
     expect(lengthIn(-29.64, 1, withLengths("cm", ","))).toBe("−2,96 cm");
@@ -44,11 +82,7 @@ describe("a length in the reader's unit", () => {
   it("is as exact as a ruler: half of a 64th of an inch, a twentieth of a millimetre", () => {
     fc.assert(
       fc.property(anyNumber(300), (value) => {
-        const [, sign, whole = 0, over = 0, under = 1] =
-          /^(−?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?/.exec(
-            lengthIn(value, 1, withLengths("inch")).replace(" in", ""),
-          ) ?? [];
-        const read = (Number(whole) + Number(over) / Number(under)) * (sign === "−" ? -1 : 1);
+        const read = inInches(lengthIn(value, 1, withLengths("inch")));
         expect(Math.abs(read * 25.4 - value)).toBeLessThanOrEqual(25.4 / 128 + 1e-9);
       }),
     );
@@ -92,6 +126,16 @@ describe("pictures in another unit", () => {
     expect(drawn(withLengths("inch")).match(/.*\bmm²?(?!\w).*/g)).toBeNull();
     expect(drawn(withLengths("inch"))).toMatch(/\d\/\d+ in\b/);
     expect(drawn(withLengths("cm"))).toMatch(/\d\.\d\d cm\b/);
+  });
+
+  it("say in inches that lengths are rounded, and how far they may be off", () => {
+    const words = { ...withLengths("inch"), inchMarks: 32 } as const;
+    for (const source of [drawStrip(plan, { words }), ...drawSheet(plan, { words }).slice(0, 1)]) {
+      const texts = textsOf(parseXml(source));
+      const said = /nearest mark of the ruler, up to 1\/64 in off/;
+      expect(texts.filter((text) => said.test(text)).length).toBeGreaterThan(0);
+    }
+    expect(drawn(withLengths("mm"))).not.toMatch(/nearest mark/);
   });
 
   it("have the decimal sign of their language throughout", () => {

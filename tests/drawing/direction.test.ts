@@ -1,0 +1,127 @@
+import { say } from "brow-geometry";
+import { ENGLISH, type Words } from "brow-geometry/words";
+import { describe, expect, it } from "vitest";
+import { check, onPhoto, PICTURES, plan, textsOf } from "../support/every-picture.js";
+import type { XmlElement } from "../support/parse-xml.js";
+import { PSEUDO_ARABIC, PSEUDO_RTL } from "../support/pseudo-words.js";
+import { expectInside, expectNoCollisions } from "./expect-tidy.js";
+import { pictureOf } from "./picture.js";
+
+/** English set from right to left: its texts are as wide, and every other difference is one of direction. */
+const TURNED: Words = { ...ENGLISH, direction: "rtl" };
+
+/** What is drawn of a face: everything but words, their leaders and legends. */
+function facePaths({ name, attributes, children }: XmlElement): readonly string[] {
+  if (["legend", "leader", "notes", "true-size-ruler"].includes(attributes.class ?? "")) return [];
+  const here = name === "path" || name === "circle" ? [JSON.stringify(attributes)] : [];
+  return [...here, ...children.flatMap(facePaths)];
+}
+
+const bare = (text: string): string =>
+  text.replace(/[\u2066-\u2069]/g, "").replaceAll("\u00A0", " ");
+
+describe.each(PICTURES)("from right to left, the picture of %s", (what, drawn) => {
+  it("says its language and its direction, whatever page it stands on", () => {
+    for (const words of [ENGLISH, PSEUDO_RTL]) {
+      for (const source of drawn({ words })) {
+        const { attributes } = pictureOf(source).root;
+        expect(attributes.direction).toBe(words.direction);
+        expect(attributes.lang).toBe(words.language);
+      }
+    }
+  });
+
+  it("has every face as it is, and the sides named where they are", () => {
+    const [turned, usual] = [TURNED, ENGLISH].map((words) => drawn({ words }).map(pictureOf));
+    if (!what.startsWith("choices")) {
+      expect(turned?.map(({ root }) => facePaths(root))).toEqual(
+        usual?.map(({ root }) => facePaths(root)),
+      );
+    }
+    const sides = [turned, usual].map((pages = []) =>
+      pages.flatMap(({ texts }) =>
+        texts
+          .filter(({ text }) => text.startsWith("client’s "))
+          .map(({ text, box: { x, y, width } }) => ({ text, x, y, width })),
+      ),
+    );
+    expect(sides[0]).toEqual(sides[1]);
+    if (what !== "choices") expect(sides[0]?.length).toBeGreaterThan(1);
+  });
+
+  it("is laid out from its right edge as English is from its left", () => {
+    for (const [index, source] of drawn({ words: TURNED }).entries()) {
+      const [turned, usual] = [source, drawn({ words: ENGLISH })[index] ?? ""].map(pictureOf);
+      if (turned === undefined || usual === undefined) return expect.fail("not drawn");
+      const edges = (text: string, picture: typeof turned): number[] => {
+        const { x, width } = picture.viewBox;
+        return picture.texts
+          .filter((one) => bare(one.text) === text)
+          .map(({ box }) => (picture === turned ? x + width - (box.x + box.width) : box.x - x))
+          .sort((one, other) => one - other);
+      };
+      const legend = (root: XmlElement): readonly XmlElement[] =>
+        root.children.flatMap((child) =>
+          ["legend", "notes"].includes(child.attributes.class ?? "") ? [child] : legend(child),
+        );
+      const texts = legend(usual.root).flatMap(({ children }) =>
+        children.filter(({ name }) => name === "text").map(({ text }) => text),
+      );
+      for (const text of texts) {
+        const [mirrored, given] = [edges(text, turned), edges(text, usual)];
+        // What stands beside the face, too, does not turn with the page.
+        if (given.length > 1) continue;
+        expect(mirrored.length, text).toBe(1);
+        expect(mirrored[0], text).toBeCloseTo(given[0] ?? NaN, 2);
+      }
+    }
+  });
+
+  it.each([
+    ["Hebrew letters", PSEUDO_RTL],
+    ["Arabic letters and digits", PSEUDO_ARABIC],
+  ])("in %s stays inside its frame, without collisions", (_, words) => {
+    for (const picture of drawn({ words }).map(pictureOf)) {
+      expectInside(picture);
+      expectNoCollisions(picture);
+    }
+  });
+
+  it("keeps the order of every number, its sign, its fraction and its unit", () => {
+    for (const lengths of ["mm", "inch"] as const) {
+      for (const source of drawn({ words: { ...PSEUDO_RTL, lengths } })) {
+        expect(textsOf(source).flatMap(torn)).toEqual([]);
+      }
+    }
+  });
+});
+
+/** What is left of numbers with signs, fractions or units outside of isolates (UAX #9, 2.4), whose order would turn. */
+function torn(text: string): readonly string[] {
+  let outside = text;
+  while (/[\u2066\u2068][^\u2066\u2068\u2069]*\u2069/.test(outside)) {
+    outside = outside.replace(/[\u2066\u2068][^\u2066\u2068\u2069]*\u2069/g, "");
+  }
+  return outside.match(/[−+±]\s?\d|\d\s?[/±]|\d\s?(?:mm|in)\b/g) ?? [];
+}
+
+describe("sentences from right to left", () => {
+  it("keep the order of every number, and of names", () => {
+    const notes = [...plan.reasons, ...plan.cautions, ...onPhoto.reasons, ...onPhoto.cautions];
+    expect(notes.flatMap((note) => torn(say(note, PSEUDO_RTL)))).toEqual([]);
+    expect(check.measures.length).toBeGreaterThan(0);
+    const named = { code: "area-covered", values: { name: "scar (2)" } };
+    expect(say(named, PSEUDO_RTL)).toMatch(/^\u2068scar \(2\)\u2069: /);
+  });
+
+  it("would be found out where they did not", () => {
+    expect(torn("up −1.5 mm")).not.toEqual([]);
+    expect(torn("up \u2068\u2066−1.5\u2069\u00A0mm\u2069")).toEqual([]);
+  });
+
+  it("are the same as from left to right but for marks of direction", () => {
+    for (const note of [...plan.reasons, ...onPhoto.cautions, ...plan.moves]) {
+      expect(bare(say(note, TURNED))).toBe(say(note));
+    }
+  });
+});
