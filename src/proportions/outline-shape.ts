@@ -47,6 +47,7 @@ const SHAPE_NAMES = /* @__PURE__ */ keysOf(SHAPES);
 /** Refuses a shape out of its range, by the name under which it was given. */
 export function requireShape(where: string, given: string, shape: OutlineOptions): void {
   for (const name of SHAPE_NAMES) {
-    requireWithin(where, `${given}.${name}`, shape[name] ?? 0, 0, SHAPES[name]);
+    const value = shape[name];
+    if (value !== undefined) requireWithin(where, `${given}.${name}`, value, 0, SHAPES[name]);
   }
 }

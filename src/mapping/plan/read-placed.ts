@@ -1,6 +1,8 @@
 import { type CompleteDots, lengthBetween, type Skin } from "../../landmarks/index.js";
 import {
+  type BrowCurves,
   type BrowEdge,
+  edgeOfCurves,
   edgeOfDots,
   readFromEye,
   readSide,
@@ -8,7 +10,7 @@ import {
 } from "../../proportions/internal.js";
 import { eachSide, type Point, type Side } from "../../units/index.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
-import { edgeOfDrawn } from "./edge-of-drawn.js";
+import { curvesOfDrawn } from "./edge-of-drawn.js";
 import { fillFrom, isAlike, type Row, zeros } from "./mean-slopes.js";
 import { fillMoves, MOVED } from "./moves.js";
 import { AFTER_DOTS, AFTER_UPPER, dotsIn, eyeIn, PLACED } from "./placed-row.js";
@@ -41,31 +43,32 @@ interface PlannedSide {
   readonly moves: Row;
 }
 
-/** Reads one side, once for the same dots in a row: of two sides, or of dots and eyes, one moves at a time. */
+/** Reads one side, of it only what moved: of two sides, or of dots, eyes and skin, one moves at a time. */
 function plannedSideReader(
   { face, choices, natural }: PlannedDots,
   side: Side,
 ): (at: Row, skin: Skin) => PlannedSide {
   let last: DrawnSide | undefined;
   return (at, skin) => {
-    const isSame = (before: DrawnSide, size: number): boolean =>
-      before.skin === skin && isAlike(at, before.at, size);
-    if (last !== undefined && isSame(last, PLACED)) return last;
+    const known = last !== undefined && isAlike(at, last.at, AFTER_DOTS) ? last : undefined;
+    if (known?.skin === skin && isAlike(at, known.at, PLACED)) return known;
     const landmarks = eyeIn(at, face[side]);
-    if (last !== undefined && isSame(last, AFTER_DOTS)) {
-      const { dots, edge, reading } = last;
+    if (known?.skin === skin) {
+      const { dots, edge, reading } = known;
       const fromEye = readFromEye(dots, { side, landmarks, skin, edge });
-      last = { ...last, at, reading: { ...reading, ...fromEye } };
+      last = { ...known, at, reading: { ...reading, ...fromEye } };
       return last;
     }
-    const dots = dotsIn(at);
-    const edge = edgeOfDrawn(dots, choices.shape, skin) ?? edgeOfDots(dots, skin);
+    const dots = known?.dots ?? dotsIn(at);
+    const curves = known === undefined ? curvesOfDrawn(dots, choices.shape) : known.curves;
+    const edge = curves === undefined ? edgeOfDots(dots, skin) : edgeOfCurves(curves, skin);
     // Tape lies along the upper border.
-    const along = last !== undefined && isSame(last, AFTER_UPPER) ? last.reading : undefined;
+    const along =
+      last?.skin === skin && isAlike(at, last.at, AFTER_UPPER) ? last.reading : undefined;
     const reading = readSide(dots, { side, landmarks, skin, edge }, along);
-    const moves = zeros(MOVED);
-    fillMoves(moves, 0, dots, natural[side].dots, face[side].brow);
-    last = { at, skin, dots, edge, start: dots.upperStart, reading, moves };
+    const moves = known?.moves ?? zeros(MOVED);
+    if (known === undefined) fillMoves(moves, 0, dots, natural[side].dots, face[side].brow);
+    last = { at, skin, dots, curves, edge, start: dots.upperStart, reading, moves };
     return last;
   };
 }
@@ -75,5 +78,6 @@ interface DrawnSide extends PlannedSide {
   readonly at: Row;
   readonly skin: Skin;
   readonly dots: CompleteDots<"mm">;
+  readonly curves: BrowCurves | undefined;
   readonly edge: BrowEdge;
 }

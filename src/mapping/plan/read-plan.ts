@@ -94,8 +94,10 @@ export function readPlan(
       if (hair[side] === own[side]) return;
       fillSide(state, side, hair[side].reading);
       fillEye(state, AT_PLACES + index * PLACED, face[side]);
-      const { dots } = hair[side].natural;
-      fillMoves(state, MOVES + index * MOVED, plan.dots[side], dots, face[side].brow);
+      const { brow } = face[side];
+      if (brow !== truth.face[side].brow) {
+        fillMoves(state, MOVES + index * MOVED, plan.dots[side], hair[side].natural.dots, brow);
+      }
       const isAsked = hair[side].asks !== own[side].asks;
       if (isAsked && !isSolved) answers.fill(state, ANSWERED, hair[side]);
     });
