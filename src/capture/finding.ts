@@ -94,6 +94,7 @@ const SAID: {
   irisDifference: ["irises-unequal", "irises-unequal"],
   pupilDistance: ["pupil-distance-implausible", "pupil-distance-implausible"],
   irisWidth: ["iris-width-implausible", "iris-width-implausible"],
+  noseHeight: ["picture-stretched", "picture-stretched"],
   canthalIndex: ["canthal-index-implausible", "canthal-index-implausible"],
 };
 

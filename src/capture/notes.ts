@@ -47,6 +47,7 @@ export interface FindingNotes {
   readonly "pupil-distance-implausible": Judged & Usual;
   readonly "iris-width-implausible": Judged & Usual;
   readonly "canthal-index-implausible": Judged & Usual;
+  readonly "picture-stretched": Judged & Usual;
   readonly "sides-exchanged": NoValues;
   readonly "sides-unlike": NoValues;
   readonly "few-landmarks": Numbers<"all" | "open"> & { readonly what: readonly ToldByLandmarks[] };

@@ -29,6 +29,7 @@ export function plausibilityFindings({ face, scale, limits }: Capture): readonly
     { check: "irisWidth", measured: widthOn(ownScale, irises?.mean, irises?.relativeU) },
     { check: "pupilDistance", measured: pupilDistance(face, scale) },
     { check: "canthalIndex", measured: canthalIndex(face, eyes) },
+    { check: "noseHeight", measured: noseHeight(face, eyes) },
   ];
   return readings.flatMap((reading) => {
     const { lower, upper } = limits[reading.check].limits;
@@ -94,6 +95,19 @@ function canthalIndex(face: Face<"px">, eyes: number | undefined): Measured | un
   const index = inner / eyes;
   const u = Math.hypot(pairU(face, "endocanthion"), index * pairU(face, "exocanthion"));
   return measured(index, u / USUAL_WIDTH);
+}
+
+/** What a stretched picture changes in every face. */
+function noseHeight(face: Face<"px">, eyes: number | undefined): Measured | undefined {
+  const { sellion, subnasale } = face.midline;
+  if (sellion === undefined || subnasale === undefined || eyes === undefined) return undefined;
+  const height = distance(sellion, subnasale) / eyes;
+  const ends = Math.hypot(
+    landmarkUncertainty(face, "sellion"),
+    landmarkUncertainty(face, "subnasale"),
+  );
+  const u = Math.hypot(ends, height * pairU(face, "exocanthion")) / USUAL_WIDTH;
+  return measured(height, u);
 }
 
 /** Pixels with their relative uncertainty as millimetres, where there is a scale. */

@@ -1,7 +1,15 @@
 export { type BrowDots, type CompleteDots, type Dot, DOTS } from "./face/brow-dots.js";
 export { correctIrises } from "./markups/correct-irises.js";
 export { landmarkUncertainty } from "./face/face.js";
-export type { Brow, Declared, Face, FaceSide, FaceWith, LandmarkSource } from "./face/face.js";
+export type {
+  Brow,
+  Declared,
+  Face,
+  FaceSide,
+  FaceWith,
+  ImageSize,
+  LandmarkSource,
+} from "./face/face.js";
 export type { LandmarkUncertainty, MidlineLandmarks, SidePoints, StandIn } from "./face/face.js";
 export type { SymmetricPoints } from "./face/face.js";
 export { describeMarkup } from "./markups/describe-markup.js";
@@ -20,7 +28,7 @@ export { LANDMARKS } from "./face/landmarks.js";
 export type { LandmarkName, MidlineLandmark, PointLandmark } from "./face/landmarks.js";
 export type { SideLandmark } from "./face/landmarks.js";
 export { mapFace, type PointMap } from "./face/map-face.js";
-export type { ImageSize, MarkupOptions, MarkupPicture } from "./markups/markup-options.js";
+export type { MarkupOptions, MarkupPicture } from "./markups/markup-options.js";
 export type { Mirroring, SourceOptions } from "./markups/markup-options.js";
 export { MARKUPS } from "./markups/markups.js";
 export type { AlareChoice, LandmarkForms, MarkupLandmarks, MarkupName } from "./markups/markups.js";

@@ -19,7 +19,7 @@ import type { PlannableFace } from "../mapping/index.js";
 import type { Unit } from "../units/index.js";
 import { side } from "./choices.js";
 import { parse } from "./parse.js";
-import { measured, notes, point, polyline, sides, size, words } from "./quantity.js";
+import { imageSize, measured, notes, point, polyline, sides, size, words } from "./quantity.js";
 import { each, flag, list, record, type Schema, word } from "./schema.js";
 
 /** Twice what the densest face mesh in use has. */
@@ -45,7 +45,7 @@ const source = record<LandmarkSource>(
     ringFactor: measured,
     depth: word(["none", "estimated", "measured"]),
   },
-  { corrected: flag },
+  { corrected: flag, picture: imageSize },
 );
 
 export const standIns: Schema<readonly StandIn[]> = list(

@@ -16,8 +16,8 @@ import type { Length, Point } from "../units/index.js";
 import { choicesSchema } from "./choices.js";
 import { faceSchema } from "./face.js";
 import { parse } from "./parse.js";
-import { numbers, point, positiveLength } from "./quantity.js";
-import { finite, flag, list, positive, record, type Schema, word } from "./schema.js";
+import { imageSize, numbers, point, positiveLength } from "./quantity.js";
+import { finite, flag, list, record, type Schema, word } from "./schema.js";
 
 /** Two points of the photo that lie a known length apart, such as two marks of a ruler. */
 export interface LengthReference {
@@ -58,8 +58,6 @@ export type LandmarkFile =
 
 /** More than any markup in use has. */
 const MOST_LANDMARKS = 2000;
-
-const imageSize = record<ImageSize>({ width: positive, height: positive });
 
 const context = {
   reference: record<LengthReference>({

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import type { Line } from "../geometry/index.js";
+import type { ImageSize } from "../landmarks/index.js";
 import type {
   FlatPoint,
   Length,
@@ -75,6 +76,11 @@ export const spreadIfKnown: Schema<number> = z
 
 /** What a plan reads. */
 export const reading: Schema<Measured> = record<Measured>({ value: finite, u: spreadIfKnown });
+
+export const imageSize: Schema<ImageSize> = record<ImageSize>({
+  width: positive,
+  height: positive,
+});
 
 /** Words of a person or a program. */
 export const words: Schema<string> = text(MOST_CHARACTERS);

@@ -9,6 +9,7 @@ import {
   type FaceSide,
   type Finding,
   type FindingCode,
+  fromMarkup,
   measured,
   mirror,
   mm,
@@ -18,15 +19,17 @@ import {
   type Scale,
 } from "brow-geometry";
 import { type CapturePurpose } from "brow-geometry/capture";
-import { mapFace } from "brow-geometry/landmarks";
+import { type ImageSize, mapFace, type MarkupPoints } from "brow-geometry/landmarks";
 import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../support/arbitraries.js";
 import { expectClose } from "../support/close.js";
+import { londonFaces } from "../support/london-faces.js";
 import { photograph } from "../support/photograph.js";
 import { refusal } from "../support/refusal.js";
 import {
   faceOfMesh,
   faceOfPoints68,
+  frontalMesh,
   meshSamples,
   points68Samples,
 } from "../support/sample-faces.js";
@@ -630,6 +633,60 @@ describe("checkCapture", () => {
 function mirroredAt(x: number, point: Point<"px">): Point<"px"> {
   return [2 * x - point[0], ...point.slice(1)] as unknown as Point<"px">;
 }
+
+describe("a picture whose width and height are exchanged", () => {
+  const shapes = [
+    { width: 1200, height: 1600 },
+    { width: 1600, height: 1200 },
+    { width: 900, height: 1600 },
+  ];
+  // Landmarks as shares of a picture so wide and so high, read with the two exchanged.
+  const exchanged = (points: MarkupPoints, { width, height }: ImageSize): MarkupPoints =>
+    (points as readonly (readonly number[])[]).map(([x = 0, y = 0, ...more]) => [
+      (x / width) * height,
+      (y / height) * width,
+      ...more,
+    ]);
+
+  it.each(shapes)("of $width by $height is seen on every face", (size) => {
+    for (const { mesh478, points68 } of londonFaces()) {
+      for (const face of [
+        fromMarkup("mesh-478", exchanged(mesh478, size), { coordinates: "pixels" }),
+        fromMarkup("points-68", exchanged(points68, size), { coordinates: "pixels" }),
+      ]) {
+        expect(codes(checkCapture(face, { purpose: "map" }))).toContain("picture-stretched");
+      }
+    }
+  });
+
+  it("is what no face is blamed for that was read as it is, even 40 pixels from eye to eye", () => {
+    const faces = [
+      ...londonFaces().flatMap(({ mesh478, points68, hand }) => [
+        hand,
+        fromMarkup("mesh-478", mesh478, { coordinates: "pixels" }),
+        fromMarkup("points-68", points68, { coordinates: "pixels" }),
+      ]),
+      ...meshSamples.map((sample) => faceOfMesh(sample)),
+      ...points68Samples.map((sample) => faceOfPoints68(sample as never)),
+    ];
+    for (const face of faces) {
+      const { right, left } = face;
+      const step = Math.abs((left.exocanthion?.[0] ?? 0) - (right.exocanthion?.[0] ?? 0)) / 40;
+      const small = mapFace(face, ([x, y]) => px([Math.round(x / step), Math.round(y / step)]));
+      for (const one of [face, small]) {
+        expect(codes(checkCapture(one, { purpose: "map" }))).not.toContain("picture-stretched");
+      }
+    }
+  });
+
+  it("is to be taken anew where that is proven", () => {
+    const face = mapFace(faceOfMesh(frontalMesh), ([x, y]) => px([x, 2.25 * y]));
+    expect(only(checkCapture(face, told()), "picture-stretched")).toMatchObject({
+      severity: "retake",
+      outcome: "outside",
+    });
+  });
+});
 
 describe("CAPTURE_LIMITS", () => {
   it("are those of the sources they name", () => {

@@ -1,4 +1,5 @@
 import type { BrowPlan } from "../../mapping/index.js";
+import type { ImageSize } from "../../landmarks/index.js";
 import { refuse, requirePositive, requireWord, refusingAs } from "../../units/internal.js";
 import { ENGLISH } from "../../words/index.js";
 import { label } from "../../words/internal.js";
@@ -15,7 +16,7 @@ import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
 
 /** The photo that a plan was made on. */
 export interface PhotoBeneath {
-  /** In pixels of the photo, as the landmarks were read. */
+  /** In pixels. A photo that was made larger or smaller since its landmarks were read keeps its shape. */
   readonly width: number;
   readonly height: number;
   /** Where the photo is found; left out, the picture is an overlay without it. */
@@ -39,7 +40,7 @@ export interface PlanDrawing extends Look, AlsoShown {
  * Where asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held
  * against it.
  *
- * Coordinates are those of the photo; a plan without one is drawn in millimetres, its y turned
+ * Coordinates are those of the photo as its landmarks were read; a plan without one is drawn in millimetres, its y turned
  * down. The picture has no size of its own and fills the room it is given. Its groups have classes
  * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a
  * page can restyle or move them.
@@ -67,8 +68,8 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   return refusingAs("drawPlan", () => {
     requireLook("drawPlan", options);
     requireWord("drawPlan", "view", options.view, ["photo", "face"]);
-    requirePhoto(plan, options.photo);
-    const { photo, theme = "light", words = ENGLISH } = options;
+    const photo = options.photo && photoOf(plan, options.photo);
+    const { theme = "light", words = ENGLISH } = options;
     const shows = options.view ?? (photo === undefined ? "face" : "photo");
     const brush: Brush = {
       view: planView(plan),
@@ -113,8 +114,8 @@ function photoElement({ width, height, href }: PhotoBeneath): SvgElement | undef
 /** Addresses of pictures: relative ones, and those whose scheme can only show, never run. */
 const PICTURE_ADDRESS = /^(?:https?:|blob:|file:|data:image\/|(?![a-z][a-z\d+.-]*:))/i;
 
-function requirePhoto(plan: BrowPlan, photo: PhotoBeneath | undefined): void {
-  if (photo === undefined) return;
+/** The photo as large as its landmarks were read on, where that is known. */
+function photoOf(plan: BrowPlan, photo: PhotoBeneath): PhotoBeneath {
   requirePositive("drawPlan", "photo.width", photo.width);
   requirePositive("drawPlan", "photo.height", photo.height);
   if (photo.href !== undefined && !PICTURE_ADDRESS.test(photo.href.trimStart())) {
@@ -124,4 +125,16 @@ function requirePhoto(plan: BrowPlan, photo: PhotoBeneath | undefined): void {
   if (plan.frame === undefined) {
     refuse("inconsistent", "drawPlan", "photo", photo, "a plan that was made on a photo");
   }
+  const { picture = photo } = plan.face.source ?? {};
+  if (!isShapedAs(picture, photo)) {
+    const { width, height } = picture;
+    const need = `the shape of the picture whose landmarks were read, ${width} × ${height}; not turned, not cropped`;
+    refuse("inconsistent", "drawPlan", "photo", `${photo.width} × ${photo.height}`, need);
+  }
+  return { ...photo, ...picture };
+}
+
+/** Whether a size is another made larger or smaller, and then whole pixels. */
+function isShapedAs({ width, height }: ImageSize, other: ImageSize): boolean {
+  return Math.abs(other.width * height - other.height * width) <= width + height;
 }

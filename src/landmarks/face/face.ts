@@ -52,6 +52,12 @@ export interface LandmarkUncertainty {
   readonly landmarks?: { readonly [Name in LandmarkName]?: Length<"mm"> };
 }
 
+/** Size of a picture in pixels. */
+export interface ImageSize {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What is known of where a face's landmarks come from. */
 export interface LandmarkSource {
   /** Name of the markup, or `"by-hand"`. */
@@ -63,6 +69,8 @@ export interface LandmarkSource {
   readonly ringFactor: Measured;
   /** Who says how deep points lie: nobody, a detector's model of a face, or a measurement. */
   readonly depth: "none" | "estimated" | "measured";
+  /** The picture in whose pixels the points were read, where its size was given. */
+  readonly picture?: ImageSize;
 }
 
 /** Further points with their mirror partners, without anatomical names: a mesh, a scan. */

@@ -180,13 +180,14 @@ function sourceOf(
   options: MarkupOptions,
   deep: boolean,
 ): LandmarkSource {
-  const { uncertainty = {}, ringFactor = table.ringFactor } = options;
+  const { image, uncertainty = {}, ringFactor = table.ringFactor } = options;
   const landmarks = { ...table.uncertainty.landmarks, ...uncertainty.landmarks };
   return {
     markup: name,
     uncertainty: { ...table.uncertainty, ...uncertainty, landmarks },
     ringFactor,
     depth: deep ? table.depth : "none",
+    ...(image && { picture: { width: image.width, height: image.height } }),
   };
 }
 

@@ -7,15 +7,9 @@ import {
   requireUncertainty,
   requireWord,
 } from "../../units/internal.js";
-import type { LandmarkUncertainty } from "../face/face.js";
+import type { ImageSize, LandmarkUncertainty } from "../face/face.js";
 import { LANDMARK_NAMES } from "../face/landmarks.js";
 import type { AlareChoice, MarkupName } from "./markups.js";
-
-/** Size of a picture in pixels. */
-export interface ImageSize {
-  readonly width: number;
-  readonly height: number;
-}
 
 /** All answers to how a picture was flipped. */
 export const MIRRORINGS = ["no", "frame", "coordinates"] as const;

@@ -38,6 +38,8 @@ export const CAPTURES = {
     "The irises read {value:1mm} wide; {lower:1} to {upper:1mm} are usual. The scale is wrong, or landmarks are misplaced.",
   "canthal-index-implausible":
     "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
+  "picture-stretched":
+    "The nose is {value:2} as high as the outer eye corners lie apart; {lower:2} to {upper:2} are usual. Width and height of the picture are exchanged, it was stretched, or landmarks are misplaced.",
   "sides-exchanged": "Right and left are exchanged, or the picture is mirrored.",
   "sides-unlike": "The landmarks of the two sides do not mirror each other across any line.",
   "few-landmarks":
@@ -79,6 +81,8 @@ export const CAPTURE_ADVICE = {
   "pupil-distance-implausible": "Check the scale by ruler, and the pupils.",
   "iris-width-implausible": "Check the scale by ruler, and the edges of the irises.",
   "canthal-index-implausible": "Check the four eye corners.",
+  "picture-stretched":
+    "Give width and height of the picture as it is seen, upright: cameras store pictures turned.",
   "sides-exchanged": "Say how the picture is mirrored, or exchange right and left.",
   "sides-unlike": "Check the landmarks: some lie far off, or belong to another name.",
   "few-landmarks": "Give more landmarks, or look at the picture yourself.",

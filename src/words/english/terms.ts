@@ -91,6 +91,7 @@ function terms(): Terms {
       pupilDistance: "Whether the pupils are as far apart as people's",
       irisWidth: "Whether the irises are as wide as people's",
       canthalIndex: "Whether the eye corners are spaced as people's",
+      noseHeight: "Whether the picture is stretched",
     },
     needs: {
       roll: "both inner eye corners and a landmark of nose, mouth or chin",
@@ -110,6 +111,7 @@ function terms(): Terms {
       pupilDistance: "both pupils, and a scale or the edges of an iris",
       irisWidth: "both edges of both irises and a scale that does not come from them",
       canthalIndex: "the four corners of the eyes",
+      noseHeight: "the root and the base of the nose, and both outer eye corners",
     },
     toldByLandmarks: {
       sides: "sides",

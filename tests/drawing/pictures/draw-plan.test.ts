@@ -24,6 +24,7 @@ import { clippedTo, isWithin, type Spot } from "../../../src/drawing/canvas/box.
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { allElements } from "../../support/parse-xml.js";
+import { refusal } from "../../support/refusal.js";
 import { photograph, type Pose } from "../../support/photograph.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
@@ -226,6 +227,27 @@ describe("a picture over a photo", () => {
       width: String(width),
       height: String(height),
     });
+  });
+
+  it.each([0.5, 0.13, 1.7])("lies as well over the photo made %d times as large", (times) => {
+    const resized = { width: Math.round(times * width), height: Math.round(times * height) };
+    expect(drawPlan(plan, { photo: { ...resized, href: "p.jpg" } })).toBe(
+      drawPlan(plan, { photo: { ...photo, href: "p.jpg" } }),
+    );
+  });
+
+  it("refuses a photo of another shape than its landmarks were read on", () => {
+    const shapes = [
+      { width: height, height: width },
+      { width, height: height + 200 },
+      { width: width / 2, height },
+    ];
+    for (const shape of shapes) {
+      const { code, message } = refusal(() => drawPlan(plan, { photo: shape }));
+      expect(code).toBe("inconsistent");
+      expect(message).toContain(`photo is "${shape.width} × ${shape.height}"; needs the shape of`);
+      expect(message).toContain(`${width} × ${height}`);
+    }
   });
 
   it("shows the brows' surroundings of the photo on request", () => {

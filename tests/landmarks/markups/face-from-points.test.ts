@@ -40,7 +40,7 @@ describe("a face from the face mesh", () => {
   });
 
   it("gives the same face from pixels, but for the note", () => {
-    const same = fromMarkup("mesh-478", inPixels, pixels);
+    const same = fromMarkup("mesh-478", inPixels, { ...pixels, image });
     expectClose({ ...same, notes: [] }, { ...face, notes: [] }, 1e-9);
   });
 
