@@ -1,2 +1,2 @@
-export type { FindingNoteParts, FindingNotes } from "./notes.js";
+export { type FindingNoteParts, type FindingNotes, notProven } from "./notes.js";
 export type { DeclaredFact, DepthOrigin, Need, Question, ToldByLandmarks } from "./notes.js";

@@ -60,11 +60,21 @@ export interface FindingNotes {
 }
 
 /** What findings hold within them. */
-export interface FindingNoteParts {
+export interface FindingNoteParts extends UncertaintyNotes {
   /** Where no limit stands above. */
   readonly unlimited: NoValues;
   /** Said between finding and advice where the finding is not proven. */
-  readonly "not-proven": Numbers<"u">;
+  readonly "not-proven": { readonly u: Note<keyof UncertaintyNotes> };
+}
+
+/** A standard uncertainty, in the unit in which a finding tells its value. */
+interface UncertaintyNotes {
+  readonly "u-in-degrees": Numbers<"u">;
+  readonly "u-as-length": Numbers<"u">;
+  readonly "u-in-pixels": Numbers<"u">;
+  readonly "u-in-irises": Numbers<"u">;
+  readonly "u-in-percent": Numbers<"percent">;
+  readonly "u-as-share": Numbers<"u">;
 }
 
 /** What may be declared of a client. */
@@ -93,3 +103,29 @@ export type ToldByLandmarks =
   | "canthalIndex";
 
 export const findingPart: NoteMaker<FindingNoteParts> = /* @__PURE__ */ noteMaker();
+
+/** In what findings tell their value; left out, as a share of something. */
+const TOLD_IN: { readonly [Code in FindingCode]?: Exclude<keyof UncertaintyNotes, "u-as-share"> } = {
+  "head-tilted": "u-in-degrees",
+  "head-turned": "u-in-degrees",
+  "turned-or-asymmetric": "u-in-degrees",
+  "chin-raised": "u-in-degrees",
+  "chin-lowered": "u-in-degrees",
+  "brow-raised": "u-as-length",
+  "brow-lowered": "u-as-length",
+  "too-few-pixels": "u-in-pixels",
+  "camera-too-near": "u-as-length",
+  "eyes-narrow-for-irises": "u-in-irises",
+  "eyes-wide-for-irises": "u-in-irises",
+  "irises-unequal": "u-in-percent",
+  "pupil-distance-implausible": "u-as-length",
+  "iris-width-implausible": "u-as-length",
+};
+
+/** That a finding is not proven, its uncertainty in the unit of its value. */
+export function notProven(code: FindingCode, u: number): Note<"not-proven"> {
+  const unit = TOLD_IN[code] ?? "u-as-share";
+  const inUnit =
+    unit === "u-in-percent" ? findingPart(unit, { percent: 100 * u }) : findingPart(unit, { u });
+  return findingPart("not-proven", { u: inUnit });
+}

@@ -1,4 +1,4 @@
-import { type BrowPlan, type DrawnCheck, planOverlap } from "../../mapping/index.js";
+import { type BrowPlan, cautionsToSay, type DrawnCheck, planOverlap } from "../../mapping/index.js";
 import { type Point, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
@@ -14,7 +14,7 @@ export function describePlan(
   words: Words,
   shown: AlsoShown = {},
 ): string {
-  const cautions = plan.cautions.map((caution) => say(caution, words));
+  const cautions = cautionsToSay(plan).map((caution) => say(caution, words));
   return [
     label(words, "described-face"),
     describeSide(plan, "right", words),

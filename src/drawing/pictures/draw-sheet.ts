@@ -1,10 +1,10 @@
-import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
+import { type BrowPlan, cautionsToSay, type DrawnCheck } from "../../mapping/index.js";
 import { movesToMake } from "../../mapping/internal.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
-import { type Block, gap, together } from "../sheet/block.js";
+import { type Block, gap, together, togetherIfFree } from "../sheet/block.js";
 import { correctionEntries } from "../layers/check-layer.js";
 import { checkTable, readingsTable, stepsTable } from "../sheet/plan-tables.js";
 import { describePlan } from "./describe-plan.js";
@@ -107,13 +107,13 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
       heading(label(words, "heading-cautions"), sheet),
       ...list(findingEntries(plan, words), sheet),
       ...bullets(
-        plan.cautions.filter(({ at }) => at === undefined),
+        cautionsToSay(plan).filter(({ at }) => at === undefined),
         sheet,
       ),
       heading(label(words, "heading-reasons"), sheet),
       ...bullets(plan.reasons, sheet),
       heading(label(words, "heading-steps"), sheet),
-      ...together(stepsTable(plan, rulerZero, sheet), room),
+      ...togetherIfFree(stepsTable(plan, rulerZero, sheet), room),
       ...(check === undefined ? [] : checkBlocks(plan, check, room, sheet)),
       heading(label(words, "heading-readings"), sheet),
       { ...paragraph(label(words, "sheet-readings", { unit: words.lengths }), sheet), leads: true },

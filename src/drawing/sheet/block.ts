@@ -8,6 +8,8 @@ export interface Block {
   readonly leads?: boolean;
   /** What is drawn once more above it where it begins a page: the head of its table. */
   readonly head?: Block;
+  /** What it may be torn into where that saves a page, or a page that would be nearly blank. */
+  readonly torn?: readonly Block[];
 }
 
 export function gap(height: number): Block {
@@ -21,24 +23,67 @@ export function together(blocks: readonly Block[], pageHeight: number): readonly
   return [{ height, drawnAt: (left, top) => drawnBlocks(blocks, left, top) }];
 }
 
-/** Blocks on as few pages as hold them in their order; a heading goes with what it heads. */
+/** The same, but torn apart where that saves a page or one that would be nearly blank. */
+export function togetherIfFree(blocks: readonly Block[], pageHeight: number): readonly Block[] {
+  const [whole, ...others] = together(blocks, pageHeight);
+  return whole === undefined || others.length > 0 ? blocks : [{ ...whole, torn: blocks }];
+}
+
+/** Of the room of a page: what has less on it is nearly blank. */
+const NEARLY_BLANK = 0.25;
+
+/**
+ * Blocks on as few pages as hold them in their order; a heading goes with what it heads. The last page takes from
+ * the one before rather than stay nearly blank.
+ */
 export function paginated(blocks: readonly Block[], height: number): readonly (readonly Block[])[] {
-  const pages: Block[][] = [[]];
-  let used = 0;
+  const whole = onPages(blocks, height);
+  const torn = onPages(
+    blocks.flatMap((block) => block.torn ?? [block]),
+    height,
+  );
+  if (torn.length < whole.length) return torn;
+  const least = emptiest(whole);
+  const mends = torn.length === whole.length && least < NEARLY_BLANK * height;
+  return mends && emptiest(torn) > least ? torn : whole;
+}
+
+function emptiest(pages: readonly (readonly Block[])[]): number {
+  return Math.min(...pages.map(heightOf));
+}
+
+type Part = readonly Block[];
+
+function onPages(blocks: readonly Block[], height: number): readonly (readonly Block[])[] {
+  const pages: Part[][] = [[]];
   for (const part of withTheirHeadings(blocks)) {
-    const needed = heightOf(part);
-    const page = pages[pages.length - 1] as Block[];
-    if (page.length > 0 && used + needed > height) {
-      const head = part[0]?.head;
-      const whole = head === undefined ? [...part] : [head, ...part];
-      pages.push(whole);
-      used = heightOf(whole);
-    } else {
-      page.push(...part);
-      used += needed;
-    }
+    const page = pages[pages.length - 1] as Part[];
+    if (page.length > 0 && heightOf(pageOf([...page, part])) > height) pages.push([part]);
+    else page.push(part);
   }
-  return pages;
+  return evenedAtTheEnd(pages, height).map(pageOf);
+}
+
+/** Parts as a page; where it begins within a table, the table's head stands above. */
+function pageOf(parts: readonly Part[]): readonly Block[] {
+  const head = parts[0]?.[0]?.head;
+  return [...(head === undefined ? [] : [head]), ...parts.flat()];
+}
+
+/** The last page with as many parts of the one before as it takes not to be nearly blank. */
+function evenedAtTheEnd(pages: readonly Part[][], height: number): readonly (readonly Part[])[] {
+  const [before, last] = pages.slice(-2);
+  if (before === undefined || last === undefined) return pages;
+  let from = before.length;
+  const heightFrom = (part: number): number => heightOf(pageOf([...before.slice(part), ...last]));
+  while (
+    from > 1 &&
+    heightFrom(from) < NEARLY_BLANK * height &&
+    heightFrom(from - 1) <= height
+  ) {
+    from -= 1;
+  }
+  return [...pages.slice(0, -2), before.slice(0, from), [...before.slice(from), ...last]];
 }
 
 export function heightOf(blocks: readonly Block[]): number {

@@ -89,26 +89,6 @@ export function stepsTable(
   sheet: Sheet,
 ): readonly Block[] {
   const { words } = sheet.brush;
-  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }, index) => {
-    const read = checks.map(({ laid, reading, u }): readonly [string, string] => [
-      say(laid, words),
-      reading === undefined || u === undefined
-        ? ""
-        : withUncertainty({ value: reading, u }, lengths(words), words),
-    ]);
-    const [first = ["", ""], ...others] = read;
-    return [
-      withTick(
-        tableRow(
-          ["", `${decimal(index + 1, 0, words)}.`, say(step, words), ...first],
-          STEPS_COLUMNS,
-          sheet,
-        ),
-        sheet,
-      ),
-      ...others.map((other) => tableRow(["", "", "", ...other], STEPS_COLUMNS, sheet)),
-    ];
-  });
   const head = [
     "",
     "",
@@ -116,7 +96,27 @@ export function stepsTable(
     label(words, "column-check"),
     label(words, "column-reads"),
   ];
-  return [tableRow(head, STEPS_COLUMNS, sheet, true), ...rows];
+  const named = tableRow(head, STEPS_COLUMNS, sheet, true);
+  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }, index) => {
+    const read = checks.map(({ laid, reading, u }): readonly string[] => [
+      say(laid, words),
+      reading === undefined || u === undefined
+        ? ""
+        : withUncertainty({ value: reading, u }, lengths(words), words),
+    ]);
+    const [first = [], ...others] = read;
+    const cells = [
+      ["", `${decimal(index + 1, 0, words)}.`, say(step, words), ...first],
+      ...others.map((other) => ["", "", "", ...other]),
+    ];
+    // Neither what to do nor the last of its checks goes to a page alone.
+    return cells.map((row, at): Block => {
+      const drawn = tableRow(row, STEPS_COLUMNS, sheet);
+      const block = { ...drawn, head: named, leads: at === 0 ? others.length > 0 : at === others.length - 1 };
+      return at === 0 ? withTick(block, sheet) : block;
+    });
+  });
+  return [named, ...rows];
 }
 
 function withTick(row: Block, sheet: Sheet): Block {

@@ -51,7 +51,13 @@ export const CAPTURES = {
   "declaration-questioned":
     "It was declared that {fact:declared}, but the {side:sides} brow stands {size:1mm} {where:levels} than in the baseline.",
   "not-proven":
-    "With a standard uncertainty of {u:2} neither keeping that nor exceeding it is proven.",
+    "With a standard uncertainty of {u} neither keeping that nor exceeding it is proven.",
+  "u-in-degrees": "{u:1}°",
+  "u-as-length": "{u:1mm}",
+  "u-in-pixels": "{u:1} pixels",
+  "u-in-irises": "{u:2} irises",
+  "u-in-percent": "{percent:0} %",
+  "u-as-share": "{u:2}",
   unlimited: "any number of",
 } as const;
 

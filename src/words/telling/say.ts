@@ -1,4 +1,5 @@
 import type { FindingCode } from "../../capture/index.js";
+import { notProven } from "../../capture/internal.js";
 import type { Move } from "../../mapping/index.js";
 import { noteOfMove } from "../../mapping/internal.js";
 import type { Note, NoteValue, NoteValues } from "../../units/index.js";
@@ -41,7 +42,9 @@ export function say(said: Said | Move, words: Words = ENGLISH): string {
   const found = fill(words.sentences[code], values, words);
   if (!isKnown(code, words.advice)) return found;
   const doubt =
-    values.outcome === "undecided" ? [fill(words.sentences["not-proven"], values, words)] : [];
+    values.outcome === "undecided"
+      ? [fill(words.sentences["not-proven"], inUnitOf(code, values), words)]
+      : [];
   return [found, ...doubt, fill(words.advice[code], values, words)].join(" ");
 }
 
@@ -63,6 +66,10 @@ export function sayAdvice(finding: Note<FindingCode>, words: Words = ENGLISH): s
     refuse("out-of-range", "sayAdvice", "code", code, "the code of a finding");
   }
   return refusingAs("sayAdvice", () => fill(words.advice[code], values, words));
+}
+
+function inUnitOf(code: FindingCode, values: NoteValues): NoteValues {
+  return typeof values.u === "number" ? notProven(code, values.u).values : values;
 }
 
 function isKnown<Table extends object>(code: string, table: Table): code is keyof Table & string {

@@ -1,18 +1,25 @@
 import { test } from "@fast-check/vitest";
 import {
+  checkCapture,
   drawSheet,
   GeometryError,
   mm,
   type Paper,
   planBrows,
   type PlannableFace,
+  planOnPhoto,
+  requirePlannable,
   say,
+  scaleFromIris,
+  turnToFront,
   workSteps,
 } from "brow-geometry";
 import { mapFace } from "brow-geometry/landmarks";
+import { cautionsToSay } from "brow-geometry/mapping";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Spot } from "../../../src/drawing/canvas/box.js";
+import { faceOfMesh, meshSamples, type SampleFace } from "../../support/sample-faces.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
@@ -52,6 +59,14 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
       }
     },
   );
+
+  it.each(["A4", "letter"] as const)("leaves no page of %s nearly blank", (paper) => {
+    for (const { texts, viewBox } of drawSheet(plan, { paper }).map(pictureOf)) {
+      const foot = viewBox.height - 30;
+      const used = texts.map(({ box }) => box.y).filter((y) => y < foot);
+      expect(Math.max(...used)).toBeGreaterThan(0.2 * viewBox.height);
+    }
+  });
 
   it("explains the arrows of moves where there are any", () => {
     const arrows = pages.some((page) =>
@@ -194,6 +209,19 @@ it("refuses more text at its head than the page has room for", () => {
   const long = "word ".repeat(900);
   expect(() => drawSheet(plan, { title: long })).toThrow(/drawSheet: title is/);
   expect(() => drawSheet(plan, { fields: [{ name: "Client", value: long }] })).toThrow(/fields is/);
+});
+
+it("says no caution twice where findings of the capture are carried as well", () => {
+  const photo = requirePlannable(faceOfMesh(meshSamples[3] as SampleFace));
+  const scale = scaleFromIris(photo);
+  const findings = checkCapture(photo, { purpose: "map", scale });
+  const plan = planOnPhoto(photo, turnToFront(photo, scale), {}, { findings });
+  const written = wordsOf(drawSheet(plan).map(pictureOf));
+  const said = cautionsToSay(plan);
+  expect(said.length).toBeLessThan(plan.cautions.length);
+  for (const caution of plan.cautions) {
+    expect(written.includes(say(caution)), say(caution)).toBe(said.includes(caution));
+  }
 });
 
 it("lets a long reason run on to the next page", () => {

@@ -42,9 +42,24 @@ describe("say", () => {
     const values = { size: 6, limit: 5, u: 2, outcome: "undecided" };
     const finding = { code: "head-tilted", values } as const;
     expect(say(finding)).toBe(
-      "The head is tilted by 6.0° in the picture; up to 5° will do. With a standard uncertainty of 2.00 neither keeping that nor exceeding it is proven. Hold the camera level and ask the client to hold the head upright.",
+      "The head is tilted by 6.0° in the picture; up to 5° will do. With a standard uncertainty of 2.0° neither keeping that nor exceeding it is proven. Hold the camera level and ask the client to hold the head upright.",
     );
     expect(say(finding).endsWith(sayAdvice(finding))).toBe(true);
+  });
+
+  it.each([
+    ["head-turned", 2, "2.0°"],
+    ["brow-raised", 0.5, "0.5 mm"],
+    ["too-few-pixels", 0.4, "0.4 pixels"],
+    ["eyes-narrow-for-irises", 0.21, "0.21 irises"],
+    ["irises-unequal", 0.09, "9 %"],
+    ["canthal-index-implausible", 0.03, "0.03"],
+  ] as const)("tells the uncertainty of %s in the unit of its value", (code, u, told) => {
+    const numbers = { value: 1, size: 1, limit: 1, lower: 1, upper: 2, pixel: 1, tolerance: 1 };
+    const values = { ...numbers, percent: 16, away: 200, side: "left", towards: "left", wide: "left" };
+    expect(say({ code, values: { ...values, u, outcome: "undecided" } })).toContain(
+      `With a standard uncertainty of ${told} neither`,
+    );
   });
 
   it("leaves a sentence that a note brings along as it is", () => {
