@@ -105,22 +105,23 @@ export type ToldByLandmarks =
 export const findingPart: NoteMaker<FindingNoteParts> = /* @__PURE__ */ noteMaker();
 
 /** In what findings tell their value; left out, as a share of something. */
-const TOLD_IN: { readonly [Code in FindingCode]?: Exclude<keyof UncertaintyNotes, "u-as-share"> } = {
-  "head-tilted": "u-in-degrees",
-  "head-turned": "u-in-degrees",
-  "turned-or-asymmetric": "u-in-degrees",
-  "chin-raised": "u-in-degrees",
-  "chin-lowered": "u-in-degrees",
-  "brow-raised": "u-as-length",
-  "brow-lowered": "u-as-length",
-  "too-few-pixels": "u-in-pixels",
-  "camera-too-near": "u-as-length",
-  "eyes-narrow-for-irises": "u-in-irises",
-  "eyes-wide-for-irises": "u-in-irises",
-  "irises-unequal": "u-in-percent",
-  "pupil-distance-implausible": "u-as-length",
-  "iris-width-implausible": "u-as-length",
-};
+const TOLD_IN: { readonly [Code in FindingCode]?: Exclude<keyof UncertaintyNotes, "u-as-share"> } =
+  {
+    "head-tilted": "u-in-degrees",
+    "head-turned": "u-in-degrees",
+    "turned-or-asymmetric": "u-in-degrees",
+    "chin-raised": "u-in-degrees",
+    "chin-lowered": "u-in-degrees",
+    "brow-raised": "u-as-length",
+    "brow-lowered": "u-as-length",
+    "too-few-pixels": "u-in-pixels",
+    "camera-too-near": "u-as-length",
+    "eyes-narrow-for-irises": "u-in-irises",
+    "eyes-wide-for-irises": "u-in-irises",
+    "irises-unequal": "u-in-percent",
+    "pupil-distance-implausible": "u-as-length",
+    "iris-width-implausible": "u-as-length",
+  };
 
 /** That a finding is not proven, its uncertainty in the unit of its value. */
 export function notProven(code: FindingCode, u: number): Note<"not-proven"> {

@@ -1,11 +1,23 @@
-import { drawPlan, drawSheet, planBrows } from "brow-geometry";
+import {
+  drawPlan,
+  drawSheet,
+  faceFrame,
+  mm,
+  planBrows,
+  planOnPhoto,
+  type Point,
+  requirePlannable,
+  scaleFromReference,
+} from "brow-geometry";
 import { drawChoices, drawStrip } from "brow-geometry/drawing";
 import { weighChoices, withoutHair } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
+import { clippedTo, type Spot } from "../../src/drawing/canvas/box.js";
 import { isHair } from "../../src/mapping/dots/is-hair.js";
+import { faceOfPoints68, points68Samples } from "../support/sample-faces.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { PICTURED_PLANS } from "./pictured-plans.js";
-import { pictureOf, withClass } from "./picture.js";
+import { pathSpots, pictureOf, withClass } from "./picture.js";
 
 const GUESSED = PICTURED_PLANS.filter(([, { face }]) => !isHair(face, "left"));
 
@@ -41,6 +53,33 @@ describe.each(GUESSED)("pictures of a plan of guessed brows: %s", (_, plan) => {
     expect(legend).toContain("instead of hair: the mesh's brow template");
   });
 });
+
+it.each(points68Samples)(
+  "writes no name of a guess over a guide of 68 points: $photo, $face",
+  (sample) => {
+    const photo = faceOfPoints68(sample);
+    // Invented: no ruler lies in these photos.
+    const scale = scaleFromReference(
+      photo.right.exocanthion as Point<"px">,
+      photo.left.exocanthion as Point<"px">,
+      mm(88),
+    );
+    const face = requirePlannable(photo);
+    const picture = pictureOf(drawPlan(planOnPhoto(face, faceFrame(face, scale))));
+    const guides = picture.elements
+      .filter(({ attributes }) => /^guide /.test(attributes.class ?? ""))
+      .flatMap(({ children }) => children.map(({ attributes }) => pathSpots(attributes.d ?? "")));
+    expect(guides.length).toBeGreaterThan(5);
+    const names = picture.texts.filter(({ text }) => text === "the detector’s guess");
+    expect(names).toHaveLength(2);
+    for (const { box } of names) {
+      const covered = guides.filter((spots) =>
+        spots.slice(1).some((to, index) => clippedTo(box, { from: spots[index] as Spot, to })),
+      );
+      expect(covered).toEqual([]);
+    }
+  },
+);
 
 it("draws hair as hair", () => {
   const picture = pictureOf(drawPlan(syntheticPlan));

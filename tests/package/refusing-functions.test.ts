@@ -398,6 +398,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
 
 /** What has an answer for everything that its types allow. */
 const NEVER_REFUSE: readonly string[] = [
+  "cautionsToSay",
   "comparisonFindings",
   "correctionOf",
   "deepPoint",

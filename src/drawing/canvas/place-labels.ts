@@ -13,6 +13,8 @@ export interface Label {
   readonly weight?: "normal" | "bold";
   /** Free space between the place and the nearest edge of the text. */
   readonly gap: number;
+  /** Whether it never covers a stroke; it then stands farther away instead. */
+  readonly clear?: boolean;
 }
 
 export interface PlacedLabel<Kind extends Label = Label> {
@@ -79,8 +81,21 @@ const ALL_AROUND: readonly Way[] = Array.from({ length: 16 }, (_, index) => {
   return wayIn([Math.cos(angle), Math.sin(angle)]);
 });
 
-/** What each type size costs; `waiting`: over a place still to be named, whose leader could not get away. */
-const COST = { away: 1, turn: 0.5, along: 0.4, elsewhere: 3, stroke: 2.5, waiting: 4, leader: 1 };
+/**
+ * What each type size costs; `waiting`: over a place still to be named, whose leader could not get away;
+ * `crossing` and `through`: of a leader, each stroke and each closed box that it runs across.
+ */
+const COST = {
+  away: 1,
+  turn: 0.5,
+  along: 0.4,
+  elsewhere: 3,
+  stroke: 2.5,
+  waiting: 4,
+  leader: 1,
+  crossing: 1.5,
+  through: 4,
+};
 
 interface Scene extends Surroundings {
   readonly waiting: readonly Spot[];
@@ -157,11 +172,14 @@ function cheaper<Kind extends Label>(
 ): Candidate<Kind> | undefined {
   const leader = leaderTo(label, box);
   if (!isFree(box, leader, label, surroundings, placed)) return best;
-  const cost =
+  const over = covered(box, surroundings.strokes);
+  if (label.clear === true && over > 0) return best;
+  const standing =
     moving +
-    (leader === undefined ? 0 : COST.leader) +
-    COST.stroke * (covered(box, surroundings.strokes) / label.size) +
+    COST.stroke * (over / label.size) +
     COST.waiting * held(box, label, surroundings.waiting);
+  if (best !== undefined && standing >= best.cost) return best;
+  const cost = standing + (leader === undefined ? 0 : leading(leader, surroundings));
   if (best !== undefined && cost >= best.cost) return best;
   return { cost, found: { label, box, ...(leader === undefined ? {} : { leader }) } };
 }
@@ -222,10 +240,23 @@ function covered(box: Box, strokes: readonly Stretch[]): number {
   return sum;
 }
 
+/** What a leader costs: it may run through the brow to where there is room, but not for nothing. */
+function leading(leader: Stretch, { strokes, closed }: Surroundings): number {
+  const crossings = strokes.filter((stroke) => crossed(leader, stroke)).length;
+  const through = closed.filter(
+    (box) => !isWithin(spotBox(leader.from), box) && clippedTo(box, leader) !== undefined,
+  ).length;
+  return COST.leader + COST.crossing * crossings + COST.through * through;
+}
+
 /** How many places lie under a box or so near that it would stop their leaders. */
 function held(box: Box, { size }: Label, spots: readonly Spot[]): number {
   const roomy = grown(box, APART * size);
-  return spots.filter(([x, y]) => isWithin({ x, y, width: 0, height: 0 }, roomy)).length;
+  return spots.filter((spot) => isWithin(spotBox(spot), roomy)).length;
+}
+
+function spotBox([x, y]: Spot): Box {
+  return { x, y, width: 0, height: 0 };
 }
 
 /** Whether a leader crosses a line; one that starts on it does not. */

@@ -51,18 +51,23 @@ export function grownWord(face: Face<"mm">, side: Side): GrownRole | "bare" {
 
 const BARE: readonly string[] = ["mirrored-brow", "average-heights"] satisfies readonly BareCode[];
 
-/** What a face has for a brow, by its borders; what is no hair says so. */
+/** What a face has for a brow, by its borders. */
 export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {
-  const layer = bordersLayer(face[side].brow, side, grownRole(face, side), brush);
+  return bordersLayer(face[side].brow, side, grownRole(face, side), brush);
+}
+
+/** What no hair is called, beside its upper border: placed last, since it may stand anywhere along it. */
+export function guessNameLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {
   const word = grownWord(face, side);
-  if (word === "natural") return layer;
+  if (word === "natural") return { elements: [] };
   const { view, palette, words } = brush;
-  const { upper } = face[side].brow;
-  const end = view.place(upper[upper.length - 1] as Point<"mm">);
+  const border = placed(face[side].brow.upper, view);
+  const spotAt = (share: number): Spot => border[Math.round(share * (border.length - 1))] as Spot;
   const outwards = side === "right" ? -1 : 1;
-  const guess: ColouredLabel = {
+  const name: ColouredLabel = {
     text: label(words, `line-${word}`),
-    at: end,
+    at: spotAt(1),
+    orAt: [spotAt(0.5), spotAt(0)],
     towards: [
       [outwards, 0],
       [0, 1],
@@ -71,9 +76,10 @@ export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brus
     ],
     size: GUESS_SIZE * view.size,
     gap: view.size,
+    clear: true,
     colour: palette.strokes.guess,
   };
-  return { ...layer, labels: [guess] };
+  return { elements: [], labels: [name] };
 }
 
 /** Letters that name what is no hair, in steps. */

@@ -3,7 +3,7 @@ import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
 import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { checkLayer } from "./check-layer.js";
-import { dotsLayer, grownLayer, plannedBrowLayer } from "./brow-layers.js";
+import { dotsLayer, grownLayer, guessNameLayer, plannedBrowLayer } from "./brow-layers.js";
 import { findingsLayer } from "./findings-layer.js";
 import { eyeRoom, roomOutline } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
@@ -56,6 +56,7 @@ export function planLayers(
     ...SIDES.map((side) => dotsLayer(dots[side], side, "planned", brush)),
     pinsLayer(plan, brush),
     ...(check === undefined ? [] : [checkLayer(plan, check, brush)]),
+    ...SIDES.map((side) => guessNameLayer(face, side, brush)),
   ];
 }
 

@@ -76,11 +76,7 @@ function evenedAtTheEnd(pages: readonly Part[][], height: number): readonly (rea
   if (before === undefined || last === undefined) return pages;
   let from = before.length;
   const heightFrom = (part: number): number => heightOf(pageOf([...before.slice(part), ...last]));
-  while (
-    from > 1 &&
-    heightFrom(from) < NEARLY_BLANK * height &&
-    heightFrom(from - 1) <= height
-  ) {
+  while (from > 1 && heightFrom(from) < NEARLY_BLANK * height && heightFrom(from - 1) <= height) {
     from -= 1;
   }
   return [...pages.slice(0, -2), before.slice(0, from), [...before.slice(from), ...last]];

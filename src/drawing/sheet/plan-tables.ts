@@ -112,7 +112,11 @@ export function stepsTable(
     // Neither what to do nor the last of its checks goes to a page alone.
     return cells.map((row, at): Block => {
       const drawn = tableRow(row, STEPS_COLUMNS, sheet);
-      const block = { ...drawn, head: named, leads: at === 0 ? others.length > 0 : at === others.length - 1 };
+      const block = {
+        ...drawn,
+        head: named,
+        leads: at === 0 ? others.length > 0 : at === others.length - 1,
+      };
       return at === 0 ? withTick(block, sheet) : block;
     });
   });

@@ -7,6 +7,7 @@ import {
   isWithin,
   overlap,
   type Spot,
+  type Stretch,
 } from "../../../src/drawing/canvas/box.js";
 import { type Label, placeLabels } from "../../../src/drawing/canvas/place-labels.js";
 
@@ -51,6 +52,28 @@ describe("placeLabels", () => {
       strokes: [{ from: [0, 140], to: [400, 140] }],
     });
     expect(placed[0]?.box.y).toBeCloseTo(154);
+  });
+
+  it("stands farther away rather than on a stroke where it is to stay clear of them", () => {
+    const strokes = Array.from({ length: 20 }, (_, index): Stretch => ({
+      from: [0, 90 + 6 * index],
+      to: [400, 90 + 6 * index],
+    }));
+    const scene = { bounds, closed: [], barred: [], strokes };
+    const over = placeLabels([label("7", [200, 150])], scene).placed[0]?.box as Box;
+    expect(strokes.some((stroke) => clippedTo(over, stroke) !== undefined)).toBe(true);
+    const clear = { ...label("7", [200, 150]), clear: true };
+    const box = placeLabels([clear], scene).placed[0]?.box as Box;
+    expect(strokes.some((stroke) => clippedTo(box, stroke) !== undefined)).toBe(false);
+  });
+
+  it("leads to a label away from a stroke rather than across it", () => {
+    const at: Spot = [200, 150];
+    const closed = [{ x: 0, y: 136, width: 400, height: 28 }];
+    const leaderTo = (strokes: readonly Stretch[]): Spot | undefined =>
+      placeLabels([label("7", at)], { bounds, closed, barred: [], strokes }).placed[0]?.leader?.to;
+    expect(leaderTo([])?.[1]).toBeLessThan(136);
+    expect(leaderTo([{ from: [0, 140], to: [400, 140] }])?.[1]).toBeGreaterThan(164);
   });
 
   it("leaves room to a barred line, and crosses none with a leader", () => {

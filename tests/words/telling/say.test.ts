@@ -56,7 +56,14 @@ describe("say", () => {
     ["canthal-index-implausible", 0.03, "0.03"],
   ] as const)("tells the uncertainty of %s in the unit of its value", (code, u, told) => {
     const numbers = { value: 1, size: 1, limit: 1, lower: 1, upper: 2, pixel: 1, tolerance: 1 };
-    const values = { ...numbers, percent: 16, away: 200, side: "left", towards: "left", wide: "left" };
+    const values = {
+      ...numbers,
+      percent: 16,
+      away: 200,
+      side: "left",
+      towards: "left",
+      wide: "left",
+    };
     expect(say({ code, values: { ...values, u, outcome: "undecided" } })).toContain(
       `With a standard uncertainty of ${told} neither`,
     );
