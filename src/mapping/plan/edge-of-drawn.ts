@@ -1,6 +1,11 @@
 import type { Skin } from "../../landmarks/index.js";
 import type { OutlineDots, OutlineOptions } from "../../proportions/index.js";
-import { type BrowCurves, browCurves, type BrowEdge, edgeOfCurves } from "../../proportions/internal.js";
+import {
+  type BrowCurves,
+  browCurves,
+  type BrowEdge,
+  edgeOfCurves,
+} from "../../proportions/internal.js";
 import { unlessRefused } from "../../units/internal.js";
 
 /** The edge of a brow drawn through its dots, or nothing where none is, as moved by their uncertainty. */
