@@ -1,14 +1,6 @@
 import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { bisquare, BISQUARE_CUT } from "./bisquare.js";
-import {
-  addTo,
-  type Basis,
-  closestFactors,
-  columnsOf,
-  DEPENDENT,
-  orthonormalBasis,
-  solveTriangle,
-} from "./least-squares.js";
+import { columnsOf, DEPENDENT, orthonormalBasis, solveTriangle } from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -61,69 +53,122 @@ export function robustFit(
   values: readonly number[],
   spread: number,
 ): RobustFit {
-  const size = terms[0]?.length ?? 0;
   const basis = orthonormalBasis(columnsOf(terms));
   if (basis === undefined) refuseTerms();
-  let weights: readonly number[] = values.map(() => 1);
-  let fit = fitWeighted(basis, values, weights);
-  if (values.length >= size + 2) {
-    const worst = mostHarmful(basis, fit.residuals);
-    weights = values.map((_, row) => (row === worst ? 0 : 1));
-    fit = fitWeighted(basis, values, weights);
-    const reach = BISQUARE_CUT * Math.max(spread, spreadOf(fit.residuals));
+  const { columns, triangle } = basis;
+  const fit = weightedFit(columns, values);
+  const { weights, factors, residuals } = fit;
+  solve(fit);
+  if (values.length >= columns.length + 2) {
+    weights[mostHarmful(columns, residuals)] = 0;
+    solve(fit);
+    const reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
     for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
-      const next = fit.residuals.map((residual) => bisquare((residual / reach) ** 2));
-      change = Math.max(...next.map((weight, row) => Math.abs(weight - at(weights, row))));
-      weights = next;
-      fit = fitWeighted(basis, values, weights);
+      change = 0;
+      for (let row = 0; row < residuals.length; row += 1) {
+        const next = bisquare((at(residuals, row) / reach) ** 2);
+        change = Math.max(change, Math.abs(next - at(weights, row)));
+        weights[row] = next;
+      }
+      solve(fit);
     }
   }
-  const coefficients = solveTriangle(basis.triangle, fit.factors);
-  return { coefficients, residuals: fit.residuals, weights };
+  return {
+    coefficients: solveTriangle(triangle, [...factors]),
+    residuals: [...residuals],
+    weights: [...weights],
+  };
 }
 
+/** Least squares in which each value counts by its weight, in rows that are written again and again. */
 interface WeightedFit {
-  /** One for each column of the basis. */
-  readonly factors: readonly number[];
-  readonly residuals: readonly number[];
+  /** The columns of a basis one after the other, and the values behind them. */
+  readonly columns: Float64Array;
+  readonly weights: Float64Array;
+  /** Of each equation what stands from its own factor on, and at its end what it amounts to. */
+  readonly equations: Float64Array;
+  /** One for each column. */
+  readonly factors: Float64Array;
+  readonly residuals: Float64Array;
 }
 
-/** Least squares in which each value counts by its weight. */
-function fitWeighted(
-  { columns }: Basis,
+function weightedFit(
+  columns: readonly (readonly number[])[],
   values: readonly number[],
-  weights: readonly number[],
 ): WeightedFit {
-  const scales = weights.map(Math.sqrt);
-  const scaled = (entries: readonly number[]): readonly number[] =>
-    entries.map((entry, row) => entry * at(scales, row));
-  const basis = orthonormalBasis(columns.map(scaled));
-  // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
-  if (basis?.triangle.every((row, term) => at(row, term) ** 2 > DEPENDENT) !== true) refuseTerms();
-  const factors = closestFactors(basis, scaled(values));
-  const residuals = values.slice();
-  columns.forEach((column, term) => {
-    addTo(residuals, column, -at(factors, term));
+  const size = columns.length;
+  const count = values.length;
+  const inRow = new Float64Array((size + 1) * count);
+  [...columns, values].forEach((column, term) => {
+    inRow.set(column, term * count);
   });
-  return { factors, residuals };
+  return {
+    columns: inRow,
+    weights: new Float64Array(count).fill(1),
+    equations: new Float64Array(size * (size + 1)),
+    factors: new Float64Array(size),
+    residuals: new Float64Array(count),
+  };
+}
+
+/**
+ * Finds factors and residuals for weights, by normal equations that are eliminated as they are set up: between the
+ * columns of a basis these lose no digits.
+ */
+function solve({ columns, weights, equations, factors, residuals }: WeightedFit): void {
+  const size = factors.length;
+  const count = weights.length;
+  const width = size + 1;
+  for (let term = 0; term < size; term += 1) {
+    for (let side = term; side <= size; side += 1) {
+      let sum = 0;
+      for (let row = 0; row < count; row += 1) {
+        sum += at(weights, row) * at(columns, term * count + row) * at(columns, side * count + row);
+      }
+      for (let before = 0; before < term; before += 1) {
+        const earlier = before * width;
+        sum -=
+          (at(equations, earlier + term) * at(equations, earlier + side)) /
+          at(equations, earlier + before);
+      }
+      equations[term * width + side] = sum;
+    }
+    // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
+    if (!(at(equations, term * width + term) > DEPENDENT)) refuseTerms();
+  }
+  for (let term = size - 1; term >= 0; term -= 1) {
+    const own = term * width;
+    let rest = at(equations, own + size);
+    for (let later = term + 1; later < size; later += 1) {
+      rest -= at(equations, own + later) * at(factors, later);
+    }
+    factors[term] = rest / at(equations, own + term);
+  }
+  for (let row = 0; row < count; row += 1) {
+    let rest = at(columns, size * count + row);
+    for (let term = 0; term < size; term += 1) {
+      rest -= at(factors, term) * at(columns, term * count + row);
+    }
+    residuals[row] = rest;
+  }
 }
 
 /** The value without which the sum of squares falls furthest, by residual² / (1 − leverage). */
-function mostHarmful({ columns }: Basis, residuals: readonly number[]): number {
+function mostHarmful(columns: readonly (readonly number[])[], residuals: Float64Array): number {
   const harm = residuals.map((residual, row) => {
-    const leverage = columns.reduce((sum, column) => sum + at(column, row) ** 2, 0);
+    const leverage = columns.reduce((sum, column) => sum + (column[row] as number) ** 2, 0);
     return residual ** 2 / Math.max(1 - leverage, Number.EPSILON);
   });
   return harm.indexOf(Math.max(...harm));
 }
 
-function spreadOf(residuals: readonly number[]): number {
-  const sizes = residuals.map(Math.abs).sort((one, other) => one - other);
+function spreadOf(residuals: Float64Array): number {
+  const sizes = residuals.map(Math.abs).sort();
   return SPREAD_OF_MEDIAN * at(sizes, Math.floor(sizes.length / 2));
 }
 
 /** An entry of which the loop around it says that it is there. */
-function at(entries: readonly number[], index: number): number {
+function at(entries: Float64Array, index: number): number {
   return entries[index] as number;
 }
 
