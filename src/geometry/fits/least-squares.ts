@@ -1,6 +1,6 @@
 /** Terms made orthogonal and of length 1: column k of the terms = Σᵢ columns[i] · triangle[i][k]. */
 export interface Basis {
-  readonly columns: readonly (readonly number[])[];
+  readonly columns: readonly Float64Array[];
   readonly triangle: readonly (readonly number[])[];
 }
 
@@ -8,14 +8,14 @@ export interface Basis {
 export const DEPENDENT = 1e-9;
 
 /** Orthogonalises terms that come as columns; undefined where one repeats those before it. */
-export function orthonormalBasis(terms: readonly (readonly number[])[]): Basis | undefined {
-  const columns: number[][] = [];
+export function orthonormalBasis(terms: readonly Float64Array[]): Basis | undefined {
+  const columns: Float64Array[] = [];
   const triangle = terms.map(() => zeros(terms.length));
   for (let term = 0; term < terms.length; term += 1) {
-    const column = (terms[term] as readonly number[]).slice();
+    const column = (terms[term] as Float64Array).slice();
     const before = Math.sqrt(dot(column, column));
     for (let index = 0; index < term; index += 1) {
-      const earlier = columns[index] as readonly number[];
+      const earlier = columns[index] as Float64Array;
       const share = dot(column, earlier);
       addTo(column, earlier, -share);
       (triangle[index] as number[])[term] = share;
@@ -47,7 +47,7 @@ export function solveTriangle(
 }
 
 /** Sum of the products of two lists of one length. */
-export function dot(one: readonly number[], other: readonly number[]): number {
+export function dot(one: ArrayLike<number>, other: ArrayLike<number>): number {
   let sum = 0;
   for (let row = 0; row < one.length; row += 1) {
     sum += (one[row] as number) * (other[row] as number);
@@ -56,7 +56,11 @@ export function dot(one: readonly number[], other: readonly number[]): number {
 }
 
 /** Adds a multiple of a list to another of the same length. */
-export function addTo(sum: number[], other: readonly number[], factor: number): void {
+export function addTo<Sum extends number[] | Float64Array>(
+  sum: Sum,
+  other: Sum,
+  factor: number,
+): void {
   for (let row = 0; row < sum.length; row += 1) {
     sum[row] = (sum[row] as number) + factor * (other[row] as number);
   }
@@ -78,8 +82,10 @@ export function closestFactors(
 }
 
 /** Rows as columns. */
-export function columnsOf(rows: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  return (rows[0] ?? []).map((_, column) => rows.map((row) => row[column] as number));
+export function columnsOf(rows: readonly (readonly number[])[]): readonly Float64Array[] {
+  return (rows[0] ?? []).map(
+    (_, column) => new Float64Array(rows.map((row) => row[column] as number)),
+  );
 }
 
 /**

@@ -1,6 +1,13 @@
 import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { bisquare, BISQUARE_CUT } from "./bisquare.js";
-import { columnsOf, DEPENDENT, orthonormalBasis, solveTriangle } from "./least-squares.js";
+import {
+  addTo,
+  columnsOf,
+  DEPENDENT,
+  orthonormalBasis,
+  solveTriangle,
+  zeros,
+} from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -44,7 +51,8 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
-  return robustFit(terms, values, spread);
+  const { coefficients, residuals, weights } = robustFit(terms, values, spread);
+  return { coefficients, residuals: [...residuals], weights: [...weights] };
 }
 
 /** As {@link fitRobustly}, of as many finite numbers as its caller knows there are. */
@@ -52,16 +60,19 @@ export function robustFit(
   terms: readonly (readonly number[])[],
   values: readonly number[],
   spread: number,
-): RobustFit {
+): FitInRows {
   const basis = orthonormalBasis(columnsOf(terms));
   if (basis === undefined) refuseTerms();
   const { columns, triangle } = basis;
-  const fit = weightedFit(columns, values);
-  const { weights, factors, residuals } = fit;
-  solve(fit);
-  if (values.length >= columns.length + 2) {
+  const sides = [...columns, new Float64Array(values)];
+  const weights = new Float64Array(values.length).fill(1);
+  const residuals = weights.slice();
+  const equations = columns.map(() => zeros(sides.length));
+  const solve = (): readonly number[] => solveWeighted(sides, weights, equations, residuals);
+  let factors = solve();
+  if (values.length > sides.length) {
     weights[mostHarmful(columns, residuals)] = 0;
-    solve(fit);
+    solve();
     const reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
     for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
       change = 0;
@@ -70,93 +81,65 @@ export function robustFit(
         change = Math.max(change, Math.abs(next - at(weights, row)));
         weights[row] = next;
       }
-      solve(fit);
+      factors = solve();
     }
   }
-  return {
-    coefficients: solveTriangle(triangle, [...factors]),
-    residuals: [...residuals],
-    weights: [...weights],
-  };
+  return { coefficients: solveTriangle(triangle, factors), residuals, weights };
 }
 
-/** Least squares in which each value counts by its weight, in rows that are written again and again. */
-interface WeightedFit {
-  /** The columns of a basis one after the other, and the values behind them. */
-  readonly columns: Float64Array;
-  readonly weights: Float64Array;
-  /** Of each equation what stands from its own factor on, and at its end what it amounts to. */
-  readonly equations: Float64Array;
-  /** One for each column. */
-  readonly factors: Float64Array;
+interface FitInRows extends Pick<RobustFit, "coefficients"> {
   readonly residuals: Float64Array;
-}
-
-function weightedFit(
-  columns: readonly (readonly number[])[],
-  values: readonly number[],
-): WeightedFit {
-  const size = columns.length;
-  const count = values.length;
-  const inRow = new Float64Array((size + 1) * count);
-  [...columns, values].forEach((column, term) => {
-    inRow.set(column, term * count);
-  });
-  return {
-    columns: inRow,
-    weights: new Float64Array(count).fill(1),
-    equations: new Float64Array(size * (size + 1)),
-    factors: new Float64Array(size),
-    residuals: new Float64Array(count),
-  };
+  readonly weights: Float64Array;
 }
 
 /**
- * Finds factors and residuals for weights, by normal equations that are eliminated as they are set up: between the
- * columns of a basis these lose no digits.
+ * Factors with which columns run closest to the values behind them, each of which counts by its weight, and what
+ * is left of the values: by normal equations that are eliminated as they are set up. Between the columns of a basis
+ * these lose no digits.
+ *
+ * @param equations rows to write into: each equation from its own factor on, at its end what it amounts to
+ * @param residuals a row to write into, likewise
  */
-function solve({ columns, weights, equations, factors, residuals }: WeightedFit): void {
-  const size = factors.length;
-  const count = weights.length;
-  const width = size + 1;
+function solveWeighted(
+  columns: readonly Float64Array[],
+  weights: Float64Array,
+  equations: readonly number[][],
+  residuals: Float64Array,
+): readonly number[] {
+  const size = equations.length;
   for (let term = 0; term < size; term += 1) {
+    const equation = equations[term] as number[];
     for (let side = term; side <= size; side += 1) {
+      const [one, other] = [columns[term] as Float64Array, columns[side] as Float64Array];
       let sum = 0;
-      for (let row = 0; row < count; row += 1) {
-        sum += at(weights, row) * at(columns, term * count + row) * at(columns, side * count + row);
+      for (let row = 0; row < one.length; row += 1) {
+        sum += at(weights, row) * at(one, row) * at(other, row);
       }
       for (let before = 0; before < term; before += 1) {
-        const earlier = before * width;
+        const earlier = equations[before] as number[];
         sum -=
-          (at(equations, earlier + term) * at(equations, earlier + side)) /
-          at(equations, earlier + before);
+          ((earlier[term] as number) * (earlier[side] as number)) / (earlier[before] as number);
       }
-      equations[term * width + side] = sum;
+      equation[side] = sum;
     }
     // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
-    if (!(at(equations, term * width + term) > DEPENDENT)) refuseTerms();
+    if (!((equation[term] as number) > DEPENDENT)) refuseTerms();
   }
-  for (let term = size - 1; term >= 0; term -= 1) {
-    const own = term * width;
-    let rest = at(equations, own + size);
-    for (let later = term + 1; later < size; later += 1) {
-      rest -= at(equations, own + later) * at(factors, later);
-    }
-    factors[term] = rest / at(equations, own + term);
-  }
-  for (let row = 0; row < count; row += 1) {
-    let rest = at(columns, size * count + row);
-    for (let term = 0; term < size; term += 1) {
-      rest -= at(factors, term) * at(columns, term * count + row);
-    }
-    residuals[row] = rest;
-  }
+  const factors = solveTriangle(
+    equations,
+    equations.map((equation) => equation[size] as number),
+  );
+  residuals.set(columns[size] as Float64Array);
+  factors.forEach((factor, term) => {
+    addTo(residuals, columns[term] as Float64Array, -factor);
+  });
+  return factors;
 }
 
 /** The value without which the sum of squares falls furthest, by residual² / (1 − leverage). */
-function mostHarmful(columns: readonly (readonly number[])[], residuals: Float64Array): number {
+function mostHarmful(columns: readonly Float64Array[], residuals: Float64Array): number {
   const harm = residuals.map((residual, row) => {
-    const leverage = columns.reduce((sum, column) => sum + (column[row] as number) ** 2, 0);
+    const leverage = columns.reduce((sum, column) => sum + at(column, row) ** 2, 0);
     return residual ** 2 / Math.max(1 - leverage, Number.EPSILON);
   });
   return harm.indexOf(Math.max(...harm));
