@@ -14,7 +14,7 @@ import type { LandmarkName } from "../face/landmarks.js";
 import { keysOf } from "../../units/internal.js";
 import { eyeAxes } from "./eye-axes.js";
 import { errorAt, type ErrorPlace, type ErrorRow } from "./markup-errors.js";
-import { stationsPassed } from "./stations.js";
+import { stationsBefore } from "./stations.js";
 
 /** The parts of a face that hold landmarks. */
 export const FACE_PARTS = ["right", "left", "midline"] as const;
@@ -101,7 +101,10 @@ export function moverOf<U extends Unit>(face: Face<U>, sense: 1 | -1): Mover | u
   const lines = eachSide((side) =>
     linesOf(face, side).map(({ place, line }) => ({
       place,
-      spots: stationsPassed(line).map((share, at) => ({ share, fall: fallAt(line, at) })),
+      spots: stationsBefore(line).map((before, at, all) => ({
+        share: before / (all.at(-1) || 1),
+        fall: fallAt(line, at),
+      })),
     })),
   );
   return (rowOf, onRight = 1) => {

@@ -4,7 +4,6 @@ import {
   type BrowEdge,
   edgeOfCurves,
   edgeOfDots,
-  readFromEye,
   readSide,
   type SideReading,
 } from "../../proportions/internal.js";
@@ -53,12 +52,6 @@ function plannedSideReader(
     const known = last !== undefined && isAlike(at, last.at, AFTER_DOTS) ? last : undefined;
     if (known?.skin === skin && isAlike(at, known.at, PLACED)) return known;
     const landmarks = eyeIn(at, face[side]);
-    if (known?.skin === skin) {
-      const { dots, edge, reading } = known;
-      const fromEye = readFromEye(dots, { side, landmarks, skin, edge });
-      last = { ...known, at, reading: { ...reading, ...fromEye } };
-      return last;
-    }
     const dots = known?.dots ?? dotsIn(at);
     const curves = known === undefined ? curvesOfDrawn(dots, choices.shape) : known.curves;
     const edge = curves === undefined ? edgeOfDots(dots, skin) : edgeOfCurves(curves, skin);

@@ -134,11 +134,12 @@ export function readPlan(
     );
     return row;
   };
-  const stepsFrom = (from: number, size: number): Row => rootOfSquares(effects, size, from);
-  const byAnswers = slopesOf(placedBy, answered, stepsFrom(ANSWERED, answered.length));
-  addEffects(effects, AT_PLACES, byAnswers, effects, ANSWERED);
-  const byPlaces = slopesOf(readThere, placed, stepsFrom(AT_PLACES, placed.length));
-  addEffects(effects, BY_SKIN, byPlaces, effects, AT_PLACES);
+  const follow = (read: (row: Row) => Row, row: Row, from: number, to: number): void => {
+    const slopes = slopesOf(read, row, rootOfSquares(effects, row.length, from));
+    addEffects(effects, to, slopes, effects, from);
+  };
+  follow(placedBy, answered, ANSWERED, AT_PLACES);
+  follow(readThere, placed, AT_PLACES, BY_SKIN);
   return readings(effects);
 }
 
