@@ -5,6 +5,7 @@ export type { CautionCode } from "./plan/notes.js";
 export { checkDrawn } from "./drawn/check-drawn.js";
 export { checkReadings } from "./drawn/check-readings.js";
 export { correctionOf } from "./drawn/correction.js";
+export { type Checked, correctionsOf } from "./drawn/corrections-of.js";
 export { CARRIES, LEADS, LEVELS, TAIL_HEIGHTS } from "./choices/choice-tables.js";
 export type { Carry, Lead, Levels, TailHeight } from "./choices/choice-tables.js";
 export type { Choices, Pin } from "./choices/choices.js";

@@ -72,7 +72,7 @@ export function placeAtShare(
     way += size;
     [from, excess] = [to, excessAtEnd];
   }
-  const need = `a place that gives the front ${shownValue(share, 4)} of the whole`;
+  const need = `a place that gives the front ${shownValue(share)} of the whole`;
   refuse("no-solution", "archAtShare", "border", border, need);
 }
 

@@ -43,7 +43,12 @@ export function browCurves(dots: OutlineDots, options: OutlineOptions): BrowCurv
     lower: curveFrom(lower, bottom.x + back),
   };
   if (!frontIsClear(seen.upper, seen.lower)) {
-    refuseDot(dots, "lowerStart", "a front edge that crosses no border");
+    const need = "a front edge that crosses no border";
+    // A slanted front may be clear of its borders until it is made soft.
+    if (softFront > 0 && frontIsClear(curveFrom(upper, top.x + back), seen.lower)) {
+      refuse("inconsistent", "outline", "softFront", softFront, need);
+    }
+    refuseDot(dots, "lowerStart", need);
   }
   const front = frontEdge(startOf(seen.lower), startOf(seen.upper), back, back + softFront);
   return { outwards: outwardsOf(dots), upper, lower, seen, front };
@@ -87,7 +92,7 @@ function thicknessOver(upper: HermiteCurve, dots: OutlineDots): HermiteCurve {
     const [x, y] = dots[dot];
     const height = hermiteAt(upper, outwards * x);
     if (height <= y) {
-      const most = shownValue(height, 4);
+      const most = shownValue(height);
       refuseDot(dots, dot, `a y under ${most}, the upper border`);
     }
     return [outwards * x, height - y];

@@ -95,7 +95,7 @@ export function borderThroughBody(
   const x = outwardsOf(dots) * body[0];
   if (Math.abs(hermiteAt(border, x) - body[1]) <= SAME_HEIGHT) return border;
   if (!isOnTheWay(dots, body)) {
-    const [start, arch] = [shownValue(dots.upperStart[1], 4), shownValue(dots.upperArch[1], 4)];
+    const [start, arch] = [shownValue(dots.upperStart[1]), shownValue(dots.upperArch[1])];
     const need = `a y between those of the start, ${start}, and the arch, ${arch}`;
     refuse("inconsistent", where, "dots.upperBody", body, need);
   }

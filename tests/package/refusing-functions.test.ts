@@ -401,6 +401,7 @@ const NEVER_REFUSE: readonly string[] = [
   "cautionsToSay",
   "comparisonFindings",
   "correctionOf",
+  "correctionsOf",
   "deepPoint",
   "depthAt",
   "distance",

@@ -125,7 +125,7 @@ describe("outline", () => {
     const stations = { start: mm(10), body: mm(2), arch: mm(6) };
     const shape = { angularity: 0.5, frontRoundness: 1, softFront: mm(6) };
     const error = refusal(() => outline(completeDots(steep, stations, shape), shape));
-    expect([error.code, error.detail.field]).toEqual(["inconsistent", "dots.lowerStart"]);
+    expect([error.code, error.detail.field]).toEqual(["inconsistent", "softFront"]);
   });
 
   test.prop([anyDrawnBrow(), anyOutlineShape()])(
@@ -344,7 +344,9 @@ function drawnOrRefused(
     return outline(dots, shape);
   } catch {
     const error = refusal(() => outline(dots, shape));
-    expect(error.detail.field).toBe("dots.lowerStart");
+    const isSoft = error.detail.field === "softFront";
+    if (isSoft) expect(outline(dots, { ...shape, softFront: mm(0) })).toBeDefined();
+    expect(error.detail.field).toBe(isSoft ? "softFront" : "dots.lowerStart");
     return undefined;
   }
 }

@@ -1,5 +1,6 @@
 import {
   correctionOf,
+  correctionsOf,
   type DotDeviation,
   type DrawnCheck,
   type PlannedDots,
@@ -19,20 +20,12 @@ const RADIUS = 1;
 /** Room that the planned dot at an arrow's tip takes, in steps. */
 const TIP_ROOM = 1.1;
 
-/** Corrections in order, as "C1": dots, then measures of sides on which no dot says as much already. */
-export function correctionEntries({ dots, measures }: DrawnCheck, words: Words): readonly Keyed[] {
-  const corrected = dots.filter(isOutside);
-  const told = measures.filter(({ side }) =>
-    side === undefined
-      ? corrected.length === 0
-      : corrected.every((deviation) => deviation.side !== side),
-  );
-  return [...dots, ...told]
-    .flatMap((deviation) => correctionOf(deviation) ?? [])
-    .map((correction, index) => ({
-      key: correctionKey(index + 1, words),
-      text: say(correction, words),
-    }));
+/** Corrections in order, as "C1", each fault once. */
+export function correctionEntries(check: DrawnCheck, words: Words): readonly Keyed[] {
+  return correctionsOf(check).map((correction, index) => ({
+    key: correctionKey(index + 1, words),
+    text: say(correction, words),
+  }));
 }
 
 function correctionKey(number: number, words: Words): string {

@@ -21,7 +21,7 @@ export function requireLandmarks<
 >(part: Part, ...names: readonly Name[]): Part & Required<Pick<Part, Name>> {
   const missing = names.filter((name) => part[name] === undefined);
   if (missing.length > 0) {
-    refuse("missing-landmark", "requireLandmarks", missing.join(", "), undefined, "a point");
+    refuse("missing-landmark", "requireLandmarks", missing.join(", "), undefined, "to be placed");
   }
   return part as Part & Required<Pick<Part, Name>>;
 }

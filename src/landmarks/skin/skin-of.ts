@@ -72,7 +72,7 @@ function modelledSkin(face: Face<"mm">): Skin {
   if (right === undefined || left === undefined) {
     const sides = SIDES.filter((side) => !face[side].exocanthion);
     const field = sides.map((side) => `${side}.exocanthion`).join(", ");
-    refuse("missing-landmark", "skinOf", field, undefined, "a point");
+    refuse("missing-landmark", "skinOf", field, undefined, "to be placed");
   }
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
   // Depth falls with the square of the width.

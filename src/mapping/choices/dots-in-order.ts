@@ -34,8 +34,7 @@ export function requireDotsInOrder(
     other: Dot,
     at: Point<"mm">,
   ): never => {
-    const place = shownValue(at, SHOWN_DECIMALS);
-    const need = `a place ${needed} the ${named(other)} at ${place}`;
+    const need = `a place ${needed} the ${named(other)} at ${shownValue(at)}`;
     const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
     return refuse(code, where, `${side} ${dot}`, value, withPins(need, pins));
   };
@@ -51,9 +50,6 @@ export function requireDotsInOrder(
     refuseDot(higher, one, "above", lower, other);
   }
 }
-
-/** Enough to see on which side of a limit a place lies. */
-const SHOWN_DECIMALS = 4;
 
 /** What is needed, and which dots are pinned, where any are. */
 export function withPins(need: string, pins: readonly Pin[]): string {

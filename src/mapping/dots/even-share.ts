@@ -26,7 +26,7 @@ export function evenShare(
     };
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {
-      const need = `a height that gives the front ${shownValue(frontShare, 4)} of the whole`;
+      const need = `a height that gives the front ${shownValue(frontShare)} of the whole`;
       refuse("no-solution", "planDots", `${side} upperArch`, height, need);
     }
     return even;

@@ -28,7 +28,7 @@ export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U
     NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, "a point");
+    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, "to be placed");
   }
   const plannable = face as PlannableFace<U>;
   for (const side of SIDES) requireUpperAbove(plannable, side);

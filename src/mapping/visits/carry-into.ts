@@ -99,8 +99,12 @@ export type CarryIntoOptions = Omit<
  * const { brows, notes } = carryInto(plan, lying);
  * brows.right.dots.tailEnd.up.value; // → 3.0
  * brows.left.dots.tailEnd.up.value; // → 0.0
- * notes.map((note) => say(note))[0];
- * // → "right tail end: its skin has moved up 3 mm against eye corners and nose."
+ * notes.slice(0, 3).map((note) => say(note));
+ * // → [
+ * //   "right start: its skin has moved up 1.5 mm against eye corners and nose.",
+ * //   "right arch: its skin has moved up 1.4 mm against eye corners and nose.",
+ * //   "right tail end: its skin has moved up 3 mm against eye corners and nose.",
+ * // ]
  * ```
  */
 export function carryInto(
@@ -161,9 +165,9 @@ export function carryInto(
       registration,
       brows,
       notes: [
-        ...SIDES.map((side) =>
+        ...SIDES.flatMap((side) =>
           capture[side].brow === undefined || (isHair(face, side) && isHair(capture, side))
-            ? noteOf(side, brows[side])
+            ? notesOf(side, brows[side])
             : visitNote("skin-guessed", { side }),
         ),
         ...(registration.note === undefined ? [] : [registration.note]),
@@ -204,20 +208,25 @@ function placeAt(line: Polyline<"mm">, share: number): FlatPoint<"mm"> {
   return pointAlong(line, length(share * polylineLength(line))).at;
 }
 
-/** The dot of a brow that went farthest, where that is more than twice its uncertainty. */
-function noteOf(side: Side, { dots }: CarriedBrow): Note<CarryCode> {
-  const moved = DOT_NAMES.map((dot) => {
+const MARKED: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
+
+/** Start, arch and tail end as far as they went more than twice their uncertainty; another dot where only that did. */
+function notesOf(side: Side, { dots }: CarriedBrow): readonly Note<CarryCode>[] {
+  if (dots.upperStart.up.u === Number.POSITIVE_INFINITY) {
+    return [visitNote("skin-not-seen", { side })];
+  }
+  const moved = DOT_NAMES.flatMap((dot) => {
     const { up, outward } = dots[dot];
     const ways = [...waysOf(up, "up", "down"), ...waysOf(outward, "outward", "inward")];
-    return { dot, ways, by: Math.hypot(up.value, outward.value) };
+    const by = Math.hypot(up.value, outward.value);
+    return ways.length === 0
+      ? []
+      : [{ dot, by, note: visitNote("skin-moved", { side, dot, ways }) }];
   });
-  if (dots.upperStart.up.u === Number.POSITIVE_INFINITY)
-    return visitNote("skin-not-seen", { side });
-  const [most] = moved
-    .filter(({ ways }) => ways.length > 0)
-    .sort((one, other) => other.by - one.by);
-  if (most === undefined) return visitNote("skin-stayed", { side });
-  return visitNote("skin-moved", { side, dot: most.dot, ways: most.ways });
+  const marked = moved.filter(({ dot }) => MARKED.includes(dot));
+  const told =
+    marked.length > 0 ? marked : moved.sort((one, other) => other.by - one.by).slice(0, 1);
+  return told.length > 0 ? told.map(({ note }) => note) : [visitNote("skin-stayed", { side })];
 }
 
 function waysOf(

@@ -10,7 +10,8 @@ export function fieldNote(path: string): Note<keyof FieldNotes> {
   if (/^(?:right|left|midline)\./.test(path)) {
     return weighingNote("landmark-needed", { landmark: path });
   }
-  const [, choice = path, part] = /^(shape|thickness)\.(\w+)$/.exec(path) ?? [];
+  const [, choice = path, part] =
+    /^(shape|thickness)\.(\w+)$/.exec(path === "softFront" ? `shape.${path}` : path) ?? [];
   if (part === undefined) return weighingNote("choice", { choice });
   return choice === "shape"
     ? weighingNote("choice-of-shape", { shape: part })

@@ -12,11 +12,8 @@ export function whyNot({
     error: code,
     path: detail.field,
     field: detail.field.split(", ").map(fieldNote),
-    value: shownValue(detail.value, SHOWN_DECIMALS),
+    value: shownValue(detail.value),
     // Which rule asks for a landmark, its error says to programs; the choice itself says it to artists.
     need: detail.need.replace(/, for [\w-]+$/, ""),
   });
 }
-
-/** Enough to see on which side of a limit a value lies. */
-const SHOWN_DECIMALS = 4;

@@ -94,5 +94,5 @@ export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
 
 function refuseWithoutNose(): never {
   const field = AHEAD.map(([name]) => `midline.${name}`).join(", ");
-  refuse("missing-landmark", "halfFaces", field, undefined, "a point");
+  refuse("missing-landmark", "halfFaces", field, undefined, "to be placed");
 }

@@ -93,7 +93,7 @@ function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Poi
   if (one !== undefined && other !== undefined) return { right: one, left: other };
   const missing = SIDES.filter((side) => !{ right: one, left: other }[side]);
   const field = missing.map((side) => `${side}.endocanthion`).join(", ");
-  refuse("missing-landmark", "fitMidline", field, undefined, "a point");
+  refuse("missing-landmark", "fitMidline", field, undefined, "to be placed");
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */

@@ -60,6 +60,7 @@ export function refuse(
 }
 
 const LONGEST_SHOWN = 80;
+const SHOWN_DECIMALS = 4;
 const MOST_SENTENCES = 3;
 
 function sentences(detail: GeometryErrorDetail): string {
@@ -79,21 +80,24 @@ export function writtenPath(path: readonly PropertyKey[]): string {
     .replace(/^\./, "");
 }
 
-/** A value in text of at most 80 characters, its numbers to so many decimals where that is said. */
-export function shownValue(value: unknown, decimals?: number): string {
-  const text = asText(value, 0, decimals);
+/** A value in text of at most 80 characters, its numbers to so many decimals as tell. */
+export function shownValue(value: unknown): string {
+  const text = asText(value, 0);
   return text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN - 1)}…`;
 }
 
-function asText(value: unknown, depth: number, decimals: number | undefined): string {
+/** More decimals say nothing of a pixel or a millimetre; what would be nothing then keeps all of its own. */
+function rounded(value: unknown): unknown {
+  return typeof value === "number" ? Number(value.toFixed(SHOWN_DECIMALS)) || value : value;
+}
+
+function asText(value: unknown, depth: number): string {
   if (value === undefined) return "missing";
-  if (typeof value === "number") {
-    return String(decimals === undefined ? value : Number(value.toFixed(decimals)));
-  }
+  if (typeof value === "number") return String(rounded(value));
   if (Array.isArray(value)) {
     // More items than fit are not worth their text, and neither are deeper ones.
     if (depth >= LONGEST_SHOWN) return "[…]";
-    const items = value.slice(0, LONGEST_SHOWN).map((item) => asText(item, depth + 1, decimals));
+    const items = value.slice(0, LONGEST_SHOWN).map((item) => asText(item, depth + 1));
     return `[${items.join(", ")}]`;
   }
   if (typeof value === "function" || typeof value === "symbol") return typeof value;
@@ -103,7 +107,7 @@ function asText(value: unknown, depth: number, decimals: number | undefined): st
 /** An error must not fail over what it shows: a value may hold itself, or nest without end. */
 function asJson(value: unknown): string {
   try {
-    return JSON.stringify(value);
+    return JSON.stringify(value, (_key, part: unknown) => rounded(part));
   } catch {
     return "an object that JSON cannot hold";
   }

@@ -37,7 +37,7 @@ describe("why a choice cannot be planned", () => {
     }
     const [row] = weighChoices(without, [{ arch: "alare-through-pupil" }]).rows;
     expect(row?.reasons.map((reason) => say(reason))).toEqual([
-      "Cannot be planned on this face: right pupil, left pupil is missing, needs a point.",
+      "Cannot be planned on this face: right pupil, left pupil is missing, needs to be placed.",
     ]);
   });
 
