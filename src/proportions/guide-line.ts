@@ -139,6 +139,6 @@ export function requireLandmarksOn(
       .map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    refuse("missing-landmark", where, missing.join(", "), undefined, `a point, for ${convention}`);
+    refuse("missing-landmark", where, missing.join(", "), undefined, `to be placed, for ${convention}`);
   }
 }

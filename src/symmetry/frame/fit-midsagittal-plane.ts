@@ -121,7 +121,7 @@ function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[
   if (face.symmetricPoints === undefined || width === undefined) {
     const field = width === undefined ? "right.endocanthion, left.endocanthion" : "symmetricPoints";
     const need =
-      width === undefined ? "a point each" : "points with depth and their mirror partners";
+      width === undefined ? "to be placed" : "points with depth and their mirror partners";
     refuse("missing-landmark", "fitMidsagittalPlane", field, undefined, need);
   }
   const spread = spreadOfPoints(face, width);
