@@ -93,10 +93,11 @@ function stepBetween(last: Plane, next: FittedPlane): number {
 
 /** Of the planes half-way between partners, the one that suits three quarters of the pairs best. */
 function trimmedStart<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Plane {
+  const rows = pairRows(pairs);
   const squares = new Float64Array(pairs.length);
   const everything = pairs.map(() => 1);
   let best: Plane = fitPlane(pairs, everything);
-  let least = keptSquares(pairs, best, squares, Infinity, Infinity);
+  let least = keptSquares(rows, best, squares, Infinity, Infinity);
   for (const { one, other } of pairs) {
     if (other === undefined) continue;
     const apart = spaceDifference(other, one);
@@ -106,7 +107,7 @@ function trimmedStart<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Plan
       through: spaceAdvance(one, apart, 0.5),
       normal: [apart[0] / size, apart[1] / size, apart[2] / size],
     };
-    const kept = keptSquares(pairs, plane, squares, least.sum, least.greatest);
+    const kept = keptSquares(rows, plane, squares, least.sum, least.greatest);
     if (kept.sum >= least.sum) continue;
     least = kept;
     best = plane;
@@ -123,21 +124,49 @@ interface KeptSquares {
 const TOO_MANY: KeptSquares = { sum: Infinity, greatest: Infinity };
 
 /**
+ * Pairs as numbers, so many each: the point, its partner, their squared distance, and what a squared distance from
+ * the mirror image is divided by.
+ */
+function pairRows<U extends Unit>(pairs: readonly DeepMirrorPair<U>[]): Float64Array {
+  const rows = new Float64Array(PAIR_ROW * pairs.length);
+  pairs.forEach(({ one, other = one, spread }, index) => {
+    const [x, y, z] = spaceDifference(one, other);
+    const points = other === one ? 4 : 2;
+    rows.set([...one, ...other, x * x + y * y + z * z, points * spread * spread], PAIR_ROW * index);
+  });
+  return rows;
+}
+
+const PAIR_ROW = 8;
+
+/**
  * Given up as soon as they cannot sum to less than `least`: they are no fewer than all squares as far as
  * each goes to a limit, less that limit for every pair that is left out.
+ *
+ * @param squares a row to write into
  */
-function keptSquares<U extends Unit>(
-  pairs: readonly DeepMirrorPair<U>[],
-  plane: Plane,
+function keptSquares(
+  rows: Float64Array,
+  { through, normal }: Plane,
   squares: Float64Array,
   least: number,
   limit: number,
 ): KeptSquares {
-  const kept = Math.ceil(KEPT_SHARE * pairs.length);
-  const most = least + (pairs.length - kept) * limit;
+  const kept = Math.ceil(KEPT_SHARE * squares.length);
+  const most = least + (squares.length - kept) * limit;
+  const [nX, nY, nZ] = normal;
+  const place = dotProduct(through, normal);
+  const from = (at: number): number =>
+    (rows[at] as number) * nX +
+    (rows[at + 1] as number) * nY +
+    (rows[at + 2] as number) * nZ -
+    place;
   let limited = 0;
-  for (let index = 0; index < pairs.length; index += 1) {
-    const square = squaredShare(pairs[index] as DeepMirrorPair<U>, plane);
+  for (let index = 0; index < squares.length; index += 1) {
+    const at = PAIR_ROW * index;
+    // What a mirror image lies off, squared: of both distances from the plane, since these need not be as far.
+    const square =
+      ((rows[at + 6] as number) + 4 * from(at) * from(at + 3)) / (rows[at + 7] as number);
     squares[index] = square;
     limited += Math.min(square, limit);
     if (limited > most) return TOO_MANY;
@@ -174,7 +203,6 @@ function squaredShare<U extends Unit>(
   { one, other, spread }: DeepMirrorPair<U>,
   { through, normal }: Plane,
 ): number {
-  // Without vectors of its own: a trimmed start asks for some ten thousand of them.
   const at = other ?? one;
   const [nX, nY, nZ] = normal;
   const fromPlane =
