@@ -139,6 +139,12 @@ export function requireLandmarksOn(
       .map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    refuse("missing-landmark", where, missing.join(", "), undefined, `to be placed, for ${convention}`);
+    refuse(
+      "missing-landmark",
+      where,
+      missing.join(", "),
+      undefined,
+      `to be placed, for ${convention}`,
+    );
   }
 }

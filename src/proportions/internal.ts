@@ -6,6 +6,7 @@ export { readFromEye, readSide, type SideReading, type SideToRead } from "./read
 export { ARCH_EYE_WIDTH_SHARE, requireGuideLandmarks, sightLine } from "./guide-line.js";
 export { mapOutline, overlapOver } from "./outline-path.js";
 export { placeAtShare } from "./arch-at-share.js";
+export { outlineOfCurves } from "./outline.js";
 export { requireShape, SHAPES } from "./outline-shape.js";
 export { meetSight, middleOver } from "./meet-guide.js";
 export { dotsAnew } from "./natural-dots.js";

@@ -1,7 +1,7 @@
 import type { Cubic } from "../geometry/index.js";
 import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
 import { flatPoint, type Unit } from "../units/index.js";
-import { browCurves, type OutlineDots } from "./brow-curves.js";
+import { type BrowCurves, browCurves, type OutlineDots } from "./brow-curves.js";
 import type { OutlineOptions } from "./outline-shape.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
@@ -42,8 +42,14 @@ export interface Outline<U extends Unit> {
  * ```
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
-  const { outwards, seen, front } = browCurves(dots, options);
-  const { upper, lower } = seen;
+  return outlineOfCurves(browCurves(dots, options), options);
+}
+
+/** The outline that the curves of a brow make, drawn with these options. */
+export function outlineOfCurves(
+  { outwards, seen: { upper, lower }, front }: BrowCurves,
+  options: OutlineOptions,
+): Outline<"mm"> {
   const { frontRoundness = 0, softFront = 0 } = options;
   const edge = frontRoundness + softFront === 0 ? straightCubic(front[0], front[3]) : front;
   const onSide = (path: readonly Cubic<"mm">[]): readonly Cubic<"mm">[] =>

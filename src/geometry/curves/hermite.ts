@@ -16,9 +16,16 @@ export interface HermiteKnot {
  */
 export type HermiteCurve = readonly HermiteKnot[];
 
-/** Place and slope of a curve at an x; at a knot, the slope towards smaller and towards larger x. */
-export function hermiteKnotAt(curve: HermiteCurve, x: number): HermiteKnot {
-  const next = knotFrom(curve, x);
+/**
+ * Place and slope of a curve at an x; at a knot, the slope towards smaller and towards larger x.
+ *
+ * @param next the index of the first knot that does not lie before it, where that is known
+ */
+export function hermiteKnotAt(
+  curve: HermiteCurve,
+  x: number,
+  next: number = knotFrom(curve, x),
+): HermiteKnot {
   const [from, to] = [curve[next - 1], curve[next]];
   if (to?.x === x) return to;
   if (from === undefined || to === undefined) {
@@ -111,16 +118,17 @@ export function hermiteDifference(of: HermiteCurve, less: HermiteCurve): Hermite
   let [next, nextLess] = [0, 0];
   while (next < of.length || nextLess < less.length) {
     const x = Math.min(of[next]?.x ?? Infinity, less[nextLess]?.x ?? Infinity);
+    if (!(x < first || x > last)) {
+      const [one, other] = [hermiteKnotAt(of, x, next), hermiteKnotAt(less, x, nextLess)];
+      knots.push({
+        x,
+        y: one.y - other.y,
+        before: one.before - other.before,
+        after: one.after - other.after,
+      });
+    }
     while (next < of.length && !((of[next] as HermiteKnot).x > x)) next += 1;
     while (nextLess < less.length && !((less[nextLess] as HermiteKnot).x > x)) nextLess += 1;
-    if (x < first || x > last) continue;
-    const [one, other] = [hermiteKnotAt(of, x), hermiteKnotAt(less, x)];
-    knots.push({
-      x,
-      y: one.y - other.y,
-      before: one.before - other.before,
-      after: one.after - other.after,
-    });
   }
   return knots;
 }

@@ -41,7 +41,8 @@ function bandOverlap(one: Band, other: Band): number {
   let sum = 0;
   let before = from;
   for (const stop of from < to ? [...stops, to] : []) {
-    sum += stretchOverlap(one, other, before, stop);
+    // A knot of both borders stops once.
+    if (stop > before) sum += stretchOverlap(one, other, before, stop);
     before = stop;
   }
   return sum;

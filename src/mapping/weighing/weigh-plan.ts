@@ -3,13 +3,13 @@ import { PLACED_DOTS } from "../../landmarks/internal.js";
 import {
   measureFace,
   naturalOutline,
-  outline,
   type Outline,
   type OutlineOverlap,
 } from "../../proportions/index.js";
 import {
   browCurves,
   edgeOfCurves,
+  outlineOfCurves,
   overlapOver,
   readSide,
   type SideReading,
@@ -66,9 +66,11 @@ export function weighPlan(
   most: Length<"mm"> | undefined,
 ): PlannedChoice {
   const { dots, face, skin } = plan;
+  const { shape } = plan.choices;
+  const curves = eachSide((side) => browCurves(dots[side], shape));
   const measures = eachSide((side) => {
     const landmarks = face[side];
-    const edge = edgeOfCurves(browCurves(dots[side], plan.choices.shape), skin);
+    const edge = edgeOfCurves(curves[side], skin);
     return readSide(dots[side], { side, landmarks, skin, edge });
   });
   const startToStart = lengthBetween(dots.right.upperStart, dots.left.upperStart, skin);
@@ -82,7 +84,7 @@ export function weighPlan(
     dots,
     findings: shapeFindings(plan),
     ...movesOf(plan),
-    ...areasOf(plan, grown.overlaps),
+    ...areasOf((side) => outlineOfCurves(curves[side], shape), grown.overlaps),
     comparison: compareSides(exact, judged),
     lidRoom: openingOf(grown.measures, measures),
     frontShare: eachSide((side) => ({
@@ -114,12 +116,12 @@ function movesOf({ face, natural, dots }: PlannedDots): Pick<Weighed, "greatestM
 }
 
 function areasOf(
-  { dots, choices }: PlannedDots,
+  drawn: (side: Side) => Outline<"mm">,
   overlaps: GrownBrows["overlaps"],
 ): Pick<Weighed, "areas"> {
   if (overlaps.right === undefined || overlaps.left === undefined) return {};
-  const right = overlaps.right(outline(dots.right, choices.shape));
-  const left = overlaps.left(outline(dots.left, choices.shape));
+  const right = overlaps.right(drawn("right"));
+  const left = overlaps.left(drawn("left"));
   return {
     areas: {
       hairToRemove: right.hairOutside + left.hairOutside,
