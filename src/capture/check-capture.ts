@@ -1,7 +1,7 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
-import { mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
+import { attempt, mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
 import {
   refuse,
   requireFinite,
@@ -12,7 +12,7 @@ import {
   refusingAs,
   SIDES,
 } from "../units/internal.js";
-import { attempt, NO_MIDLINE } from "./attempt.js";
+import { NO_MIDLINE } from "./no-midline.js";
 import { browReadings } from "./brow-checks.js";
 import type { Capture, CaptureOptions } from "./capture.js";
 import { declaredFindings } from "./declared-checks.js";
@@ -161,7 +161,7 @@ function requireBaseline(baseline: Face<"px">): void {
 /** The irises' scale, where there are irises wide enough to carry one. */
 function scaleOfIrises(face: Face<"px">): Scale | undefined {
   const scale = attempt(() => scaleFromIris(face), ["missing-landmark", "ill-conditioned"]);
-  return "answer" in scale ? scale.answer : undefined;
+  return scale.ok ? scale.answer : undefined;
 }
 
 /** Which side is which does not depend on the scale. */
@@ -169,8 +169,9 @@ const ANY_SCALE: Scale = { from: "px", to: "mm", factor: 1, u: 0, source: "given
 
 function sidesFindings(face: Face<"px">): readonly Finding[] {
   const frame = attempt(() => faceFrame(face, ANY_SCALE), ["sides-swapped", ...NO_MIDLINE]);
-  if ("answer" in frame) return [];
-  if (frame.refused === "sides-swapped") return [finding("sides", "sides-exchanged", "retake", {})];
-  if (frame.refused !== "missing-landmark") return [finding("sides", "sides-unlike", "retake", {})];
+  if (frame.ok) return [];
+  const { code } = frame.refusal;
+  if (code === "sides-swapped") return [finding("sides", "sides-exchanged", "retake", {})];
+  if (code !== "missing-landmark") return [finding("sides", "sides-unlike", "retake", {})];
   return [unchecked("sides", "roll")];
 }

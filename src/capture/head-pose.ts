@@ -9,9 +9,9 @@ import {
   toFace,
 } from "../symmetry/index.js";
 import { UPRIGHT_U } from "../symmetry/internal.js";
-import { measured, type Measured } from "../units/index.js";
+import { attempt, measured, type Measured } from "../units/index.js";
 import { toDegrees, refusingAs } from "../units/internal.js";
-import { attempt, NO_MIDLINE } from "./attempt.js";
+import { NO_MIDLINE } from "./no-midline.js";
 import {
   axesInSpace,
   deepPairs,
@@ -78,12 +78,12 @@ export function headPose(face: Face<"px">): HeadPose {
 
 function rollOf(face: Face<"px">): Measured | undefined {
   const midline = attempt(() => fitMidline(face), NO_MIDLINE);
-  return "answer" in midline ? measured(midline.answer.tilt, midline.answer.tiltU) : undefined;
+  return midline.ok ? measured(midline.answer.tilt, midline.answer.tiltU) : undefined;
 }
 
 function yawOf(face: Face<"px">): Measured | undefined {
   const plane = attempt(() => fitMidsagittalPlane(face), [...NO_MIDLINE, "wrong-count"]);
-  const seen = "answer" in plane ? measured(plane.answer.yaw, plane.answer.yawU) : yawOfPairs(face);
+  const seen = plane.ok ? measured(plane.answer.yaw, plane.answer.yawU) : yawOfPairs(face);
   if (seen === undefined || face.source?.depth !== "estimated") return seen;
   return measured(seen.value, Math.hypot(seen.u, ESTIMATED_YAW_U * seen.value));
 }
@@ -139,5 +139,5 @@ function halvesOf(face: Face<"px">): HalfFaces | undefined {
   const seen = (): HalfFaces =>
     halfFaces(toFace(face, faceFrame(face, scale)) as FaceWith<"mm", "exocanthion">);
   const halves = attempt(seen, NO_MIDLINE);
-  return "answer" in halves ? halves.answer : undefined;
+  return halves.ok ? halves.answer : undefined;
 }

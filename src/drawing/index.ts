@@ -4,6 +4,7 @@ export { drawAreas } from "./pictures/draw-areas.js";
 export { type CarriedOnto, drawCarried } from "./pictures/draw-carried.js";
 export { drawResult, type ResultDrawing } from "./pictures/draw-result.js";
 export { drawCaptures } from "./pictures/draw-captures.js";
+export { nearestDot, type NearestDot, placeUnder } from "./pictures/nearest-dot.js";
 export { drawPlan, type PhotoBeneath, type PlanDrawing } from "./pictures/draw-plan.js";
 export { drawSheet, type SheetDrawing } from "./pictures/draw-sheet.js";
 export { drawStrip } from "./pictures/draw-strip.js";

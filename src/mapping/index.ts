@@ -2,6 +2,7 @@ export { comparisonFindings } from "./plan/comparison-findings.js";
 export type { Caution, PlanFinding } from "./plan/cautions.js";
 export { cautionsToSay } from "./plan/cautions-to-say.js";
 export type { CautionCode } from "./plan/notes.js";
+export { allowedPin, type AllowedPin } from "./plan/allowed-pin.js";
 export { checkDrawn } from "./drawn/check-drawn.js";
 export { checkReadings } from "./drawn/check-readings.js";
 export { correctionOf } from "./drawn/correction.js";

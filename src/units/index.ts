@@ -1,3 +1,4 @@
+export { attempt, type Attempt } from "./quantities/attempt.js";
 export { averageOf } from "./uncertainty/average-of.js";
 export type { Correlation } from "./uncertainty/correlation.js";
 export { decide } from "./decisions/decide.js";

@@ -381,6 +381,20 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => words.sayAdvice({ code: "not-checked", values: {} }),
     () => words.sayAdvice({ code: "of-my-own" as "not-checked", values: {} }),
   ],
+  allowedPin: [
+    () =>
+      mapping.allowedPin(
+        plan,
+        { lead: "top" as never },
+        { side: "left", dot: "tailEnd", at: root.mm([55, 18]) },
+      ),
+    () => mapping.allowedPin(plan, {}, { side: "left", dot: "tailEnd", at: root.mm([NAN, 1]) }),
+  ],
+  nearestDot: [
+    () => drawing.nearestDot(plan, [0, 0], 0),
+    () => drawing.nearestDot(plan, [NAN, 0], 1),
+  ],
+  placeUnder: [() => drawing.placeUnder(plan, [NAN, 0])],
   shapeFindings: [
     () => mapping.shapeFindings(plan, { "tail-steep": NAN }),
     () => mapping.shapeFindings(plan, { steep: 3 } as never),
@@ -399,6 +413,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
 /** What has an answer for everything that its types allow. */
 const NEVER_REFUSE: readonly string[] = [
   "cautionsToSay",
+  "attempt",
   "comparisonFindings",
   "correctionOf",
   "correctionsOf",

@@ -29,6 +29,11 @@ export interface PlanDrawing extends Look, AlsoShown {
   readonly photo?: PhotoBeneath;
   /** The whole photo, to lie exactly over it, or the brows' surroundings. Default: the photo where one is given. */
   readonly view?: "photo" | "face";
+  /**
+   * Whose brows' surroundings are shown: of the plan before a dot was dragged, so that the picture holds still
+   * while it is. Default: the plan's own.
+   */
+  readonly around?: BrowPlan;
   /** Whether strokes are explained beneath. Default: yes in the view of the face, no in that of the photo. */
   readonly legend?: boolean;
 }
@@ -77,7 +82,10 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
       onPhoto: photo !== undefined,
       words,
     };
-    const box = shows === "photo" && photo !== undefined ? whole(photo) : faceBox(plan, brush);
+    const box =
+      shows === "photo" && photo !== undefined
+        ? whole(photo)
+        : faceBox(options.around ?? plan, brush);
     const layers = planLayers(plan, box, brush, options);
     const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
     const explained =
