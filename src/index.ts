@@ -70,5 +70,5 @@ export { ENGLISH, say } from "./words/index.js";
 export type { Words } from "./words/index.js";
 
 // Pictures.
-export { drawPlan, drawSheet } from "./drawing/index.js";
-export type { Look, Paper, PlanDrawing, SheetDrawing, Theme } from "./drawing/index.js";
+export { drawPlan } from "./drawing/index.js";
+export type { Look, PlanDrawing, Theme } from "./drawing/index.js";

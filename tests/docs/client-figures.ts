@@ -1,4 +1,5 @@
-import { checkDrawn, type Choices, drawPlan, drawSheet, mm, planBrows } from "brow-geometry";
+import { checkDrawn, type Choices, drawPlan, mm, planBrows } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import { drawChoices } from "brow-geometry/drawing";
 import { weighChoices } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";

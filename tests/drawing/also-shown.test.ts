@@ -5,7 +5,6 @@ import {
   type Choices,
   type DrawnCheck,
   drawPlan,
-  drawSheet,
   eachSide,
   measured,
   mm,
@@ -14,6 +13,7 @@ import {
   planDots,
   planOverlap,
 } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../support/synthetic-face.js";

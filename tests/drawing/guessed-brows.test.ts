@@ -1,6 +1,5 @@
 import {
   drawPlan,
-  drawSheet,
   faceFrame,
   mm,
   planBrows,
@@ -9,6 +8,7 @@ import {
   requirePlannable,
   scaleFromReference,
 } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import { drawChoices, drawStrip } from "brow-geometry/drawing";
 import { weighChoices, withoutHair } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";

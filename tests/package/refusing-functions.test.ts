@@ -352,8 +352,8 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   drawPlan: [() => root.drawPlan(plan, { view: "x" } as never), () => root.drawPlan(crookedPlan)],
   drawSheet: [
-    () => root.drawSheet(plan, { paper: "x" } as never),
-    () => root.drawSheet(plan, { rulerZero: NAN }),
+    () => drawing.drawSheet(plan, { paper: "x" } as never),
+    () => drawing.drawSheet(plan, { rulerZero: NAN }),
   ],
   drawStrip: [
     () => drawing.drawStrip(plan, { theme: "x" } as never),

@@ -4,7 +4,6 @@ import {
   checkDrawn,
   type DrawnCheck,
   drawPlan,
-  drawSheet,
   fromMarkup,
   measured,
   mm,
@@ -16,6 +15,7 @@ import {
   scaleFromIris,
   turnToFront,
 } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import {
   drawAreas,
   drawCaptures,

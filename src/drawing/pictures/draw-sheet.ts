@@ -62,7 +62,8 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  *
  * @example
  * ```ts
- * import { drawSheet, mm, planBrows } from "brow-geometry";
+ * import { mm, planBrows } from "brow-geometry";
+ * import { drawSheet } from "brow-geometry/drawing";
  * const side = (sign: 1 | -1) => ({
  *   endocanthion: mm([sign * 16, 0]),
  *   exocanthion: mm([sign * 44, 0]),

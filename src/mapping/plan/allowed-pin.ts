@@ -52,7 +52,7 @@ const NO_PLACE: readonly GeometryErrorCode[] = ["contradicting-pins", "no-soluti
  * allowedPin(plan, {}, { side: "left", dot: "upperArch", at: mm([40, 28]) }).off; // → 0
  * const far = allowedPin(plan, {}, { side: "left", dot: "upperArch", at: mm([80, 28]) });
  * far.refusal?.code; // → "contradicting-pins"
- * far.pin.at; // → [56.99, 28.00]
+ * far.pin.at; // → [56.99, 28.0]
  * ```
  */
 export function allowedPin(plan: BrowPlan, choices: Choices, pin: Pin): AllowedPin {

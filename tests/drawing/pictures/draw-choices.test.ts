@@ -1,5 +1,6 @@
 import { test } from "@fast-check/vitest";
-import { type Choices, mm, type Paper, type PlannableFace } from "brow-geometry";
+import { type Choices, mm, type PlannableFace } from "brow-geometry";
+import { type Paper } from "brow-geometry/drawing";
 import { drawChoices } from "brow-geometry/drawing";
 import { everyChoice, weighChoices, type WeighedChoices } from "brow-geometry/mapping";
 import fc from "fast-check";

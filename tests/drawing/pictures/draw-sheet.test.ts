@@ -1,10 +1,8 @@
 import { test } from "@fast-check/vitest";
 import {
   checkCapture,
-  drawSheet,
   GeometryError,
   mm,
-  type Paper,
   planBrows,
   type PlannableFace,
   planOnPhoto,
@@ -14,6 +12,7 @@ import {
   turnToFront,
   workSteps,
 } from "brow-geometry";
+import { drawSheet, type Paper } from "brow-geometry/drawing";
 import { mapFace } from "brow-geometry/landmarks";
 import { cautionsToSay } from "brow-geometry/mapping";
 import fc from "fast-check";

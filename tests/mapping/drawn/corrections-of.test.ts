@@ -1,4 +1,5 @@
-import { checkDrawn, checkReadings, drawSheet, measured, planBrows, say } from "brow-geometry";
+import { checkDrawn, checkReadings, measured, planBrows, say } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import { correctionsOf } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";

@@ -3,7 +3,6 @@ import {
   checkDrawn,
   type Choices,
   drawPlan,
-  drawSheet,
   faceFrame,
   fitMidline,
   mm,
@@ -13,6 +12,7 @@ import {
   type Scale,
   workSteps,
 } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import { mapFace } from "brow-geometry/landmarks";
 import { flatPoint } from "brow-geometry/units";
 import { parsePlan } from "brow-geometry/schema";

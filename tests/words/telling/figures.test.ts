@@ -1,4 +1,5 @@
-import { drawSheet, mm, type Note, planBrows, say } from "brow-geometry";
+import { mm, type Note, planBrows, say } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
 import { drawStrip } from "brow-geometry/drawing";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { everyChoice, weighChoices } from "brow-geometry/mapping";
