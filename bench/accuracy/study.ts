@@ -14,7 +14,7 @@ import { LENGTHS, type LengthName, lengthsOn } from "./lengths.js";
 import { drawPerson, type Source, SOURCES, takePhoto } from "./people.js";
 import { intoPage, table } from "./page.js";
 import { realFacesTable } from "./real-faces.js";
-import { slopeTable } from "./slopes.js";
+import { limitTable, slopeTable } from "./slopes.js";
 
 const SEED = 20_251;
 const PEOPLE = Number(process.argv[2] ?? 10_000);
@@ -188,6 +188,7 @@ const TABLES = {
     archTable(deviationsFrom("study", SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
   mistakes: mistakeTable,
   slopes: () => slopeTable(SEED + 200, 2 * PEOPLE),
+  limits: () => limitTable(SEED + 300, 2 * PEOPLE),
   coverage: coverageTable,
 };
 const texts = Object.fromEntries(

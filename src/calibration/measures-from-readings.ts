@@ -1,10 +1,11 @@
 import {
+  type FaceMeasureName,
   type FaceMeasures,
   type MeasureName,
   type ReadableMeasure,
   type SideMeasures,
 } from "../landmarks/index.js";
-import { READABLE_MEASURES } from "../landmarks/internal.js";
+import { type MeasureKind, measureKindOf, READABLE_MEASURES } from "../landmarks/internal.js";
 import {
   GeometryError,
   type Length,
@@ -44,7 +45,7 @@ export interface SheetOptions extends ReadingOptions {
  * share follows where front and tail were read.
  *
  * @throws GeometryError `not-parsed` for a reading written without its unit, `out-of-range` for an
- * unknown side, measure or instrument, and as {@link readRuler}
+ * unknown side, measure or instrument and for more than any face has, and as {@link readRuler}
  *
  * @example
  * ```ts
@@ -70,7 +71,7 @@ export function measuresFromReadings(
       left: sideMeasures("left", sheet.left ?? {}, options),
       ...(startToStart === undefined
         ? {}
-        : { startToStart: readingOf("startToStart", startToStart, options) }),
+        : { startToStart: readingOf("startToStart", "startToStart", startToStart, options) }),
     };
   });
 }
@@ -102,7 +103,7 @@ function sideMeasures(
   const measures: { [Name in MeasureName]?: Measured } = {};
   for (const [name, reading] of Object.entries(readings)) {
     requireReadable(side, name, reading);
-    measures[name] = readingOf(`${side}.${name}`, reading, options);
+    measures[name] = readingOf(`${side}.${name}`, name, reading, options);
   }
   const { front, tail } = measures;
   return front === undefined || tail === undefined
@@ -111,9 +112,20 @@ function sideMeasures(
 }
 
 /** A reading; what is wrong with it is said of its field on the sheet. */
-function readingOf(field: string, reading: Reading, options: SheetOptions): Measured {
+function readingOf(
+  field: string,
+  measure: FaceMeasureName,
+  reading: Reading,
+  options: SheetOptions,
+): Measured {
   try {
-    return readByHand(reading, options);
+    const read = readByHand(reading, options);
+    const most = MOST[measureKindOf(measure)] ?? Infinity;
+    if (read.value > most) {
+      const need = `at most ${most} mm: is it in tenths of a millimetre?`;
+      refuse("out-of-range", "measuresFromReadings", field, reading, need);
+    }
+    return read;
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     const { detail } = error;
@@ -121,6 +133,20 @@ function readingOf(field: string, reading: Reading, options: SheetOptions): Meas
     throw new GeometryError(error.code, { ...detail, where: "measuresFromReadings", field: wrong });
   }
 }
+
+/**
+ * More than any face has, in mm. No reading of a brow is longer than the outer eye corners of the widest adults lie
+ * apart: four standard deviations above the mean of men, 93.00 ± 5.56 (Hong Kong periocular norms, BioMed Res Int
+ * 2013:821428). Three times the thickest brow of trade practice, 8 mm, and over twice the highest arches of
+ * `BROW_HEIGHTS`: ours.
+ */
+const MOST: { readonly [Kind in MeasureKind]?: number } = {
+  length: 115,
+  distance: 115,
+  gap: 115,
+  height: 60,
+  thickness: 25,
+};
 
 /** What is wrong with these is wrong with every field. */
 const OF_INSTRUMENT: { readonly [Option in keyof ReadingOptions]-?: true } = {

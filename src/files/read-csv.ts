@@ -16,7 +16,7 @@ export interface CsvOptions extends ReadLimits {
 /**
  * Reads a CSV file with one face a row and a header that names the coordinates: `x_0 … x_67, y_0 …
  * y_67`, or `x0, y0, x1, y1, …`, counted from 0 or 1, with `z_0 …` where points are deep, in any
- * order; blanks around a name are ignored. Columns `image` and `scale` are kept, others ignored. A
+ * order; blanks around a name are ignored. No two rows may name the same face. Columns `image` and `scale` are kept, others ignored. A
  * point is missing where all of its cells are empty; trailing empty rows, which spreadsheets leave,
  * are ignored.
  *
@@ -30,6 +30,7 @@ export interface CsvOptions extends ReadLimits {
  * ```ts
  * import { readCsv } from "brow-geometry/files";
  * readCsv("id, x_0, x_1, y_0, y_1\nanna,12.5,,30,\n"); // → [{ id: "anna", points: [[12.5, 30], null] }]
+ * readCsv("id,x0,y0\nanna,1,2\nanna,3,4\n"); // throws GeometryError: line 3, column 1 (id) is "anna"
  * readCsv("x0,y0\n1,0x10\n"); // throws GeometryError: line 2, column 2 (y0) is "0x10"
  * ```
  */
@@ -43,8 +44,10 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
     .flatMap((cells, index) => (cells.length === 1 && isEmpty(cells) ? [] : [{ cells, index }]));
   const [header, ...records] = filled;
   if (header === undefined) return [];
+  const lineOf = (index: number): number =>
+    1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
   const fault: Fault = (index, column, value, need) => {
-    const line = 1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
+    const line = lineOf(index);
     const name = (header.cells[column]?.trim() ?? "").slice(0, LONGEST_NAME);
     return notParsed("readCsv", { line, column: column + 1 }, value, need, name);
   };
@@ -56,14 +59,23 @@ export function readCsv(text: string, options: CsvOptions = {}): readonly PointS
     const need = `columns x_0, y_0 … or x0, y0 …${hint}`;
     throw fault(header.index, 0, header.cells.join(delimiter), need);
   }
+  const named = new Map<string, number>();
   return records.map(({ cells, index }, rank) => {
     if (cells.length !== header.cells.length) {
       const need = `${header.cells.length} cells in every row, not ${cells.length}`;
       throw fault(index, Math.min(cells.length, header.cells.length), cells.join(delimiter), need);
     }
-    return readRecord(cells, layout, String(rank + 1), (column, need) =>
+    const set = readRecord(cells, layout, String(rank + 1), (column, need) =>
       fault(index, column, cells[column], need),
     );
+    const before = named.get(set.id);
+    if (before !== undefined && layout.id !== undefined) {
+      const need = `a name that no other row has: line ${lineOf(before)} has it, too`;
+      throw fault(index, layout.id, set.id, need);
+    }
+    // A cell that was left empty names nobody.
+    if (set.id !== "") named.set(set.id, index);
+    return set;
   });
 }
 

@@ -8,7 +8,7 @@ import { guarded } from "./formula-guard.js";
  * set has them, then `x_0` …, `y_0` …, and `z_0` … where points are deep; one set a row.
  *
  * @throws GeometryError `wrong-count` where sets have different numbers of points, `out-of-range`
- * where only some are deep, a scale is not above 0, or the last set has neither a name nor anything
+ * where only some are deep, two have the same name, a scale is not above 0, or the last set has neither a name nor anything
  * else, `not-finite`
  *
  * @example
@@ -19,6 +19,7 @@ import { guarded } from "./formula-guard.js";
  * ```
  */
 export function writeCsv(sets: readonly PointSet[]): string {
+  requireNames(sets);
   const count = sets[0]?.points.length ?? 0;
   const axes = axesOf(sets, count);
   const extras = (["image", "scale"] as const).filter((key) =>
@@ -40,6 +41,18 @@ export function writeCsv(sets: readonly PointSet[]): string {
     refuse("out-of-range", "writeCsv", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
   }
   return writeTable(columns, rows);
+}
+
+function requireNames(sets: readonly PointSet[]): void {
+  const named = new Map<string, number>();
+  sets.forEach(({ id }, index) => {
+    const before = named.get(id);
+    if (before !== undefined) {
+      const need = `a name that no other set has: sets[${before}] has it, too`;
+      refuse("out-of-range", "writeCsv", `sets[${index}].id`, id, need);
+    }
+    if (id !== "") named.set(id, index);
+  });
 }
 
 function axesOf(sets: readonly PointSet[], count: number): readonly string[] {

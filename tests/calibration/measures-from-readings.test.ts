@@ -34,6 +34,23 @@ describe("measuresFromReadings", () => {
     expectClose(own.left.front?.value, 29.6, 0);
   });
 
+  it.each<[ReadingSheet, string, string]>([
+    [{ left: { front: mm(330) } }, "left.front is 330", "at most 115 mm"],
+    [{ right: { archHeight: "250 mm" } }, 'right.archHeight is "250 mm"', "at most 60 mm"],
+    [{ left: { startThickness: mm(75) } }, "left.startThickness is 75", "at most 25 mm"],
+    [{ startToStart: { value: mm(320), u: mm(1) } }, "startToStart is {", "at most 115 mm"],
+  ])("refuses what no face has: %j", (wrong, found, need) => {
+    const error = refusal(() => measuresFromReadings(wrong));
+    expect(error.code).toBe("out-of-range");
+    expect(error.message).toContain(`measuresFromReadings: ${found}`);
+    expect(error.message).toContain(`needs ${need}: is it in tenths of a millimetre?`);
+  });
+
+  it("takes the largest that a face may have, the ruler's zero taken off", () => {
+    const { left } = measuresFromReadings({ left: { front: mm(120) } }, { zero: mm(10) });
+    expect(left.front?.value).toBe(110);
+  });
+
   it("derives the front share where front and tail were read", () => {
     const { right, left } = measuresFromReadings(sheet);
     const u = 0.5 / (2 * Math.sqrt(3));

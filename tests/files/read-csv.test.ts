@@ -101,6 +101,12 @@ describe("a CSV file of landmarks", () => {
     ["a number left out", "x_0,x_2,y_0,y_2\n1,2,3,4\n", "line 1", "a column x_1 as well"],
     ["depth for some points", "x_0,x_1,y_0,y_1,z_0\n1,2,3,4,5\n", "line 1", "a column z_1 as well"],
     ["one name twice", "x_0,y_0,x0\n1,2,3\n", "line 1, column 3 (x0)", "no other column"],
+    [
+      "a face that two rows name",
+      'id,x_0,y_0\n"anna\nb",1,2\nbert,3,4\n"anna\nb",5,6\n',
+      "line 5, column 1 (id)",
+      "line 2 has it, too",
+    ],
     ["two id columns", "id,id,x_0,y_0\n1,2,3,4\n", "line 1, column 2 (id)", "no other column"],
     ["a hexadecimal number", "x0,y0\n1,2\n3,0x10\n", 'line 3, column 2 (y0) is "0x10"', "decimal"],
     ["a comma for a point", 'x0,y0\n"1,5",2\n', 'line 2, column 1 (x0) is "1,5"', "decimal"],

@@ -58,6 +58,9 @@ describe("what is written is read back the same", () => {
         // What has neither a name nor a point at the end of a table is refused, see below.
         const { id = "a", points = [], image = "", scale } = sets[sets.length - 1] ?? {};
         fc.pre((id + image).trim() !== "" || scale !== undefined || points.some(Boolean));
+        // So is a name that two sets have.
+        const names = sets.map((set) => set.id).filter((text) => text !== "");
+        fc.pre(new Set(names).size === names.length);
         expect(readCsv(writeCsv(sets))).toEqual(sets);
       }),
     );
@@ -234,6 +237,16 @@ describe("what a file cannot hold is refused in writing", () => {
           { id: "b", points: [] },
         ]),
       "wrong-count",
+    ],
+    [
+      "two sets of one name in CSV",
+      () =>
+        writeCsv([
+          { id: "a", points: [[1, 2]] },
+          { id: "b", points: [[1, 2]] },
+          { id: "a", points: [[3, 4]] },
+        ]),
+      "out-of-range",
     ],
     ["sets without points in CSV", () => writeCsv([{ id: "a", points: [] }]), "wrong-count"],
     [

@@ -289,8 +289,10 @@ describe("gradeMap, a drawn map against a plan", () => {
 
 describe("gradeMap, whatever was read", () => {
   const length = fc.double({ min: 1, max: 60, noNaN: true });
+  // No brow is thicker than 25 mm.
+  const thickness = fc.double({ min: 1, max: 25, noNaN: true });
   const side = fc.record(
-    { front: length, tail: length, archHeight: length, archThickness: length },
+    { front: length, tail: length, archHeight: length, archThickness: thickness },
     { requiredKeys: [] },
   );
   const sheet = fc.record({ right: side, left: side }).map((readings) =>

@@ -1,13 +1,16 @@
 import {
+  type Face,
   faceFrame,
   mm,
   planBrows,
   planOnPhoto,
   requirePlannable,
   scaleFromIris,
+  toFace,
 } from "brow-geometry";
 import { withHair, withoutHair } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
+import { errorSources } from "../../../src/landmarks/internal.js";
 import { isHair } from "../../../src/mapping/dots/is-hair.js";
 import { SIDES } from "../../../src/units/internal.js";
 import { refusal } from "../../support/refusal.js";
@@ -25,6 +28,22 @@ describe("a detector's face with borders drawn by hand", () => {
     );
     expect(drawn.source?.uncertainty.landmarks?.brow).toBe(0.26);
     expect(withHair(detected, {}, mm(0.5)).source?.uncertainty.landmarks?.brow).toBe(0.5);
+  });
+
+  it("errs as hands do, point by point, not along a detector's patterns", () => {
+    const frame = faceFrame(detected, scaleFromIris(detected));
+    const upMoved = (face: typeof detected): readonly (readonly number[])[] =>
+      errorSources(toFace(face, frame), ["brow"]).map(({ left, right }) =>
+        [left, right].flatMap((part) =>
+          (part?.upper ?? []).flatMap((move) => (move === undefined ? [] : [move[1]])),
+        ),
+      );
+    const [byHand, guessed] = [upMoved(drawn), upMoved(detected)];
+    // A pattern moves every point of both brows at once.
+    const most = Math.max(...guessed.map((moves) => moves.length));
+    expect(most).toBe(2 * left.brow.upper.length);
+    expect(Math.max(...byHand.map((moves) => moves.length))).toBeLessThan(most / 2);
+    expect(Math.max(...byHand.flat())).toBeCloseTo(0.26, 9);
   });
 
   it("is planned from that hair, more surely than from a guess", () => {
