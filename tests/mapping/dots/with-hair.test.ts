@@ -1,5 +1,4 @@
 import {
-  type Face,
   faceFrame,
   mm,
   planBrows,
