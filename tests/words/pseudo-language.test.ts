@@ -6,14 +6,27 @@ import {
   measured,
   mm,
   type Note,
+  type PlannableFace,
   px,
+  recordOf,
   say,
   WORKING_TOLERANCES,
   workSteps,
 } from "brow-geometry";
 import { gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry/grading";
-import { describeMarkup } from "brow-geometry/landmarks";
-import { evenReadings, grantWishes, stringLines, type Wish, WISHES } from "brow-geometry/mapping";
+import { describeMarkup, mapFace } from "brow-geometry/landmarks";
+import {
+  carryInto,
+  checkVisits,
+  compareResult,
+  evenReadings,
+  grantWishes,
+  stringLines,
+  visitsOf,
+  weighChoices,
+  type Wish,
+  WISHES,
+} from "brow-geometry/mapping";
 import { ENGLISH, type Sentence } from "brow-geometry/words";
 import { describe, expect, it } from "vitest";
 import { MARKUP_NAMES } from "../../src/landmarks/internal.js";
@@ -114,6 +127,66 @@ describe("a catalogue in another alphabet leaves no English", () => {
     expect(said(granted.map(({ note }) => note))).toEqual([]);
   });
 
+  it("in why choices cannot be planned", () => {
+    const { right, left, ...others } = face;
+    const { pupil: _, ...blind } = right;
+    const rows = [
+      ...weighChoices(face, [
+        { eyeWidthShare: 3 },
+        { shape: { startSlope: 9 } },
+        { thickness: { start: mm(-1), body: mm(7), arch: mm(6) } },
+        { thickness: { start: mm(7), body: mm(40), arch: mm(40) } },
+        { pins: [{ side: "right", dot: "upperArch", at: mm([-64, 27]) }] },
+        { pins: [{ side: "left", dot: "upperArch", at: mm([Number.NaN, 2]) }] },
+      ]).rows,
+      ...weighChoices({ right: blind, left, ...others }, [{ arch: "alare-through-pupil" }]).rows,
+    ];
+    const whys = rows.flatMap(
+      ({ reasons: [{ values = {} } = {}] }) => (values["why"] as Note).code,
+    );
+    expect([...new Set(whys)].sort()).toEqual([
+      "why-missing",
+      "why-over-eye",
+      "why-pins",
+      "why-range",
+      "why-value",
+    ]);
+    expect(said(rows.flatMap(({ reasons }) => reasons))).toEqual(["NaN"]);
+  });
+
+  it("in what comes after the map", () => {
+    const lifted = mapFace(face, ([x, y]) => mm([x, y > 15 ? y + 2 : y])) as PlannableFace;
+    const { right, ...others } = lifted;
+    const { lower: _, ...upper } = right.brow;
+    const results = [lifted, { ...others, right: { ...right, brow: upper } }].map((result, nth) =>
+      compareResult(plan, [{ name: "1", weeks: nth, face: result }]),
+    );
+    const told = results.flatMap(({ results: stages }) =>
+      stages.flatMap(({ notes, touchUps }) => [...notes, ...touchUps.map(({ note }) => note)]),
+    );
+    expect(said(told)).toEqual([]);
+    const carried = [carryInto(plan, lifted), carryInto(onPhoto, face)];
+    expect(said(carried.flatMap(({ notes }) => notes))).toEqual([]);
+    const first = recordOf({ kind: "face", face }, {}, { date: "2026-03-14" });
+    const wide = { ...face, left: { ...face.left, exocanthion: mm([50, 5]) } };
+    const earlier = visitsOf({ ...first, choices: { eyeWidthShare: 3 } });
+    const chain = [
+      recordOf({ kind: "face", face: wide }, { lead: "left" }, { date: "2026-03-13", earlier }),
+      recordOf(
+        { kind: "face", face },
+        {},
+        { earlier: visitsOf({ ...first, choices: { lead: "left" } }) },
+      ),
+    ];
+    const visits = chain.flatMap(checkVisits);
+    expect(
+      new Set(
+        [...visits, ...told, ...carried.flatMap(({ notes }) => notes)].map(({ code }) => code),
+      ).size,
+    ).toBeGreaterThan(10);
+    expect(said(visits)).toEqual([]);
+  });
+
   it("in what was done to a face, and in what a markup lacks", () => {
     const points = meshFile.landmarks.map((point, index) => (index % 3 === 0 ? null : point));
     points[300] = points[301] ?? null;
@@ -125,6 +198,15 @@ describe("a catalogue in another alphabet leaves no English", () => {
     expect(said(noted)).toEqual([]);
     const described = MARKUP_NAMES.map((name) => describeMarkup(name));
     expect(said(described.flatMap(({ beyond }) => beyond))).toEqual([]);
+    const { terms } = words;
+    const named = described.flatMap(({ name, landmarks, missing, standIns, alare }) => [
+      terms.markups[name],
+      ...[...landmarks, ...missing].map((landmark) => terms.landmarks[landmark]),
+      ...[...standIns.map(({ instead }) => instead), ...alare].map(
+        (instead) => (terms.standIns as Readonly<Record<string, string>>)[instead] ?? instead,
+      ),
+    ]);
+    expect(named.flatMap(english)).toEqual([]);
   });
 });
 

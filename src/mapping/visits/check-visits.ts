@@ -4,6 +4,7 @@ import { GeometryError, type Note } from "../../units/index.js";
 import { refusingAs, SIDES, unlessRefused } from "../../units/internal.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { type EarlierRecord, type MapRecord, replay, visitsOf } from "../record/map-record.js";
+import { whyNot } from "../weighing/why-not.js";
 import { visitNote } from "./notes.js";
 
 /**
@@ -67,7 +68,7 @@ function replayOf(record: EarlierRecord, visit: number): readonly Note[] {
       : [visitNote("visit-replays-differently", { visit })];
   } catch (error) {
     if (!(error instanceof GeometryError) || error.detail.field === "version") throw error;
-    return [visitNote("visit-not-replayed", { visit, refusal: error.message })];
+    return [visitNote("visit-not-replayed", { visit, refusal: whyNot(error) })];
   }
 }
 

@@ -46,7 +46,7 @@ export interface VisitNotes {
     readonly [Date in "date" | "before"]: string;
   };
   readonly "visit-replays-differently": Numbers<"visit">;
-  readonly "visit-not-replayed": Numbers<"visit"> & { readonly refusal: string };
+  readonly "visit-not-replayed": Numbers<"visit"> & { readonly refusal: Note<"no-solution"> };
   readonly "visit-face-differs": Numbers<"visit"> & { readonly finding: Note };
   readonly "visit-not-agreed": Numbers<"visit">;
 }

@@ -24,15 +24,27 @@ export interface WeighingNotes {
   readonly "lid-room-unknown": NoValues;
   readonly "front-share": Numbers<Side | "asked">;
   readonly "lid-room-closes": OfSide & Numbers<"by" | "most">;
-  /** What stands in the way, as its error says. */
+  /** What stands in the way, and for programs the code of its error with the path of the field. */
   readonly "no-solution": {
     readonly error: GeometryErrorCode;
     readonly path: string;
-    /** More than one where landmarks are missing. */
-    readonly field: readonly Note<keyof FieldNotes>[];
-    readonly value: string;
-    readonly need: string;
+    readonly why: Note<keyof ObstacleNotes>;
   };
+}
+
+interface OfField {
+  /** More than one where landmarks are missing. */
+  readonly field: readonly Note<keyof FieldNotes>[];
+}
+
+/** What stands in the way of a plan. */
+export interface ObstacleNotes {
+  readonly "why-missing": OfField;
+  readonly "why-range": OfField & Numbers<"value" | "from" | "to">;
+  readonly "why-value": OfField & { readonly value: string };
+  readonly "why-no-place": OfField;
+  readonly "why-pins": OfField;
+  readonly "why-over-eye": OfSide;
 }
 
 /** A difference, left less right, to a digit more than tolerances have; a little one to more. */
@@ -54,7 +66,7 @@ export interface FieldNotes {
 }
 
 /** What these notes hold within them. */
-export interface WeighingNoteParts extends FieldNotes {
+export interface WeighingNoteParts extends ObstacleNotes, FieldNotes {
   readonly differs: Difference;
   readonly "differs-little": Difference;
 }

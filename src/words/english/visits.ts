@@ -9,8 +9,8 @@ export const VISITS = {
     "{side:sides} brow: a detector's guess at it is no hair, so how far its skin has moved is not known; its dots stand where eye corners and nose put them.",
   "carried-check-upright":
     "These places hold for this posture only. Check every distance again upright and relaxed before pigment goes in; what follows is permanent.",
-  "result-too-early":
-    "{weeks} weeks after the work the skin still heals, and colour and edges change: what a touch-up would fill shows at {least} to {most} weeks.",
+  "result-too-early": ({ weeks }: { readonly weeks: number }): string =>
+    `{weeks} week${weeks === 1 ? "" : "s"} after the work the skin still heals, and colour and edges change: what a touch-up would fill shows at {least} to {most} weeks.`,
   "result-spread":
     "{side:sides} brow: {area:mm2} (± {u:mm2}) lie outside the plan. Filling does not mend that; whether pigment can be taken out is for licensed practice to judge.",
   "result-areas-unknown":

@@ -20,7 +20,14 @@ export const WEIGHING = {
     "Front share {right:shares} (right) and {left:shares} (left), held against {asked:shares}.",
   "lid-room-closes":
     "Ruled out: it closes the space between upper lid and brow on the {side:sides} by {by:1mm}, at most {most:mm} were allowed.",
-  "no-solution": "Cannot be planned on this face: {field} is {value}, needs {need}.",
+  "no-solution": "Cannot be planned on this face: {why}.",
+  "why-missing": ({ field }: { readonly field: readonly unknown[] }): string =>
+    field.length === 1 ? "{field} is missing" : "{field} are missing",
+  "why-range": "{field} is {value}, may be {from} to {to}",
+  "why-value": "{field} cannot be {value}",
+  "why-no-place": "{field} finds no place",
+  "why-pins": "{field} finds no place among the pins",
+  "why-over-eye": "the {side:sides} brow runs over the eye",
   differs: "{measure:measures} ({difference:1})",
   "differs-little": "{measure:measures} ({difference:3})",
   "landmark-needed": "{landmark:landmarkPaths}",

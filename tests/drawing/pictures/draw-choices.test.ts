@@ -152,7 +152,7 @@ describe("drawChoices", () => {
     ];
     const pages = drawChoices(face, weighChoices(face, wrong));
     const words = wordsOf(pages.map(pictureOf));
-    expect(words).toContain("share of the eye’s width is 3, needs a number from 0.4 to 1.4");
+    expect(words).toContain("share of the eye’s width is 3, may be 0.4 to 1.4");
     for (const page of pages) {
       expect(page).not.toContain("planBrows");
       expect(page).not.toContain("<b>");
