@@ -47,7 +47,7 @@ function placeless(path: string): readonly Note<"dot-of-side">[] | undefined {
 
 /** Choices that are numbers with limits, by their paths. */
 const RANGES: Readonly<Record<string, readonly [from: number, to: number]>> =
-  /* @__PURE__ */ Object.fromEntries([
+  /* @__PURE__ */ Object.fromEntries<readonly [number, number]>([
     ...Object.entries(CHOSEN_SHARES),
     ...Object.entries(SHAPES).map(([name, most]) => [`shape.${name}`, [0, most]] as const),
   ]);

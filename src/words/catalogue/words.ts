@@ -15,7 +15,8 @@ export type Sentences<Codes> = { readonly [Code in keyof Codes]: Sentence<Codes[
  *
  * A sentence has places for the values of its note: `{name}`; `{name:1}`, with one decimal; `{name:mm}`
  * or `{name:1mm}`, a length of so many millimetres, written in the reader's unit; `{name:mm2}`, an area; `{name:dots}`, the word that a vocabulary of `terms` has for it. A value that
- * is a note is said in its place. Where words bend with a value, a function picks the sentence by it.
+ * is a note is said in its place. Where words bend with a value, a function picks the sentence by it. A number may
+ * stand in the place of a name: `{50:mm}`.
  */
 export interface Words extends FigureStyle {
   /** Language, as BCP 47 names it. */
@@ -39,9 +40,9 @@ type Format = keyof Terms | `${number}` | "mm" | `${number}mm` | "mm2";
 type Misfits<Sentence, Values> = Sentence extends `${string}{${infer Place}}${infer Rest}`
   ? | (Place extends `${infer Name}:${infer How}`
         ? How extends Format
-          ? Exclude<Name, keyof Values>
+          ? Exclude<Name, keyof Values | `${number}`>
           : Place
-        : Exclude<Place, keyof Values>)
+        : Exclude<Place, keyof Values | `${number}`>)
     | Misfits<Rest, Values>
   : never;
 

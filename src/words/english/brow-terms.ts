@@ -88,7 +88,7 @@ export const BROW_TERMS: Pick<
   },
   archLimits: {
     "lateral-limbus-vertical": "outer edge of the iris",
-    "eye-width-share": "outer edge of the iris (taken at 0.75 eye widths)",
+    "eye-width-share": "outer edge of the iris (taken at {0.75} eye widths)",
     "exocanthion-vertical": "outer eye corner",
   },
 };

@@ -7,7 +7,7 @@ export const CAUTIONS = {
   "planning-aid":
     "This map is a planning aid, not medical advice; whether a client may be treated at all is for licensed practice to judge.",
   "scale-uncertain":
-    "The photo's scale is known to ±{percent:1} % (standard uncertainty): 50 mm may be {off:1mm} more or less. Check by ruler on the skin.",
+    "The photo's scale is known to ±{percent:1} % (standard uncertainty): {50:mm} may be {off:1mm} more or less. Check by ruler on the skin.",
   "scale-from-population-average":
     "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
   "brow-not-seen":
@@ -16,7 +16,7 @@ export const CAUTIONS = {
   "head-was-turned":
     "The head was turned by {yaw:1}° (±{u:1}°) to the client's {side:sides} and its chin held {pitch:0}° {where:levels} than on an average upright face, corrected by depth: the farther brow is seen less well. Check its lengths by ruler.",
   "head-may-be-raised":
-    "How far the chin was raised is known to ±{u:0}° only: 5° move the start of a brow by about 1.5 mm in height. Check heights upright, the client looking straight ahead.",
+    "How far the chin was raised is known to ±{u:0}° only: 5° move the start of a brow by about {1.5:mm} in height. Check heights upright, the client looking straight ahead.",
   "eyes-slant":
     "The eyes slant by {angle:1}° (±{u:1}°), the {side:sides} one higher: others recognise more than {limit:2}°. Level brows may look slanted beside them; choose together with the client.",
   "size-implausible":

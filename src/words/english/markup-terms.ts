@@ -64,7 +64,7 @@ function markupTerms(): typeof MARKUP_TERMS {
       "jaw-middle": "middle of the jaw line",
       "mirrored-brow": "the other brow, mirrored",
       "average-heights":
-        "average heights of women’s brows, from which people differ by 4 mm and more (Matros et al. 2009)",
+        "average heights of women’s brows, from which people differ by {4:mm} and more (Matros et al. 2009)",
       "five-point-line": "one line of five points, without thickness",
       "base-outer": "outer point of the base of the nose",
       "base-inner": "inner point of the base of the nose",

@@ -84,9 +84,9 @@ function valuesOf({ values, finding }: Said): NoteValues {
 export function fill(sentence: Sentence<never>, values: NoteValues, words: Words): string {
   const picked = sentence as Sentence<NoteValues>;
   return (typeof picked === "string" ? picked : picked(values)).replace(
-    /\{(?<name>\w+)(?::(?<format>\w+))?\}/g,
+    /\{(?<name>[\w.]+)(?::(?<format>\w+))?\}/g,
     (place: string, name: string, format: string | undefined) => {
-      const value = values[name];
+      const value = values[name] ?? (/^\d/.test(name) ? Number(name) : undefined);
       if (value === undefined) {
         refuse("out-of-range", "say", `values.${name}`, value, `a value for ${place}`);
       }
@@ -108,7 +108,9 @@ function term(value: string, vocabulary: string | undefined, words: Words): stri
   const { terms } = words;
   const table: Readonly<Record<string, string>> =
     vocabulary !== undefined && isKnown(vocabulary, terms) ? terms[vocabulary] : {};
-  return (Object.hasOwn(table, value) ? table[value] : undefined) ?? isolatedText(value, words);
+  return Object.hasOwn(table, value)
+    ? fill(table[value] ?? value, {}, words)
+    : isolatedText(value, words);
 }
 
 /** A share that has a name, or as a number. */
