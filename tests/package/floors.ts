@@ -39,7 +39,7 @@ const rooms: ReadonlyMap<string, readonly string[]> = new Map([
       "visits",
     ],
   ],
-  ["words", ["catalogue", "english", "telling"]],
+  ["words", ["catalogue", "english", "spanish", "anatomical", "telling"]],
   ["drawing", ["canvas", "layers", "sheet", "pictures"]],
 ]);
 

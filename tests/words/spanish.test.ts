@@ -99,6 +99,12 @@ describe("Spanish", () => {
     }
   });
 
+  it("says at the foot of every sheet that no native practitioner has read it yet", () => {
+    for (const page of drawSheet(plan, { words: SPANISH })) {
+      expect(textsOf(page).join(" ")).toContain("aún no leída por profesionales nativos");
+    }
+  });
+
   it("agrees in number and gender", () => {
     const said = (code: string, values: Note["values"]): string => say({ code, values }, SPANISH);
     const both = (code: string, more: Note["values"] = {}): readonly string[] =>

@@ -53,8 +53,8 @@ export function textWidth(
   return sum * size * (weight === "bold" ? BOLD : 1);
 }
 
-/** Where a line may end: at any space but that between a number and its unit. */
-const BREAKS = /(?<!\d) | (?!(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d)/;
+/** Where a line may end: at any space but that between a number and its unit, and behind ±. */
+const BREAKS = /(?<!±)(?:(?<!\d) | (?!(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d))/;
 
 /** Text in lines of a width; too wide a word is broken, what no-break spaces hold together is not. */
 export function wrapped(

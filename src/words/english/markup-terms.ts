@@ -75,7 +75,7 @@ function markupTerms(): typeof MARKUP_TERMS {
 }
 
 /** A landmark on its side: "right nose wing". */
-function pathsOf(landmarks: Terms["landmarks"]): Terms["landmarkPaths"] {
+export function pathsOf(landmarks: Terms["landmarks"]): Terms["landmarkPaths"] {
   const side = (which: string): readonly (readonly [string, string])[] => [
     ...keysOf({ ...LANDMARKS.side, ...LANDMARKS.lines }).map(
       (name) => [`${which}.${name}`, `${which} ${landmarks[name]}`] as const,

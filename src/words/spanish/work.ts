@@ -5,7 +5,7 @@ export const WORK = {
   "step-thickness":
     "Ceja {side:sides}, {station:stations}: {thickness:mm} de grosor, en vertical hacia abajo",
   "step-borders":
-    "Ceja {side:sides}: una arriba inicio, arco y final de la cola; abajo, inicio inferior, cuerpo, arco y final de la cola. Después, con la persona erguida y relajada, otra vez cada distancia",
+    "Ceja {side:sides}: enlace por arriba inicio, arco y final de la cola; por abajo, inicio inferior, cuerpo, arco y final de la cola. Después, con la persona erguida y relajada, otra vez cada distancia",
   "checked-upright":
     "Las cejas se mueven cuando la persona se tumba o las levanta; lo que sigue es permanente.",
   "laid-between": "{from} → {to}",
