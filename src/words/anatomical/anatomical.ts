@@ -17,6 +17,7 @@ const NAMES: readonly (readonly [plain: RegExp, anatomical: string])[] = [
   [/\bcorners of the mouth\b/g, "cheilia"],
   [/\bits wings\b/g, "its alae"],
   [/\b(?:the )?nose wing\b/g, "alare"],
+  [/\bthe root and the base of the nose\b/g, "sellion and subnasale"],
   [/\bthe root of the nose\b/g, "sellion"],
   [/\bthe place between the brows\b/g, "glabella"],
 ];

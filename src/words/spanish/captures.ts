@@ -38,6 +38,8 @@ export const CAPTURES = {
     "Los iris se leen con {value:1mm} de ancho; lo habitual es de {lower:1} a {upper:1mm}. La escala es errónea, o hay puntos de referencia mal colocados.",
   "canthal-index-implausible":
     "Los ángulos internos de los ojos distan {value:2} de lo que distan los externos; lo habitual es de {lower:2} a {upper:2}. Hay puntos de referencia mal colocados, o la cabeza está muy girada.",
+  "picture-stretched":
+    "La nariz tiene de alto {value:2} de lo que distan los ángulos externos de los ojos; lo habitual es de {lower:2} a {upper:2}. Ancho y alto de la imagen están intercambiados, se deformó, o hay puntos de referencia mal colocados.",
   "sides-exchanged": "Derecha e izquierda están intercambiadas, o la imagen está en espejo.",
   "sides-unlike":
     "Los puntos de referencia de los dos lados no se reflejan respecto a ninguna línea.",
@@ -50,7 +52,13 @@ export const CAPTURES = {
   "declaration-questioned":
     "Se declaró que {fact:declared}, pero la ceja {side:sides} está {size:1mm} {where:levels} que en la captura de base.",
   "not-proven":
-    "Con una incertidumbre típica de {u:2} no queda probado ni que se respete ni que se supere.",
+    "Con una incertidumbre típica de {u} no queda probado ni que se respete ni que se supere.",
+  "u-in-degrees": "{u:1}°",
+  "u-as-length": "{u:1mm}",
+  "u-in-pixels": "{u:1} píxeles",
+  "u-in-irises": "{u:2} iris",
+  "u-in-percent": "{percent:0} %",
+  "u-as-share": "{u:2}",
   unlimited: "cualquier número de",
 } as const;
 
@@ -81,6 +89,8 @@ export const CAPTURE_ADVICE = {
   "pupil-distance-implausible": "Compruebe la escala con una regla, y las pupilas.",
   "iris-width-implausible": "Compruebe la escala con una regla, y los bordes de los iris.",
   "canthal-index-implausible": "Revise los cuatro ángulos de los ojos.",
+  "picture-stretched":
+    "Dé el ancho y el alto de la imagen como se ve, derecha: las cámaras guardan las fotos giradas.",
   "sides-exchanged": "Diga cómo está volteada la imagen, o intercambie derecha e izquierda.",
   "sides-unlike": "Revise los puntos de referencia: algunos están muy lejos, o son de otro nombre.",
   "few-landmarks": "Dé más puntos de referencia, o mire usted la imagen.",

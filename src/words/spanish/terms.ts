@@ -100,6 +100,7 @@ function terms(): Terms {
       pupilDistance: "Si las pupilas distan lo que en las personas",
       irisWidth: "Si los iris son tan anchos como los de las personas",
       canthalIndex: "Si los ángulos de los ojos están espaciados como en las personas",
+      noseHeight: "Si la imagen está deformada",
     },
     needs: {
       roll: "los dos ángulos internos de los ojos y un punto de referencia de nariz, boca o mentón",
@@ -119,6 +120,7 @@ function terms(): Terms {
       pupilDistance: "las dos pupilas, y una escala o los bordes de un iris",
       irisWidth: "los dos bordes de los dos iris y una escala que no venga de ellos",
       canthalIndex: "los cuatro ángulos de los ojos",
+      noseHeight: "la raíz y la base de la nariz, y los dos ángulos externos de los ojos",
     },
     toldByLandmarks: {
       sides: "lados",
