@@ -33,7 +33,7 @@ import { parseXml, type XmlElement } from "./parse-xml.js";
 import { syntheticFace } from "./synthetic-face.js";
 
 export const face: PlannableFace = syntheticFace();
-export const pins: readonly Pin[] = [
+const pins: readonly Pin[] = [
   { side: "left", dot: "upperArch", at: mm([40, 27]), by: "1", reason: "2" },
 ];
 export const plan: BrowPlan = planBrows(face, { lead: "left", pins });
@@ -63,7 +63,7 @@ export const weighed: WeighedChoices = weighChoices(face, [
 ]);
 
 /** What is covered and what is not, what is overlapped and what is clear. */
-export const AREAS: readonly SkinArea[] = (["cover", "stay-off"] as const).flatMap((aim) =>
+const AREAS: readonly SkinArea[] = (["cover", "stay-off"] as const).flatMap((aim) =>
   [30, 24].map((top): SkinArea => {
     const edge = mm([
       [24, top - 5],

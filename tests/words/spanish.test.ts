@@ -1,5 +1,5 @@
-import { drawSheet, mm, type Note, planBrows, type Side } from "brow-geometry";
-import { drawStrip } from "brow-geometry/drawing";
+import { mm, type Note, planBrows, type Side } from "brow-geometry";
+import { drawSheet, drawStrip } from "brow-geometry/drawing";
 import { ENGLISH, say, type Sentence, SPANISH, type Words } from "brow-geometry/words";
 import { describe, expect, it } from "vitest";
 import { expectInside, expectNoCollisions } from "../drawing/expect-tidy.js";
