@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { isBuiltin } from "node:module";
+import { join } from "node:path";
 import { runInThisContext } from "node:vm";
 import ts from "typescript";
 import type { CodeBlock } from "./code-blocks.js";
@@ -28,15 +30,30 @@ type Runnable = (
   probe: Probe,
 ) => Promise<void>;
 
+/** Where a block finds the library: the modules by their names, and the files that come with it. */
+export interface Installed {
+  readonly load: (specifier: string) => Promise<object>;
+  readonly files: string;
+}
+
+/** The library as it stands here. */
+const HERE: Installed = {
+  load: (name) => import(/* @vite-ignore */ name) as Promise<object>,
+  files: ".",
+};
+
+/** As a reader's own project has it. */
+const IN_PROJECT = /^node_modules\/brow-geometry\//;
+
 /**
  * Runs a block of code as a reader would, and checks what its comments claim: `// → value` behind
  * an expression, a `console.log` or a declaration; `// throws Name: text` behind any statement.
  * Resolves to the number of claims that held.
  */
-export async function runBlock(block: CodeBlock): Promise<number> {
+export async function runBlock(block: CodeBlock, installed: Installed = HERE): Promise<number> {
   const source = ts.createSourceFile(block.file, block.code, ts.ScriptTarget.ES2022, true);
   const checked = checkedStatements(block, source);
-  const modules = await importedModules(block);
+  const modules = await importedModules(block, installed);
   const held = new Set<number>();
   const fail = (index: number, message: string): never => {
     throw new Error(`${block.file}:${checked[index]?.line ?? block.line}: ${message}`);
@@ -137,17 +154,31 @@ function expressionOf(statement: ts.Statement): ts.Expression {
   throw new Error("only an expression or the declaration of one name has a value to check");
 }
 
-async function importedModules(block: CodeBlock): Promise<ReadonlyMap<string, unknown>> {
+async function importedModules(
+  block: CodeBlock,
+  { load, files }: Installed,
+): Promise<ReadonlyMap<string, unknown>> {
   const modules = new Map<string, unknown>();
   for (const { fileName } of ts.preProcessFile(block.code).importedFiles) {
     if (!/^[\w@]/.test(fileName)) {
       throw new Error(`${block.file}:${block.line}: a reader has no file ${fileName}`);
     }
-    const exports = (await import(/* @vite-ignore */ fileName)) as object;
+    const exports = await load(fileName);
     // Marked as an ES module, so that a default import finds the default export.
     modules.set(fileName, isBuiltin(fileName) ? exports : { ...exports, __esModule: true });
+    if (fileName === "node:fs")
+      modules.set(fileName, { ...exports, readFileSync: fromFiles(files) });
   }
   return modules;
+}
+
+/** Reads a file of the library where it is installed, and any other where it is. */
+function fromFiles(files: string): (path: string, encoding: BufferEncoding) => string {
+  return (path, encoding) =>
+    readFileSync(
+      IN_PROJECT.test(path) ? join(files, path.replace(IN_PROJECT, "")) : path,
+      encoding,
+    );
 }
 
 function errorMismatch(

@@ -1,11 +1,14 @@
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Entry, entries } from "../package/entries.js";
+import { codeBlocks } from "../docs/code-blocks.js";
+import { runBlock } from "../docs/run-block.js";
 import { requireFreshBuild } from "./fresh-build.js";
 
 /** The packed library, installed in a folder that holds nothing else. */
@@ -41,6 +44,18 @@ describe("the packed library", () => {
     expect(packed).toContain("docs/conventions.md");
     expect(packed).toContain("examples/data/sample-face.json");
     expect(packed).toContain("examples/data/sample-cohort.csv");
+  });
+
+  it.each(
+    codeBlocks()
+      .filter(({ info, inDocComment }) => info === "ts" && !inDocComment)
+      .map((block) => [`${block.file}:${block.line}`, block] as const),
+  )("runs %s", async (_, block) => {
+    const require = createRequire(join(folder, "reader.cjs"));
+    const files = join(folder, "node_modules/brow-geometry");
+    const load = (specifier: string): Promise<object> =>
+      Promise.resolve(require(specifier) as object);
+    await runBlock(block, { load, files });
   });
 
   it("shows the same names by import and by require, from every entry point", () => {
