@@ -30,10 +30,10 @@ export interface Choices {
   /** Whose heights both brows take; `"higher"`: those of the higher brow. Default: as `lead`. */
   readonly levels?: Levels;
   /**
-   * How far evening may take start, arch and a tail end at its natural height from where its own
-   * side's hair has it, in millimetres; the plan's reasons say what then stays uneven. Default: as
-   * far as needed. Pinned dots and those that mirror them are not limited, and a brow carried by
-   * measure cannot be.
+   * How far evening may take start, arch and a tail end at its natural height up or down from the border
+   * of its own side in the same place, in millimetres; the plan's reasons say what then stays uneven.
+   * Default: as far as needed. Pinned dots and those that mirror them are not limited, nor is a tail end
+   * farther than 5 mm past its hair, and a brow carried by measure cannot be.
    */
   readonly levelLimit?: Length<"mm">;
   /**

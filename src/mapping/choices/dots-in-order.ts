@@ -1,7 +1,8 @@
 import type { BrowDots, Dot } from "../../landmarks/index.js";
+import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { type Point, type Side } from "../../units/index.js";
-import { refuse, shownValue } from "../../units/internal.js";
+import { keysOf, refuse, shownValue } from "../../units/internal.js";
 import type { Pin } from "./choices.js";
 
 const OUTWARD: readonly (readonly [Dot, Dot])[] = [
@@ -12,12 +13,6 @@ const OUTWARD: readonly (readonly [Dot, Dot])[] = [
   ["lowerStart", "lowerBody"],
   ["lowerBody", "lowerArch"],
   ["lowerArch", "tailEnd"],
-];
-
-const DOWNWARD: readonly (readonly [Dot, Dot])[] = [
-  ["upperStart", "lowerStart"],
-  ["upperBody", "lowerBody"],
-  ["upperArch", "lowerArch"],
 ];
 
 /** Refuses dots out of order from start to tail, or a lower dot above its upper one; blames pins by name. */
@@ -44,10 +39,11 @@ export function requireDotsInOrder(
     if (placeOnSide(one, side).distance < placeOnSide(other, side).distance) continue;
     refuseDot(nearer, one, "nearer the midline than", farther, other);
   }
-  for (const [higher, lower] of DOWNWARD) {
-    const [one, other] = [dots[higher], dots[lower]];
+  for (const station of keysOf(STATIONS)) {
+    const { upper, lower } = STATIONS[station];
+    const [one, other] = [dots[upper], dots[lower]];
     if (one === undefined || other === undefined || one[1] > other[1]) continue;
-    refuseDot(higher, one, "above", lower, other);
+    refuseDot(upper, one, "above", lower, other);
   }
 }
 

@@ -123,7 +123,7 @@ export interface ReasonNotes {
   readonly "border-extended": Missed;
   readonly "guide-missed": Missed;
   /** How far hair ends before the tail's guide, sideways. */
-  readonly "tail-completed": Missed & Numbers<"missing">;
+  readonly "tail-completed": OfSide & Numbers<"distance">;
   /** How much farther out than mirrored arch and tail end lie. */
   readonly "carried-by-measure": OfSide & Numbers<"arch" | "tail">;
   /** Who fixed it, and why; the latter is empty where nobody said. */

@@ -5,8 +5,7 @@ import {
   landmarkUncertainty,
   skinOf,
 } from "../../landmarks/index.js";
-import { DOT_NAMES } from "../../landmarks/internal.js";
-import { naturalDots, type OutlineOptions } from "../../proportions/index.js";
+import { naturalDots } from "../../proportions/index.js";
 import { type BrowCurves, browCurves, startOf } from "../../proportions/internal.js";
 import { eachSide, GeometryError, type Side, WORKING_TOLERANCES } from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
@@ -17,7 +16,6 @@ import { heldLevels, pinBreaks } from "./unevenness.js";
 import type { FaceRead, PlannedDots, SettledChoices } from "./planned-dots.js";
 import { type PlannableFace, requirePlannable } from "./plannable-face.js";
 import { settleChoices } from "./settle-choices.js";
-import type { BorderEvent } from "./solve-dots.js";
 import { solveWithinLimits } from "./solve-within-limits.js";
 
 /**
@@ -77,7 +75,8 @@ export function planAcross(
     reasons: [
       ...settled.reasons,
       ...carryReasons(dots, settled.value),
-      ...eventReasons(events),
+      // Each event is said once.
+      ...new Map(events.map((event) => [JSON.stringify(event), event])).values(),
       ...heldLevels(dots, settled.value),
       ...pinBreaks(dots, skin, settled.value, choices.tolerances ?? WORKING_TOLERANCES),
     ],
@@ -93,15 +92,6 @@ function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
   return pins[0]?.side === "left" ? ["left", "right"] : SIDES;
 }
 
-/** What happened on the borders, each event said once. */
-function eventReasons(events: readonly BorderEvent[]): readonly BorderEvent[] {
-  const first = ({ code, values: { side, mark } }: BorderEvent): BorderEvent | undefined =>
-    events.find(
-      ({ code: other, values }) => code === other && side === values.side && mark === values.mark,
-    );
-  return events.filter((one) => first(one) === one);
-}
-
 /** Refuses dots that no outline runs through, and an outline that runs over the eye. */
 function requireOutline(
   { upperLid = [] }: PlannableFace["left"],
@@ -112,10 +102,15 @@ function requireOutline(
   const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
   const refuseFor = (field: string, value: unknown, need: string): never =>
     refuse(code, "planDots", field, value, withPins(need, pins));
-  const { outwards, lower } = curvesOf(dots, shape, (field, value, need) => {
-    const dot = DOT_NAMES.find((name) => field === `dots.${name}`);
-    return refuseFor(dot ? `${side} ${dot}` : field, value, need);
-  });
+  let curves: BrowCurves;
+  try {
+    curves = browCurves(dots, shape);
+  } catch (error) {
+    if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
+    const { field, value, need } = error.detail;
+    return refuseFor(field.replace("dots.", `${side} `), value, need);
+  }
+  const { outwards, lower } = curves;
   for (const [x, y] of upperLid) {
     const from = outwards * x;
     if (from < startOf(lower).x || from > outwards * dots.tailEnd[0]) continue;
@@ -123,19 +118,5 @@ function requireOutline(
     if (room >= 0) continue;
     const need = "0 mm or more: a thinner brow, higher levels or another guide";
     refuseFor(`space over the ${side} lid`, room, need);
-  }
-}
-
-function curvesOf(
-  dots: CompleteDots<"mm">,
-  shape: OutlineOptions,
-  refused: (field: string, value: unknown, need: string) => never,
-): BrowCurves {
-  try {
-    return browCurves(dots, shape);
-  } catch (error) {
-    if (!(error instanceof GeometryError) || error.code !== "inconsistent") throw error;
-    const { field, value, need } = error.detail;
-    return refused(field, value, need);
   }
 }

@@ -2,14 +2,13 @@ import {
   type ArchConvention,
   type Dot,
   type Skin,
-  type StandIn,
   type StartConvention,
 } from "../../landmarks/index.js";
 import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
 import { ARCH_EYE_WIDTH_SHARE, LOWER_DOTS } from "../../proportions/internal.js";
 import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
-import { SIDES } from "../../units/internal.js";
+import { type Numbers, SIDES } from "../../units/internal.js";
 import { archLimits } from "./arch-limits.js";
 import { defaultLead } from "./default-lead.js";
 import { isHair, standInOf } from "./is-hair.js";
@@ -132,43 +131,45 @@ function settleStart(
   choices: Choices,
   midlineU: number,
 ): Settled<StartConvention> {
-  if (rule !== undefined) {
-    return { value: rule, reasons: [chosen("start-chosen", rule)] };
-  }
+  if (rule !== undefined) return chosen("start-chosen", rule);
   const lateral = eachSide(
     (side) =>
       placeOnSide(face[side].alare, side).distance -
       placeOnSide(face[side].endocanthion, side).distance,
   );
-  const values = { right: lateral.right, left: lateral.left, limit: ALARE_LIMIT };
-  const standIn = alareStandIn(face);
-  const atEndocanthion = (why: Note<ReasonCode>): Settled<StartConvention> => ({
-    value: "endocanthion-vertical",
-    reasons: [why],
-  });
-  if (choices.noseBent === true) {
-    return atEndocanthion(reason("start-at-endocanthion-nose-bent", values));
-  }
-  const deviation = choices.noseBent === false ? undefined : bentNose(face, midlineU);
-  if (deviation !== undefined) {
-    const said = { ...values, ...deviation };
-    return atEndocanthion(reason("start-at-endocanthion-nose-deviates", said));
-  }
-  if (standIn !== undefined) {
-    const said = { ...values, instead: standIn.instead };
-    return atEndocanthion(reason("start-at-endocanthion-stand-in", said));
-  }
-  if (Math.max(lateral.right, lateral.left) > ALARE_LIMIT) {
-    return atEndocanthion(reason("start-at-endocanthion-nose-wide", values));
-  }
-  return { value: "alare-vertical", reasons: [reason("start-at-alare", values)] };
+  const values = { ...lateral, limit: ALARE_LIMIT };
+  const why = againstAlare(face, values, choices, midlineU);
+  return why === undefined
+    ? { value: "alare-vertical", reasons: [reason("start-at-alare", values)] }
+    : { value: "endocanthion-vertical", reasons: [why] };
 }
 
-function chosen(
+/** Why the nose wings do not tell where a brow starts, where they do not. */
+function againstAlare(
+  face: PlannableFace,
+  values: Numbers<Side | "limit">,
+  { noseBent }: Choices,
+  midlineU: number,
+): Note<ReasonCode> | undefined {
+  if (noseBent === true) return reason("start-at-endocanthion-nose-bent", values);
+  const deviation = noseBent === false ? undefined : bentNose(face, midlineU);
+  if (deviation !== undefined) {
+    return reason("start-at-endocanthion-nose-deviates", { ...values, ...deviation });
+  }
+  const standIn = face.standIns?.find(({ landmark }) => landmark === "alare");
+  if (standIn !== undefined) {
+    return reason("start-at-endocanthion-stand-in", { ...values, instead: standIn.instead });
+  }
+  return Math.max(values.right, values.left) > ALARE_LIMIT
+    ? reason("start-at-endocanthion-nose-wide", values)
+    : undefined;
+}
+
+function chosen<Rule extends StartConvention | ArchConvention>(
   code: "start-chosen" | "arch-chosen",
-  convention: StartConvention | ArchConvention,
-): Note<ReasonCode> {
-  return reason(code, { convention });
+  convention: Rule,
+): Settled<Rule> {
+  return { value: convention, reasons: [reason(code, { convention })] };
 }
 
 /** How far the nose deviates, where that is proven to be more than others notice. */
@@ -186,10 +187,6 @@ function bentNose(
   return bent ? { angle: Math.abs(angle.value), u: angle.u, limit: upper } : undefined;
 }
 
-function alareStandIn(face: PlannableFace): StandIn | undefined {
-  return face.standIns?.find(({ landmark }) => landmark === "alare");
-}
-
 function settleArch(
   face: PlannableFace,
   natural: Sides<NaturalDots>,
@@ -198,9 +195,7 @@ function settleArch(
   frontShare: number,
 ): Settled<ArchConvention> {
   if (choice === undefined) return { value: "brow-length-share", reasons: [] };
-  if (choice !== "natural") {
-    return { value: choice, reasons: [chosen("arch-chosen", choice)] };
-  }
+  if (choice !== "natural") return chosen("arch-chosen", choice);
   const sides = ledSides(lead);
   const withoutArch = sides.flatMap((side): readonly Note<ReasonCode>[] => {
     const { arch } = natural[side];
@@ -230,15 +225,13 @@ function naturalArchReasons(
   const { u } = arch;
   const { distance } = placeOnSide(arch.at, side);
   const { inner, outer } = archLimits(face, side);
-  if (distance < inner.distance) {
-    const short = inner.distance - distance;
-    return [reason("arch-moved-outward", { side, limit: inner.convention, distance: short, u })];
+  const past = distance < inner.distance ? inner : distance > outer.distance ? outer : undefined;
+  if (past !== undefined) {
+    const [limit, beyond] = [past.convention, distance - past.distance];
+    const moved = { side, limit, distance: Math.abs(beyond), u };
+    return [reason(beyond < 0 ? "arch-moved-outward" : "arch-moved-inward", moved)];
   }
-  if (distance > outer.distance) {
-    const beyond = distance - outer.distance;
-    return [reason("arch-moved-inward", { side, limit: outer.convention, distance: beyond, u })];
-  }
-  const endocanthion = placeOnSide(face[side].endocanthion, side).distance;
-  const share = (distance - endocanthion) / (outer.distance - endocanthion);
+  const from = placeOnSide(face[side].endocanthion, side).distance;
+  const share = (distance - from) / (outer.distance - from);
   return [reason("arch-natural", { side, share, u })];
 }

@@ -1,6 +1,6 @@
 import type { Dot } from "../../landmarks/index.js";
 import { placeOnSide, type SidePlace } from "../../symmetry/index.js";
-import { eachSide, type Length, otherSide, type Side, type Sides } from "../../units/index.js";
+import { eachSide, otherSide, type Side, type Sides } from "../../units/index.js";
 import { type Lead, ledBy } from "../choices/choice-tables.js";
 import type { Pin } from "../choices/choices.js";
 import type { DotOrigin } from "./planned-dots.js";
@@ -14,22 +14,18 @@ export interface SettledDot extends SidePlace {
 export interface LedDot extends SettledDot {
   /** Where this side's hair would have it; the place itself where a pin has settled it. */
   readonly own: SidePlace;
-}
-
-/** Who is followed across the face, and who in height. */
-export interface Followed {
-  readonly across: Lead;
-  readonly inHeight: Lead;
-  /** How far a dot may leave the height that its own side asks for; without it, as far as it takes. */
-  readonly limit?: Length<"mm">;
+  /** How high it would be settled farther in or out. */
+  readonly heightAt: (distance: number) => number;
 }
 
 /** A pinned side keeps its pin and the other mirrors it; without pins both take the place of the one that leads. */
 export function settleDot(
   dot: Dot,
   own: (side: Side) => SidePlace,
-  followed: Followed,
+  across: Lead,
+  inHeight: Lead,
   pins: readonly Pin[],
+  held: Held,
 ): Sides<LedDot> {
   if (!pins.some((pin) => pin.dot === dot)) {
     const places = eachSide(own);
@@ -38,14 +34,13 @@ export function settleDot(
         lead,
         eachSide((side) => places[side][of]),
       );
-    const distance = led(followed.across, "distance");
-    const height = led(followed.inHeight, "height");
-    return eachSide((side) => ({
-      distance,
-      height: heldNear(places[side].height, height, followed.limit),
-      origin: { from: ledFrom(followed.across, side) },
-      own: places[side],
-    }));
+    const distance = led(across, "distance");
+    const height = led(inHeight, "height");
+    return eachSide((side) => {
+      const heightAt = (at: number): number => held(height, side, at);
+      const origin: DotOrigin = { from: ledFrom(across, side) };
+      return { distance, height: heightAt(distance), origin, own: places[side], heightAt };
+    });
   }
   const pinned = eachSide((side) => pins.find((pin) => pin.side === side && pin.dot === dot));
   return eachSide((side) => {
@@ -56,12 +51,33 @@ export function settleDot(
   });
 }
 
-function heldNear(own: number, aim: number, limit: number = Infinity): number {
-  return Math.min(Math.max(aim, own - limit), own + limit);
+/** The height that a dot of a side takes instead of one that it is to have, at a distance from the midline. */
+type Held = (aim: number, side: Side, distance: number) => number;
+
+/**
+ * Takes no dot from the hair in the same place by more than a limit: half-way, both sides as even as that allows.
+ *
+ * @param hair how high hair grows; a side without follows the other one
+ */
+export function heldNear(
+  hair: (side: Side, distance: number) => number | undefined,
+  limit: number | undefined,
+  inHeight: Lead,
+): Held {
+  if (limit === undefined) return (aim) => aim;
+  const near = (height: number, grown: number): number =>
+    Math.min(Math.max(height, grown - limit), grown + limit);
+  return (aim, side, distance) => {
+    const other = hair(otherSide(side), distance);
+    const own = hair(side, distance) ?? other ?? aim;
+    const held = near(aim, own);
+    // To and fro between the sides they come together, where both may.
+    return inHeight === "middle" ? near(near(held, other ?? own), own) : held;
+  };
 }
 
 function settledAt(place: SidePlace, origin: DotOrigin): LedDot {
-  return { ...place, origin, own: place };
+  return { ...place, origin, own: place, heightAt: () => place.height };
 }
 
 function ledFrom(lead: Lead, side: Side): DotOrigin["from"] {

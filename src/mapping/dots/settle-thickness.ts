@@ -129,14 +129,13 @@ export function stationsOf(
   const archDot =
     arch.kind === "flat" ? placeAtShare(upper, upperStart, tailEnd, skin, frontShare).at : arch.at;
   const bodyX = length<"mm">((upperStart[0] + archDot[0]) / 2);
+  const at = { start: upperStart[0], body: bodyX, arch: archDot[0] };
   const told: { [At in Station]?: Length<"mm"> } = {};
-  const tell = (station: Station, x: number, from: number | undefined): void => {
-    const to = heightOver(length<"mm">(x), lower, BORDER_END);
-    if (from === undefined || to === undefined || from - to < LEAST) return;
-    told[station] = length(from - to);
-  };
-  tell("start", upperStart[0], upperStart[1]);
-  tell("body", bodyX, heightOver(bodyX, upper, BORDER_END));
-  tell("arch", archDot[0], archDot[1]);
+  for (const station of keysOf(at)) {
+    const x = length<"mm">(at[station]);
+    const top = heightOver(x, upper, BORDER_END) ?? Number.NaN;
+    const thickness = top - (heightOver(x, lower, BORDER_END) ?? Number.NaN);
+    if (thickness >= LEAST) told[station] = length(thickness);
+  }
   return told;
 }

@@ -1,7 +1,6 @@
 import { intersect, type Line } from "../../geometry/index.js";
 import { heightOver } from "../../geometry/internal.js";
 import {
-  type BrowArch,
   type CompleteDots,
   type Dot,
   type GuideConvention,
@@ -13,7 +12,13 @@ import {
 } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
-import { BORDER_END, meetSight, placeAtShare, sightLine } from "../../proportions/internal.js";
+import {
+  BORDER_END,
+  meetSight,
+  middleOver,
+  placeAtShare,
+  sightLine,
+} from "../../proportions/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -32,11 +37,11 @@ import { carryByMeasure } from "./carry-by-measure.js";
 import { evenShare } from "./even-share.js";
 import { isHair } from "./is-hair.js";
 import { bodyDot, lowerDot } from "./lower-dots.js";
-import { KEEP_HAIR, MOST_TAKEN, TAIL_HEIGHTS } from "../choices/choice-tables.js";
+import { KEEP_HAIR, type Lead, MOST_TAKEN, TAIL_HEIGHTS } from "../choices/choice-tables.js";
 import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import { reason } from "./notes.js";
 import type { PlannableFace } from "./plannable-face.js";
-import { overDots, type SettledDot, settleDot } from "./settle-dot.js";
+import { heldNear, type LedDot, overDots, type SettledDot, settleDot } from "./settle-dot.js";
 
 /** Where a guide did not meet the hair itself, or would have taken it away. */
 export type BorderEvent = Note<"border-extended" | "guide-missed" | "hair-kept" | "tail-completed">;
@@ -65,6 +70,8 @@ export interface SideAsks {
   readonly naturalArch: () => SidePlace | undefined;
   /** Where a border without an arch runs as far from the midline as that of the other brow lies. */
   readonly archBeside: (across: SidePlace | undefined) => SidePlace;
+  /** The hair over a place; none past the end of a tail that is not seen. */
+  readonly hairAt: (dot: Dot, distance: number) => SidePlace | undefined;
   /** Where the hair between start and tail end divides by the front share. */
   readonly divideAt: (start: SidePlace, tail: SidePlace, skin: Skin) => SidePlace;
 }
@@ -90,7 +97,7 @@ export function asksOf(
     const level: Line<"mm"> = { through: flatPoint(0, height), direction: [1, 0] };
     const meeting = intersect(line, level);
     if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
-    const field = `${side} ${GUIDES[convention].mark} guide (${convention})`;
+    const field = `${side} ${convention}`;
     refuse("no-solution", "planDots", field, line.direction, "no level direction");
   };
   const meet = (convention: GuideConvention, share?: number, told: Tell = tell): SidePlace => {
@@ -139,6 +146,16 @@ export function asksOf(
       },
     };
   };
+  const hairAt: SideAsks["hairAt"] = (dot, distance) => {
+    const x = length<"mm">(pointOnSide({ distance, height: 0 }, side)[0]);
+    const height =
+      dot !== "tailEnd"
+        ? heightOver(x, brow.upper, BORDER_END)
+        : distance > tail.own.distance + BORDER_END
+          ? undefined
+          : middleOver(x, brow);
+    return height === undefined ? undefined : { distance, height };
+  };
   const [start, tail] = [endAt(choices.start, dots.upperStart), endAt(choices.tail, dots.tailEnd)];
   return {
     start: start.place,
@@ -146,7 +163,7 @@ export function asksOf(
       const place = tail.place();
       const missing = place.distance - tail.own.distance;
       if (missing <= BORDER_END) return place;
-      tell(reason("tail-completed", { side, mark: "tail", missing }));
+      tell(reason("tail-completed", { side, distance: missing }));
       return tail.at(level + ((place.height - level) * BORDER_END) / missing);
     },
     tailAt: tail.at,
@@ -160,12 +177,9 @@ export function asksOf(
       if (place.distance > outer.distance) return meet(outer.convention, LIMBUS_SHARE);
       return place;
     }),
-    archBeside: (across) => {
-      const x = across && length<"mm">(pointOnSide(across, side)[0]);
-      const height = x === undefined ? undefined : heightOver(x, brow.upper, BORDER_END);
-      if (across === undefined || height === undefined) refuseFlat(side, arch.rise.value);
-      return { distance: across.distance, height };
-    },
+    archBeside: (across) =>
+      (across && hairAt("upperArch", across.distance)) ?? refuseFlat(side, arch.rise.value),
+    hairAt,
     divideAt: (start, tail, skin) => {
       const [from, to] = [pointOnSide(start, side), pointOnSide(tail, side)];
       return placeOnSide(placeAtShare(brow.upper, from, to, skin, choices.frontShare).at, side);
@@ -196,40 +210,41 @@ function once<Found>(find: () => Found): () => Found {
  */
 export function solveDots(asks: Sides<SideAsks>, skin: Skin, choices: SettledChoices): Solution {
   const { lead, levels, levelLimit, pins, thickness, arch } = choices;
-  const held = levelLimit === undefined ? {} : { limit: levelLimit };
-  const led = { across: lead, inHeight: lead };
-  const evened = { across: lead, inHeight: levels, ...held };
+  const settle = (
+    dot: Dot,
+    own: (side: Side) => SidePlace,
+    inHeight: Lead,
+    limit: number | undefined,
+  ): Sides<LedDot> => {
+    const hair = (side: Side, at: number): number | undefined => asks[side].hairAt(dot, at)?.height;
+    return settleDot(dot, own, lead, inHeight, pins, heldNear(hair, limit, inHeight));
+  };
 
-  const upperStart = settleDot("upperStart", (side) => asks[side].start(), evened, pins);
+  const upperStart = settle("upperStart", (side) => asks[side].start(), levels, levelLimit);
   const lowerStart = lowerDot("lowerStart", upperStart, thickness.start, pins);
 
   const levelWith = TAIL_HEIGHTS[choices.tailHeight];
-  const tailEnd = settleDot(
+  const tailEnd = settle(
     "tailEnd",
     (side) => {
       if (levelWith === "none") return asks[side].tail(lowerStart[side].height);
       return asks[side].tailAt({ upperStart, lowerStart }[levelWith][side].height);
     },
-    levelWith === "none" ? { ...led, ...held } : led,
-    pins,
+    lead,
+    levelWith === "none" ? levelLimit : undefined,
   );
 
-  const onBrow: { readonly [Rule in BrowArch]: (side: Side) => SidePlace } = {
-    natural: (side) =>
-      asks[side].naturalArch() ?? asks[side].archBeside(asks[otherSide(side)].naturalArch()),
-    // On its own hair: a border that is nowhere near the settled dots would not divide.
-    "brow-length-share": (side) =>
-      asks[side].divideAt(upperStart[side].own, tailEnd[side].own, skin),
+  const archOf = (side: Side): SidePlace => {
+    if (isGuide(arch)) return asks[side].archOn(arch);
+    if (arch !== "natural") {
+      // On its own hair: a border that is nowhere near the settled dots would not divide.
+      return asks[side].divideAt(upperStart[side].own, tailEnd[side].own, skin);
+    }
+    return asks[side].naturalArch() ?? asks[side].archBeside(asks[otherSide(side)].naturalArch());
   };
-  const archOnBorder = settleDot(
-    "upperArch",
-    (side) => (isGuide(arch) ? asks[side].archOn(arch) : onBrow[arch](side)),
-    evened,
-    pins,
-  );
-  const archIsPinned = pins.some(({ dot }) => dot === "upperArch");
+  const archOnBorder = settle("upperArch", archOf, levels, levelLimit);
   const upperArch =
-    arch === "brow-length-share" && !archIsPinned
+    arch === "brow-length-share" && pins.every(({ dot }) => dot !== "upperArch")
       ? evenShare(archOnBorder, upperStart, tailEnd, skin, choices)
       : archOnBorder;
 

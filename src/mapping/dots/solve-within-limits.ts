@@ -53,8 +53,9 @@ export function solveWithinLimits(
   const place = divided && archOf(divided, lead);
   const limit = place !== undefined && place < inner.distance ? inner : outer;
   if (divided && place !== undefined) {
-    const isWithin = place >= inner.distance && place <= outer.distance;
-    if (isChosen || isWithin) return { settled, solution: divided };
+    if (isChosen || (place >= inner.distance && place <= outer.distance)) {
+      return { settled, solution: divided };
+    }
   }
   const { convention } = limit;
   const value = {

@@ -4,13 +4,19 @@ import { STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
   eachSide,
-  type Limits,
   type Note,
   type Side,
   type Sides,
+  type Tolerance,
   type ToleranceSet,
 } from "../../units/index.js";
-import { CLIENTS_NOTICE, keysOf, OTHERS_NOTICE, SIDES } from "../../units/internal.js";
+import {
+  CLIENTS_NOTICE,
+  keysOf,
+  type Numbers,
+  OTHERS_NOTICE,
+  SIDES,
+} from "../../units/internal.js";
 import type { SettledChoices } from "./planned-dots.js";
 import { reason, type ReasonCode } from "./notes.js";
 
@@ -21,66 +27,61 @@ export function pinBreaks(
   { arch, carry, frontShare: asked, levelLimit, pins }: SettledChoices,
   { tolerances }: ToleranceSet,
 ): readonly Note<ReasonCode>[] {
-  if (pins.length === 0) return [];
-  const [position, thickness] = [tolerances.position?.limits, tolerances.thickness?.limits];
+  const breaks: Note<ReasonCode>[] = [];
+  if (pins.length === 0) return breaks;
+  const { position, thickness, frontShare: share } = tolerances;
   const pinned = (...names: readonly Dot[]): boolean => pins.some(({ dot }) => names.includes(dot));
-  // What a limit of levels holds back is said as such.
-  const levels = LEVEL_DOTS.filter(([, dot]) => levelLimit === undefined || pinned(dot));
-  const uneven = levels.flatMap(([code, dot]) => {
-    const { by, more } = apart((side) => dots[side][dot][1]);
-    const values = { dot, higher: more };
-    return broken(by, position).map((broke) => reason(code, { ...broke, ...values }));
-  });
-  // A brow carried by measure keeps its own distances from the midline.
-  const across = (carry === "measure" ? [] : LEVEL_DOTS).flatMap(([, dot]) => {
-    const { by, more } = apart((side) => placeOnSide(dots[side][dot], side).distance);
-    const values = { dot, farther: more };
-    return broken(by, position).map((broke) =>
-      reason("pins-break-distances", { ...broke, ...values }),
+  /** Tells where the left side has more of something than the right one than is allowed, or less. */
+  const tell = (
+    tolerance: Tolerance | undefined,
+    has: Sides<number>,
+    noteOf: (broken: Numbers<"difference" | "limit">, more: Side) => Note<ReasonCode>,
+  ): void => {
+    const { lower = -Infinity, upper = Infinity } = tolerance?.limits ?? {};
+    const by = has.left - has.right;
+    if (by >= lower - ROUNDING && by <= upper + ROUNDING) return;
+    const broken = { difference: Math.abs(by), limit: Math.abs(by > 0 ? upper : lower) };
+    breaks.push(noteOf(broken, by > 0 ? "left" : "right"));
+  };
+  for (const [code, dot] of LEVEL_DOTS) {
+    // What a limit of levels holds back is said as such.
+    if (levelLimit !== undefined && !pinned(dot)) continue;
+    const heights = eachSide((side) => dots[side][dot][1]);
+    tell(position, heights, (broken, higher) => reason(code, { ...broken, dot, higher }));
+  }
+  for (const [, dot] of LEVEL_DOTS) {
+    // A brow carried by measure keeps its own distances from the midline.
+    if (carry === "measure") continue;
+    const across = eachSide((side) => placeOnSide(dots[side][dot], side).distance);
+    tell(position, across, (broken, farther) =>
+      reason("pins-break-distances", { ...broken, dot, farther }),
     );
-  });
-  const thick = keysOf(STATIONS).flatMap((station) => {
+  }
+  for (const station of keysOf(STATIONS)) {
     const { upper, lower } = STATIONS[station];
-    const { by, more } = apart((side) => dots[side][upper][1] - dots[side][lower][1]);
-    return broken(by, thickness).map((broke) =>
-      reason("pins-break-thickness", { ...broke, station, thicker: more }),
+    const thick = eachSide((side) => dots[side][upper][1] - dots[side][lower][1]);
+    tell(thickness, thick, (broken, thicker) =>
+      reason("pins-break-thickness", { ...broken, station, thicker }),
     );
-  });
-  const decides = arch === "brow-length-share" && pinned("upperStart", "upperArch", "tailEnd");
-  const shares = (decides ? SIDES : []).flatMap((side) => {
+  }
+  for (const side of SIDES) {
+    if (arch !== "brow-length-share" || !pinned("upperStart", "upperArch", "tailEnd")) continue;
     const { upperStart, upperArch, tailEnd } = dots[side];
     const front = lengthBetween(upperStart, upperArch, skin);
-    const share = frontShare(front, lengthBetween(upperArch, tailEnd, skin));
-    return broken(share - asked, tolerances.frontShare?.limits).map((broke) =>
-      reason("pins-break-share", { ...broke, side, share, asked }),
+    const left = frontShare(front, lengthBetween(upperArch, tailEnd, skin));
+    tell(share, { right: asked, left }, (broken) =>
+      reason("pins-break-share", { ...broken, side, share: left, asked }),
     );
-  });
-  return [...uneven, ...across, ...thick, ...shares];
+  }
+  return breaks;
 }
 
+/** The dots whose heights are evened, where no pin has settled them. */
 const LEVEL_DOTS = [
   ["pins-break-levels", "upperStart"],
   ["pins-break-levels", "upperArch"],
   ["pins-break-tail-heights", "tailEnd"],
 ] as const;
-
-/** By how much the left side has more of something than the right one, and which has more. */
-function apart(of: (side: Side) => number): { readonly by: number; readonly more: Side } {
-  const { right, left } = eachSide(of);
-  return { by: left - right, more: right > left ? "right" : "left" };
-}
-
-/** By how much a limit is broken, where it is. */
-function broken(
-  difference: number,
-  { lower = -Infinity, upper = Infinity }: Limits = {},
-): readonly { readonly difference: number; readonly limit: number }[] {
-  if (difference >= lower - ROUNDING && difference <= upper + ROUNDING) return [];
-  return [{ difference: Math.abs(difference), limit: Math.abs(difference > 0 ? upper : lower) }];
-}
-
-/** The dots whose heights are evened, where no pin has settled them. */
-const EVENED: readonly Dot[] = ["upperStart", "upperArch", "tailEnd"];
 
 /**
  * What stays uneven because no dot was to leave its hair by more than a limit, and who notices as much. A tail
@@ -91,15 +92,13 @@ export function heldLevels(
   { levelLimit, pins, tailHeight }: SettledChoices,
 ): readonly Note<ReasonCode>[] {
   if (levelLimit === undefined) return [];
-  const held = EVENED.filter(
-    (dot) =>
-      pins.every((pin) => pin.dot !== dot) && (dot !== "tailEnd" || tailHeight === "natural"),
-  ).flatMap((dot) => {
+  const held = LEVEL_DOTS.flatMap(([, dot]) => {
     const { right, left } = eachSide((side) => dots[side][dot][1]);
     const difference = Math.abs(left - right);
-    return difference <= ROUNDING
-      ? []
-      : [{ dot, difference, limit: levelLimit, higher: right > left ? "right" : "left" } as const];
+    const isEvened = dot !== "tailEnd" || tailHeight === "natural";
+    if (difference <= ROUNDING || !isEvened || pins.some((pin) => pin.dot === dot)) return [];
+    const higher: Side = right > left ? "right" : "left";
+    return [{ dot, difference, limit: levelLimit, higher }];
   });
   if (held.length === 0) return [];
   return [

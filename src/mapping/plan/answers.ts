@@ -47,7 +47,12 @@ export function answersOf(plan: PlannedDots, own: Sides<GrownSide>, grown: boole
       const ask = own[side].asks[name] as Ask;
       handed[name] = (...given) => {
         const place = ask(...given);
-        let index = questions.findIndex((one) => one.side === side && one.name === name);
+        // Of which dot or guide is another question, at which height or distance is not.
+        const isSame = (one: Question): boolean =>
+          one.side === side &&
+          one.name === name &&
+          (one.given[0] === given[0] || typeof given[0] !== "string");
+        let index = questions.findIndex(isSame);
         if (index < 0) index = questions.push({ side, name, given, place }) - 1;
         const known = questions[index]?.place;
         const at = placeOf(index);

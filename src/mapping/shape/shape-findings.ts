@@ -24,7 +24,7 @@ import { borderMove } from "../dots/border-move.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { PlannedDots, SettledChoices } from "../dots/planned-dots.js";
 import { SHAPE_LIMITS, type ShapeLimits } from "./shape-limits.js";
-import { type Beyond, SHAPE_CODES, type ShapeCode, type ShapeNotes } from "./notes.js";
+import { type Beyond, type ShapeCode, type ShapeNotes } from "./notes.js";
 
 /** Something in the shape of a plan that no artist passes over: its `value` exceeds its `limit`. */
 export interface ShapeFinding extends Note<ShapeCode> {
@@ -74,7 +74,7 @@ export function shapeFindings(
 
 function requireLimits(limits: Partial<ShapeLimits>): void {
   for (const [code, limit] of Object.entries(limits)) {
-    requireWord("shapeFindings", "limits", code, SHAPE_CODES);
+    requireWord("shapeFindings", "limits", code, keysOf(SHAPE_LIMITS));
     requireFinite("shapeFindings", `limits.${code}`, limit);
   }
 }
@@ -121,8 +121,8 @@ function looksAt({ dots, natural, face, choices }: PlannedDots, side: Side): rea
       const [up, outward] = borderMove(dot, planned, natural[side].dots, face[side].brow);
       const at = planned[dot];
       const added = outwards * (at[0] - face[side].endocanthion[0]) - TAIL_FREE;
-      const off =
-        Number.isNaN(up) && outward > 0 ? Math.min(outward, added) : Math.hypot(up, outward || 0);
+      // Not a number where no hair is beside a tail's end.
+      const off = Math.hypot(up, outward || 0) || Math.min(outward, added);
       return look("dot-far-off", off, at, { dot });
     }),
   ];

@@ -6,7 +6,7 @@ export const REASONS = {
   "levels-middle": "Heights of start and arch are evened half-way between the two brows.",
   "levels-side": "Heights of start and arch are those of the {levels:sides} brow.",
   "levels-held-back":
-    "Evening took no {dot:dots} dot more than {limit:1mm} up or down from where its own side has it: the {higher:sides} one stays {difference:1mm} higher.",
+    "Evening the sides took no {dot:dots} dot more than {limit:1mm} up or down from its own border in the same place: the {higher:sides} one stays {difference:1mm} higher.",
   "levels-left":
     "The sides then differ by up to {most:1mm} in height: clients notice about {clients:1mm} on themselves, others about {others:1mm}.",
   "start-at-alare":
@@ -53,7 +53,7 @@ export const REASONS = {
   "border-extended":
     "The {mark:marks} guide misses the {side:sides} brow: its border is extended along its end.",
   "tail-completed":
-    "Hair of the {side:sides} brow ends {missing:1mm} before the tail guide: what is added bends towards the level of the lower start.",
+    "Hair of the {side:sides} brow ends {distance:1mm} before the tail guide: what is added bends towards the level of the lower start.",
   "guide-missed":
     "The {mark:marks} guide meets the {side:sides} brow nowhere, extended or not: the height of its own {mark:marks} is kept.",
   "carried-by-measure":

@@ -8,7 +8,7 @@ export const REASONS = {
     "Las alturas del inicio y del arco se igualan a medio camino entre las dos cejas.",
   "levels-side": "Las alturas del inicio y del arco son las de la ceja {levels:sides}.",
   "levels-held-back":
-    "Al igualar, ningún punto ({dot:dots}) subió o bajó más de {limit:1mm} desde donde lo tiene su propio lado: el de la {higher:sides} queda {difference:1mm} más alto.",
+    "Al igualar, ningún punto ({dot:dots}) subió o bajó más de {limit:1mm} desde su propio borde en el mismo lugar: el de la {higher:sides} queda {difference:1mm} más alto.",
   "levels-left":
     "Los lados difieren entonces hasta {most:1mm} en altura: las personas notan alrededor de {clients:1mm} en sí mismas; los demás, alrededor de {others:1mm}.",
   "start-at-alare":
@@ -55,7 +55,7 @@ export const REASONS = {
   "border-extended":
     "La guía del {mark:marks} no toca la ceja {side:sides}: su borde se prolonga por su extremo.",
   "tail-completed":
-    "El vello de la ceja {side:sides} termina {missing:1mm} antes de la guía de la cola: lo que se añade se curva hacia el nivel del inicio inferior.",
+    "El vello de la ceja {side:sides} termina {distance:1mm} antes de la guía de la cola: lo que se añade se curva hacia el nivel del inicio inferior.",
   "guide-missed":
     "La guía del {mark:marks} no encuentra la ceja {side:sides} en ningún sitio, prolongada o no: se conserva la altura de su propio {mark:marks}.",
   "carried-by-measure":

@@ -3,6 +3,7 @@ import {
   type Choices,
   type Dot,
   eachSide,
+  faceFrame,
   FACE_MIDLINE,
   mirror,
   mm,
@@ -12,16 +13,22 @@ import {
   type PlannableFace,
   recordOf,
   replay,
+  requirePlannable,
   say,
+  type Scale,
   type Side,
   type Sides,
+  toFace,
   WORKING_TOLERANCES,
 } from "brow-geometry";
 import { flatPoint } from "brow-geometry/units";
 import { describe, expect, it } from "vitest";
 import { syntheticFace } from "../../support/synthetic-face.js";
 import { test } from "@fast-check/vitest";
+import { heightOver } from "../../../src/geometry/internal.js";
 import { mapBrow } from "../../../src/landmarks/internal.js";
+import { borderMove } from "../../../src/mapping/dots/border-move.js";
+import { foundFace, londonFaces } from "../../support/london-faces.js";
 import { LEVELS, type Levels } from "brow-geometry/mapping";
 import { parseRecord } from "brow-geometry/schema";
 import { anyFace } from "../../support/arbitraries.js";
@@ -123,6 +130,11 @@ function ownHeights(face: PlannableFace, dot: Evened): Sides<number> {
   return eachSide((levels) => planDots(face, { arch, levels }).dots.left[dot][1]);
 }
 
+/** How high the hair of a side grows over a place; past its ends as its last 5 mm run. */
+function hairOver(face: PlannableFace, side: Side, x: number): number {
+  return heightOver(mm(x), face[side].brow.upper, mm(5)) ?? Number.NaN;
+}
+
 describe("levels of a plan", () => {
   const anyLevels = fc.constantFrom<Levels>(...LEVELS);
 
@@ -157,9 +169,9 @@ describe("levels of a plan", () => {
         .filter(({ code }) => code === "levels-held-back")
         .map(({ values }) => values.dot);
       for (const dot of EVENED) {
-        const own = ownHeights(face, dot);
         for (const side of ["right", "left"] as const) {
-          expect(Math.abs(dots[side][dot][1] - own[side])).toBeLessThanOrEqual(limit + 1e-9);
+          const [x, y] = dots[side][dot];
+          expect(Math.abs(y - hairOver(face, side, x))).toBeLessThanOrEqual(limit + 1e-9);
         }
         const uneven = Math.abs(dots.left[dot][1] - dots.right[dot][1]);
         expect(said.includes(dot)).toBe(uneven > 1e-9);
@@ -207,7 +219,7 @@ describe("a plan whose levels are limited", () => {
     expectClose(dots.left.upperArch[1] - dots.right.upperArch[1], 1, 1e-9);
     expectClose(dots.left.lowerStart[1] - dots.right.lowerStart[1], 1, 1e-9);
     expect(heldBack({ levelLimit: mm(1) })[0]).toBe(
-      "Evening took no start dot more than 1.0 mm up or down from where its own side has it: the left one stays 1.0 mm higher.",
+      "Evening the sides took no start dot more than 1.0 mm up or down from its own border in the same place: the left one stays 1.0 mm higher.",
     );
     expect(heldBack({ levelLimit: mm(1) })).toHaveLength(3);
     const { reasons } = planDots(raisedLeft(), { levelLimit: mm(1) });
@@ -216,6 +228,67 @@ describe("a plan whose levels are limited", () => {
       "The sides then differ by up to 1.0 mm in height: clients notice about 2.0 mm on themselves, others about 3.5 mm.",
     ]);
   });
+
+  it("holds dots near the border in the same place, where the sides grow elsewhere", () => {
+    // Invented: the right brow starts 15 mm from the midline and rises by 7 on 23, the left one 19 mm and by 5 on 19.
+    const side = (sign: 1 | -1, x: number, y: number): PlannableFace["left"] => ({
+      endocanthion: mm([sign * 17, 0]),
+      exocanthion: mm([sign * 44, 0]),
+      alare: mm([sign * 17, -38]),
+      brow: {
+        upper: mm([
+          [sign * x, y],
+          [sign * 38, 27],
+          [sign * 57, 18],
+        ]),
+      },
+    });
+    const apart = { right: side(-1, 15, 20), left: side(1, 19, 22), midline: {} };
+    const choices = { start: "natural", levelLimit: mm(0.3) } as const;
+    const { dots } = planDots(apart, choices);
+    // Both start half-way, 17 mm out. The right border is 20 + 2 · 7/23 high there, the left one 22 − 2 · 5/19.
+    expectClose(dots.right.upperStart, [-17, 20 + 14 / 23 + 0.3], 1e-9);
+    expectClose(dots.left.upperStart, [17, 22 - 10 / 19 - 0.3], 1e-9);
+    // Where both may meet, they do.
+    const even = planDots(apart, { ...choices, levelLimit: mm(0.5) }).dots;
+    expectClose(even.left.upperStart[1], even.right.upperStart[1], 1e-9);
+  });
+
+  const faces = londonFaces().flatMap((found) =>
+    [found.hand, foundFace(found, "mesh-478"), foundFace(found, "points-68")].map((photo) => {
+      const factor = found.millimetres;
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      return requirePlannable(toFace(photo, faceFrame(photo, scale)));
+    }),
+  );
+  const anyWay = fc.record({
+    lead: fc.constantFrom("right", "left", "middle"),
+    levels: fc.constantFrom<Levels>(...LEVELS),
+    start: fc.constantFrom("natural", "endocanthion-vertical"),
+    arch: fc.constantFrom("natural", "brow-length-share", "exocanthion-vertical"),
+    tail: fc.constantFrom("natural", "alare-through-exocanthion"),
+    tailHeight: fc.constantFrom("natural", "level-with-lower-start"),
+    keepHair: fc.constantFrom(mm(0), mm(2.5)),
+    levelLimit: fc.constantFrom(mm(0.3), mm(1), mm(1.5), mm(3)),
+  });
+
+  test.prop([fc.constantFrom(...faces), anyWay], { numRuns: 300 })(
+    "holds every dot that it names, as moves tell it, on 102 real faces however they were found",
+    (face, choices) => {
+      const plan = planDots(face, choices);
+      for (const side of ["right", "left"] as const) {
+        for (const dot of ["upperStart", "upperArch", "tailEnd"] as const) {
+          if (dot === "tailEnd" && choices.tailHeight !== "natural") continue;
+          const { dots } = plan.natural[side];
+          const [up] = borderMove(dot, plan.dots[side], dots, face[side].brow);
+          // Nothing is told of a tail end that is added.
+          if (!Number.isNaN(up)) {
+            expect(Math.abs(up)).toBeLessThanOrEqual(choices.levelLimit + 1e-9);
+          }
+        }
+      }
+    },
+  );
 
   it("does not say that a tail end stayed near its hair where a choice took it level with the start", () => {
     const said = heldBack({ levelLimit: mm(1), tailHeight: "level-with-lower-start" });
@@ -254,11 +327,11 @@ describe("a plan whose levels are limited", () => {
   it("on no face leaves the two starts farther apart than they grow", () => {
     fc.assert(
       fc.property(anyFace(1), fc.double({ min: 0.1, max: 3, noNaN: true }), (face, limit) => {
-        const height = ({ right, left }: { right: number; left: number }): number => left - right;
-        const own = (levels: "right" | "left"): number =>
-          planDots(face, { levels }).dots.left.upperStart[1];
-        const grown = height({ right: own("right"), left: own("left") });
         const { dots } = planDots(face, { levelLimit: mm(limit) });
+        const { right, left: own } = eachSide((side) =>
+          hairOver(face, side, dots[side].upperStart[0]),
+        );
+        const grown = own - right;
         const left = dots.left.upperStart[1] - dots.right.upperStart[1];
         expectClose(left, Math.sign(grown) * Math.max(0, Math.abs(grown) - 2 * limit), 1e-9);
       }),
