@@ -18,12 +18,12 @@ export function ifAny<Answer>(question: () => Answer): Answer | undefined {
 export function meanSlopes(rowAt: (amount: number) => Row, centre: Row): Row {
   const slopes = slopesOver(1, rowAt, centre);
   for (const share of NEARER) {
-    const isOpen = slopes.some((slope, at) => Number.isNaN(slope) && !Number.isNaN(centre[at]));
-    if (!isOpen) break;
-    const near = slopesOver(share, rowAt, centre);
-    slopes.forEach((slope, at) => {
-      if (Number.isNaN(slope)) slopes[at] = near[at] as number;
-    });
+    let near: Row | undefined;
+    for (let index = 0; index < slopes.length; index += 1) {
+      if (!Number.isNaN(slopes[index]) || Number.isNaN(centre[index])) continue;
+      near ??= slopesOver(share, rowAt, centre);
+      slopes[index] = near[index] as number;
+    }
   }
   return slopes;
 }
@@ -97,9 +97,7 @@ export function addEffects(
     if (column === undefined) return;
     // What does not depend on a place does not mind that nothing is known of it.
     const depends: number[] = [];
-    column.forEach((slope, at) => {
-      if (slope !== 0) depends.push(at);
-    });
+    for (let at = 0; at < column.length; at += 1) if (column[at] !== 0) depends.push(at);
     rows.forEach((row, which) => {
       const by = (moves[which] as Row)[from + index] as number;
       if (by === 0) return;
