@@ -51,17 +51,17 @@ export function fitRobustly(
   const size = terms[0]?.length ?? 0;
   requireRows(terms, values, size);
   requirePositive("fitRobustly", "spread", spread);
-  const { coefficients, residuals, weights } = robustFit(terms, values, spread);
+  const { coefficients, residuals, weights } = robustFit(columnsOf(terms), values, spread);
   return { coefficients, residuals: [...residuals], weights: [...weights] };
 }
 
-/** As {@link fitRobustly}, of as many finite numbers as its caller knows there are. */
+/** As {@link fitRobustly}, of terms in columns, with as many finite numbers as its caller knows there are. */
 export function robustFit(
-  terms: readonly (readonly number[])[],
+  terms: readonly Float64Array[],
   values: readonly number[],
   spread: number,
 ): FitInRows {
-  const basis = orthonormalBasis(columnsOf(terms));
+  const basis = orthonormalBasis(terms);
   if (basis === undefined) refuseTerms();
   const { columns, triangle } = basis;
   const sides = [...columns, new Float64Array(values)];

@@ -1,6 +1,6 @@
 import { distance } from "../../geometry/index.js";
 import { robustFit } from "../../geometry/internal.js";
-import { hasDepth, type Length, length, type Side } from "../../units/index.js";
+import { type DeepPoint, hasDepth, type Length, length, type Side } from "../../units/index.js";
 import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import type { FittedSkin, Skin } from "./skin.js";
@@ -60,9 +60,14 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
       case "modelled":
         return modelledSkin(face);
       case "fitted":
-        return fittedSkin(face);
-      case undefined:
-        return shallowSide(face) === undefined ? fittedSkin(face) : modelledSkin(face);
+      case undefined: {
+        const shallow = shallowSide(face);
+        if (shallow === undefined) return fittedSkin(face);
+        if (kind === undefined) return modelledSkin(face);
+        const need = `3 points with depth, over ${LEAST_REACH} mm`;
+        const { brow } = face[shallow];
+        refuse("missing-landmark", "skinOf", `${shallow}.brow.upper`, brow?.upper, need);
+      }
     }
   });
 }
@@ -80,16 +85,14 @@ function modelledSkin(face: Face<"mm">): Skin {
 }
 
 function fittedSkin(face: Face<"mm">): FittedSkin {
-  const shallow = shallowSide(face);
-  if (shallow !== undefined) {
-    const need = `3 points with depth, over ${LEAST_REACH} mm`;
-    refuse("missing-landmark", "skinOf", `${shallow}.brow.upper`, face[shallow].brow?.upper, need);
-  }
-  const places = deepPlaces(face);
-  const sloped = places.length >= ENOUGH_FOR_SLOPE;
+  const { glabella } = face.midline;
+  const points = SIDES.flatMap((side) => deepBorder(face, side));
+  if (glabella !== undefined && hasDepth(glabella)) points.push(glabella);
+  const reaches = points.map(([x]) => x / REACH);
+  const terms = points.length < ENOUGH_FOR_SLOPE ? TERMS.slice(0, -1) : TERMS;
   const { coefficients } = robustFit(
-    places.map(({ x }) => termsAt(x / REACH, sloped)),
-    places.map(({ depth }) => depth),
+    terms.map((term) => new Float64Array(reaches.map(term))),
+    points.map(([, , depth]) => depth),
     POINT_SPREAD,
   );
   const [atMidline, secondRight, fourthRight, secondLeft, fourthLeft, slope = 0] =
@@ -113,40 +116,26 @@ type Coefficients = readonly [
   slope?: number,
 ];
 
-function termsAt(x: number, sloped: boolean): readonly number[] {
-  const square = -(x * x);
-  const fourth = -(square * square);
-  const even = x < 0 ? [1, square, fourth, 0, 0] : [1, 0, 0, square, fourth];
-  return sloped ? [...even, x] : even;
-}
+/** What each coefficient is multiplied by at a place; even powers have one for each side. */
+const TERMS: readonly ((x: number) => number)[] = [
+  () => 1,
+  (x) => (x < 0 ? -(x * x) : 0),
+  (x) => (x < 0 ? -(x * x * (x * x)) : 0),
+  (x) => (x < 0 ? 0 : -(x * x)),
+  (x) => (x < 0 ? 0 : -(x * x * (x * x))),
+  (x) => x,
+];
 
-interface DeepPlace {
-  readonly x: number;
-  readonly depth: number;
-}
-
-function deepPlaces(face: Face<"mm">): readonly DeepPlace[] {
-  const { glabella } = face.midline;
-  return [
-    ...deepBorder(face, "right"),
-    ...deepBorder(face, "left"),
-    ...(glabella !== undefined && hasDepth(glabella)
-      ? [{ x: glabella[0], depth: glabella[2] }]
-      : []),
-  ];
-}
-
-function deepBorder(face: Face<"mm">, side: Side): readonly DeepPlace[] {
-  return (face[side].brow?.upper ?? []).filter(hasDepth).map((point) => {
-    requireFinitePoint("skinOf", `${side}.brow.upper`, point);
-    return { x: point[0], depth: point[2] };
-  });
+function deepBorder(face: Face<"mm">, side: Side): readonly DeepPoint<"mm">[] {
+  const points = (face[side].brow?.upper ?? []).filter(hasDepth);
+  for (const point of points) requireFinitePoint("skinOf", `${side}.brow.upper`, point);
+  return points;
 }
 
 /** The first side whose brow does not tell how the skin falls back. */
 function shallowSide(face: Face<"mm">): Side | undefined {
   return SIDES.find((side) => {
-    const places = deepBorder(face, side).map(({ x }) => (side === "right" ? -x : x));
+    const places = deepBorder(face, side).map(([x]) => (side === "right" ? -x : x));
     const outwards = places.filter((x) => x > 0);
     return outwards.length < 3 || Math.max(...outwards) - Math.min(...outwards) < LEAST_REACH;
   });
