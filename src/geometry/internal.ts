@@ -16,7 +16,7 @@ export { mirrorFitOf, mirrorLineOf } from "./fits/mirror-line.js";
 export { pathArea } from "./curves/path-area.js";
 export { pathLength } from "./curves/path-length.js";
 export { overlapWith } from "./curves/path-overlap.js";
-export { pchip } from "./curves/pchip.js";
+export { pchip, softSlope, type Stretch } from "./curves/pchip.js";
 export { fitPolynomial, polynomialAt } from "./fits/polynomial-fit.js";
 export { polynomialWeights } from "./fits/polynomial-fit.js";
 export type { Derivative, PolynomialFit } from "./fits/polynomial-fit.js";

@@ -3,7 +3,8 @@ import {
   type HermiteCurve,
   type HermiteKnot,
   hermiteKnotAt,
-  pchip,
+  type Stretch,
+  softSlope,
 } from "../geometry/internal.js";
 import type { BrowDots, CompleteDots, Dot } from "../landmarks/index.js";
 import { refuse, requireFinitePoint, shownValue } from "../units/internal.js";
@@ -26,19 +27,22 @@ export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderSh
   requireShape(where, "options", shape);
   requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
   const outwards = outwardsOf(dots);
-  const placeOf = (dot: Point<"mm">): readonly [number, number] => [outwards * dot[0], dot[1]];
-  const knots = pchip([placeOf(dots.upperStart), placeOf(dots.upperArch), placeOf(dots.tailEnd)]);
-  const [start, arch, tailEnd] = knots as [HermiteKnot, HermiteKnot, HermiteKnot];
-  const front = (arch.y - start.y) / (arch.x - start.x);
-  const tail = (tailEnd.y - arch.y) / (tailEnd.x - arch.x);
-  const before = arch.before + angularity * (front - arch.before);
-  const after = arch.after + angularity * (tail - arch.after);
-  const startSlope = endSlope(front, before, shape.startSlope);
-  const tailSlope = endSlope(tail, after, shape.tailSlope);
+  const { upperStart, upperArch, tailEnd } = dots;
+  const stretchOf = (from: Point<"mm">, to: Point<"mm">): Stretch => {
+    const width = outwards * (to[0] - from[0]);
+    return { width, slope: (to[1] - from[1]) / width };
+  };
+  const knotAt = ([x, y]: Point<"mm">, before: number, after = before): HermiteKnot => {
+    return { x: outwards * x, y, before, after };
+  };
+  const [front, tail] = [stretchOf(upperStart, upperArch), stretchOf(upperArch, tailEnd)];
+  const soft = softSlope(front, tail);
+  const before = soft + angularity * (front.slope - soft);
+  const after = soft + angularity * (tail.slope - soft);
   return [
-    { ...start, before: startSlope, after: startSlope },
-    { ...arch, before, after },
-    { ...tailEnd, before: tailSlope, after: tailSlope },
+    knotAt(upperStart, endSlope(front.slope, before, shape.startSlope)),
+    knotAt(upperArch, before, after),
+    knotAt(tailEnd, endSlope(tail.slope, after, shape.tailSlope)),
   ];
 }
 

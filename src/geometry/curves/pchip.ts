@@ -11,44 +11,44 @@ import type { HermiteCurve } from "./hermite.js";
  * @param points two or more, x growing: those who ask have refused others
  */
 export function pchip(points: readonly (readonly [x: number, y: number])[]): HermiteCurve {
-  const legs: Leg[] = [];
+  const stretches: Stretch[] = [];
   for (let index = 1; index < points.length; index += 1) {
     const from = points[index - 1] as readonly [number, number];
     const to = points[index] as readonly [number, number];
     const width = to[0] - from[0];
-    legs.push({ width, slope: (to[1] - from[1]) / width });
+    stretches.push({ width, slope: (to[1] - from[1]) / width });
   }
   return points.map((point, index) => {
-    const slope = slopeBetween(legs, index);
+    const slope = slopeBetween(stretches, index);
     return { x: point[0], y: point[1], before: slope, after: slope };
   });
 }
 
 /** A straight stretch between neighbouring points. */
-interface Leg {
+export interface Stretch {
   readonly width: number;
   readonly slope: number;
 }
 
 /** Slope at a point between two stretches: their weighted harmonic mean, level at a high or low. */
-function harmonicSlope(before: Leg, after: Leg): number {
+export function softSlope(before: Stretch, after: Stretch): number {
   if (before.slope * after.slope <= 0) return 0;
   const weightBefore = before.width + 2 * after.width;
   const weightAfter = 2 * before.width + after.width;
   return (weightBefore + weightAfter) / (weightBefore / before.slope + weightAfter / after.slope);
 }
 
-function slopeBetween(legs: readonly Leg[], index: number): number {
-  const before = legs[index - 1];
-  const after = legs[index];
-  if (before !== undefined && after !== undefined) return harmonicSlope(before, after);
+function slopeBetween(stretches: readonly Stretch[], index: number): number {
+  const before = stretches[index - 1];
+  const after = stretches[index];
+  if (before !== undefined && after !== undefined) return softSlope(before, after);
   return before === undefined
-    ? endSlope(after as Leg, legs[index + 1])
-    : endSlope(before, legs[index - 2]);
+    ? endSlope(after as Stretch, stretches[index + 1])
+    : endSlope(before, stretches[index - 2]);
 }
 
 /** Slope at an end, from a parabola through three points, kept within what leaves no overshoot. */
-function endSlope(near: Leg, far: Leg | undefined): number {
+function endSlope(near: Stretch, far: Stretch | undefined): number {
   if (far === undefined) return near.slope;
   const slope =
     ((2 * near.width + far.width) * near.slope - near.width * far.slope) / (near.width + far.width);
