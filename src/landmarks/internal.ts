@@ -10,6 +10,7 @@ export { errorSources } from "./errors/error-sources.js";
 export type { KnownErrors } from "./errors/markup-errors.js";
 export { type PointMoves, withMoves } from "./errors/point-moves.js";
 export { BY_HAND } from "./face/face.js";
+export { requirePair } from "./face/require-pair.js";
 export { mapBrow } from "./face/map-face.js";
 export { requireSideOrder } from "./face/side-order.js";
 export { type FaceSense, leftIsPositive, senseOf, tiltOf } from "./face/sense-of-face.js";

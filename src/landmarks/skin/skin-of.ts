@@ -3,6 +3,7 @@ import { robustFit } from "../../geometry/internal.js";
 import { type DeepPoint, hasDepth, type Length, length, type Side } from "../../units/index.js";
 import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
+import { requirePair } from "../face/require-pair.js";
 import type { FittedSkin, Skin } from "./skin.js";
 
 /**
@@ -73,12 +74,7 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
 }
 
 function modelledSkin(face: Face<"mm">): Skin {
-  const [right, left] = [face.right.exocanthion, face.left.exocanthion];
-  if (right === undefined || left === undefined) {
-    const sides = SIDES.filter((side) => !face[side].exocanthion);
-    const field = sides.map((side) => `${side}.exocanthion`).join(", ");
-    refuse("missing-landmark", "skinOf", field, undefined, "to be placed");
-  }
+  const { right, left } = requirePair("skinOf", face, "exocanthion");
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
   // Depth falls with the square of the width.
   return { kind: "modelled", width, relativeU: 2 * MODEL.relativeU };

@@ -7,7 +7,7 @@ import {
 } from "../../geometry/index.js";
 import { mirrorFitOf, mirrorLineOf } from "../../geometry/internal.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
-import { BY_HAND } from "../../landmarks/internal.js";
+import { BY_HAND, requirePair } from "../../landmarks/internal.js";
 import {
   flatPoint,
   type Length,
@@ -20,7 +20,6 @@ import {
   refuse,
   requireFinitePoint,
   requireUncertainty,
-  SIDES,
   toDegrees,
 } from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
@@ -62,7 +61,7 @@ export function lineByMethod<U extends Unit>(
   marked: MarkedMidline<U> = {},
 ): FittedLine<U> {
   if (method === "given") return throughGiven(face, marked);
-  const eyes = requireEndocanthia(face);
+  const eyes = requirePair("fitMidline", face, "endocanthion");
   const width = biocularWidth(face) as Length<U>;
   if (method === "endocanthia") {
     return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
@@ -86,14 +85,6 @@ function pairsFor<U extends Unit>(
 ): readonly NamedPair<U>[] {
   const pairs = namedPairs(face, width);
   return method === "mirror" ? pairs : middlesOf(pairs);
-}
-
-function requireEndocanthia<U extends Unit>({ right, left }: Face<U>): Sides<Point<U>> {
-  const [one, other] = [right.endocanthion, left.endocanthion];
-  if (one !== undefined && other !== undefined) return { right: one, left: other };
-  const missing = SIDES.filter((side) => !{ right: one, left: other }[side]);
-  const field = missing.map((side) => `${side}.endocanthion`).join(", ");
-  refuse("missing-landmark", "fitMidline", field, undefined, "to be placed");
 }
 
 /** Points that are their own partners: the best mirror line is then that of total least squares. */
