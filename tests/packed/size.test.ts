@@ -29,6 +29,66 @@ describe("a user's bundle", () => {
     expect(size).toBeLessThanOrEqual(40_000);
   });
 
+  it.each([
+    [
+      "readings by ruler, compared",
+      5_500,
+      { "brow-geometry": ["compareSides", "measuresFromReadings", "readRuler"] },
+    ],
+    [
+      "a course, from sheets to grades in words",
+      42_500,
+      {
+        "brow-geometry": ["averageOf", "measuresFromReadings", "readRuler", "say"],
+        "brow-geometry/grading": ["gradeMap"],
+        "brow-geometry/schema": ["parseReadingSheet", "parseRubric"],
+      },
+    ],
+    [
+      "a study, from CSV to a table of measures",
+      61_000,
+      {
+        "brow-geometry": [
+          ...["checkCapture", "faceFrame", "fromMarkup", "planOnPhoto", "requirePlannable"],
+          "scaleFromIris",
+        ],
+        "brow-geometry/files": ["readCsv", "writeTable"],
+        "brow-geometry/units": ["attempt"],
+      },
+    ],
+    [
+      "a photo, its check, plan and picture",
+      84_000,
+      {
+        "brow-geometry": [
+          ...["checkCapture", "drawPlan", "fromMarkup", "planOnPhoto", "requirePlannable"],
+          ...["scaleFromIris", "turnToFront"],
+        ],
+      },
+    ],
+    [
+      "a studio app, from photo to record",
+      110_000,
+      {
+        "brow-geometry": [
+          ...["checkCapture", "checkDrawn", "drawPlan", "fromMarkup", "planOnPhoto", "recordOf"],
+          ...["requirePlannable", "say", "scaleFromIris", "scaleFromReference", "turnToFront"],
+          "workSteps",
+        ],
+        "brow-geometry/drawing": ["drawChoices", "drawSheet", "nearestDot", "placeUnder"],
+        "brow-geometry/mapping": ["allowedPin", "correctionsOf", "weighChoices"],
+        "brow-geometry/schema": ["parseRecord"],
+      },
+    ],
+  ])("of %s is at most %d bytes", async (_, most, used) => {
+    const names = Object.entries(used);
+    const imports = names.map(([from, list]) => `import { ${list.join(", ")} } from "${from}";`);
+    const { size } = await bundle(
+      `${imports.join("\n")} console.log(${names.flatMap(([, list]) => list).join(", ")});`,
+    );
+    expect(size).toBeLessThanOrEqual(most);
+  });
+
   it("of the whole root, pictures and sentences included, is at most 95 kB", async () => {
     const { size } = await bundle('import * as all from "brow-geometry"; console.log(all);');
     expect(size).toBeLessThanOrEqual(95_000);
