@@ -96,13 +96,9 @@ function commonDistance(scales: readonly Scale[]): Pick<Scale, "cameraDistance">
 function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
   return scaleNote("sources-disagree", {
     scales: scales.map(({ source, factor, u }) =>
-      scaleNote("scale-of-source", { source, factor: shown(factor), u: shown(u) }),
+      scaleNote("scale-of-source", { source, factor, u }),
     ),
   });
-}
-
-function shown(factor: number): string {
-  return factor.toPrecision(3);
 }
 
 function requireIndependent(where: string, scales: readonly Scale[]): void {

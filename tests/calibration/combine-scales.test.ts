@@ -31,7 +31,7 @@ describe("combineScales", () => {
     expectClose(scale.u, Math.hypot(0.005, 0.001 / Math.SQRT2), 1e-12);
     expect(codes(scale)).toEqual(["sources-disagree"]);
     expect(scale.notes.map((note) => say(note))[0]).toContain(
-      "reference 0.120 ± 0.00100, reference 0.130 ± 0.00100",
+      "reference 0.1200 ± 0.0010, reference 0.1300 ± 0.0010",
     );
   });
 

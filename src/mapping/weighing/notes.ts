@@ -19,7 +19,7 @@ export interface WeighingNotes {
   readonly areas: Numbers<"hair" | "skin">;
   readonly "areas-unknown": NoValues;
   readonly "sides-even": NoValues;
-  readonly "sides-differ": { readonly measures: readonly Note<"differs" | "differs-little">[] };
+  readonly "sides-differ": { readonly measures: readonly Note<"differs" | "differs-in-share">[] };
   readonly "lid-room": Numbers<Side>;
   readonly "lid-room-unknown": NoValues;
   readonly "front-share": Numbers<Side | "asked">;
@@ -47,7 +47,7 @@ export interface ObstacleNotes {
   readonly "why-over-eye": OfSide;
 }
 
-/** A difference, left less right, to a digit more than tolerances have; a little one to more. */
+/** A difference, left less right: a length in mm, or a share. */
 interface Difference extends Numbers<"difference"> {
   readonly measure: FaceMeasureName;
 }
@@ -68,7 +68,7 @@ export interface FieldNotes {
 /** What these notes hold within them. */
 export interface WeighingNoteParts extends ObstacleNotes, FieldNotes {
   readonly differs: Difference;
-  readonly "differs-little": Difference;
+  readonly "differs-in-share": Difference;
 }
 
 export const weighingNote: NoteMaker<WeighingNotes & WeighingNoteParts> =

@@ -165,7 +165,7 @@ function weighingReasons(
   const apart = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
     .map(({ measure, difference: { value: difference } }) =>
-      weighingNote(Math.abs(difference) < 0.1 ? "differs-little" : "differs", {
+      weighingNote(measure === "frontShare" ? "differs-in-share" : "differs", {
         measure,
         difference,
       }),

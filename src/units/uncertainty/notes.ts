@@ -45,9 +45,8 @@ export interface ScaleNotes {
 
 /** What notes of a scale hold within them. */
 export interface ScaleNoteParts {
-  readonly "scale-of-source": { readonly source: ScaleSource } & {
-    readonly [Name in "factor" | "u"]: string;
-  };
+  /** In mm a pixel. */
+  readonly "scale-of-source": { readonly source: ScaleSource } & Numbers<"factor" | "u">;
 }
 
 export const scaleNote: NoteMaker<ScaleNotes & ScaleNoteParts> = /* @__PURE__ */ noteMaker();

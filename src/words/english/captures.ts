@@ -33,9 +33,9 @@ export const CAPTURES = {
   "irises-unequal":
     "The {wide:sides} iris reads {percent:0} % wider than the other. Landmarks are misplaced, an eye is half closed, or the head is turned close to the camera.",
   "pupil-distance-implausible":
-    "The pupils read {value:0mm} apart; nearly all adults have {lower:0} to {upper:0mm}. The scale is wrong, landmarks are misplaced, or this is no adult.",
+    "The pupils read {value:0mm} apart; nearly all adults have {lower:0mm} to {upper:0mm}. The scale is wrong, landmarks are misplaced, or this is no adult.",
   "iris-width-implausible":
-    "The irises read {value:1mm} wide; {lower:1} to {upper:1mm} are usual. The scale is wrong, or landmarks are misplaced.",
+    "The irises read {value:1mm} wide; {lower:1mm} to {upper:1mm} are usual. The scale is wrong, or landmarks are misplaced.",
   "canthal-index-implausible":
     "The inner eye corners lie {value:2} of the outer ones' distance apart; {lower:2} to {upper:2} are usual. Landmarks are misplaced, or the head is turned far.",
   "picture-stretched":

@@ -9,7 +9,7 @@ export const CAUTIONS = {
   "scale-uncertain":
     "The photo's scale is known to ±{percent:1} % (standard uncertainty): {50:mm} may be {off:1mm} more or less. Check by ruler on the skin.",
   "scale-from-population-average":
-    "Millimetres come from the average iris, not from this client: lengths depend on it, shares and angles do not.",
+    "Lengths come from the average iris, not from this client: they depend on it, shares and angles do not.",
   "brow-not-seen":
     "In place of hair, this map has {instead:standIns}. Draw the borders of any hair by hand or take them from the picture: until then nothing is known there of what to remove, to fill or to move.",
   "head-may-be-turned": "{finding}",
@@ -20,7 +20,7 @@ export const CAUTIONS = {
   "eyes-slant":
     "The eyes slant by {angle:1}° (±{u:1}°), the {side:sides} one higher: others recognise more than {limit:2}°. Level brows may look slanted beside them; choose together with the client.",
   "size-implausible":
-    "The outer eye corners lie {distance:0mm} apart; those of adults lie {least} to {most:mm} apart. Check the scale and its unit before anything else.",
+    "The outer eye corners lie {distance:0mm} apart; those of adults lie {least:mm} to {most:mm} apart. Check the scale and its unit before anything else.",
   "capture-finding": "{finding}",
   "expression-differs": "Expression differs between captures. {finding}",
   "pose-differs": "The head was held differently in another capture. {finding}",

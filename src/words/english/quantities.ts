@@ -1,7 +1,7 @@
 /** Of a scale, and of what is not decided. */
 export const QUANTITIES = {
   "population-average":
-    "The iris is taken to be {width} ± {u:mm} wide, the average of the population: that alone makes every length uncertain by {percent:0} %. Shares and angles do not depend on it.",
+    "The iris is taken to be {width:mm} ± {u:mm} wide, the average of the population: that alone makes every length uncertain by {percent:0} %. Shares and angles do not depend on it.",
   "ring-factor":
     "The source draws irises {factor:2} ± {u:2} times as wide as they are: the scale is corrected for it.",
   "one-iris": "Only the {side:sides} iris was measured.",
@@ -23,8 +23,8 @@ export const QUANTITIES = {
   "rim-scatters":
     "The points of the rim lie {times:1} times as far off a circle as their placement explains: the uncertainty was widened.",
   "sources-disagree":
-    "The scales differ by more than their uncertainties allow ({scales:mm} per pixel): at least one is wrong. The uncertainty was widened to cover them.",
-  "scale-of-source": "{source:scaleSources} {factor} ± {u}",
+    "The scales differ by more than their uncertainties allow ({scales} mm per pixel): at least one is wrong. The uncertainty was widened to cover them.",
+  "scale-of-source": "{source:scaleSources} {factor:4} ± {u:4}",
   "repeat-placements":
     "The mean of {placements} independent placements like this one would decide, or one reading with a standard uncertainty of at most {u:2}, such as a ruler's.",
   "measure-better":

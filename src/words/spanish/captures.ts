@@ -33,9 +33,9 @@ export const CAPTURES = {
   "irises-unequal": ({ wide }: { readonly wide: "right" | "left" }): string =>
     `El iris ${wide === "right" ? "derecho" : "izquierdo"} se lee un {percent:0} % más ancho que el otro. Hay puntos de referencia mal colocados, un ojo está medio cerrado, o la cabeza está girada cerca de la cámara.`,
   "pupil-distance-implausible":
-    "Las pupilas se leen a {value:0mm} una de otra; casi todos los adultos tienen de {lower:0} a {upper:0mm}. La escala es errónea, hay puntos de referencia mal colocados, o no se trata de una persona adulta.",
+    "Las pupilas se leen a {value:0mm} una de otra; casi todos los adultos tienen de {lower:0mm} a {upper:0mm}. La escala es errónea, hay puntos de referencia mal colocados, o no se trata de una persona adulta.",
   "iris-width-implausible":
-    "Los iris se leen con {value:1mm} de ancho; lo habitual es de {lower:1} a {upper:1mm}. La escala es errónea, o hay puntos de referencia mal colocados.",
+    "Los iris se leen con {value:1mm} de ancho; lo habitual es de {lower:1mm} a {upper:1mm}. La escala es errónea, o hay puntos de referencia mal colocados.",
   "canthal-index-implausible":
     "Los ángulos internos de los ojos distan {value:2} de lo que distan los externos; lo habitual es de {lower:2} a {upper:2}. Hay puntos de referencia mal colocados, o la cabeza está muy girada.",
   "picture-stretched":

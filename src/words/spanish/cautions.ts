@@ -9,7 +9,7 @@ export const CAUTIONS = {
   "scale-uncertain":
     "La escala de la foto se conoce con ±{percent:1} % (incertidumbre típica): {50:mm} pueden ser {off:1mm} más o menos. Compruébelo con regla sobre la piel.",
   "scale-from-population-average":
-    "Los milímetros salen del iris medio, no de esta persona: las longitudes dependen de ello; proporciones y ángulos, no.",
+    "Las longitudes salen del iris medio, no de esta persona: dependen de él; proporciones y ángulos, no.",
   "brow-not-seen":
     "En lugar de vello, este diseño tiene {instead:standIns}. Dibuje a mano los bordes del vello o tómelos de la imagen: hasta entonces no se sabe ahí qué quitar, rellenar o mover.",
   "head-may-be-turned": "{finding}",
@@ -20,7 +20,7 @@ export const CAUTIONS = {
   "eyes-slant":
     "Los ojos están inclinados {angle:1}° (±{u:1}°), más alto el de la {side:sides}: otras personas reconocen más de {limit:2}°. Unas cejas niveladas pueden parecer inclinadas a su lado; decídalo con la persona.",
   "size-implausible":
-    "Los ángulos externos de los ojos distan {distance:0mm}; los de los adultos distan de {least} a {most:mm}. Compruebe la escala y su unidad antes que nada.",
+    "Los ángulos externos de los ojos distan {distance:0mm}; los de los adultos distan de {least:mm} a {most:mm}. Compruebe la escala y su unidad antes que nada.",
   "capture-finding": "{finding}",
   "expression-differs": "La expresión difiere entre las capturas. {finding}",
   "pose-differs": "La cabeza estaba en otra posición en otra captura. {finding}",

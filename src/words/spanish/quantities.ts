@@ -1,7 +1,7 @@
 /** Of a scale, and of what is not decided. */
 export const QUANTITIES = {
   "population-average":
-    "Se toma el iris con {width} ± {u:mm} de ancho, la media de la población: eso solo ya hace incierta cada longitud en un {percent:0} %. Proporciones y ángulos no dependen de ello.",
+    "Se toma el iris con {width:mm} ± {u:mm} de ancho, la media de la población: eso solo ya hace incierta cada longitud en un {percent:0} %. Proporciones y ángulos no dependen de ello.",
   "ring-factor":
     "La fuente dibuja los iris {factor:2} ± {u:2} veces tan anchos como son: la escala está corregida.",
   "one-iris": ({ side }: { readonly side: "right" | "left" }): string =>
@@ -24,8 +24,8 @@ export const QUANTITIES = {
   "rim-scatters":
     "Los puntos del borde se apartan de un círculo {times:1} veces lo que explica su colocación: la incertidumbre se amplió.",
   "sources-disagree":
-    "Las escalas difieren más de lo que permiten sus incertidumbres ({scales:mm} por píxel): al menos una es errónea. La incertidumbre se amplió para abarcarlas.",
-  "scale-of-source": "{source:scaleSources} {factor} ± {u}",
+    "Las escalas difieren más de lo que permiten sus incertidumbres ({scales} mm por píxel): al menos una es errónea. La incertidumbre se amplió para abarcarlas.",
+  "scale-of-source": "{source:scaleSources} {factor:4} ± {u:4}",
   "repeat-placements":
     "Lo decidiría la media de {placements} colocaciones independientes como esta, o una sola lectura con una incertidumbre típica de {u:2} como máximo, por ejemplo con regla.",
   "measure-better":

@@ -216,7 +216,7 @@ describe("weighChoices", () => {
     const text = rows[1]?.reasons
       .filter(({ code }) => code === "sides-differ")
       .map((reason) => say(reason))[0];
-    expect(text).toContain("height of the arch (3.0)");
+    expect(text).toContain("height of the arch (3.0 mm)");
   });
 
   it("gives a choice without a solution a row that says why", () => {

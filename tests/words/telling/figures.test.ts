@@ -3,12 +3,12 @@ import { drawSheet } from "brow-geometry/drawing";
 import { drawStrip } from "brow-geometry/drawing";
 import { drawCaptures, drawChoices } from "brow-geometry/drawing";
 import { everyChoice, weighChoices } from "brow-geometry/mapping";
-import { ENGLISH, type LengthUnit, type Words } from "brow-geometry/words";
+import { ENGLISH, type LengthUnit, type Sentence, SPANISH, type Words } from "brow-geometry/words";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lengthIn } from "../../../src/words/internal.js";
 import { anyNumber } from "../../support/arbitraries.js";
-import { parseXml, type XmlElement } from "../../support/parse-xml.js";
+import { PICTURES, textsOf } from "../../support/every-picture.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 const withLengths = (lengths: LengthUnit, decimalSign = "."): Words => ({
@@ -101,9 +101,23 @@ describe("a length in the reader's unit", () => {
   });
 });
 
-function textsOf({ name, text, children }: XmlElement): readonly string[] {
-  return [...(name === "style" ? [] : [text]), ...children.flatMap(textsOf)];
-}
+describe.each([ENGLISH, SPANISH])("a catalogue in $language", ({ sentences, advice, labels }) => {
+  const texts = [sentences, advice, labels].flatMap((table) =>
+    Object.values<Sentence<never>>(table).map((text) =>
+      typeof text === "string" ? text : text({ field: [] } as never),
+    ),
+  );
+
+  it("has a unit behind each of two lengths, so that one of them cannot stay in millimetres", () => {
+    const half = /\{\w+(?::\d)?\} (?:±|–|to|and|a|y) \{\w+:\d*mm\}/;
+    expect(texts.filter((text) => half.test(text))).toEqual([]);
+    expect("{lower:0} to {upper:0mm}").toMatch(half);
+  });
+
+  it("has no figure of its own in millimetres", () => {
+    expect(texts.filter((text) => /\d\s*mm\b/.test(text.replace(/\{[^}]*\}/g, "")))).toEqual([]);
+  });
+});
 
 describe("pictures in another unit", () => {
   const face = syntheticFace();
@@ -120,7 +134,7 @@ describe("pictures in another unit", () => {
       drawCaptures(captures, { words }),
     ]
       .flat()
-      .flatMap((source) => textsOf(parseXml(source)))
+      .flatMap(textsOf)
       .join("\n");
 
   it("name no millimetres but those of the ruler that checks the print", () => {
@@ -129,10 +143,18 @@ describe("pictures in another unit", () => {
     expect(drawn(withLengths("cm"))).toMatch(/\d\.\d\d cm\b/);
   });
 
+  it.each(PICTURES)("of %s in inches names no millimetre and no decimal of a length", (_, draw) => {
+    const texts = draw({ words: withLengths("inch") }).flatMap(textsOf);
+    expect(texts.join(" ")).toMatch(/\d\/\d+/);
+    expect(texts.filter((text) => /\bmm²?(?!\w)|millimetre|\d\.\d+ in(?!²)\b/i.test(text))).toEqual(
+      [],
+    );
+  });
+
   it("say in inches that lengths are rounded, and how far they may be off", () => {
     const words = { ...withLengths("inch"), inchMarks: 32 } as const;
     for (const source of [drawStrip(plan, { words }), ...drawSheet(plan, { words }).slice(0, 1)]) {
-      const texts = textsOf(parseXml(source));
+      const texts = textsOf(source);
       const said = /nearest mark of the ruler, up to 1\/64 in off/;
       expect(texts.filter((text) => said.test(text)).length).toBeGreaterThan(0);
     }
