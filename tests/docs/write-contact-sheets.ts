@@ -1,6 +1,7 @@
 /**
- * Draws contact sheets of real faces, to look at every brow: `npm run docs:sheets -- FOLDER`. Each row is a face,
- * each column a set of choices; brows as they grow are dashed, what shape findings are about is ringed and named.
+ * Draws contact sheets: `npm run docs:sheets -- FOLDER`. Of real faces, to look at every brow: each row is a face,
+ * each column a set of choices; brows as they grow are dashed, what shape findings are about is ringed and named. And
+ * of every picture, to look at its words: each row is a picture, each column a catalogue, on pages that run either way.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -22,7 +23,10 @@ import {
 import { pathData } from "brow-geometry/geometry";
 import { outlinePath } from "brow-geometry/proportions";
 import type { Point, Polyline } from "brow-geometry";
+import { ANATOMICAL, ENGLISH, SPANISH } from "brow-geometry/words";
 import { SIDES } from "../../src/units/internal.js";
+import { PICTURES } from "../support/every-picture.js";
+import { PSEUDO_ARABIC, PSEUDO_RTL } from "../support/pseudo-words.js";
 import { foundFace, londonFaces } from "../support/london-faces.js";
 import {
   faceOfMesh,
@@ -43,6 +47,8 @@ const CHOICES: readonly (readonly [title: string, choices: Choices])[] = [
   ["heights at most 1.5 mm off the hair", { lead: "middle", levelLimit: mm(1.5) }],
 ];
 
+const INCHES = { lengths: "inch", inchMarks: 32 } as const;
+
 const BOX = { left: -72, top: -44, width: 144, height: 56 };
 
 const [folder] = process.argv.slice(2);
@@ -50,6 +56,12 @@ if (folder === undefined) throw new Error("needs a folder to write to");
 mkdirSync(folder, { recursive: true });
 for (const [name, faces] of Object.entries(sheets())) {
   writeFileSync(join(folder, `${name}.html`), sheetOf(faces));
+}
+
+for (const width of [375, 1440]) {
+  for (const direction of ["ltr", "rtl"] as const) {
+    writeFileSync(join(folder, `words-${width}-${direction}.html`), wordsSheet(width, direction));
+  }
 }
 
 /** A face on its photo, and how many millimetres a pixel there is. */
@@ -75,6 +87,26 @@ function sheets(): Readonly<Record<string, readonly Seen[]>> {
       millimetres: irises[index] ?? Number.NaN,
     })),
   };
+}
+
+/** Every picture in every catalogue and theme, as wide as a screen, on a page of a direction. */
+function wordsSheet(width: number, direction: "ltr" | "rtl"): string {
+  const columns = [
+    { name: "English", words: ENGLISH },
+    { name: "Spanish", words: SPANISH },
+    { name: "anatomical, in inches, dark", words: { ...ANATOMICAL, ...INCHES }, theme: "dark" },
+    { name: "from right to left", words: PSEUDO_RTL },
+    { name: "with digits of Arabic, dark", words: PSEUDO_ARABIC, theme: "dark" },
+  ] as const;
+  const head = columns.map(({ name }) => `<th>${name}</th>`).join("");
+  const rows = PICTURES.map(([what, drawn]) => {
+    const cells = columns.map((look) => `<td>${drawn(look).join("<hr>")}</td>`).join("");
+    return `<tr><th>${what}</th>${cells}</tr>`;
+  });
+  return `<!doctype html><html dir="${direction}"><meta charset="utf-8"><style>
+table{border-collapse:collapse;font:14px sans-serif}td{border:1px solid #ccc;padding:0;vertical-align:top}
+svg{display:block;width:${width}px;height:auto}
+</style><table><tr><th></th>${head}</tr>${rows.join("\n")}</table></html>\n`;
 }
 
 function sheetOf(faces: readonly Seen[]): string {
