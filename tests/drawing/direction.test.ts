@@ -1,5 +1,6 @@
 import { say } from "brow-geometry";
-import { ENGLISH, type Words } from "brow-geometry/words";
+import { ENGLISH, SPANISH, type Words } from "brow-geometry/words";
+import { label } from "../../src/words/internal.js";
 import { describe, expect, it } from "vitest";
 import { check, onPhoto, PICTURES, plan, textsOf } from "../support/every-picture.js";
 import type { XmlElement } from "../support/parse-xml.js";
@@ -122,6 +123,37 @@ describe("sentences from right to left", () => {
   it("are the same as from left to right but for marks of direction", () => {
     for (const note of [...plan.reasons, ...onPhoto.cautions, ...plan.moves]) {
       expect(bare(say(note, TURNED))).toBe(say(note));
+    }
+  });
+});
+
+describe("which side is which", () => {
+  const long: Words = {
+    ...ENGLISH,
+    labels: {
+      ...ENGLISH.labels,
+      "corner-right": "the side that is to the right of the client and to the left of who looks",
+      "corner-left": "the side that is to the left of the client and to the right of who looks",
+      "panel-planned": "the {side:sides} of the client, as it is planned to be drawn in the end",
+    },
+  };
+
+  it.each(PICTURES)("is said in the picture of %s, however long its words are", (_, drawn) => {
+    for (const words of [SPANISH, PSEUDO_RTL, PSEUDO_ARABIC, long]) {
+      for (const page of drawn({ words }).map(pictureOf)) {
+        const said = bare(page.texts.map(({ text }) => text).join(" "));
+        const { title } = Object.fromEntries(
+          page.root.children.map(({ name, text }) => [name, text]),
+        );
+        const faces = page.elements.filter(({ attributes }) => attributes.class === "labels");
+        if (faces.length === 0 || title?.includes(String(words.labels["title-choices"]))) continue;
+        for (const side of ["right", "left"] as const) {
+          const corner = bare(String(words.labels[`corner-${side}`]));
+          const panel = bare(label(words, "panel-planned", { side }));
+          expect(said.includes(corner) || said.includes(panel), `${side}: ${said}`).toBe(true);
+        }
+        expectNoCollisions(page);
+      }
     }
   });
 });

@@ -1,11 +1,11 @@
 import { label } from "../../words/internal.js";
-import type { Box, Spot } from "./box.js";
+import type { Box } from "./box.js";
 import type { Brush } from "./brush.js";
 import { labelElements } from "./label-layer.js";
 import { type ColouredLabel, type Layer, stacked } from "./layer.js";
 import { placeLabels } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
-import { TYPE_SIZES } from "./text-size.js";
+import { textWidth, TYPE_SIZES, wrapped } from "./text-size.js";
 
 /** Layers with their labels in place; `unplaced` is what found no room inside the box. */
 export interface Composition {
@@ -33,41 +33,53 @@ export function compose(
   };
 }
 
-/** A heading in an upper corner of a box. */
+/** From one line of a heading to the next, as a multiple of its type size: no two labels come nearer. */
+const HEADING_LINE = 1.55;
+
+/** A heading in an upper corner of a box, in as many lines as it takes to be no wider than it may. */
 export function headingIn(
   corner: "left" | "right",
   text: string,
   box: Box,
   { view, palette }: Brush,
-): ColouredLabel {
-  const at: Spot = corner === "left" ? [box.x, box.y] : [box.x + box.width, box.y];
-  return {
-    text,
-    at,
+  width: number = box.width,
+): readonly ColouredLabel[] {
+  const size = TYPE_SIZES.heading * view.size;
+  const gap = 3.5 * view.size;
+  const x = corner === "left" ? box.x : box.x + box.width;
+  return wrapped(text, size, width - gap, "bold").map((line, index) => ({
+    text: line,
+    at: [x, box.y + index * HEADING_LINE * size],
     towards: [[corner === "left" ? 1 : -1, 1]],
-    size: TYPE_SIZES.heading * view.size,
+    size,
     weight: "bold",
-    gap: 3.5 * view.size,
+    gap,
     colour: palette.ink,
-  };
+  }));
+}
+
+/** Which side of the face is which, in the corners of a box that shows both, and what stands between. */
+export function headingsOver(box: Box, brush: Brush, middle = ""): readonly ColouredLabel[] {
+  const size = TYPE_SIZES.heading * brush.view.size;
+  const between = textWidth(middle, size, "bold");
+  const width = (box.width - between) / 2;
+  return [
+    ...headingIn("left", label(brush.words, "corner-right"), box, brush, width),
+    ...headingIn("right", label(brush.words, "corner-left"), box, brush, width),
+    ...(middle === "" ? [] : [middleHeading(middle, box, brush)]),
+  ];
 }
 
 /** A heading in the middle of a box's upper edge. */
-export function middleHeading(text: string, box: Box, brush: Brush): ColouredLabel {
-  const corner = headingIn("left", text, box, brush);
+function middleHeading(text: string, box: Box, { view, palette }: Brush): ColouredLabel {
   return {
-    ...corner,
+    text,
     at: [box.x + box.width / 2, box.y],
     towards: [[0, 1]],
+    size: TYPE_SIZES.heading * view.size,
+    weight: "bold",
     // As far down as headings in a corner, which stand off it sideways as well.
-    gap: corner.gap * Math.SQRT1_2,
+    gap: 3.5 * view.size * Math.SQRT1_2,
+    colour: palette.ink,
   };
-}
-
-/** Which side of the face is which, in the corners of a box that shows both. */
-export function sideHeadings(box: Box, brush: Brush): readonly ColouredLabel[] {
-  return [
-    headingIn("left", label(brush.words, "corner-right"), box, brush),
-    headingIn("right", label(brush.words, "corner-left"), box, brush),
-  ];
 }

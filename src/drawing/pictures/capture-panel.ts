@@ -10,7 +10,7 @@ import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
-import { compose, type Composition, middleHeading, sideHeadings } from "../canvas/compose.js";
+import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
@@ -109,12 +109,7 @@ export function capturePanel(
     ...SIDES.map((side) => heightsLayer(capture, side, brush)),
     ...(change === undefined || change.registration.consistent ? [] : [doubtLayer(box, brush)]),
   ];
-  return compose(
-    layers,
-    [...sideHeadings(box, brush), middleHeading(name, box, brush)],
-    box,
-    brush,
-  );
+  return compose(layers, headingsOver(box, brush, name), box, brush);
 }
 
 /** The level of the inner eye corners, with a gap at each eye, over which nothing is written. */

@@ -4,7 +4,7 @@ import { ENGLISH, say, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, grown, type Spot } from "../canvas/box.js";
 import { type Brush, markerAt, pathData, strokeGroup, stretches } from "../canvas/brush.js";
-import { compose, sideHeadings } from "../canvas/compose.js";
+import { compose, headingsOver } from "../canvas/compose.js";
 import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { PALETTES } from "../canvas/palette.js";
@@ -52,7 +52,7 @@ export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look
       ...planLayers(plan, box, brush),
       ...checks.map((check, index) => areaLayer(plan, check, keyOf(index, words), brush)),
     ];
-    const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
+    const { elements, unplaced } = compose(layers, headingsOver(box, brush), box, brush);
     const sheet = { width: box.width, brush };
     const explained = legend([...planLegend(plan, words), ...entriesFor(checks, words)], sheet);
     const said = checks.map(({ note }) => say(note, words));

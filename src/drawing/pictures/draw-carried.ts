@@ -7,7 +7,7 @@ import { ENGLISH, say, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { arrowData, type Brush, strokeGroup } from "../canvas/brush.js";
-import { compose, sideHeadings } from "../canvas/compose.js";
+import { compose, headingsOver } from "../canvas/compose.js";
 import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
@@ -81,7 +81,7 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       }),
       ...SIDES.flatMap((side) => browLayers(carried.brows[side], side, brush)),
     ];
-    const panel = compose(layers, sideHeadings(box, brush), box, brush);
+    const panel = compose(layers, headingsOver(box, brush), box, brush);
     const sheet = { width: extent.width, brush };
     const explained = legend(entriesFor(capture, words), sheet);
     const said = sentencesBeneath(

@@ -5,7 +5,7 @@ import { ENGLISH } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import type { Box } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
-import { compose, sideHeadings } from "../canvas/compose.js";
+import { compose, headingsOver } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { legend, planLegend } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
@@ -87,7 +87,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
         ? whole(photo)
         : faceBox(options.around ?? plan, brush);
     const layers = planLayers(plan, box, brush, options);
-    const { elements, unplaced } = compose(layers, sideHeadings(box, brush), box, brush);
+    const { elements, unplaced } = compose(layers, headingsOver(box, brush), box, brush);
     const explained =
       (options.legend ?? shows === "face")
         ? legend(planLegend(plan, words, options), { width: box.width, brush })

@@ -21,7 +21,7 @@ import {
 } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, strokeGroup } from "../canvas/brush.js";
-import { compose, type Composition, middleHeading, sideHeadings } from "../canvas/compose.js";
+import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
@@ -180,12 +180,7 @@ function panel(
     })),
   ];
   const named = label(words, "panel-result", { name: result.name, weeks: weeksOf(result, words) });
-  return compose(
-    layers,
-    [...sideHeadings(box, brush), middleHeading(named, box, brush)],
-    box,
-    brush,
-  );
+  return compose(layers, headingsOver(box, brush, named), box, brush);
 }
 
 /** What of the plan is not covered, and what lies outside it. */

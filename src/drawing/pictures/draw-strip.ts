@@ -142,7 +142,7 @@ function panel(
   });
   return compose(
     layers,
-    [headingIn(side === "right" ? "left" : "right", named, box, brush)],
+    headingIn(side === "right" ? "left" : "right", named, box, brush),
     box,
     brush,
   );

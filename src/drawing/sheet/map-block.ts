@@ -3,7 +3,7 @@ import type { BrowPlan } from "../../mapping/index.js";
 import type { Block } from "./block.js";
 import type { Box, Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
-import { compose, type Composition, sideHeadings } from "../canvas/compose.js";
+import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { movesLayer } from "../layers/moves-layer.js";
 import { PAPERS } from "./page.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
@@ -49,7 +49,7 @@ function composed(plan: BrowPlan, box: Box, brush: Brush, shown: AlsoShown): Com
   // Arrows of corrections and of moves would be taken for each other.
   const moves = shown.check === undefined ? [movesLayer(plan, brush)] : [];
   const layers = planLayers(plan, box, brush, shown, moves);
-  return compose([...layers, rulerLayer], sideHeadings(box, brush), box, brush);
+  return compose([...layers, rulerLayer], headingsOver(box, brush), box, brush);
 }
 
 function requireRoom(needed: number, width: number): void {
