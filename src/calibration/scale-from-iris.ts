@@ -1,5 +1,6 @@
 import { distance } from "../geometry/index.js";
 import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/index.js";
+
 import {
   type Length,
   measured,
@@ -15,6 +16,7 @@ import {
   refuse,
   refusingAs,
   requireFinitePoint,
+  requireObject,
   requirePositive,
 } from "../units/internal.js";
 import { requireBaseline, type SeenWidth } from "./baseline.js";
@@ -65,6 +67,7 @@ export interface IrisOptions {
 export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scale {
   const where = "scaleFromIris";
   return refusingAs(where, () => {
+    requireObject(where, "face", face, "a face");
     const width = options.width ?? IRIS_WIDTH;
     const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
     requirePositive(where, "width", measured(width.value, width.u).value);

@@ -1,5 +1,6 @@
 export { CAUTION_CODES, type CautionNotes, type ComparisonFindingNotes } from "./plan/notes.js";
 export { isTold, movesToMake, noteOfMove } from "./plan/moves.js";
+export { requirePlan } from "./plan/require-plan.js";
 export type { MoveNotes, WayNotes } from "./plan/move-notes.js";
 export { REASON_CODES, type ReasonNoteParts, type ReasonNotes } from "./dots/notes.js";
 export type { ArchLimit } from "./dots/arch-limits.js";

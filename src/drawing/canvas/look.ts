@@ -1,4 +1,4 @@
-import { requireWord } from "../../units/internal.js";
+import { requireObject, requireWord } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
 import { PALETTES, type Theme } from "./palette.js";
 
@@ -12,6 +12,7 @@ export interface Look {
   readonly words?: Words;
 }
 
-export function requireLook(where: string, { theme }: Look): void {
-  requireWord(where, "theme", theme, Object.keys(PALETTES));
+export function requireLook(where: string, look: Look): void {
+  requireObject(where, "options", look, "an object, or to be left out");
+  requireWord(where, "theme", look.theme, Object.keys(PALETTES));
 }

@@ -1,4 +1,5 @@
 import type { BrowPlan } from "../../mapping/index.js";
+import { requirePlan } from "../../mapping/internal.js";
 import type { ImageSize } from "../../landmarks/index.js";
 import { refuse, requirePositive, requireWord, refusingAs } from "../../units/internal.js";
 import { ENGLISH } from "../../words/index.js";
@@ -71,6 +72,7 @@ export interface PlanDrawing extends Look, AlsoShown {
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   return refusingAs("drawPlan", () => {
+    requirePlan("drawPlan", plan);
     requireLook("drawPlan", options);
     requireWord("drawPlan", "view", options.view, ["photo", "face"]);
     const photo = options.photo && photoOf(plan, options.photo);

@@ -1,5 +1,5 @@
 import { type BrowPlan, cautionsToSay, type DrawnCheck } from "../../mapping/index.js";
-import { movesToMake } from "../../mapping/internal.js";
+import { movesToMake, requirePlan } from "../../mapping/internal.js";
 import { type Length, mm } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
@@ -77,6 +77,7 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
   return refusingAs("drawSheet", () => {
+    requirePlan("drawSheet", plan);
     const { paper, sheet } = sheetOn("drawSheet", options);
     const { words } = sheet.brush;
     const { title: name = label(words, "title-plan"), overlap = false } = options;

@@ -100,8 +100,8 @@ export function sheetOn(
   where: string,
   options: Look & { readonly paper?: Paper },
 ): { readonly paper: Paper; readonly sheet: Sheet } {
-  const { paper = "A4", theme = "light", words = ENGLISH } = options;
   requireLook(where, options);
+  const { paper = "A4", theme = "light", words = ENGLISH } = options;
   requireWord(where, "paper", paper, Object.keys(PAPERS));
   const view = uprightView([0, 0]);
   const brush: Brush = { view, palette: PALETTES[theme], onPhoto: false, words };

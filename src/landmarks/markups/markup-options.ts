@@ -58,7 +58,7 @@ export type MarkupPicture =
 
 /** Refuses options that are empty or have no meaning, instead of ignoring them. */
 export function requireOptions(where: string, options: MarkupOptions, points: number): void {
-  requireObject(where, "options", options, 'an object with coordinates: "pixels" or "normalised"');
+  requireObject(where, "options", options, "an object with coordinates");
   const { missing = [], uncertainty = {} } = options;
   requireWord(where, "mirrored", options.mirrored, MIRRORINGS);
   const isPoint = (index: number): boolean =>
@@ -68,7 +68,7 @@ export function requireOptions(where: string, options: MarkupOptions, points: nu
     refuse("out-of-range", where, "missing", missing, need);
   }
   requireFlag(where, "correct", options.correct);
-  requireObject(where, "uncertainty", uncertainty, "default, landmarks, or both");
+  requireObject(where, "uncertainty", uncertainty, "default or landmarks");
   if (uncertainty.default !== undefined) {
     requireUncertainty(where, "uncertainty.default", uncertainty.default);
   }

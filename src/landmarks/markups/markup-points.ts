@@ -75,7 +75,7 @@ function isMissing(point: MarkupPoint | null | undefined): point is null | undef
 }
 
 function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
-  requireObject(where, field, point, "[x, y], [x, y, z], an object with x and y, or null");
+  requireObject(where, field, point, "[x, y], [x, y, z], {x, y} or null");
   const [x, y, z] = "x" in point ? [point.x, point.y, point.z] : point;
   requireFinite(where, `${field}.x`, x);
   requireFinite(where, `${field}.y`, y);

@@ -1,7 +1,7 @@
 import { polygonArea } from "../../geometry/index.js";
-import type { Face, FaceWith } from "../../landmarks/index.js";
+import type { Face, FaceSide, FaceWith } from "../../landmarks/index.js";
 import type { Side, Unit } from "../../units/index.js";
-import { refuse, SIDES } from "../../units/internal.js";
+import { refuse, requireObject, SIDES } from "../../units/internal.js";
 
 /** A face whose landmarks suffice for a plan; some conventions ask for more. */
 export type PlannableFace<U extends Unit = "mm"> = FaceWith<
@@ -24,8 +24,11 @@ export type PlannableFace<U extends Unit = "mm"> = FaceWith<
  * ```
  */
 export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U> {
+  requireObject("requirePlannable", "face", face, "a face");
   const missing = SIDES.flatMap((side) =>
-    NEEDED.filter((name) => face[side][name] === undefined).map((name) => `${side}.${name}`),
+    NEEDED.filter((name) => (face[side] as FaceSide<U> | undefined)?.[name] === undefined).map(
+      (name) => `${side}.${name}`,
+    ),
   );
   if (missing.length > 0) {
     refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, "to be placed");

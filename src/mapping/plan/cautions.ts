@@ -39,13 +39,8 @@ const CONTRADICTIONS = {
   readonly [Code in FindingCode | ComparisonFindingCode | RegistrationNoteCode]?: CautionCode;
 };
 
-/** Whether a finding warns: what was only unchecked or declared stays in the capture's own answer. */
-const WARNS: { readonly [Severity in FindingSeverity]: boolean } = {
-  retake: true,
-  caution: true,
-  unchecked: false,
-  declared: false,
-};
+/** A finding that warns: what was only unchecked or declared stays in the capture's own answer. */
+const WARNS: readonly FindingSeverity[] = ["retake", "caution"];
 
 function carrying({ code, values, text }: PlanFinding): Caution {
   const finding = { code, values, ...(text === undefined ? {} : { text }) };
@@ -77,7 +72,7 @@ export function cautionsFor(
     ...(frame?.turning === undefined ? turningCautions(face) : turnedCautions(frame.turning)),
     ...(frame === undefined ? [] : raisedCautions(face, frame)),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
-    ...findings.filter(({ severity = "caution" }) => WARNS[severity]).map(carrying),
+    ...findings.filter(({ severity = "caution" }) => WARNS.includes(severity)).map(carrying),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       landmark === "brow"
         ? caution("brow-not-seen", { instead })

@@ -7,7 +7,7 @@ import {
 } from "../../symmetry/index.js";
 import { ontoFace } from "../../symmetry/internal.js";
 import { type Measured, WORKING_TOLERANCES } from "../../units/index.js";
-import { refusingAs } from "../../units/internal.js";
+import { refusingAs, requireObject } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";
@@ -21,7 +21,7 @@ import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
 import { type Cause, readPlan } from "./read-plan.js";
 import type { SideReadings } from "./reading-rows.js";
 import { onlyRead, type Variation } from "./variation.js";
-import type { PlannableFace } from "../dots/plannable-face.js";
+import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
 /** What a plan takes into account besides the artist's choices. */
 export interface PlanOptions {
@@ -106,9 +106,10 @@ export function planOnPhoto(
   options: PlanOptions = {},
 ): BrowPlan {
   return refusingAs("planOnPhoto", () => {
+    requireObject("planOnPhoto", "frame", frame, "a frame");
     const plan = planAcross(
       frame.midline.tiltU,
-      readFace(mapFace(photo, ontoFace(frame))),
+      readFace(mapFace(requirePlannable(photo), ontoFace(frame))),
       choices,
     );
     const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);

@@ -1,5 +1,5 @@
 import type { FaceFrame } from "../../symmetry/index.js";
-import { refuse, refusingAs } from "../../units/internal.js";
+import { refuse, refusingAs, requireObject, requireWord } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
 import { MAP_VERSION } from "../plan/map-version.js";
@@ -159,6 +159,8 @@ export function replay(record: MapRecord): BrowPlan {
 }
 
 function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
+  requireObject("recordOf", "input", input, 'an object with kind "face" or "photo"');
+  requireWord("recordOf", "input.kind", (input as Partial<MapInput>).kind ?? "", ["face", "photo"]);
   switch (input.kind) {
     case "face":
       return planBrows(input.face, choices, options);

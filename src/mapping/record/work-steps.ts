@@ -1,11 +1,12 @@
 import type { Dot, MeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
-import { keysOf, requireFinite, SIDES } from "../../units/internal.js";
+import { keysOf, requireFinite, requireObject, SIDES } from "../../units/internal.js";
 import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
 import type { MoveNotes } from "../plan/move-notes.js";
 import { inHalves, type Move, movesToMake, noteOfMove } from "../plan/moves.js";
 import type { BrowPlan } from "../plan/plan.js";
+import { requirePlan } from "../plan/require-plan.js";
 import { eyeToDot } from "./eye-to-dot.js";
 import { type LaidCode, type RulerPlaceCode, type StepCode, stepNote } from "./notes.js";
 import type { StepReasonNotes } from "./notes.js";
@@ -45,6 +46,8 @@ export interface WorkOptions {
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
+  requirePlan("workSteps", plan);
+  requireObject("workSteps", "options", options, "an object, or to be left out");
   const zero = options.rulerZero ?? mm(0);
   requireFinite("workSteps", "rulerZero", zero);
   const moves = movesToMake(plan);

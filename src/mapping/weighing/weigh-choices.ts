@@ -1,6 +1,6 @@
 import { type FaceMeasures, landmarkUncertainty } from "../../landmarks/index.js";
 import { GeometryError, type Length } from "../../units/index.js";
-import { refuse, requireFinite, SIDES, refusingAs } from "../../units/internal.js";
+import { refuse, requireFinite, requireObject, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { isHair } from "../dots/is-hair.js";
 import { planAcross } from "../dots/plan-dots.js";
@@ -44,6 +44,12 @@ export function weighChoices(
   options: WeighOptions = {},
 ): WeighedChoices {
   return refusingAs("weighChoices", () => {
+    requireObject("weighChoices", "face", face, "a face");
+    requireObject("weighChoices", "options", options, "an object, or to be left out");
+    const given: unknown = choices;
+    if (!Array.isArray(given)) {
+      refuse("not-parsed", "weighChoices", "choices", given, "a list of choices");
+    }
     const { lidRoom } = options;
     const grown = readGrown(face);
     if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);

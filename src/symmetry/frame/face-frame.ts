@@ -1,7 +1,7 @@
 import type { Face } from "../../landmarks/index.js";
 import { requireSideOrder } from "../../landmarks/internal.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
-import { requirePositive, refusingAs } from "../../units/internal.js";
+import { requireObject, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { eyeLevel, fitMidline } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
@@ -43,6 +43,8 @@ export function faceFrame(
   options: FaceFrameOptions = {},
 ): FaceFrame {
   return refusingAs("faceFrame", () => {
+    requireObject("faceFrame", "face", face, "a face");
+    requireObject("faceFrame", "scale", scale, "a scale");
     requirePositive("faceFrame", "scale.factor", scale.factor);
     const between = eyeLevel(face);
     const midline =

@@ -12,7 +12,13 @@ import {
   type Scale,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePositive, toRadians, refusingAs } from "../../units/internal.js";
+import {
+  refuse,
+  requireObject,
+  requirePositive,
+  toRadians,
+  refusingAs,
+} from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { type FaceFrame, toFace } from "./frame.js";
 import { type MidsagittalPlane, fitMidsagittalPlane } from "./fit-midsagittal-plane.js";
@@ -90,11 +96,13 @@ export function turnToFront(
   scaleOrOptions: Scale | TurningOptions = {},
   options?: TurningOptions,
 ): FaceFrame | TurnedFace {
-  return refusingAs("turnToFront", () =>
-    "factor" in scaleOrOptions
+  return refusingAs("turnToFront", () => {
+    requireObject("turnToFront", "face", face, "a face");
+    requireObject("turnToFront", "scale", scaleOrOptions, "a scale, or options");
+    return "factor" in scaleOrOptions
       ? turnPhoto(face as Face<"px">, scaleOrOptions, options)
-      : turnScan(face as Face<"mm">, scaleOrOptions),
-  );
+      : turnScan(face as Face<"mm">, scaleOrOptions);
+  });
 }
 
 function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}): FaceFrame {
