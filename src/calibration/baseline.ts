@@ -18,6 +18,6 @@ export function requireBaseline(
   stretch: Measured,
 ): void {
   if (stretch.value > 0 && stretch.value >= LEAST_UNCERTAINTIES * stretch.u) return;
-  const need = `more than ${LEAST_UNCERTAINTIES} times its uncertainty`;
+  const need = `a stretch over ${LEAST_UNCERTAINTIES} times its uncertainty`;
   refuse("ill-conditioned", where, field, value, need);
 }
