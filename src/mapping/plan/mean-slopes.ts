@@ -34,7 +34,8 @@ function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row):
   const slopes = rowAt(share);
   const down = rowAt(-share);
   for (let index = 0; index < centre.length; index += 1) {
-    const [above, below] = [slopes[index] as number, down[index] as number];
+    const above = slopes[index] as number;
+    const below = down[index] as number;
     const value = centre[index] as number;
     const oneSided = Number.isNaN(above) ? value - below : above - value;
     const twice = above - below;
