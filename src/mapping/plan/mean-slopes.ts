@@ -44,13 +44,17 @@ function slopesOver(share: number, rowAt: (amount: number) => Row, centre: Row):
   return slopes;
 }
 
-/** How what is read changes with each of the places it is read from, by mean slopes over ± a step. */
+/**
+ * How what is read changes with each of the places it is read from, by mean slopes over ± a step.
+ *
+ * @param centre what is read at the places themselves
+ */
 export function slopesOf(
   read: (placed: Row) => Row,
   placed: Row,
   steps: Row,
+  centre: Row = read(placed),
 ): readonly (Row | undefined)[] {
-  const centre = read(placed);
   return Array.from(placed, (at, index) => {
     const known = steps[index] as number;
     if (known === 0 || Number.isNaN(at)) return undefined;

@@ -118,6 +118,7 @@ export function readPlan(
     ([x = 0, y = 0, lean = 0]) => stateAt(seenBy(intoSpace({ x, y, lean }), truth)),
     IN_PLACE,
     rootOfSquares(spaces, IN_PLACE.length),
+    centre,
   );
   const effects = causes.map(({ faceAt }) =>
     faceAt === undefined
