@@ -1,4 +1,5 @@
 import { say } from "brow-geometry";
+import { drawStrip } from "brow-geometry/drawing";
 import { ENGLISH, SPANISH, type Words } from "brow-geometry/words";
 import { label } from "../../src/words/internal.js";
 import { describe, expect, it } from "vitest";
@@ -6,7 +7,7 @@ import { check, onPhoto, PICTURES, plan, textsOf } from "../support/every-pictur
 import type { XmlElement } from "../support/parse-xml.js";
 import { PSEUDO_ARABIC, PSEUDO_RTL } from "../support/pseudo-words.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
-import { pictureOf } from "./picture.js";
+import { type Picture, pictureOf, withClass } from "./picture.js";
 
 /** English set from right to left: its texts are as wide, and every other difference is one of direction. */
 const TURNED: Words = { ...ENGLISH, direction: "rtl" };
@@ -34,7 +35,8 @@ describe.each(PICTURES)("from right to left, the picture of %s", (what, drawn) =
 
   it("has every face as it is, and the sides named where they are", () => {
     const [turned, usual] = [TURNED, ENGLISH].map((words) => drawn({ words }).map(pictureOf));
-    if (!what.startsWith("choices")) {
+    // Panels in the order of reading change places.
+    if (!["choices", "a strip"].includes(what)) {
       expect(turned?.map(({ root }) => facePaths(root))).toEqual(
         usual?.map(({ root }) => facePaths(root)),
       );
@@ -46,7 +48,7 @@ describe.each(PICTURES)("from right to left, the picture of %s", (what, drawn) =
           .map(({ text, box: { x, y, width } }) => ({ text, x, y, width })),
       ),
     );
-    expect(sides[0]).toEqual(sides[1]);
+    if (what !== "a strip") expect(sides[0]).toEqual(sides[1]);
     if (what !== "choices") expect(sides[0]?.length).toBeGreaterThan(1);
   });
 
@@ -125,6 +127,27 @@ describe("sentences from right to left", () => {
       expect(bare(say(note, TURNED))).toBe(say(note));
     }
   });
+});
+
+it("reads a strip from what grows to what is planned, its faces as they are", () => {
+  const [turned, usual] = [TURNED, ENGLISH].map((words) => pictureOf(drawStrip(plan, { words })));
+  const xOf = (picture: typeof turned, text: string): number =>
+    picture?.texts.find((one) => one.text === text)?.box.x ?? NaN;
+  for (const side of ["right", "left"]) {
+    const [grown, planned] = [`client’s ${side}, as it grows`, `client’s ${side}, as planned`];
+    expect(xOf(turned, planned)).toBeLessThan(xOf(turned, grown));
+    expect(xOf(usual, planned)).toBeGreaterThan(xOf(usual, grown));
+  }
+  const half = (usual?.viewBox.width ?? NaN) / 2;
+  const dots = (picture: typeof turned, moved: number): readonly string[] =>
+    withClass(picture as Picture, "dot")
+      .filter(({ name }) => name === "circle")
+      .map(({ attributes: { cx, cy } }) => {
+        const x = (Number(cx) + moved) % (2 * half);
+        return `${x.toFixed(2)} ${Number(cy).toFixed(2)}`;
+      })
+      .sort();
+  expect(dots(turned, half)).toEqual(dots(usual, 0));
 });
 
 describe("which side is which", () => {

@@ -59,8 +59,11 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
     const { title = label(words, "title-strip") } = options;
     const palette = PALETTES[theme];
     const extent = sideExtent(plan);
+    // What grows stands first, in the order of reading; a side stays at the midline's side.
+    const states = ["natural", "planned"] as const;
+    const columns = words.direction === "rtl" ? [...states].reverse() : states;
     const panels = SIDES.flatMap((side, row) =>
-      (["natural", "planned"] as const).map((state, column) => {
+      columns.map((state, column) => {
         const box = { ...extent, x: column * extent.width, y: row * extent.height };
         return panel(plan, { side, state }, box, extent, palette, words);
       }),
