@@ -144,7 +144,7 @@ it("reads a strip from what grows to what is planned, its faces as they are", ()
       .filter(({ name }) => name === "circle")
       .map(({ attributes: { cx, cy } }) => {
         const x = (Number(cx) + moved) % (2 * half);
-        return `${x.toFixed(2)} ${Number(cy).toFixed(2)}`;
+        return `${x.toFixed(1)} ${Number(cy).toFixed(1)}`;
       })
       .sort();
   expect(dots(turned, half)).toEqual(dots(usual, 0));
