@@ -45,7 +45,7 @@ export type { GrantedWish, GrantedWishes } from "./wishes/grant-wishes.js";
 export type { Wish } from "./wishes/wish.js";
 export type { WishCode, WishLimitCode } from "./wishes/notes.js";
 export { type WishName, WISHES } from "./wishes/wish-tables.js";
-export { checkAreas, type DrawnPlan } from "./areas/check-areas.js";
+export { checkAreas, type PlannedShape } from "./areas/check-areas.js";
 export { AREA_AIMS, type AreaCheck, type SkinArea } from "./areas/skin-area.js";
 export { type WidenedChoices, type WidenOptions, widenOver } from "./areas/widen-over.js";
 export type { AreaCode } from "./areas/notes.js";

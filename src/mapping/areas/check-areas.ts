@@ -24,7 +24,7 @@ import { areaNote } from "./notes.js";
 import { AREA_AIMS, type AreaCheck, type SkinArea } from "./skin-area.js";
 
 /** A plan as far as areas of skin are held against it. */
-export type DrawnPlan = Pick<PlannedDots, "dots" | "choices">;
+export type PlannedShape = Pick<PlannedDots, "dots" | "choices">;
 
 /**
  * What a plan does to areas of skin: how much of old pigment or of a scar that is to be covered sticks out of the
@@ -55,7 +55,7 @@ export type DrawnPlan = Pick<PlannedDots, "dots" | "choices">;
  * check && say(check.note).startsWith("old pigment: 20 mm² stick out of the planned brows"); // → true
  * ```
  */
-export function checkAreas(plan: DrawnPlan, areas: readonly SkinArea[]): readonly AreaCheck[] {
+export function checkAreas(plan: PlannedShape, areas: readonly SkinArea[]): readonly AreaCheck[] {
   return refusingAs("checkAreas", () => {
     areas.forEach(requireArea);
     return areas.map((area) => checkArea(plan, area));
@@ -84,7 +84,7 @@ function requireArea({ name, aim, edge, margin = mm(0) }: SkinArea, index: numbe
   }
 }
 
-function checkArea({ dots, choices }: DrawnPlan, area: SkinArea): AreaCheck {
+function checkArea({ dots, choices }: PlannedShape, area: SkinArea): AreaCheck {
   const { name, aim, edge, margin = mm(0) } = area;
   const side: Side = edge.reduce((sum, [x]) => sum + x, 0) < 0 ? "right" : "left";
   const brow = flatten(outlinePath(outline(dots[side], choices.shape)), STRAYS);

@@ -5,8 +5,6 @@ import {
   mirror,
   mm,
   planDots,
-  type PlannableFace,
-  type Polyline,
   requirePlannable,
   say,
 } from "brow-geometry";
@@ -16,35 +14,10 @@ import { describe, expect, it } from "vitest";
 import { anyBetween } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { refusal } from "../../support/refusal.js";
+import { LEVEL_CHOICES, levelFace, rectangle } from "../../support/plain-face.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
-/** An invented face: from 17 to 44 mm out, brows lie between the heights 12 and 20. */
-const side = (sign: 1 | -1) => ({
-  endocanthion: mm([sign * 16, 0]),
-  exocanthion: mm([sign * 44, 0]),
-  alare: mm([sign * 17, -38]),
-  brow: {
-    upper: mm([
-      [sign * 17, 20],
-      [sign * 57, 20],
-    ]),
-  },
-});
-const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
-const plan = planDots(face, {
-  arch: "exocanthion-vertical",
-  thickness: { start: mm(8), body: mm(8), arch: mm(8) },
-});
-
-/** A rectangle on the left, from x to x and from height to height. */
-function rectangle(from: number, to: number, low: number, high: number): Polyline<"mm"> {
-  return mm([
-    [from, low],
-    [to, low],
-    [to, high],
-    [from, high],
-  ]);
-}
+const plan = planDots(levelFace, LEVEL_CHOICES);
 
 function checked(area: Omit<SkinArea, "name">): AreaCheck {
   const [check] = checkAreas(plan, [{ name: "spot", ...area }]);

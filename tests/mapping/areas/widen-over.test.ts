@@ -1,35 +1,13 @@
-import { mm, planDots, type PlannableFace, type Polyline } from "brow-geometry";
+import { mm, planDots } from "brow-geometry";
 import { type SkinArea, widenOver } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
+import {
+  LEVEL_CHOICES as choices,
+  levelFace as face,
+  rectangle,
+} from "../../support/plain-face.js";
 import { refusal } from "../../support/refusal.js";
-
-/** An invented face: from 17 to 44 mm out, brows lie between the heights 12 and 20. */
-const side = (sign: 1 | -1) => ({
-  endocanthion: mm([sign * 16, 0]),
-  exocanthion: mm([sign * 44, 0]),
-  alare: mm([sign * 17, -38]),
-  brow: {
-    upper: mm([
-      [sign * 17, 20],
-      [sign * 57, 20],
-    ]),
-  },
-});
-const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
-const choices = {
-  arch: "exocanthion-vertical",
-  thickness: { start: mm(8), body: mm(8), arch: mm(8) },
-} as const;
-
-function rectangle(from: number, to: number, low: number, high: number): Polyline<"mm"> {
-  return mm([
-    [from, low],
-    [to, low],
-    [to, high],
-    [from, high],
-  ]);
-}
 
 /** Old pigment that reaches 1.5 mm below the left brow, 10 mm wide. */
 const below: SkinArea = { name: "pigment", aim: "cover", edge: rectangle(20, 30, 10.5, 18) };

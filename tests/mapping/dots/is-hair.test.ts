@@ -1,5 +1,4 @@
 import {
-  type Brow,
   type Choices,
   mm,
   planBrows,
@@ -19,30 +18,24 @@ import {
 import { describe, expect, it } from "vitest";
 import { isHair } from "../../../src/mapping/dots/is-hair.js";
 import { PICTURED_PLANS } from "../../drawing/pictured-plans.js";
+import { plainFace } from "../../support/plain-face.js";
 import { refusal } from "../../support/refusal.js";
 
 const STAND_IN = { landmark: "brow", instead: "brow-template" } as const;
 
 /** An invented face whose brows start 3.5 mm nearer to the nose than their guide, 17 mm from the midline. */
 function face(standIns: PlannableFace["standIns"] = []): PlannableFace {
-  const side = (sign: 1 | -1) => ({
-    endocanthion: mm([sign * 16, 0]),
-    exocanthion: mm([sign * 44, 0]),
-    alare: mm([sign * 17, -38]),
-    brow: {
-      upper: mm([
-        [sign * 13.5, 20],
-        [sign * 38, 27],
-        [sign * 57, 18],
-      ]),
-      lower: mm([
-        [sign * 13.5, 12],
-        [sign * 38, 20],
-        [sign * 57, 17],
-      ]),
-    } satisfies Brow<"mm">,
-  });
-  return { right: side(-1), left: side(1), midline: {}, standIns };
+  const upper = [
+    [13.5, 20],
+    [38, 27],
+    [57, 18],
+  ] as const;
+  const lower = [
+    [13.5, 12],
+    [38, 20],
+    [57, 17],
+  ] as const;
+  return { ...plainFace(upper, lower), standIns };
 }
 
 const guessed = face([STAND_IN]);
