@@ -14,7 +14,8 @@ const sources: readonly string[] = readdirSync("src", { recursive: true, encodin
   .map((path) => `src/${path}`)
   .filter(
     (path) =>
-      path.endsWith(".ts") && !/\/words\.ts$|^src\/(?:schema|files|words\/(?:english|spanish|anatomical))\//.test(path),
+      path.endsWith(".ts") &&
+      !/\/words\.ts$|^src\/(?:schema|files|words\/(?:english|spanish|anatomical))\//.test(path),
   );
 
 const held = (file: string): readonly string[] => sentencesIn(file, readFileSync(file, "utf8"));

@@ -16,12 +16,7 @@ import {
   type Sides,
   type Unit,
 } from "../../units/index.js";
-import {
-  refuse,
-  requireFinitePoint,
-  requireUncertainty,
-  toDegrees,
-} from "../../units/internal.js";
+import { refuse, requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
 import {
   biocularWidth,
