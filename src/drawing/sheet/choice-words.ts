@@ -1,6 +1,5 @@
 import type { Choices, PlannedChoice } from "../../mapping/index.js";
 import { CHOSEN_SHARES } from "../../mapping/internal.js";
-import { STATIONS } from "../../proportions/internal.js";
 import { type Decision, eachSide, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
@@ -32,9 +31,9 @@ export function choiceTitle(choices: Choices, words: Words): string {
     tailHeight && label(words, "chosen-tail-height", { height: tailHeight }),
     thickness &&
       label(words, "chosen-thickness", {
-        thickness: keysOf(STATIONS)
-          .map((at) => figure(thickness[at], lengths(words)))
-          .join(words.separator),
+        start: figure(thickness.start, lengths(words)),
+        body: figure(thickness.body, lengths(words)),
+        arch: figure(thickness.arch, lengths(words)),
         unit: lengthSign(words),
       }),
     ...shapes,

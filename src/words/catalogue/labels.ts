@@ -42,7 +42,7 @@ export interface Labels {
   readonly "chosen-start": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-arch": { readonly rule: GuideConvention | ArchConvention };
   readonly "chosen-tail": { readonly rule: GuideConvention | ArchConvention };
-  readonly "chosen-thickness": Texts<"thickness" | "unit">;
+  readonly "chosen-thickness": Texts<"start" | "body" | "arch" | "unit">;
   readonly "chosen-pins": Numbers<"count">;
   readonly "figure-mean": NoValues;
   readonly "figure-greatest": NoValues;

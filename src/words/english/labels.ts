@@ -29,7 +29,7 @@ export const LABELS = {
   "chosen-start": "start {rule:rules}",
   "chosen-arch": "arch {rule:rules}",
   "chosen-tail": "tail {rule:rules}",
-  "chosen-thickness": "{thickness} {unit} thick",
+  "chosen-thickness": "{start}, {body}, {arch} {unit} thick",
   "chosen-pins": ({ count }: { readonly count: number }): string =>
     count === 1 ? "{count} dot pinned" : "{count} dots pinned",
   "figure-mean": "mean move",

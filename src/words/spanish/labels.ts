@@ -29,7 +29,7 @@ export const LABELS = {
   "chosen-start": "inicio {rule:rules}",
   "chosen-arch": "arco {rule:rules}",
   "chosen-tail": "cola {rule:rules}",
-  "chosen-thickness": "{thickness} {unit} de grosor",
+  "chosen-thickness": "{start} / {body} / {arch} {unit} de grosor",
   "chosen-pins": ({ count }: { readonly count: number }): string =>
     count === 1 ? "{count} punto fijado" : "{count} puntos fijados",
   "figure-mean": "movimiento medio",
