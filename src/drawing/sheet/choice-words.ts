@@ -1,6 +1,6 @@
 import type { Choices, PlannedChoice } from "../../mapping/index.js";
 import { CHOSEN_SHARES } from "../../mapping/internal.js";
-import { type Decision, eachSide, type Side } from "../../units/index.js";
+import { eachSide, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
 import { label, lengthSign, shareFigure } from "../../words/internal.js";
@@ -67,7 +67,14 @@ export function choiceFigures(
   isSeen: boolean,
   words: Words,
 ): readonly (readonly [string, string])[] {
-  const { greatestMove, meanMove, areas, frontShare, lidRoom } = row;
+  const { greatestMove, meanMove, areas, frontShare, lidRoom, reasons } = row;
+  // A share that nobody asked for is measured, not decided.
+  const isAsked = reasons.some(({ code }) => code === "front-share");
+  const shareOf = (side: Side): string => {
+    const { value, decision } = frontShare[side];
+    const share = shareFigure(value, words);
+    return isAsked && decision ? `${share} ${words.terms.outcomes[decision.outcome]}` : share;
+  };
   const unknown = label(words, "value-unknown");
   const most = greatestMove;
   const where = { code: "dot-of-side", values: { side: most.side, dot: most.dot } };
@@ -85,7 +92,7 @@ export function choiceFigures(
     [label(words, "figure-skin"), areaOf(areas?.skinToFill)],
     [label(words, "figure-apart"), apart(row, words)],
     [label(words, "figure-lid"), bothSides(words, (side) => roomOf(lidRoom[side]))],
-    [label(words, "figure-share"), bothSides(words, (side) => shareWords(frontShare[side], words))],
+    [label(words, "figure-share"), bothSides(words, shareOf)],
   ];
 }
 
@@ -94,14 +101,6 @@ function apart({ comparison }: PlannedChoice, words: Words): string {
     .filter(({ decision }) => decision?.outcome === "outside")
     .map(({ measure }) => words.terms.measures[measure]);
   return measures.length === 0 ? label(words, "value-nothing") : measures.join(words.separator);
-}
-
-function shareWords(
-  { value, decision }: { value: number; decision?: Decision },
-  words: Words,
-): string {
-  const share = shareFigure(value, words);
-  return decision === undefined ? share : `${share} ${words.terms.outcomes[decision.outcome]}`;
 }
 
 function bothSides(words: Words, figure: (side: Side) => string): string {

@@ -22,6 +22,8 @@ export interface AreaNotes {
   readonly "area-sticks-out": Beyond;
   readonly "area-clear": OfArea;
   readonly "area-overlapped": Beyond;
+  /** What keeps brows from becoming wider. */
+  readonly "area-in-the-way": OfArea;
 }
 
 export const areaNote: NoteMaker<AreaNotes> = /* @__PURE__ */ noteMaker();

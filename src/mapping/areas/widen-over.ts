@@ -1,6 +1,6 @@
 import { outline, outlineBorders } from "../../proportions/index.js";
 import { heightOver } from "../../geometry/internal.js";
-import { length, type Length, mm, type Side } from "../../units/index.js";
+import { length, type Length, mm, type Note, type Side } from "../../units/index.js";
 import { keysOf, refusingAs, requireWithin } from "../../units/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import type { Choices } from "../choices/choices.js";
@@ -10,6 +10,7 @@ import type { PlannedDots } from "../dots/planned-dots.js";
 import { type GrantedWish, grantWishes, type WishOptions } from "../wishes/grant-wishes.js";
 import type { Wish } from "../wishes/wish.js";
 import { alongEdge, checkAreas } from "./check-areas.js";
+import { type AreaCode, areaNote } from "./notes.js";
 import type { AreaCheck, SkinArea } from "./skin-area.js";
 
 /** Options of {@link widenOver}. */
@@ -28,13 +29,15 @@ export interface WidenedChoices {
   readonly grants: readonly GrantedWish[];
   /** What the plan of these choices does to every area. */
   readonly checks: readonly AreaCheck[];
+  /** Which areas to stay off keep the brows from becoming as wide as would cover the others. */
+  readonly heldBy: readonly Note<AreaCode>[];
 }
 
 /**
  * Makes both brows wider, by as little as covers what is to be covered, and by no more than the artist allows: up and
  * down, at the start and at the tail. They stay even. Guides, hair, the space over the lid and the limits of a brow's
  * shape hold it back as they hold back any wish (`grantWishes`), and so does an area to stay off that would be
- * overlapped more. What still sticks out is said in `checks`: whether it
+ * overlapped more: `heldBy` says which. What still sticks out is said in `checks`: whether it
  * can be removed is for licensed practice to judge.
  *
  * @throws GeometryError as `checkAreas`, `grantWishes` and `planDots`; `out-of-range` for a limit outside of 0…10 mm
@@ -69,7 +72,7 @@ export function widenOver(
     const widened = (needed: Needed): Widened => {
       const granted = grantWishes(face, wishesFor(needed, by), choices, options);
       const plan = planDots(face, granted.choices);
-      return { ...granted, plan, checks: checkAreas(plan, areas) };
+      return { ...granted, plan, checks: checkAreas(plan, areas), heldBy: [] };
     };
     const before = widened(NOTHING);
     let needed = NOTHING;
@@ -80,11 +83,14 @@ export function widenOver(
       needed = combined(needed, more, (one, other) => Math.min(most, one + other));
       found = widened(needed);
     }
-    for (let part = PARTS - 1; overlapsMore(found, before); part -= 1) {
+    const heldBy = namesOverlapped(found, before).map((name) =>
+      areaNote("area-in-the-way", { name }),
+    );
+    for (let part = PARTS - 1; namesOverlapped(found, before).length > 0; part -= 1) {
       found = widened(combined(needed, NOTHING, (one) => (one * part) / PARTS));
     }
     const { choices: settled, grants, checks } = found;
-    return { choices: settled, grants, checks };
+    return { choices: settled, grants, checks, heldBy };
   });
 }
 
@@ -92,12 +98,13 @@ interface Widened extends WidenedChoices {
   readonly plan: PlannedDots;
 }
 
-/** Whether any area to stay off is overlapped more than before. */
-function overlapsMore(now: WidenedChoices, before: WidenedChoices): boolean {
-  return now.checks.some(
+/** Which areas to stay off are overlapped more than before. */
+function namesOverlapped(now: WidenedChoices, before: WidenedChoices): readonly string[] {
+  const more = now.checks.filter(
     ({ area, beyond }, index) =>
       area.aim === "stay-off" && beyond > (before.checks[index]?.beyond ?? 0) + FINE,
   );
+  return [...new Set(more.map(({ area }) => area.name))];
 }
 
 /** Where an area to stay off is in the way, brows become wider by so many parts fewer. */

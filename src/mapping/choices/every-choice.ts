@@ -1,6 +1,6 @@
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
 import { keysOf } from "../../units/internal.js";
-import { LEADS, TAIL_HEIGHTS } from "./choice-tables.js";
+import { type Lead, TAIL_HEIGHTS } from "./choice-tables.js";
 import type { Choices } from "./choices.js";
 
 /**
@@ -11,11 +11,11 @@ import type { Choices } from "./choices.js";
  * ```ts
  * import { everyChoice } from "brow-geometry/mapping";
  * everyChoice({ noseBent: true })[0];
- * // → { noseBent: true, lead: "right", start: "alare-vertical", arch: "natural", tailHeight: "natural" }
+ * // → { noseBent: true, lead: "middle", start: "alare-vertical", arch: "natural", tailHeight: "natural" }
  * ```
  */
 export function everyChoice(base: Choices = {}): readonly Choices[] {
-  return keysOf(LEADS).flatMap((lead) =>
+  return LEADS_TRIED.flatMap((lead) =>
     START_CONVENTIONS.flatMap((start) =>
       ARCH_CONVENTIONS.flatMap((arch) =>
         keysOf(TAIL_HEIGHTS).map((tailHeight) => ({ ...base, lead, start, arch, tailHeight })),
@@ -23,3 +23,6 @@ export function everyChoice(base: Choices = {}): readonly Choices[] {
     ),
   );
 }
+
+/** The default first, so that neither side wins where nothing tells them apart. */
+const LEADS_TRIED: readonly Lead[] = ["middle", "right", "left"];

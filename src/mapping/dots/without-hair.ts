@@ -22,7 +22,7 @@ export interface BareOptions {
 /**
  * A face of which one brow or both have no hair, with something to plan from: a bare brow takes the shape of the
  * other one, mirrored across the midline of the face. Where both are bare, both stand at published average heights
- * above the eyes (`BROW_HEIGHTS`), from which people differ by 4 mm and more: pins of the artist say more.
+ * above the eyes (`BROW_HEIGHTS`), which tell a height to 7 mm only: pins of the artist say more.
  *
  * What stands in for hair is marked as such: a plan places its dots, and removes, fills and moves nothing there.
  * Where one brow has hair it leads, unless another lead is chosen. On a photo, lines are drawn through `frame`.

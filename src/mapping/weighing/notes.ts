@@ -23,6 +23,8 @@ export interface WeighingNotes {
   readonly "lid-room": Numbers<Side>;
   readonly "lid-room-unknown": NoValues;
   readonly "front-share": Numbers<Side | "asked">;
+  /** Where no share was asked for. */
+  readonly "front-share-measured": Numbers<Side>;
   readonly "lid-room-closes": OfSide & Numbers<"by" | "most">;
   /** What stands in the way, and for programs the code of its error with the path of the field. */
   readonly "no-solution": {

@@ -1,8 +1,8 @@
-import { type FaceMeasures, landmarkUncertainty } from "../../landmarks/index.js";
+import { type FaceMeasures, GUIDES, landmarkUncertainty } from "../../landmarks/index.js";
+import { isGuide } from "../../landmarks/internal.js";
 import { GeometryError, type Length } from "../../units/index.js";
 import { refuse, requireFinite, requireObject, SIDES, refusingAs } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
-import { isHair } from "../dots/is-hair.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
@@ -15,7 +15,9 @@ import { whyNot } from "./why-not.js";
  * how much skin is filled, how the sides still differ, what happens to the space over the lid, the
  * front share.
  *
- * The rows come in a stated order, each with its reasons. A choice that breaks a demand is
+ * The rows come in a stated order, each with its reasons. Of a brow that a detector guesses no hair is known: there
+ * guides through landmarks that are seen come first, and then the brow nearest to the guess, as far as that is known.
+ * For an artist the guess is the best that is there, and no more than that. A choice that breaks a demand is
  * ruled out, one that cannot be planned says why. Each is decided by its own tolerances, as its plan would
  * be under the simple rule. The artist decides.
  *
@@ -53,14 +55,13 @@ export function weighChoices(
     const { lidRoom } = options;
     const grown = readGrown(face);
     if (lidRoom !== undefined) requireLidRoom(lidRoom.most, grown.measures);
-    // Moves that differ by less than the hair is known are alike.
-    const isSeen = SIDES.every((side) => isHair(face, side));
-    const known = isSeen ? landmarkUncertainty(face, "brow") : Infinity;
+    // Moves that differ by less than the brows are known are alike.
+    const known = landmarkUncertainty(face, "brow");
     const rows = choices.map((one) => weigh(one, grown, lidRoom?.most));
     return {
       rows: inOrder(
-        rows.map((row) => ({ row, ranks: ranksOf(row) })),
-        [0, 0, 0, known, known],
+        rows.map((row) => ({ row, ranks: ranksOf(row, face) })),
+        [0, 0, 0, 0, known, known],
       ).map(({ row }) => row),
       notes: [
         weighingNote("same-landmarks"),
@@ -109,14 +110,27 @@ function inOrder(
   ];
 }
 
-/** What rows are sorted by: kind, findings, measures that differ, mean and greatest move. */
-function ranksOf(row: WeighedChoice): readonly number[] {
+/** What rows are sorted by: kind, findings, approximated guides, measures that differ, mean and greatest move. */
+function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly number[] {
   if (row.kind === "no-solution") return [2];
   const apart = row.comparison.differences.filter(
     ({ decision }) => decision?.outcome === "outside",
   ).length;
-  const { kind, findings, meanMove, greatestMove } = row;
-  return [kind === "usable" ? 0 : 1, findings.length, apart, meanMove, greatestMove.by];
+  const { kind, choices, findings, meanMove, greatestMove } = row;
+  const approximated = [choices.start, choices.arch, choices.tail].filter(
+    (rule) =>
+      rule !== undefined &&
+      isGuide(rule) &&
+      GUIDES[rule].through.some((name) => standIns.some(({ landmark }) => landmark === name)),
+  );
+  return [
+    kind === "usable" ? 0 : 1,
+    findings.length,
+    approximated.length,
+    apart,
+    meanMove,
+    greatestMove.by,
+  ];
 }
 
 function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): void {

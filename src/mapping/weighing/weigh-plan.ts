@@ -78,7 +78,10 @@ export function weighPlan(
   const exact = exactly({ ...measures, startToStart });
   const { tolerances = WORKING_TOLERANCES } = choices;
   const judged = { tolerances, rule: "simple" } as const;
-  const shares = decideShares(exact, plan.choices.frontShare, tolerances, judged);
+  const { arch, frontShare: asked } = plan.choices;
+  // Where another rule places the arch, the share is what comes of it: nobody asked for one.
+  const isAsked = choices.frontShare !== undefined || arch === "brow-length-share";
+  const shares = decideShares(exact, asked, tolerances, judged);
   const row: Weighed = {
     choices,
     dots,
@@ -97,7 +100,7 @@ export function weighPlan(
   return {
     kind: broken.length > 0 ? "ruled-out" : "usable",
     ...row,
-    reasons: [...broken, ...weighingReasons(row, plan.choices.frontShare, isSeen)],
+    reasons: [...broken, ...weighingReasons(row, isAsked ? asked : undefined, isSeen)],
   };
 }
 
@@ -157,10 +160,11 @@ export type Weighed = Omit<PlannedChoice, "kind" | "reasons">;
 
 function weighingReasons(
   row: Weighed,
-  asked: number,
+  asked: number | undefined,
   isSeen: boolean,
 ): readonly Note<WeighingCode | ShapeCode>[] {
   const { greatestMove, meanMove: mean, areas, comparison, lidRoom, frontShare } = row;
+  const share = { right: frontShare.right.value, left: frontShare.left.value };
   const { side, dot, by: greatest } = greatestMove;
   const apart = comparison.differences
     .filter(({ decision }) => decision?.outcome === "outside")
@@ -182,10 +186,8 @@ function weighingReasons(
     lidRoom.right === undefined || lidRoom.left === undefined
       ? weighingNote("lid-room-unknown")
       : weighingNote("lid-room", { right: lidRoom.right, left: lidRoom.left }),
-    weighingNote("front-share", {
-      right: frontShare.right.value,
-      left: frontShare.left.value,
-      asked,
-    }),
+    asked === undefined
+      ? weighingNote("front-share-measured", share)
+      : weighingNote("front-share", { ...share, asked }),
   ];
 }

@@ -44,7 +44,10 @@ export interface PlannedChoice {
   readonly comparison: SideComparison;
   /** By how much the space between upper lid and brow opens; negative where it closes. */
   readonly lidRoom: { readonly [Name in Side]?: Length<"mm"> };
-  /** Decided like `comparison`, against the share that was asked for, two thirds where none was. */
+  /**
+   * Decided like `comparison`, against the share that was asked for, two thirds where none was: `reasons` speak of
+   * that only where a share was chosen, or places the arch.
+   */
   readonly frontShare: Sides<{ readonly value: number; readonly decision?: Decision }>;
 }
 

@@ -12,4 +12,5 @@ export const WISHED = {
   "area-clear": "{name}: the planned brows stay off it and its margin.",
   "area-overlapped":
     "{name}: the planned brows overlap {area:mm2} of it, by {distance:1mm} at most, near the {side:sides} {dot:dots}. Whether pigment may go there is for licensed practice to judge.",
+  "area-in-the-way": "{name}: keeps the brows from becoming wider.",
 } as const;

@@ -12,4 +12,5 @@ export const WISHED = {
   "area-clear": "{name}: las cejas planificadas no la tocan, ni su margen.",
   "area-overlapped":
     "{name}: las cejas planificadas ocupan {area:mm2} de ella, {distance:1mm} como máximo, cerca del {dot:dots} de la {side:sides}. Si ahí puede ir pigmento lo juzga la práctica autorizada.",
+  "area-in-the-way": "{name}: impide que las cejas se ensanchen más.",
 } as const;

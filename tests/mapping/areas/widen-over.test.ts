@@ -1,4 +1,4 @@
-import { mm, planDots } from "brow-geometry";
+import { mm, planDots, say } from "brow-geometry";
 import { type SkinArea, widenOver } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/close.js";
@@ -51,8 +51,14 @@ describe("widenOver", () => {
 
   it("stays off what is to be stayed off, on either side", () => {
     const scar: SkinArea = { name: "scar", aim: "stay-off", edge: rectangle(-30, -20, 9, 11.8) };
-    const { grants, checks } = widenOver(face, [below, scar], choices, { most: mm(2) });
+    const { grants, checks, heldBy } = widenOver(face, [below, scar], choices, { most: mm(2) });
     expect(grants[0]?.granted).toBeLessThan(0.21);
+    expect(heldBy.map((note) => say(note))).toEqual(["scar: keeps the brows from becoming wider."]);
+    // One that lies clear of what is widened holds nothing back.
+    const clear = { ...scar, name: "mole", edge: rectangle(-30, -20, 4, 6) };
+    expect(widenOver(face, [below, clear], choices, { most: mm(2) }).heldBy).toEqual([]);
+    const both = widenOver(face, [below, clear, scar], choices, { most: mm(2) });
+    expect(both.heldBy.map(({ values }) => values.name)).toEqual(["scar"]);
     expect(checks.map(({ note }) => note.code)).toEqual(["area-sticks-out", "area-clear"]);
   });
 

@@ -26,7 +26,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
-import { londonFaces } from "../../support/london-faces.js";
+import { foundFace, londonFaces } from "../../support/london-faces.js";
 import { refusal } from "../../support/refusal.js";
 import { type SyntheticFace, syntheticFace } from "../../support/synthetic-face.js";
 
@@ -64,7 +64,13 @@ describe("weighChoices", () => {
   it("plans every choice as it would be planned alone, and says all about it in words", () => {
     const row = onlyRow(face, { lead: "left" });
     expectClose(row.dots, planDots(face, { lead: "left" }).dots, 0);
-    expect(codes(row)).toEqual(["moves", "areas", "sides-even", "lid-room", "front-share"]);
+    expect(codes(row)).toEqual([
+      "moves",
+      "areas",
+      "sides-even",
+      "lid-room",
+      "front-share-measured",
+    ]);
   });
 
   it("reads moves as the plan's moves do", () => {
@@ -202,6 +208,44 @@ describe("weighChoices", () => {
       const given = nearest.map(({ choices }) => asked.indexOf(choices));
       expect(given).toEqual([...given].sort((one, other) => one - other));
     }
+  });
+
+  it("puts a detector's brows in order by guides that are seen, then by how near they come to its guess", () => {
+    const asked = everyChoice();
+    for (const found of londonFaces().slice(0, 4)) {
+      const { millimetres: factor } = found;
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      for (const markup of ["mesh-478", "points-68"] as const) {
+        const photo = foundFace(found, markup);
+        const guessed = requirePlannable(toFace(photo, faceFrame(photo, scale)));
+        const rows = weighChoices(guessed, asked).rows.flatMap((row) =>
+          row.kind === "usable" && row.findings.length === 0 ? [row] : [],
+        );
+        // Detectors find no nose wing: its guides are through a stand-in.
+        const onWing = rows.map(
+          ({ choices: { start, arch } }) =>
+            Number(start?.startsWith("alare")) + Number(arch?.startsWith("alare")),
+        );
+        expect(onWing).toEqual([...onWing].sort((one, other) => one - other));
+        const alike = rows.filter((row, index) => onWing[index] === 0 && isAlike(rows[0])(row));
+        const least = Math.min(...alike.map(({ meanMove }) => meanMove));
+        const known = landmarkUncertainty(guessed, "brow");
+        const near = alike.filter(({ meanMove }) => meanMove - least <= known);
+        expect(alike.slice(0, near.length)).toEqual(near);
+      }
+    }
+  });
+
+  it("speaks of no share that was asked for where another rule places the arch", () => {
+    const said = (choices: Choices): readonly string[] =>
+      onlyRow(face, choices).reasons.map((reason) => say(reason));
+    expect(said({ arch: "lateral-limbus-vertical" }).at(-1)).toMatch(
+      /^Front share 0\.\d\d \(right\) and 0\.\d\d \(left\), as it comes: none was asked for\.$/,
+    );
+    expect(said({ arch: "brow-length-share" }).at(-1)).toMatch(/, held against two thirds\.$/);
+    expect(said({ arch: "lateral-limbus-vertical", frontShare: 0.6 }).at(-1)).toMatch(
+      /, held against 0\.60\.$/,
+    );
   });
 
   it("puts brows that pins leave uneven behind even ones, and names the measures", () => {
