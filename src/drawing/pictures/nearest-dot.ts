@@ -4,7 +4,6 @@ import type { BrowPlan } from "../../mapping/index.js";
 import { toFace } from "../../symmetry/index.js";
 import { type FlatPoint, mm, px, type Side } from "../../units/index.js";
 import { refusingAs, requirePositive, requireFinitePoint, SIDES } from "../../units/internal.js";
-import type { Spot } from "../canvas/box.js";
 import { planView } from "../canvas/view.js";
 
 /** A dot that a finger or a pen means. */
@@ -38,7 +37,11 @@ export interface NearestDot {
  * placeUnder(plan, [39, -25]); // → [39, 25]
  * ```
  */
-export function nearestDot(plan: BrowPlan, spot: Spot, reach: number): NearestDot | undefined {
+export function nearestDot(
+  plan: BrowPlan,
+  spot: readonly [x: number, y: number],
+  reach: number,
+): NearestDot | undefined {
   return refusingAs("nearestDot", () => {
     requirePositive("nearestDot", "reach", reach);
     requireFinitePoint("nearestDot", "spot", px(spot));
@@ -74,7 +77,10 @@ export function nearestDot(plan: BrowPlan, spot: Spot, reach: number): NearestDo
  * placeUnder(plan, [-40, -26.5]); // → [-40, 26.5]
  * ```
  */
-export function placeUnder({ frame }: BrowPlan, [x, y]: Spot): FlatPoint<"mm"> {
+export function placeUnder(
+  { frame }: BrowPlan,
+  [x, y]: readonly [x: number, y: number],
+): FlatPoint<"mm"> {
   return refusingAs("placeUnder", () => {
     requireFinitePoint("placeUnder", "spot", px([x, y]));
     return frame === undefined ? mm([x, 0 - y]) : toFace(px([x, y]), frame);
