@@ -54,11 +54,9 @@ function spread(u: number, figure: Figure): string {
   return ` ± ${Number.isFinite(u) ? figure(u) : "?"}`;
 }
 
-/** A length as pictures show it: its value, and that its uncertainty is not known where it is not. */
-export function lengthOnPicture(reading: Measured, words: Words): string {
-  return Number.isFinite(reading.u)
-    ? shownLength(reading.value, words)
-    : quantity(withUncertainty(reading, lengths(words), words), lengthSign(words), words);
+/** A length with its standard uncertainty and its unit: "32.4 ± 0.5 mm". */
+export function uncertainLength(reading: Measured, words: Words): string {
+  return quantity(withUncertainty(reading, lengths(words), words), lengthSign(words), words);
 }
 
 /** A change with its sign and its standard uncertainty: "+1.5 ± 0.4". */

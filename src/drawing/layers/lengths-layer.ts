@@ -5,7 +5,7 @@ import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
-import { lengthOnPicture } from "../canvas/figures.js";
+import { uncertainLength } from "../canvas/figures.js";
 
 /** How far the ruler's line lies above the chord, in steps. */
 const OFFSET = 7.5;
@@ -28,7 +28,7 @@ export function lengthsLayer(
   const layers = parts.flatMap(({ from, to, reading }) => {
     if (from === undefined || to === undefined || reading === undefined) return [];
     const [start, end] = [brush.view.place(from), brush.view.place(to)];
-    return [rulerLayer(lengthOnPicture(reading, brush.words), start, end, side, brush)];
+    return [rulerLayer(uncertainLength(reading, brush.words), start, end, side, brush)];
   });
   return stacked(layers);
 }

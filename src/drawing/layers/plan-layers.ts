@@ -64,7 +64,7 @@ export function planLayers(
 const MIDLINE_RISE = 10.5;
 
 /** Room about the brows, eyes and nose, in steps. */
-const MARGIN = { top: 28, right: 15, bottom: 9, left: 15 };
+const MARGIN = { top: 28, right: 19.5, bottom: 9, left: 19.5 };
 
 /** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
 export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {

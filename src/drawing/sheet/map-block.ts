@@ -19,11 +19,14 @@ export interface MapBlock extends Block {
 /** Length of the ruler beside the face, in millimetres. */
 const RULER_LENGTH = 50;
 
+/** What a page can do without of a picture's room beside the brows, in millimetres. */
+const SPARE = 9;
+
 /** A plan seen from the front, 1 mm on the face 1 mm on paper, with its moves or with the check. */
 export function mapBlock(plan: BrowPlan, { width, brush }: Sheet, shown: AlsoShown = {}): MapBlock {
   const brushAt = (origin: Spot): Brush => ({ ...brush, view: uprightView(origin) });
   const extent = faceBox(plan, brushAt([0, 0]));
-  requireRoom(extent.width, width);
+  requireRoom(extent.width - SPARE, width);
   const at = (left: number, top: number): Composition => {
     const origin: Spot = [left + (width - extent.width) / 2 - extent.x, top - extent.y];
     const box = { x: left, y: top, width, height: extent.height };

@@ -68,7 +68,7 @@ export const LABELS = {
   "legend-start": "start: {rule:rules}",
   "legend-arch": "arch: {rule:rules}",
   "legend-tail": "tail: {rule:rules}",
-  "legend-lengths": "front and tail, straight by ruler",
+  "legend-lengths": "front and tail, straight by ruler; ± is a standard uncertainty",
   "legend-landmark": "landmark",
   "legend-stand-in": "landmark, approximated",
   "legend-no-overlap": "{side:sides} not known, without both borders of the hair",

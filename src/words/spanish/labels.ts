@@ -68,7 +68,7 @@ export const LABELS = {
   "legend-start": "inicio: {rule:rules}",
   "legend-arch": "arco: {rule:rules}",
   "legend-tail": "cola: {rule:rules}",
-  "legend-lengths": "tramo delantero y cola, rectos con regla",
+  "legend-lengths": "tramo delantero y cola, rectos con regla; ± es la incertidumbre típica",
   "legend-landmark": "punto de referencia",
   "legend-stand-in": "punto de referencia, aproximado",
   "legend-no-overlap": "{side:sides}: no se sabe, sin los dos bordes del vello",

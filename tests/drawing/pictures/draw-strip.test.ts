@@ -26,7 +26,9 @@ describe.each(PICTURED_PLANS)("the strip of a plan: %s", (_, plan) => {
       expect(written).toContain(`client’s ${side}, as planned`);
       for (const measures of [plan.measures, plan.naturalMeasures]) {
         const { front } = measures[side];
-        if (front !== undefined) expect(written).toContain(`${front.value.toFixed(1)} mm`);
+        if (front === undefined) continue;
+        const doubt = front.u < 0.05 ? "" : ` ± ${front.u.toFixed(1)}`;
+        expect(written).toContain(`${front.value.toFixed(1)}${doubt} mm`);
       }
     }
   });
