@@ -74,7 +74,10 @@ export function overlay(face, photo, picture) {
     const onPhoto = requirePlannable(landmarks);
     const covered = areIrisesCovered(onPhoto);
     const findings = checkCapture(onPhoto, { purpose: "map", scale: scaleOf(onPhoto, covered) });
-    const inPicture = requirePlannable(mapFace(onPhoto, toCutOut(picture)));
+    const cutOut = mapFace(onPhoto, toCutOut(picture));
+    // Drawn over another picture than it was found in.
+    const source = cutOut.source && { ...cutOut.source, picture: { width: side, height: side } };
+    const inPicture = requirePlannable({ ...cutOut, ...(source && { source }) });
     const frame = turnToFront(inPicture, scaleOf(inPicture, covered), { mostYaw });
     const plan = planOnPhoto(inPicture, frame, {}, { findings });
     const svg = drawPlan(plan, { photo: { width: side, height: side, href } });
