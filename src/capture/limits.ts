@@ -97,8 +97,8 @@ const plausible = {
     status: "derived",
     source: "three standard deviations, Hashemi et al., J Curr Ophthalmol 2015;27:21–24",
   },
-  // 0.39 to 0.68 on 123 faces by hand and by two detectors, some turned by 40°; a picture of three by four
-  // whose width and height are exchanged has at most 0.36, or at least 0.83.
+  // 0.39 to 0.68 on 123 faces by hand and by two detectors, turned ones among them; of 102, read from a picture
+  // of three by four with its width and height exchanged, at most 0.36, or at least 0.82.
   noseHeight: {
     limits: { lower: 0.37, upper: 0.72 },
     rule: "guarded",
