@@ -36,7 +36,8 @@ function problems(issue: Issue, root: string, json: unknown): readonly Problem[]
   }));
 }
 
-function valueAt(path: readonly PropertyKey[], json: unknown): unknown {
+/** What stands at a path of foreign data. */
+export function valueAt(path: readonly PropertyKey[], json: unknown): unknown {
   return path.reduce<unknown>(
     (value, step) => (value as Readonly<Record<PropertyKey, unknown>> | undefined)?.[step],
     json,

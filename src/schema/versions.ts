@@ -1,6 +1,6 @@
 import { MAP_VERSION } from "../mapping/index.js";
 import { refuse } from "../units/internal.js";
-import { parse } from "./parse.js";
+import { parse, valueAt } from "./parse.js";
 import type { Schema } from "./schema.js";
 
 /** Makes of data what the next version writes for it; what has another form stays as it is. */
@@ -55,10 +55,20 @@ export function parseVersioned<Type>(
     data = step(data);
     version = (version as number) + 1;
   }
-  const added = Number(json.minor) > 0 ? unknownNames(schema, data) : [];
-  const known = parse(where, root, schema, added.reduce(without, data));
-  for (const path of added) keep(known, path, data);
-  return known;
+  const isLater = typeof json.minor === "number" && json.minor > 0;
+  const added = isLater ? unknownNames(schema, data) : [];
+  const without = added.map((path) =>
+    atHolder(path, (holder, name) => {
+      const { [name]: _, ...others } = holder;
+      return others;
+    }),
+  );
+  const known = parse(where, root, schema, inTurn(...without)(data));
+  const kept = added.map((path) =>
+    // A name such as `__proto__` is but a name where it is computed.
+    atHolder(path, (holder, name) => ({ ...holder, [name]: valueAt(path, data) })),
+  );
+  return inTurn(...kept)(known) as Type;
 }
 
 type Path = readonly PropertyKey[];
@@ -70,19 +80,16 @@ function unknownNames<Type>(schema: Schema<Type>, json: unknown): readonly Path[
   );
 }
 
-function without(json: unknown, [name, ...rest]: Path): unknown {
-  if (Array.isArray(json))
-    return json.map((item: unknown, at) => (at === name ? without(item, rest) : item));
-  const { [name as string]: inner, ...others } = json as Json;
-  return rest.length === 0 ? others : { ...others, [name as string]: without(inner, rest) };
-}
-
-/** Puts what stands at a path of data at the same path of what was read from it. */
-function keep(known: unknown, [name, ...rest]: Path, data: unknown): void {
-  const [place, value] = [known as object, (data as Json)[name as string]];
-  if (rest.length > 0) keep((known as Json)[name as string], rest, value);
-  // Assigned, a value by the name of `__proto__` would become one.
-  else Object.defineProperty(place, name as string, { value, enumerable: true, writable: true });
+/** Changes what holds a name, at a path of data. */
+function atHolder(path: Path, change: (holder: Json, name: string) => Json): Step {
+  const holder: Step = (json) => change(json as Json, path.at(-1) as string);
+  return path
+    .slice(0, -1)
+    .reduceRight<Step>(
+      (step, name) =>
+        typeof name === "number" ? eachOf(step, name) : inside(name as string, step),
+      holder,
+    );
 }
 
 type Json = Readonly<Record<string, unknown>>;
@@ -96,8 +103,12 @@ function inside(name: string, step: Step): Step {
     isObject(json) && Object.hasOwn(json, name) ? { ...json, [name]: step(json[name]) } : json;
 }
 
-function eachOf(step: Step): Step {
-  return (json) => (Array.isArray(json) ? json.map(step) : json);
+/** In every item of a list, or in one. */
+function eachOf(step: Step, only?: number): Step {
+  return (json) =>
+    Array.isArray(json)
+      ? json.map((item: unknown, at) => (only === undefined || at === only ? step(item) : item))
+      : json;
 }
 
 function inTurn(...steps: readonly Step[]): Step {

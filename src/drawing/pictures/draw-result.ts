@@ -1,28 +1,17 @@
 import {
   type BrowPlan,
   compareResult,
-  type ResultAreas,
   type ResultCapture,
   type ResultOptions,
   type StageResult,
 } from "../../mapping/index.js";
-import type { Displacement } from "../../symmetry/index.js";
 import { eachSide, type Side, type Sides } from "../../units/index.js";
 import { refusingAs, SIDES } from "../../units/internal.js";
-import { ENGLISH, say, type Words } from "../../words/index.js";
-import {
-  areaFigure,
-  areaSign,
-  decimal,
-  isolatedNumber,
-  label,
-  lengthSign,
-  quantity,
-} from "../../words/internal.js";
+import { ENGLISH, type Words } from "../../words/index.js";
+import { decimal, label } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, strokeGroup } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
-import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
@@ -35,6 +24,7 @@ import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { extentAround, TOP_ROOM } from "./capture-panel.js";
 import { legend, type LegendEntry } from "./legend.js";
+import { captionOf, describeResults, saidOf } from "./result-words.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 
 /** How a strip of results is drawn and compared. */
@@ -91,7 +81,11 @@ export function drawResult(
     // Below the eyes, room for what is said of each brow.
     const captioned = results.map((result): Captioned => ({
       ...result,
-      captions: eachSide((side) => captionOf(result, side, tight.width / 2, size, words)),
+      captions: eachSide((side) =>
+        captionOf(result, side, words).flatMap((line) =>
+          wrapped(line, TYPE_SIZES.legend * size, tight.width / 2 - 2 * size),
+        ),
+      ),
     }));
     const most = Math.max(
       ...captioned.flatMap(({ captions: { right, left } }) => [right.length, left.length]),
@@ -113,7 +107,7 @@ export function drawResult(
     return pictureSource(
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
-      describe(results, unplaced, words),
+      describeResults(results, unplaced, words),
       words,
       [
         element("rect", { width: extent.width, height, fill: palette.paper }),
@@ -132,16 +126,6 @@ interface Captioned extends StageResult {
 
 /** Room about what is said of each brow, in steps. */
 const CAPTION_MARGIN = 2.7;
-
-/** What a touch-up would fill and what else there is to say, by the capture of which it holds. */
-function saidOf({ name, touchUps, notes }: StageResult, words: Words): readonly string[] {
-  return [...touchUps.map(({ note }) => note), ...notes].map((note) => {
-    const what = say(note, words);
-    return note.code === "touch-up-practice"
-      ? what
-      : label(words, "said-of-capture", { name, what });
-  });
-}
 
 function panel(
   plan: BrowPlan,
@@ -201,31 +185,6 @@ function hatchedLayer(
   return { elements: [hatched("remove", found, planned), hatched("fill", planned, found)] };
 }
 
-/** What is said of one brow, beneath it: how much is covered, lost and spread, and how far its ends lie off. */
-function captionOf(
-  { brows }: StageResult,
-  side: Side,
-  width: number,
-  size: number,
-  words: Words,
-): readonly string[] {
-  const { areas, start, tailEnd } = brows[side];
-  const figures = areas && figuresOf(areas, words);
-  const off = ({ outward, up }: Displacement) => ({
-    outward: changeWithUncertainty(outward, lengths(words), words),
-    up: changeWithUncertainty(up, lengths(words), words),
-    unit: lengthSign(words),
-  });
-  const lines = [
-    ...(figures === undefined
-      ? []
-      : [label(words, "result-shared", figures), label(words, "result-lost-spread", figures)]),
-    label(words, "result-start", off(start)),
-    label(words, "result-tail", off(tailEnd)),
-  ];
-  return lines.flatMap((line) => wrapped(line, TYPE_SIZES.legend * size, width - 2 * size));
-}
-
 function captionElements(
   lines: readonly string[],
   side: Side,
@@ -239,23 +198,6 @@ function captionElements(
   return linesAt(lines, { x, side: "middle" }, top, look, brush);
 }
 
-function figuresOf(
-  { planned, shared, lost, spread }: ResultAreas,
-  words: Words,
-): { readonly [Name in "share" | "lost" | "spread"]: string } {
-  const area = ({ value, u }: ResultAreas["lost"]): string =>
-    quantity(
-      isolatedNumber(`${areaFigure(value, words)} ± ${areaFigure(u, words)}`, words),
-      areaSign(words),
-      words,
-    );
-  return {
-    share: decimal((100 * shared.value) / planned, 0, words),
-    lost: area(lost),
-    spread: area(spread),
-  };
-}
-
 function weeksOf({ weeks }: StageResult, words: Words): string {
   return decimal(weeks, Number.isInteger(weeks) ? 0 : 1, words);
 }
@@ -267,36 +209,4 @@ function entriesFor(words: Words): readonly LegendEntry[] {
     { text: label(words, "legend-lost"), role: "fill" },
     { text: label(words, "legend-spread"), role: "remove" },
   ];
-}
-
-function describe(
-  results: readonly StageResult[],
-  unplaced: readonly string[],
-  words: Words,
-): string {
-  return [
-    label(words, "described-result"),
-    ...results.map((result) => describeOne(result, words)),
-    ...(unplaced.length === 0
-      ? []
-      : [label(words, "described-unplaced", { labels: unplaced.join("; ") })]),
-  ].join(" ");
-}
-
-function describeOne(result: StageResult, words: Words): string {
-  const { brows, name, touchUps, notes } = result;
-  const [right = "", left = ""] = SIDES.map((side) => {
-    const { areas } = brows[side];
-    if (areas === undefined) return label(words, "value-unknown");
-    const figures = figuresOf(areas, words);
-    return [
-      label(words, "result-shared", figures),
-      label(words, "result-lost-spread", figures),
-    ].join(words.separator);
-  });
-  const described = label(words, "described-capture", { name, right, left });
-  return [
-    described,
-    ...[...touchUps.map(({ note }) => note), ...notes].map((note) => say(note, words)),
-  ].join(" ");
 }

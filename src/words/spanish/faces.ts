@@ -1,4 +1,4 @@
-import { PATHS } from "./markup-terms.js";
+import { type LandmarkOfSide, landmarkOfSide } from "./markup-terms.js";
 
 /** Of a face, its halves, a later capture of it, and what a markup cannot tell of faces. */
 export const FACES = {
@@ -12,7 +12,7 @@ export const FACES = {
   "point-missing": "{landmark:landmarkPaths}: incompleto; falta el punto {points} del marcado.",
   "point-misplaced": "{landmark:landmarkPaths}: se deja fuera; su punto no está donde debería.",
   "stand-in":
-    "{landmark:landmarks}: solo aproximado ({instead:standIns}). Compruebe a ojo todo lo que se apoya en ello.",
+    "{landmark:landmarks}: solo aproximado ({instead:standIns}). Compruebe a ojo lo que se apoya en ello.",
   "irises-narrowed":
     "La fuente dibuja los iris {factor:2} ± {u:2} veces tan anchos como son: sus bordes se acercaron.",
   corrected: "Se descontaron los errores medios de su detector.",
@@ -24,15 +24,7 @@ export const FACES = {
     "Las mitades de la cara difieren {difference:1mm} en anchura: la cabeza está girada unos {yaw:0}°, o la cara es así de desigual. La foto no lo puede decir, y ningún punto se mueve por ello.",
   "stable-points-disagree":
     "Puntos de referencia que no deberían moverse están {times:1} veces más separados de lo que explican sus incertidumbres; el que más, {landmark}: {apart:1mm}. Algo más ha cambiado, como la expresión o la distancia de la cámara.",
-  "landmark-of-side": ({
-    side,
-    landmark,
-  }: {
-    readonly side: string;
-    readonly landmark: string;
-  }): string =>
-    (PATHS as Readonly<Record<string, string>>)[`${side}.${landmark}`] ??
-    "{landmark:landmarks}, {side:sides}",
+  "landmark-of-side": (values: LandmarkOfSide): string => landmarkOfSide(values),
   "beyond-guide": "{mark:marks} {rule:rules} (falta: {lacks:lacked})",
   "beyond-iris-scale": "escala por el ancho del iris (falta: {lacks:lacked})",
   "beyond-thickness": "grosor, área y puntos inferiores de la ceja natural (falta: {lacks:lacked})",

@@ -46,7 +46,7 @@ const OF_SIDE: {
 };
 
 /** Landmarks and lines where they stand in a face: "ala derecha de la nariz". */
-export const PATHS: Terms["landmarkPaths"] = /* @__PURE__ */ paths();
+const PATHS: Terms["landmarkPaths"] = /* @__PURE__ */ paths();
 
 function paths(): Terms["landmarkPaths"] {
   const ofSide = (side: "right" | "left"): readonly (readonly [string, string])[] => {
@@ -116,3 +116,15 @@ export const MARKUP_TERMS: Pick<
     "contour-middle": "centro del contorno de la cara",
   },
 };
+
+/** A landmark, and the side on which it lies. */
+export interface LandmarkOfSide {
+  readonly side: string;
+  readonly landmark: string;
+}
+
+/** A landmark of a side as texts name it, the word for the side agreeing with it where it is known. */
+export function landmarkOfSide({ side, landmark }: LandmarkOfSide): string {
+  const known: Readonly<Record<string, string>> = PATHS;
+  return known[`${side}.${landmark}`] ?? "{landmark:landmarks}, {side:sides}";
+}

@@ -1,4 +1,4 @@
-import { PATHS } from "./markup-terms.js";
+import { type LandmarkOfSide, landmarkOfSide } from "./markup-terms.js";
 
 /** Of the work, step by step. */
 export const WORK = {
@@ -27,15 +27,7 @@ export const WORK = {
   "at-lid": "borde del párpado superior sobre la pupila",
   "at-lower-border": "borde inferior",
   "mark-midline": "línea media",
-  "mark-landmark": ({
-    side,
-    landmark,
-  }: {
-    readonly side: string;
-    readonly landmark: string;
-  }): string =>
-    (PATHS as Readonly<Record<string, string>>)[`${side}.${landmark}`] ??
-    "{landmark:landmarks}, {side:sides}",
+  "mark-landmark": (values: LandmarkOfSide): string => landmarkOfSide(values),
   "mark-dot": "{dot:dots} de la {side:sides}",
   "thread-midline": "por la línea media",
   "thread-across": "a través de las dos cejas ({dot:dots})",
