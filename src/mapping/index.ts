@@ -26,6 +26,7 @@ export { planDots } from "./dots/plan-dots.js";
 export { planOverlap } from "./plan/plan-overlap.js";
 export { allowedPin, type AllowedPin } from "./plan/allowed-pin.js";
 export { BROW_HEIGHTS, type BrowHeights } from "./dots/average-brow.js";
+export { followBrow } from "./dots/follow-brow.js";
 export { withHair } from "./dots/with-hair.js";
 export { type Bare, type BareOptions, withoutHair } from "./dots/without-hair.js";
 export { type PlannableFace, requirePlannable } from "./dots/plannable-face.js";

@@ -311,6 +311,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawAreas(plan, [{ name: "a", aim: "cover", edge: [] }]),
     () => drawing.drawAreas(plan, [], { theme: "x" } as never),
   ],
+  followBrow: [
+    () => mapping.followBrow(nobody as never, "right"),
+    () => mapping.followBrow(face, "x" as never),
+  ],
   withHair: [() => mapping.withHair(nobody, {}, mm(0))],
   withoutHair: [
     () => mapping.withoutHair(nobody, "right"),

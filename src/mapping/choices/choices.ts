@@ -15,7 +15,7 @@ export interface Pin {
   readonly dot: Dot;
   /** Where it stays, in the face space; depth does not matter. */
   readonly at: Point<"mm">;
-  /** Who fixed it. */
+  /** Who fixed it; left out: the artist. */
   readonly by?: string;
   /** Why, in the artist's words. */
   readonly reason?: string;

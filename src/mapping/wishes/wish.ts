@@ -8,7 +8,7 @@ export interface Wish {
   readonly amount: Length<"mm">;
   /** The brow that it is for; without it, both. */
   readonly side?: Side;
-  /** Whose wish it is: kept with the pins that it makes. */
+  /** Whose wish it is: kept with the pins that it makes, which are the artist's where nothing is said. */
   readonly by?: string;
   /** Why, in their words. */
   readonly reason?: string;
