@@ -153,17 +153,19 @@ const CORNERS: Readonly<
   ],
 };
 
-/** Half of an arrow's head, in steps. */
+/** Half of an arrow's head, and of the least that is seen as one, in steps. */
 const HEAD = 0.8;
+const LEAST_HEAD = 0.4;
 
-/** An arrow that leaves room for the dot at its tip; a short one has no head, and its dots tell the way. */
+/** An arrow that leaves room for the dot at its tip; the shortest have no head, and their dots tell the way. */
 export function arrowData(from: Spot, to: Spot, room: number, size: number): readonly string[] {
   const { length, along } = wayBetween(from, to);
-  if (length <= room + 2 * HEAD * size) return [pathData([from, to])];
+  const head = Math.min(HEAD * size, (length - room) / 2);
+  if (head < LEAST_HEAD * size) return [pathData([from, to])];
   const tip: Spot = [to[0] - room * along[0], to[1] - room * along[1]];
   const barb = (aside: 1 | -1): Spot => [
-    tip[0] - HEAD * size * (along[0] + 0.6 * aside * along[1]),
-    tip[1] - HEAD * size * (along[1] - 0.6 * aside * along[0]),
+    tip[0] - head * (along[0] + 0.6 * aside * along[1]),
+    tip[1] - head * (along[1] - 0.6 * aside * along[0]),
   ];
   return [pathData([from, tip]), pathData([barb(1), tip, barb(-1)])];
 }

@@ -111,7 +111,8 @@ export const STROKES = {
   move: { width: 0.35, dash: [] },
   remove: { width: 0.28, dash: [] },
   fill: { width: 0.28, dash: [0.9, 0.5] },
-  correction: { width: 0.45, dash: [] },
+  // No shorter than an arrow's head, which stays whole.
+  correction: { width: 0.45, dash: [2, 0.6] },
   finding: { width: 0.45, dash: [] },
 } as const;
 

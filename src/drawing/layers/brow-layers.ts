@@ -9,7 +9,7 @@ import {
   type Face,
   type FaceWith,
 } from "../../landmarks/index.js";
-import { PLACED_DOTS } from "../../landmarks/internal.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
 import { type BareCode, isHair, standInOf } from "../../mapping/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
 import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
@@ -152,7 +152,7 @@ const DOT_RADIUS = 0.8;
 /** The dots of a brow that are known, in the colour of what it is; those of the lower border are hollow. */
 export function dotsLayer(dots: BrowDots<"mm">, side: Side, role: BrowRole, brush: Brush): Layer {
   const { view, palette } = brush;
-  const known = PLACED_DOTS.flatMap((dot) => {
+  const known = DOT_NAMES.flatMap((dot) => {
     const at = dots[dot];
     return at === undefined ? [] : [{ dot, at, spot: view.place(at) }];
   });

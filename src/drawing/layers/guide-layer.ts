@@ -122,7 +122,9 @@ function guidePath(
     return depth === undefined ? flat : deepPoint(flat[0], flat[1], depth);
   };
   return ([from, to]) => {
-    const within = bends.map(({ along }) => along).filter((along) => along > from && along < to);
+    const within = bends
+      .map(({ along }) => along)
+      .filter((along) => along - from > SHORTEST && to - along > SHORTEST);
     return [from, ...within, to].map(pointAt);
   };
 }
@@ -144,10 +146,10 @@ function bendsOf(
   return bends.length === 0 ? [] : [...bends, end];
 }
 
-/** The depth at a place of the guide; none past its dot, from where it lies on the skin. */
+/** The depth at a place of the guide, which goes on past its dot as it came there. */
 function depthBetween(bends: readonly Bend[], along: number): number | undefined {
   const next = bends.findIndex((bend) => bend.along >= along);
-  const [before, after] = [bends[next - 1], bends[next]];
+  const [before, after] = next < 0 ? bends.slice(-2) : [bends[next - 1], bends[next]];
   if (after === undefined || before === undefined) return after?.depth;
   const share = (along - before.along) / (after.along - before.along);
   return before.depth + share * (after.depth - before.depth);

@@ -11,7 +11,8 @@ import { uncertainLength } from "../canvas/figures.js";
 const OFFSET = 7.5;
 /** Where on its line a figure may stand as well, where the middle is taken. */
 const ELSEWHERE = [0.75, 0.25, 1.1, -0.1];
-const TICK = 0.9;
+/** Half of the stroke across each end, in steps. */
+export const TICK = 0.9;
 
 /** Front and tail as a ruler reads them: a line beside each chord with its length, where both are known. */
 export function lengthsLayer(

@@ -2,10 +2,9 @@ import { say, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { DOTS } from "../../landmarks/index.js";
 import type { PlannedDots } from "../../mapping/index.js";
-import { boxOfDot, type Brush, markerAt } from "../canvas/brush.js";
+import { boxOfDot, type Brush } from "../canvas/brush.js";
 import type { Keyed } from "../canvas/label-layer.js";
 import { type Layer, stacked } from "../canvas/layer.js";
-import { MARKERS } from "../canvas/palette.js";
 import { element } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
@@ -46,15 +45,6 @@ export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
               ? element("circle", { ...ring, stroke: palette.paper, "stroke-width": 2.2 * width })
               : undefined,
             element("circle", { ...ring, stroke: palette.ink, "stroke-width": width }),
-            // Above the body a dot is drawn only where it is pinned.
-            dot === "upperBody"
-              ? markerAt(
-                  [cx, cy],
-                  { shape: MARKERS.body, colour: palette.strokes.planned, radius: 0.8 },
-                  brush,
-                  name,
-                )
-              : undefined,
           ]),
         ],
         labels: [

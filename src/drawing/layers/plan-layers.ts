@@ -13,6 +13,7 @@ import { lengthsLayer } from "./lengths-layer.js";
 import { overlapLayer } from "./overlap-layer.js";
 import { label } from "../../words/internal.js";
 import { pinsLayer } from "./pins-layer.js";
+import { verdictLayer } from "./verdict-layer.js";
 
 /** What a picture of a plan may show besides the plan. */
 export interface AlsoShown {
@@ -56,6 +57,7 @@ export function planLayers(
     ...SIDES.map((side) => dotsLayer(dots[side], side, "planned", brush)),
     pinsLayer(plan, brush),
     ...(check === undefined ? [] : [checkLayer(plan, check, brush)]),
+    verdictLayer(plan, box, brush),
     ...SIDES.map((side) => guessNameLayer(face, side, brush)),
   ];
 }

@@ -22,7 +22,7 @@ function entriesFor(face: PlannableFace, words: Words): readonly LegendEntry[] {
   return [
     ...grownEntries(face, words),
     { text: label(words, "legend-planned"), role: "planned" },
-    { text: label(words, "legend-midline"), role: "midline" },
+    { text: label(words, "line-midline"), role: "midline" },
   ];
 }
 

@@ -42,7 +42,8 @@ export interface PlanDrawing extends Look, AlsoShown {
 /**
  * A plan as an SVG picture: landmarks, midline, guides, the brows as they grow and as they are
  * planned, with their dots, and front and tail by ruler. Pinned dots carry a ring and a number, what the plan
- * found in its own shape a frame and a number.
+ * found in its own shape a frame and a number. A finding that asks for another photo is written across the picture,
+ * and how far a head was off the front on top.
  * Where asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held
  * against it.
  *

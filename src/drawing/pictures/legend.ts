@@ -1,5 +1,5 @@
 import type { Box, Spot } from "../canvas/box.js";
-import { type Brush, markerAt, pathData, strokeGroup } from "../canvas/brush.js";
+import { arrowData, type Brush, markerAt, pathData, strokeGroup } from "../canvas/brush.js";
 import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { MARKERS, type MarkerShape, type StrokeRole } from "../canvas/palette.js";
@@ -17,15 +17,21 @@ import { isHair } from "../../mapping/internal.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { findingEntries } from "../layers/findings-layer.js";
+import { TICK } from "../layers/lengths-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 
 /** A sample of a stroke, of a mark or of a hatching, or a key from the picture, with what it means. */
 export type LegendEntry =
-  | { readonly text: string; readonly role: Exclude<StrokeRole, "landmark"> }
   | {
       readonly text: string;
-      readonly role: "landmark" | "correction";
+      readonly role: Exclude<StrokeRole, "landmark">;
+      /** Whether it is a ruler's line, which has its ends marked. */
+      readonly ticked?: boolean;
+    }
+  | {
+      readonly text: string;
+      readonly role: "landmark" | "correction" | "planned";
       readonly marker: MarkerShape;
     }
   | Keyed;
@@ -90,22 +96,32 @@ function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElem
     return textAt(entry.key, { x: end, side: "end" }, y - (LINE_HEIGHT * size) / 2, look, brush);
   }
   if ("marker" in entry) {
-    const look = {
-      shape: entry.marker,
-      colour: palette.strokes[entry.role],
-      radius: 0.9,
-      hollow: entry.marker === "circle",
-    };
-    return markerAt([(x + to) / 2, y], look, brush, entry.text);
+    const look = { shape: entry.marker, colour: palette.strokes[entry.role], radius: 0.9 };
+    const at = (share: number, hollow: boolean): SvgElement =>
+      markerAt([x + share * (to - x), y], { ...look, hollow }, brush, entry.text);
+    return entry.role === "planned"
+      ? element("g", {}, [at(0.3, false), at(0.7, true)])
+      : at(0.5, entry.marker === "circle");
   }
   if (entry.role === "remove" || entry.role === "fill") {
     return hatchSample(entry.role, { x, y, width: to - x, height: 0 }, brush);
   }
-  const data = pathData([
-    [x, y],
-    [to, y],
-  ]);
-  return strokeGroup(entry.role, "sample", [data], brush);
+  const half = TICK * view.size;
+  const line = (fromX: number, fromY: number, toX: number, toY: number): string =>
+    pathData([
+      [fromX, fromY],
+      [toX, toY],
+    ]);
+  const data =
+    entry.role === "move" || entry.role === "correction"
+      ? arrowData([x, y], [to, y], 0, view.size)
+      : [
+          line(x, y, to, y),
+          ...(entry.ticked === true
+            ? [x, to].map((end) => line(end, y - half, end, y + half))
+            : []),
+        ];
+  return strokeGroup(entry.role, "sample", data, brush);
 }
 
 /** Half of the height of a sample of a hatching, in steps. */
@@ -133,11 +149,11 @@ export function planLegend(
     { text: label(words, "legend-planned"), role: "planned" },
     ...grownEntries(face, words),
     ...(overlap && SIDES.some((side) => isHair(face, side)) ? overlapEntries(plan, words) : []),
-    { text: label(words, "legend-midline"), role: "midline" },
+    { text: label(words, "legend-dots"), role: "planned", marker: "square" },
     { text: label(words, "legend-start", { rule: choices.start }), role: "start" },
     { text: archEntry(choices, words), role: "arch" },
-    { text: label(words, "legend-tail", { rule: choices.tail }), role: "tail" },
-    { text: label(words, "legend-lengths"), role: "ruler" },
+    { text: tailEntry(plan, words), role: "tail" },
+    { text: label(words, "legend-lengths"), role: "ruler", ticked: true },
     { text: label(words, "legend-landmark"), role: "landmark", marker: MARKERS.landmark },
     ...((face.standIns ?? []).some(({ landmark }) => landmark !== "brow")
       ? [{ text: label(words, "legend-stand-in"), role: "landmark", marker: "circle" } as const]
@@ -164,6 +180,14 @@ export function grownEntries(
         role: "guess" as const,
       })),
   ];
+}
+
+/** Seen from the front a guide is straight; on the photo of a turned head it bends with the face. */
+function tailEntry({ choices: { tail: rule }, frame }: BrowPlan, words: Words): string {
+  const tail = label(words, "legend-tail", { rule });
+  return frame?.turning === undefined || !isGuide(rule)
+    ? tail
+    : label(words, "legend-bent", { tail });
 }
 
 /** A guide is drawn where it runs, wherever the dot was pinned; other arches are where their dot is. */

@@ -3,8 +3,8 @@ import { keysOf } from "../../units/internal.js";
 
 /**
  * The dots of one brow, in the order in which they are drawn: along the upper border, then the lower.
- * Those `placed` are drawn, while the upper dot above the body is only where the reading of its thickness
- * begins.
+ * Those `placed` are what an artist draws, while the upper dot above the body lies on the border between its
+ * neighbours, where the reading of its thickness begins; pictures show it, too.
  */
 export const DOTS = {
   upperStart: { station: "start", placed: true, border: "upper" },

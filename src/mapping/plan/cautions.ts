@@ -42,12 +42,11 @@ const CONTRADICTIONS = {
 /** A finding that warns: what was only unchecked or declared stays in the capture's own answer. */
 const WARNS: readonly FindingSeverity[] = ["retake", "caution"];
 
-function carrying({ code, values, text }: PlanFinding): Caution {
-  const finding = { code, values, ...(text === undefined ? {} : { text }) };
+function carrying({ code, values, text, severity = "caution" }: PlanFinding): Caution {
   return {
     code: isContradiction(code) ? CONTRADICTIONS[code] : "capture-finding",
-    values: {},
-    finding,
+    values: { severity },
+    finding: { code, values, ...(text === undefined ? {} : { text }) },
   };
 }
 
@@ -72,7 +71,9 @@ export function cautionsFor(
     ...(frame?.turning === undefined ? turningCautions(face) : turnedCautions(frame.turning)),
     ...(frame === undefined ? [] : raisedCautions(face, frame)),
     ...eyeCautions(face, frame?.midline.tiltU ?? 0),
-    ...findings.filter(({ severity = "caution" }) => WARNS.includes(severity)).map(carrying),
+    ...findings
+      .map(carrying)
+      .filter(({ values }) => WARNS.includes(values.severity as FindingSeverity)),
     ...(face.standIns ?? []).map(({ landmark, instead }) =>
       landmark === "brow"
         ? caution("brow-not-seen", { instead })
@@ -112,7 +113,7 @@ function scaleCautions(scale: Scale): readonly Note<CautionCode>[] {
 
 function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<CautionCode>[] {
   if (upright === false || relaxed === false) return [caution("posture-not-kept")];
-  return upright === true && relaxed === true ? [] : [caution("posture-not-declared")];
+  return upright && relaxed ? [] : [caution("posture-not-declared")];
 }
 
 /** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
@@ -128,10 +129,10 @@ function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
 const FRONTAL = 5;
 
 function turnedCautions({ yaw, yawU, pitch = 0 }: Turning): readonly Note<CautionCode>[] {
-  if (Math.max(Math.abs(yaw), Math.abs(pitch)) <= FRONTAL) return [];
+  const by = { yaw: Math.abs(yaw), u: yawU, pitch: Math.abs(pitch) };
+  if (Math.max(by.yaw, by.pitch) <= FRONTAL) return [];
   const side = yaw > 0 ? "left" : "right";
   const where = pitch > 0 ? "higher" : "lower";
-  const by = { yaw: Math.abs(yaw), u: yawU, pitch: Math.abs(pitch) };
   return [caution("head-was-turned", { ...by, side, where })];
 }
 

@@ -35,6 +35,11 @@ interface Carried {
   readonly finding: Note;
 }
 
+/** What speaks against a capture, and whether another picture is asked for. */
+interface CarriedWarning extends Carried {
+  readonly severity: string;
+}
+
 /** What whoever uses a plan must know before pigment goes into skin, each with its values. */
 export interface CautionNotes extends Pick<FaceNotes, "stand-in"> {
   readonly "local-law": NoValues;
@@ -50,9 +55,9 @@ export interface CautionNotes extends Pick<FaceNotes, "stand-in"> {
   readonly "head-may-be-raised": Numbers<"u">;
   readonly "eyes-slant": OfSide & Numbers<"angle" | "u" | "limit">;
   readonly "size-implausible": Numbers<"distance" | "least" | "most">;
-  readonly "capture-finding": Carried;
-  readonly "expression-differs": Carried;
-  readonly "pose-differs": Carried;
+  readonly "capture-finding": CarriedWarning;
+  readonly "expression-differs": CarriedWarning;
+  readonly "pose-differs": CarriedWarning;
   readonly "posture-not-kept": NoValues;
   readonly "posture-not-declared": NoValues;
 }

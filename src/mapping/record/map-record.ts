@@ -2,6 +2,7 @@ import type { FaceFrame } from "../../symmetry/index.js";
 import { refuse, refusingAs, requireObject, requireWord } from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import type { DrawnCheck } from "../drawn/deviation.js";
+import type { PlanFinding } from "../plan/cautions.js";
 import { MAP_VERSION } from "../plan/map-version.js";
 import type { BrowPlan } from "../plan/plan.js";
 import { planBrows, planOnPhoto, type PlanOptions } from "../plan/plan-brows.js";
@@ -154,7 +155,9 @@ export function replay(record: MapRecord): BrowPlan {
     refuse("out-of-range", "replay", "version", version, need);
   }
   // What the plan was told of the capture is kept among the cautions only.
-  const findings = record.plan.cautions.flatMap(({ finding }) => finding ?? []);
+  const findings = record.plan.cautions.flatMap(({ finding, values }) =>
+    finding === undefined ? [] : { ...finding, ...(values as Pick<PlanFinding, "severity">) },
+  );
   return refusingAs("replay", () => planFrom(input, choices, { findings }));
 }
 

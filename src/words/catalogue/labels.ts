@@ -31,6 +31,8 @@ export interface Labels {
   readonly "line-start": NoValues;
   readonly "line-arch": NoValues;
   readonly "line-tail": NoValues;
+  readonly "line-off-front": Texts<"angle">;
+  readonly "line-retake": NoValues;
   readonly "small-natural": NoValues;
   readonly "small-before": NoValues;
   readonly "small-planned": NoValues;
@@ -71,10 +73,11 @@ export interface Labels {
   readonly "legend-planned": NoValues;
   readonly "legend-natural": NoValues;
   readonly "legend-guess": Texts<"instead">;
-  readonly "legend-midline": NoValues;
   readonly "legend-start": { readonly rule: GuideConvention | ArchConvention };
   readonly "legend-arch": { readonly rule: GuideConvention | ArchConvention };
   readonly "legend-tail": { readonly rule: GuideConvention | ArchConvention };
+  readonly "legend-dots": NoValues;
+  readonly "legend-bent": Texts<"tail">;
   readonly "legend-lengths": NoValues;
   readonly "legend-landmark": NoValues;
   readonly "legend-stand-in": NoValues;

@@ -51,6 +51,11 @@ describe("strokes", () => {
     expect(new Set(dashes).size).toBe(BOLD_ROLES.length);
   });
 
+  it("tell a correction from a move, both arrows in ink", () => {
+    expect(STROKES.correction.dash).not.toEqual(STROKES.move.dash);
+    expect(STROKES.correction.dash).not.toEqual(STROKES.ruler.dash);
+  });
+
   it("belong to dots of different shapes", () => {
     const shapes = Object.values(MARKERS);
     expect(new Set(shapes).size).toBe(shapes.length);

@@ -42,6 +42,16 @@ function linesOf(svg: string, name: string): readonly (readonly (readonly number
   );
 }
 
+/** Expects a stroke of three places to go on at the middle one as it came. */
+function expectStraight(line: readonly (readonly number[])[] = []): void {
+  const directions = line.slice(1).map(([x = 0, y = 0], index) => {
+    const [fromX = 0, fromY = 0] = line[index] ?? [];
+    return Math.atan2(y - fromY, x - fromX);
+  });
+  expect(directions).toHaveLength(2);
+  expectClose(directions[0], directions[1], 1e-4);
+}
+
 describe("a guide on a photo of a turned head", () => {
   const photo = requirePlannable(photograph(turnedHead(syntheticHead(), 9), pose));
   const frame = turnToFront(photo, scale);
@@ -57,24 +67,33 @@ describe("a guide on a photo of a turned head", () => {
     expectClose(linesOf(svg, `guide tail ${side}`)[0]?.[0], at(photo[side].alare), 0.02);
   });
 
-  it("goes through its dot, where it bends", () => {
+  it("goes through its dot", () => {
     const [stroke] = linesOf(svg, "guide start left");
     expect(stroke).toHaveLength(3);
     const [x, y] = toPhoto(plan.dots.left.upperStart, frame);
     expectClose(stroke?.[1], [x, y], 0.02);
   });
 
+  it.each(["guide start right", "guide start left"])("is one straight line: %s", (name) => {
+    expectStraight(linesOf(svg, name)[0]);
+  });
+
+  it.each(["guide tail right", "guide tail left"])(
+    "is straight from the outer eye corner to past the tail end, and said to bend at the eye: %s",
+    (name) => {
+      expectStraight(linesOf(svg, name).at(-1));
+      const legend = pictureOf(drawPlan(plan)).texts.map(({ text }) => text);
+      expect(legend.join(" ")).toContain("; bent at the eye, since the head is turned");
+    },
+  );
+
   it("is straight where the head is not turned", () => {
     const front = requirePlannable(photograph(syntheticHead(), pose));
     const straight = planOnPhoto(front, faceFrame(front, scale), {
       start: "endocanthion-vertical",
     });
-    const [line = []] = linesOf(drawPlan(straight, { photo: size }), "guide start left");
-    const directions = line.slice(1).map(([x = 0, y = 0], index) => {
-      const [fromX = 0, fromY = 0] = line[index] ?? [];
-      return Math.atan2(y - fromY, x - fromX);
-    });
-    expect(directions).toHaveLength(2);
-    expectClose(directions[0], directions[1], 1e-4);
+    expectStraight(linesOf(drawPlan(straight, { photo: size }), "guide start left")[0]);
+    const legend = pictureOf(drawPlan(straight)).texts.map(({ text }) => text);
+    expect(legend.join(" ")).not.toContain("head is turned");
   });
 });
