@@ -1,6 +1,6 @@
 import { checkDrawn, type Choices, drawPlan, mm, planBrows } from "brow-geometry";
 import { drawSheet } from "brow-geometry/drawing";
-import { drawChoices } from "brow-geometry/drawing";
+import { drawChoices, drawVariants } from "brow-geometry/drawing";
 import { weighChoices } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
@@ -15,16 +15,21 @@ export function planFigure(): string {
   return drawPlan(plan, { legend: false, title: "A plan for both brows" });
 }
 
+const choices: readonly Choices[] = [
+  { lead: "left", arch: "brow-length-share" },
+  { lead: "right", arch: "brow-length-share" },
+  { lead: "middle", arch: "brow-length-share" },
+  { lead: "left", thickness: { start: mm(9), body: mm(9), arch: mm(8) } },
+];
+
 /** Four choices weighed, with a demand that one of them breaks. */
 export function choicesFigure(): string {
-  const choices: readonly Choices[] = [
-    { lead: "left", arch: "brow-length-share" },
-    { lead: "right", arch: "brow-length-share" },
-    { lead: "middle", arch: "brow-length-share" },
-    { lead: "left", thickness: { start: mm(9), body: mm(9), arch: mm(8) } },
-  ];
-  const weighed = weighChoices(face, choices, { lidRoom: { most: mm(1) } });
-  return drawChoices(face, weighed).join("\n");
+  return drawChoices(face, weighChoices(face, choices, { lidRoom: { most: mm(1) } })).join("\n");
+}
+
+/** The same choices beside each other, cropped to the brows. */
+export function variantsFigure(): string {
+  return drawVariants(face, weighChoices(face, choices));
 }
 
 /** The first pages of a sheet: the picture, and the work step by step. */

@@ -16,7 +16,13 @@ import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";
 import { areasFigure } from "./areas-figure.js";
 import { carryFigure } from "./carry-figure.js";
-import { choicesFigure, drawnFigure, planFigure, sheetFigure } from "./client-figures.js";
+import {
+  choicesFigure,
+  drawnFigure,
+  planFigure,
+  sheetFigure,
+  variantsFigure,
+} from "./client-figures.js";
 import { figure, type Panel } from "./figure.js";
 import { findingsFigure } from "./findings-figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
@@ -70,6 +76,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["carrying.svg", carryFigure],
   ["yaw.svg", yawFigure],
   ["choices.svg", choicesFigure],
+  ["variants.svg", variantsFigure],
   ["findings.svg", findingsFigure],
   ["sheet.svg", sheetFigure],
   ["drawn.svg", drawnFigure],

@@ -354,6 +354,11 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawChoices(face, { rows: [], notes: [] }),
     () => drawing.drawChoices(oneBorder(mm([[NAN, NAN]])), mapping.weighChoices(face, [{}])),
   ],
+  drawVariants: [
+    () => drawing.drawVariants(face, { rows: [], notes: [] }),
+    () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { columns: 0 }),
+    () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { current: 1 }),
+  ],
   drawPlan: [() => root.drawPlan(plan, { view: "x" } as never), () => root.drawPlan(crookedPlan)],
   drawSheet: [
     () => drawing.drawSheet(plan, { paper: "x" } as never),

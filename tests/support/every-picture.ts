@@ -23,6 +23,7 @@ import {
   drawChoices,
   drawResult,
   drawStrip,
+  drawVariants,
   type Theme,
 } from "brow-geometry/drawing";
 import { carryInto, type SkinArea, type WeighedChoices, weighChoices } from "brow-geometry/mapping";
@@ -95,6 +96,7 @@ export const PICTURES: readonly (readonly [
   ],
   ["a sheet of a photo", (look) => drawSheet(onPhoto, look)],
   ["choices", (look) => drawChoices(face, weighed, look)],
+  ["variants", (look) => [drawVariants(face, weighed, look)]],
   ["a plan over areas of skin", (look) => [drawAreas(plan, AREAS, look)]],
   ["a plan in another capture", (look) => [drawCarried(carryInto(plan, face), face, look)]],
   [

@@ -1,14 +1,14 @@
-import type { Choices, PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
+import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import type { Side } from "../../units/index.js";
-import { defaultLead, isHair } from "../../mapping/internal.js";
+import { isHair } from "../../mapping/internal.js";
 import { SIDES } from "../../units/internal.js";
 import { ENGLISH, say } from "../../words/index.js";
-import { decimal, label } from "../../words/internal.js";
+import { label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
 import type { Brush } from "../canvas/brush.js";
-import { choiceFigures, choiceTitle } from "./choice-words.js";
+import { choiceFigures, isSeen, numberedTitle } from "./choice-words.js";
 import { compose } from "../canvas/compose.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
@@ -40,11 +40,7 @@ export function choiceBlocks(
 ): readonly Block[] {
   const { face } = weighing;
   const { words } = sheet.brush;
-  const chosen = isSeen(face) ? row.choices : followingNoHair(row.choices);
-  const named = heading(
-    `${decimal(number, 0, words)}. ${choiceTitle({ lead: defaultLead(face), ...chosen }, words)}`,
-    sheet,
-  );
+  const named = heading(numberedTitle(face, row.choices, number, words), sheet);
   const verdict = list(
     row.reasons
       .filter(({ code }) => code === "lid-room-closes" || code === "no-solution")
@@ -57,21 +53,6 @@ export function choiceBlocks(
   };
   if (row.kind === "no-solution") return [named, ...verdict, foot];
   return [named, ...verdict, weighedBlock(weighing, row, sheet), foot];
-}
-
-/** Whether anything is known of the hair of a face. */
-function isSeen(face: PlannableFace): boolean {
-  return SIDES.some((side) => isHair(face, side));
-}
-
-/** Choices without rules that follow hair: a plan leaves them where none is known. */
-function followingNoHair({ start, arch, tail, ...choices }: Choices): Choices {
-  return {
-    ...choices,
-    ...(start === undefined || start === "natural" ? {} : { start }),
-    ...(arch === undefined || arch === "natural" ? {} : { arch }),
-    ...(tail === undefined || tail === "natural" ? {} : { tail }),
-  };
 }
 
 function weighedBlock(weighing: Weighing, row: PlannedChoice, sheet: Sheet): Block {

@@ -1,10 +1,37 @@
-import type { Choices, PlannedChoice } from "../../mapping/index.js";
-import { CHOSEN_SHARES } from "../../mapping/internal.js";
+import type { Choices, PlannableFace, PlannedChoice } from "../../mapping/index.js";
+import { CHOSEN_SHARES, defaultLead, isHair } from "../../mapping/internal.js";
 import { eachSide, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
-import { label, lengthSign, shareFigure } from "../../words/internal.js";
+import { decimal, label, lengthSign, shareFigure } from "../../words/internal.js";
 import { type Figure, lengths, shownArea, shownLength, signedLength } from "../canvas/figures.js";
+
+/** The number of a choice with what was chosen, which brow leads among it. */
+export function numberedTitle(
+  face: PlannableFace,
+  choices: Choices,
+  number: number,
+  words: Words,
+): string {
+  const chosen = isSeen(face) ? choices : followingNoHair(choices);
+  const title = choiceTitle({ lead: defaultLead(face), ...chosen }, words);
+  return `${decimal(number, 0, words)}. ${title}`;
+}
+
+/** Whether anything is known of the hair of a face. */
+export function isSeen(face: PlannableFace): boolean {
+  return SIDES.some((side) => isHair(face, side));
+}
+
+/** Choices without rules that follow hair: a plan leaves them where none is known. */
+function followingNoHair({ start, arch, tail, ...choices }: Choices): Choices {
+  return {
+    ...choices,
+    ...(start === undefined || start === "natural" ? {} : { start }),
+    ...(arch === undefined || arch === "natural" ? {} : { arch }),
+    ...(tail === undefined || tail === "natural" ? {} : { tail }),
+  };
+}
 
 /** What was chosen, in the order in which it is decided; what was left open is not said. */
 export function choiceTitle(choices: Choices, words: Words): string {

@@ -95,6 +95,11 @@ export interface Labels {
   readonly "legend-change": Texts<"unit">;
   readonly "legend-rounded": Texts<"off" | "unit">;
   readonly "legend-doubt": NoValues;
+  readonly "described-variants": NoValues;
+  readonly "variant-off": Texts<"length" | "of">;
+  readonly "legend-current": Texts<"of">;
+  readonly "legend-more": Texts<"of">;
+  readonly "legend-less": Texts<"of">;
   readonly "title-carried": NoValues;
   readonly "described-carried": NoValues;
   readonly "legend-carried": NoValues;

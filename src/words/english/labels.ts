@@ -89,6 +89,12 @@ export const LABELS = {
   "legend-change": "+ higher, − lower than in the first capture, in {unit} ± standard uncertainty",
   "legend-rounded": "lengths to the nearest mark of the ruler, up to {off} {unit} off",
   "legend-doubt": "eye corners and nose do not fit the first capture",
+  "described-variants":
+    "Brows beside each other, as each choice plans them; right and left are the client’s own.",
+  "variant-off": "up to about {length} off {of}",
+  "legend-current": "planned brow of {of}",
+  "legend-more": "more brow than in {of}",
+  "legend-less": "less brow than in {of}",
   "title-carried": "The plan in another capture",
   "described-carried":
     "A plan as it appears in another capture of the client; right and left are the client’s own.",

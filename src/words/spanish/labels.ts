@@ -92,6 +92,12 @@ export const LABELS = {
   "legend-rounded":
     "longitudes a la marca más cercana de la regla, con un desvío de hasta {off} {unit}",
   "legend-doubt": "los ángulos de los ojos y la nariz no encajan con la primera captura",
+  "described-variants":
+    "Cejas una junto a otra, según las planea cada opción; derecha e izquierda son las del cliente.",
+  "variant-off": "hasta unos {length} de {of}",
+  "legend-current": "ceja planeada de {of}",
+  "legend-more": "más ceja que en {of}",
+  "legend-less": "menos ceja que en {of}",
   "title-carried": "El plan en otra captura",
   "described-carried":
     "Un plan como aparece en otra captura de la persona; derecha e izquierda son las de la persona.",

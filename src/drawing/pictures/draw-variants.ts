@@ -1,0 +1,294 @@
+import type { CompleteDots } from "../../landmarks/index.js";
+import { DOT_NAMES } from "../../landmarks/internal.js";
+import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
+import type { OutlineOptions } from "../../proportions/index.js";
+import { eachSide, type Sides } from "../../units/index.js";
+import { refuse, refusingAs, SIDES } from "../../units/internal.js";
+import { ENGLISH, say, type Words } from "../../words/index.js";
+import { decimal, label } from "../../words/internal.js";
+import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
+import { type Brush, pathData, strokeGroup } from "../canvas/brush.js";
+import { compose, type Composition, headingsOver } from "../canvas/compose.js";
+import { shownLength } from "../canvas/figures.js";
+import { linesAt } from "../canvas/label-layer.js";
+import type { Layer } from "../canvas/layer.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { PALETTES } from "../canvas/palette.js";
+import { element, pictureSource } from "../canvas/svg.js";
+import { lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
+import { uprightSize, uprightView } from "../canvas/view.js";
+import { plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
+import { midlineLayer } from "../layers/face-layers.js";
+import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
+import { numberedTitle } from "../sheet/choice-words.js";
+import { inwards } from "../sheet/text-blocks.js";
+import { legend, type LegendEntry } from "./legend.js";
+import { sentencesBeneath } from "./sentences-beneath.js";
+
+/** How {@link drawVariants} draws. */
+export interface VariantsDrawing extends Look {
+  /** How many stand beside each other; default 2. On a phone, 1 keeps letters legible. */
+  readonly columns?: number;
+  /** Which of the weighed rows the others are held against, counted from 0; default: the first that can be planned. */
+  readonly current?: number;
+}
+
+/** The brows that choices come to, and the numbers of those choices, counted from 1. */
+interface Variant {
+  readonly numbers: readonly number[];
+  readonly titles: readonly string[];
+  readonly dots: Sides<CompleteDots<"mm">>;
+  readonly shape: OutlineOptions;
+}
+
+/**
+ * Weighed choices beside each other, cropped to the brows: each result once, with every choice that leads to it, at
+ * one scale. Beside the current one, the others carry its outline in fine dots; what they have more than it and what
+ * they have less is hatched, and the greatest way between their dots is told. What cannot be planned says why beneath.
+ *
+ * Coordinates are millimetres. For figures of each choice on paper see {@link drawChoices}.
+ *
+ * @throws GeometryError `wrong-count` where no choice can be planned, `out-of-range` where `columns` is no whole number
+ * from 1 on, where `current` is no row that can be planned, or for an unknown theme
+ *
+ * @example
+ * ```ts
+ * import { mm, type PlannableFace } from "brow-geometry";
+ * import { drawVariants } from "brow-geometry/drawing";
+ * import { weighChoices } from "brow-geometry/mapping";
+ * const side = (sign: 1 | -1, up: number) => ({
+ *   endocanthion: mm([sign * 16, 0]),
+ *   exocanthion: mm([sign * 44, 0]),
+ *   alare: mm([sign * 17, -38]),
+ *   brow: { upper: mm([[sign * 17, 20 + up], [sign * 38, 27 + up], [sign * 57, 18 + up]]) },
+ * });
+ * const face: PlannableFace = { right: side(-1, 0), left: side(1, 2), midline: {} };
+ * const svg = drawVariants(face, weighChoices(face, [{ lead: "right" }, { lead: "left" }]));
+ * svg.includes("up to about 2.0 mm off 1"); // → true
+ * ```
+ */
+export function drawVariants(
+  face: PlannableFace,
+  weighed: WeighedChoices,
+  options: VariantsDrawing = {},
+): string {
+  return refusingAs("drawVariants", () => {
+    requireLook("drawVariants", options);
+    const { theme = "light", words = ENGLISH, columns = 2 } = options;
+    const { title = label(words, "title-choices") } = options;
+    if (!Number.isInteger(columns) || columns < 1) {
+      refuse("out-of-range", "drawVariants", "columns", columns, "a whole number from 1 on");
+    }
+    const variants = variantsOf(face, weighed, words);
+    const current = currentOf(variants, options.current);
+    const palette = PALETTES[theme];
+    const size = uprightSize(face);
+    const flat: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
+    const brows = boxAround(
+      variants.flatMap(({ dots, shape }) =>
+        SIDES.flatMap((side) => plannedSpots(dots[side], shape, flat)),
+      ),
+    );
+    const half = Math.max(-brows.x, brows.x + brows.width);
+    const tight = withMargin({ ...brows, x: -half, width: 2 * half }, MARGIN, size);
+    const captions = variants.map((variant) => captionOf(variant, current, words));
+    const look = { size: TYPE_SIZES.legend * size, colour: palette.ink };
+    const lines = captions.map((texts) =>
+      texts.flatMap((text) => wrapped(text, look.size, tight.width - 2 * CAPTION_ROOM * size)),
+    );
+    const most = Math.max(...lines.map(({ length }) => length));
+    const caption = (CAPTION_ROOM + most * lineOf(look.size)) / size;
+    const extent = withMargin(tight, { top: 0, right: 0, bottom: caption, left: 0 }, size);
+    const across = Math.min(columns, variants.length);
+    const sheet = { width: across * extent.width, brush: flat };
+    const panels = rowsOf(variants, across).flatMap((row, down) =>
+      row.map((variant, index) => {
+        const at = inwards(0, sheet)(index * extent.width, extent.width);
+        return panel(variant, current, { ...extent, x: at, y: down * extent.height }, tight, flat);
+      }),
+    );
+    const written = panels.flatMap(({ box }, index) =>
+      linesAt(
+        lines[index] ?? [],
+        { x: box.x + box.width / 2, side: "middle" },
+        box.y + box.height - (caption - CAPTION_ROOM / 2) * size,
+        look,
+        flat,
+      ),
+    );
+    const explained = legend(entriesFor(variants, current, words), sheet);
+    const reasons = weighed.rows.flatMap((row, index) =>
+      row.kind === "no-solution"
+        ? [
+            numberedTitle(face, row.choices, index + 1, words),
+            ...row.reasons.map((reason) => say(reason, words)),
+          ].join(": ")
+        : [],
+    );
+    const beneath = sentencesBeneath(reasons, sheet);
+    const rowsHeight = Math.ceil(variants.length / across) * extent.height;
+    const height = rowsHeight + explained.height + beneath.height;
+    return pictureSource(
+      { viewBox: `0 0 ${sheet.width.toFixed(3)} ${height.toFixed(3)}` },
+      title,
+      [label(words, "described-variants"), ...captions.flat(), ...reasons].join(" "),
+      words,
+      [
+        element("rect", { width: sheet.width, height, fill: palette.paper }),
+        ...panels.flatMap(({ elements }) => elements),
+        ...written,
+        ...explained.drawnAt(0, rowsHeight),
+        ...beneath.drawnAt(0, rowsHeight + explained.height),
+      ],
+    );
+  });
+}
+
+/** Room about the brows: above them for which side is which, in steps. */
+const MARGIN = { top: 11, right: 4, bottom: 3, left: 4 };
+
+/** From the upper edge of a panel to its midline, in steps. */
+const BELOW_HEADINGS = 8;
+
+/** Room about what is said of a variant, in steps. */
+const CAPTION_ROOM = 3;
+
+/** Brows whose dots lie no farther apart are the same, in millimetres: no picture shows less. */
+const SAME = 0.05;
+
+function variantsOf(
+  face: PlannableFace,
+  { rows }: WeighedChoices,
+  words: Words,
+): readonly [Variant, ...Variant[]] {
+  const found: Variant[] = [];
+  for (const [index, row] of rows.entries()) {
+    if (row.kind === "no-solution") continue;
+    const { dots, choices } = row;
+    const shape = choices.shape ?? {};
+    const one = {
+      numbers: [index + 1],
+      titles: [numberedTitle(face, choices, index + 1, words)],
+      dots,
+      shape,
+    };
+    const same = found.findIndex(
+      (other) => farthest(one, other) <= SAME && isShapedAs(shape, other.shape),
+    );
+    const known = found[same];
+    if (known === undefined) found.push(one);
+    else {
+      const numbers = [...known.numbers, ...one.numbers];
+      found[same] = { ...known, numbers, titles: [...known.titles, ...one.titles] };
+    }
+  }
+  const [first, ...others] = found;
+  if (first !== undefined) return [first, ...others];
+  const need = "at least one choice that can be planned";
+  return refuse("wrong-count", "drawVariants", "weighed.rows", rows, need);
+}
+
+function isShapedAs(one: OutlineOptions, other: OutlineOptions): boolean {
+  const names = new Set([...Object.keys(one), ...Object.keys(other)]) as Set<keyof OutlineOptions>;
+  return [...names].every((name) => one[name] === other[name]);
+}
+
+function currentOf(variants: readonly [Variant, ...Variant[]], row: number | undefined): Variant {
+  if (row === undefined) return variants[0];
+  const current = variants.find(({ numbers }) => numbers.includes(row + 1));
+  const need = "the place of a row that can be planned";
+  return current ?? refuse("out-of-range", "drawVariants", "current", row, need);
+}
+
+/** The greatest way from a dot of one to the same of the other, in millimetres. */
+function farthest(one: Pick<Variant, "dots">, other: Pick<Variant, "dots">): number {
+  const ways = SIDES.flatMap((side) =>
+    DOT_NAMES.map((dot) => {
+      const [from, to] = [one.dots[side][dot], other.dots[side][dot]];
+      return Math.hypot(to[0] - from[0], to[1] - from[1]);
+    }),
+  );
+  return Math.max(...ways);
+}
+
+function numbersOf({ numbers }: Variant, words: Words): string {
+  return numbers.map((number) => decimal(number, 0, words)).join(words.separator);
+}
+
+/** The choices that lead to a variant, and how far it lies off the current one. */
+function captionOf(variant: Variant, current: Variant, words: Words): readonly string[] {
+  if (variant === current) return variant.titles;
+  const length = shownLength(farthest(variant, current), words);
+  return [
+    ...variant.titles,
+    label(words, "variant-off", { length, of: numbersOf(current, words) }),
+  ];
+}
+
+function panel(
+  variant: Variant,
+  current: Variant,
+  box: Box,
+  tight: Box,
+  flat: Brush,
+): Composition & { readonly box: Box } {
+  const { words } = flat;
+  const { size } = flat.view;
+  const brush = { ...flat, view: uprightView([box.x - tight.x, box.y - tight.y], size) };
+  const top = -tight.y - BELOW_HEADINGS * size;
+  const bottom = -tight.y - tight.height;
+  const layers: readonly Layer[] = [
+    midlineLayer({ top, bottom }, brush),
+    ...SIDES.map((side) => plannedBrowLayer(variant.dots[side], side, variant.shape, brush)),
+    ...(variant === current ? [] : [differencesLayer(variant, current, brush)]),
+  ];
+  const named = numbersOf(variant, words);
+  return { box, ...compose(layers, headingsOver(box, brush, named), box, brush) };
+}
+
+/** The current outline in fine dots; what a variant has more than it and what it has less, hatched. */
+function differencesLayer(variant: Variant, current: Variant, brush: Brush): Layer {
+  const spots = ({ dots, shape }: Variant) =>
+    eachSide((side) => plannedSpots(dots[side], shape, brush));
+  const [shown, before] = [spots(variant), spots(current)];
+  const hatched = (role: HatchRole, inside: Sides<readonly Spot[]>, outside: typeof inside) =>
+    strokeGroup(
+      role,
+      role,
+      SIDES.map((side) => hatchData(role, inside[side], outside[side], brush)).filter(
+        (data) => data !== "",
+      ),
+      brush,
+    );
+  return {
+    elements: [
+      hatched("fill", shown, before),
+      hatched("remove", before, shown),
+      strokeGroup(
+        "guess",
+        "current",
+        SIDES.map((side) => pathData(before[side], true)),
+        brush,
+      ),
+    ],
+  };
+}
+
+function entriesFor(
+  variants: readonly Variant[],
+  current: Variant,
+  words: Words,
+): readonly LegendEntry[] {
+  const of = numbersOf(current, words);
+  return [
+    { text: label(words, "legend-planned"), role: "planned" },
+    { text: label(words, "line-midline"), role: "midline" },
+    ...(variants.length === 1
+      ? []
+      : ([
+          { text: label(words, "legend-current", { of }), role: "guess" },
+          { text: label(words, "legend-more", { of }), role: "fill" },
+          { text: label(words, "legend-less", { of }), role: "remove" },
+        ] as const)),
+  ];
+}
