@@ -1,0 +1,27 @@
+import type { BrowPlan } from "brow-geometry";
+import { drawSheet } from "brow-geometry/drawing";
+import { shown } from "../appointment/history.js";
+import { recordText, today } from "../appointment/record-file.js";
+import { pages } from "../page-state.js";
+import type { Mapped } from "../planning/map.js";
+
+/** The sheet at true size, through the browser's own printing: on paper, or as PDF. */
+export function printSheet(plan: BrowPlan): void {
+  pages.value = drawSheet(plan, {
+    fields: [{ name: "Client" }, { name: "Date", value: today() }, { name: "Artist" }],
+  });
+  // The pages have to be there before they are printed.
+  requestAnimationFrame(() => {
+    print();
+  });
+}
+
+/** The record as a file, through the browser's own saving. */
+export function saveRecord(map: Mapped): void {
+  const blob = new Blob([recordText(map, shown.value)], { type: "application/json" });
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = `brow-map-${today()}.json`;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}

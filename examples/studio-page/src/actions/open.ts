@@ -1,0 +1,77 @@
+import { type Appointment, basisAtHand, EMPTY, withBasis } from "../appointment/appointment.js";
+import type { Basis, Shot } from "../appointment/basis.js";
+import { begin, change, kept } from "../appointment/history.js";
+import { PLAIN_FACE } from "../appointment/readings.js";
+import { readRecord } from "../appointment/record-file.js";
+import { entering, said, tab } from "../page-state.js";
+import { exampleShot } from "../photo/example.js";
+import { findFace } from "../photo/find-face.js";
+import { handShot } from "../photo/hand-shot.js";
+import { openPicture } from "../photo/open-photo.js";
+import { shotOf } from "../photo/shot.js";
+import { telling } from "./telling.js";
+
+/** A photo for what is entered just now: a map, a better photo for it, or a visit. */
+export function openPhoto(file: Blob): Promise<void> {
+  return telling("Looking for the face …", "This photo cannot be opened", async () => {
+    const shot = await shotIn(file);
+    enter(shot);
+  });
+}
+
+/** A face on a photo; placed by hand where the face finder sees none. */
+export async function shotIn(file: Blob): Promise<Shot> {
+  const picture = await openPicture(file);
+  const found = await findFace(picture).catch(() => undefined);
+  if (found !== undefined) return shotOf(found, { kind: "irises" }, picture);
+  said.value = "No face was found. Place eye corners and nose by hand, or go on by ruler alone.";
+  return handShot(picture);
+}
+
+/** A face read by ruler alone. */
+export function openPlainFace(): void {
+  enter({ kind: "ruler", readings: PLAIN_FACE });
+}
+
+/** The face that comes with the library. */
+export function openExample(): Promise<void> {
+  return telling("Opening the example …", "The example cannot be opened", async () => {
+    const shot = await exampleShot();
+    start({ ...EMPTY, map: { ...shot, traced: { right: true, left: true } } });
+    tab.value = "map";
+    said.value = "A real face without its photo. Here the face finder’s guess stands in for traced hair.";
+  });
+}
+
+/** A record that this page, or another program of the library, has kept. */
+export function openRecord(file: Blob): Promise<void> {
+  return telling("Opening …", "This file is no record that can be opened", async () => {
+    start(await readRecord(file));
+    tab.value = "map";
+  });
+}
+
+/** Another client: nothing of the one before stays on the page. */
+export function startAgain(): void {
+  start(EMPTY);
+}
+
+function start(appointment: Appointment): void {
+  begin(appointment);
+  said.value = "";
+}
+
+/** The first face begins an appointment; another one takes its place. */
+export function enter(basis: Basis): void {
+  if (basisAtHand(kept.value) === undefined && kept.value.map === undefined) {
+    begin({ ...EMPTY, map: basis });
+  } else change((now) => withBasis(now, basis));
+  entering.value = basis.kind === "photo" && isByHand(basis) ? "eyes" : "right";
+  tab.value = "face";
+}
+
+/** Whether somebody placed the landmarks; a face finder says which markup it has. */
+export function isByHand({ found }: Shot): boolean {
+  return found.source === undefined;
+}
+

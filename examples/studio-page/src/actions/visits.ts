@@ -1,0 +1,30 @@
+import type { Basis } from "../appointment/basis.js";
+import { change } from "../appointment/history.js";
+import { PLAIN_FACE } from "../appointment/readings.js";
+import { entering, tab, weeksSince } from "../page-state.js";
+import { shotIn } from "./open.js";
+import { telling } from "./telling.js";
+
+/** What came of the work, on a photo: pigment and hair together are traced as a brow is. */
+export function addPhotoVisit(file: Blob): Promise<void> {
+  return telling("Looking for the face …", "This photo cannot be opened", async () => {
+    add(await shotIn(file));
+  });
+}
+
+/** What came of the work, by ruler. */
+export function addRulerVisit(): void {
+  add({ kind: "ruler", readings: PLAIN_FACE });
+}
+
+/** One visit for each time after the work; another one takes its place. */
+function add(basis: Basis): void {
+  const weeks = Number(weeksSince.value);
+  change((now) => {
+    const others = now.visits.filter((visit) => visit.weeks !== weeks);
+    const visits = [...others, { weeks, basis }].sort((one, other) => one.weeks - other.weeks);
+    return { ...now, visits, visit: visits.findIndex((visit) => visit.basis === basis) };
+  });
+  entering.value = "right";
+  tab.value = "face";
+}

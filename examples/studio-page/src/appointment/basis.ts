@@ -1,0 +1,57 @@
+import type { Brow, Face, MapRecord } from "brow-geometry";
+import type { FlatPoint, Sides } from "brow-geometry/units";
+import type { Readings } from "./readings.js";
+
+/** A picture as it lies beneath the map: turned the right way up, no larger than is needed. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** A data address: it goes into a record, and reads back from one. */
+  readonly href: string;
+}
+
+/** Where millimetres on a photo come from. */
+export type Gauge =
+  | { readonly kind: "irises" }
+  | {
+      readonly kind: "ruler";
+      readonly from: FlatPoint<"px">;
+      readonly to: FlatPoint<"px">;
+      /** Millimetres between both. */
+      readonly length: number;
+    };
+
+export type Borders = Required<Brow<"px">>;
+
+/** A face on a photo, with the borders of its hair as the artist has pulled them. */
+export interface Shot {
+  readonly kind: "photo";
+  /** Left out for landmarks that came without their photo. */
+  readonly picture?: Picture;
+  /** As the face finder, or a hand, has placed it. */
+  readonly found: Face<"px">;
+  readonly hair: Sides<Borders>;
+  /** Whether the artist says that a brow's borders lie on its hair: only then is anything planned from them. */
+  readonly traced: Sides<boolean>;
+  readonly gauge: Gauge;
+}
+
+/** A face by ruler alone. */
+export interface RulerFace {
+  readonly kind: "ruler";
+  readonly readings: Readings;
+}
+
+/** What a record that was opened was made from: it stays as it was agreed. */
+export interface Kept {
+  readonly kind: "kept";
+  readonly input: MapRecord["input"];
+  readonly picture?: Picture;
+}
+
+/** What a map is made from. */
+export type Basis = Shot | RulerFace | Kept;
+
+export function pictureOf(basis: Basis): Picture | undefined {
+  return basis.kind === "ruler" ? undefined : basis.picture;
+}

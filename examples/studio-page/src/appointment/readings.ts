@@ -1,0 +1,74 @@
+import { eachSide, mm, type PlannableFace, type Side } from "brow-geometry";
+import type { Sides } from "brow-geometry/units";
+
+/** What a ruler reads at one brow, in millimetres, by the names that the library has for it. */
+export interface SideReadings {
+  readonly startDistance: number;
+  readonly startHeight: number;
+  readonly archDistance: number;
+  readonly archHeight: number;
+  readonly tailDistance: number;
+  readonly tailHeight: number;
+  readonly startThickness: number;
+  readonly archThickness: number;
+}
+
+/** What a ruler reads between both sides. */
+export interface FaceReadings {
+  readonly innerCorners: number;
+  readonly outerCorners: number;
+  readonly noseWings: number;
+}
+
+export interface Readings extends Sides<SideReadings> {
+  readonly face: FaceReadings;
+}
+
+const PLAIN_SIDE: SideReadings = {
+  startDistance: 15,
+  startHeight: 19,
+  archDistance: 39,
+  archHeight: 26,
+  tailDistance: 56,
+  tailHeight: 19,
+  startThickness: 7,
+  archThickness: 6,
+};
+
+/** The plain face to begin with: nobody's, in whole millimetres, both sides alike. */
+export const PLAIN_FACE: Readings = {
+  face: { innerCorners: 32, outerCorners: 88, noseWings: 35 },
+  right: PLAIN_SIDE,
+  left: PLAIN_SIDE,
+};
+
+/** Of the nose wings below the eyes: no guide is moved much by it, and a ruler hardly reads it. */
+const NOSE_DOWN = 39;
+
+/** The face that a ruler has read. */
+export function faceOf(readings: Readings): PlannableFace {
+  const { innerCorners, outerCorners, noseWings } = readings.face;
+  const side = (of: Side) => {
+    const out = of === "left" ? 1 : -1;
+    const read = readings[of];
+    const at = (distance: number, height: number) => mm([out * distance, height]);
+    return {
+      endocanthion: at(innerCorners / 2, 0),
+      exocanthion: at(outerCorners / 2, 0),
+      alare: at(noseWings / 2, -NOSE_DOWN),
+      brow: {
+        upper: [
+          at(read.startDistance, read.startHeight),
+          at(read.archDistance, read.archHeight),
+          at(read.tailDistance, read.tailHeight),
+        ],
+        lower: [
+          at(read.startDistance, read.startHeight - read.startThickness),
+          at(read.archDistance, read.archHeight - read.archThickness),
+          at(read.tailDistance, read.tailHeight),
+        ],
+      },
+    };
+  };
+  return { ...eachSide(side), midline: {} };
+}

@@ -1,0 +1,28 @@
+import { mm } from "brow-geometry";
+import type { Wish, WishName } from "brow-geometry/mapping";
+
+/** What a client may wish more or less of, with both names of the wish. */
+export const WISH_PAIRS = {
+  height: { name: "Height", more: "lift", less: "lower" },
+  length: { name: "Length", more: "lengthen", less: "shorten" },
+  thickness: { name: "Thickness", more: "fuller", less: "thinner" },
+  spacing: { name: "Space between", more: "wider-apart", less: "closer" },
+  arch: { name: "Arch", more: "higher-arch", less: "flatter-arch" },
+} as const satisfies Record<string, { name: string; more: WishName; less: WishName }>;
+
+export type WishPair = keyof typeof WISH_PAIRS;
+
+/** Millimetres of each, positive for more. */
+export type Wishes = { readonly [Pair in WishPair]?: number };
+
+export const WISH_NAMES = Object.keys(WISH_PAIRS) as readonly WishPair[];
+
+/** The wishes as the library takes them. */
+export function wishesOf(wishes: Wishes): readonly Wish[] {
+  return WISH_NAMES.flatMap((pair): readonly Wish[] => {
+    const by = wishes[pair] ?? 0;
+    if (by === 0) return [];
+    const { more, less } = WISH_PAIRS[pair];
+    return [{ wish: by > 0 ? more : less, amount: mm(Math.abs(by)), by: "the client" }];
+  });
+}

@@ -1,0 +1,58 @@
+import { say } from "brow-geometry";
+import { cautionsToSay } from "brow-geometry/mapping";
+import { change, shown } from "../appointment/history.js";
+import { Tick } from "../controls/Tick.js";
+import { linesShown } from "../page-state.js";
+import { findings, type Mapped } from "../planning/map.js";
+import { greatestMoves } from "../planning/moves.js";
+import { Verdict } from "./Verdict.js";
+
+/** What matters: the greatest moves, and whether the client agrees. */
+export function MapPanel({ map }: { readonly map: Mapped }) {
+  const { plan } = map;
+  const moves = greatestMoves(plan);
+  const { agreed } = shown.value;
+  return (
+    <>
+      <ol class="moves">
+        {moves.map(({ move }) => (
+          <li key={`${move.side} ${move.dot}`}>{say(move)}</li>
+        ))}
+      </ol>
+      {moves.length === 0 && <p>Nothing to move by half a millimetre or more.</p>}
+      <button
+        type="button"
+        class={agreed ? "agree on" : "agree"}
+        aria-pressed={agreed}
+        onClick={() => change((now) => ({ ...now, agreed: !now.agreed }))}
+      >
+        {agreed ? "✓ Client agreed" : "Client agreed"}
+      </button>
+      {findings.value && <Verdict findings={findings.value} />}
+      <Tick
+        isOn={linesShown.value}
+        onTick={(isOn) => {
+          linesShown.value = isOn;
+        }}
+      >
+        Guides and lengths on the picture
+      </Tick>
+      <details>
+        <summary>Why the dots are where they are</summary>
+        <ul>
+          {plan.reasons.map((reason, index) => (
+            <li key={index}>{say(reason)}</li>
+          ))}
+        </ul>
+      </details>
+      <details>
+        <summary>What to look at twice</summary>
+        <ul>
+          {cautionsToSay(plan).map((caution, index) => (
+            <li key={index}>{say(caution)}</li>
+          ))}
+        </ul>
+      </details>
+    </>
+  );
+}

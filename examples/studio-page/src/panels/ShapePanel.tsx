@@ -1,0 +1,60 @@
+import { ARCH_CONVENTIONS, type Choices, LEADS, TAIL_HEIGHTS } from "brow-geometry";
+import { ENGLISH } from "brow-geometry/words";
+import { withChoices } from "../appointment/appointment.js";
+import { change, shown } from "../appointment/history.js";
+import { Options } from "../controls/Options.js";
+import type { Mapped } from "../planning/map.js";
+import { ThicknessControls } from "./ThicknessControls.js";
+import { WishControls } from "./WishControls.js";
+
+const { terms } = ENGLISH;
+
+/** What the artist may choose, and what the client may wish for. */
+export function ShapePanel({ map }: { readonly map: Mapped }) {
+  const { choices } = shown.value;
+  const choose = (chosen: Partial<Choices>) =>
+    change((now) => withChoices(now, { choices: { ...now.choices, ...chosen } }));
+  const pins = choices.pins ?? [];
+  return (
+    <>
+      <Options
+        title="Which brow leads"
+        options={named(Object.keys(LEADS) as (keyof typeof LEADS)[], {
+          right: "Right",
+          middle: "Both",
+          left: "Left",
+        })}
+        chosen={choices.lead ?? "middle"}
+        onChoose={(lead) => choose({ lead })}
+      />
+      <WishControls map={map} />
+      <ThicknessControls map={map} onChoose={choose} />
+      <Options
+        title="Arch"
+        isList
+        options={named(ARCH_CONVENTIONS, terms.rules)}
+        chosen={choices.arch ?? "natural"}
+        onChoose={(arch) => choose({ arch })}
+      />
+      <Options
+        title="Tail end"
+        isList
+        options={named(Object.keys(TAIL_HEIGHTS) as (keyof typeof TAIL_HEIGHTS)[], terms.tailHeights)}
+        chosen={choices.tailHeight ?? "natural"}
+        onChoose={(tailHeight) => choose({ tailHeight })}
+      />
+      {pins.length > 0 && (
+        <button type="button" onClick={() => choose({ pins: [] })}>
+          Let go of {pins.length === 1 ? "the pinned dot" : `${pins.length} pinned dots`}
+        </button>
+      )}
+    </>
+  );
+}
+
+function named<Name extends string>(
+  names: readonly Name[],
+  words: Readonly<Record<Name, string>>,
+): Readonly<Record<Name, string>> {
+  return Object.fromEntries(names.map((name) => [name, words[name]])) as Record<Name, string>;
+}

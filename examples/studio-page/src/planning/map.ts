@@ -1,0 +1,73 @@
+import { computed } from "@preact/signals";
+import {
+  type BrowPlan,
+  type Choices,
+  type Finding,
+  planBrows,
+  planOnPhoto,
+  type PlanOptions,
+} from "brow-geometry";
+import { type GrantedWish, grantWishes } from "brow-geometry/mapping";
+import { attempt } from "brow-geometry/units";
+import { isMoving, shown } from "../appointment/history.js";
+import { wishesOf } from "../appointment/wishes.js";
+import { faceIn, findingsOn, inputOf, type MapInput } from "./input.js";
+
+/** A plan with all that led to it. */
+export interface Mapped {
+  readonly input: MapInput;
+  /** Those of the artist, and what became of the client's wishes. */
+  readonly choices: Choices;
+  readonly grants: readonly GrantedWish[];
+  readonly findings: readonly Finding[];
+  readonly plan: BrowPlan;
+}
+
+const basis = computed(() => shown.value.map);
+const declared = computed(() => shown.value.declared);
+
+/** Borders that nobody has pulled onto the hair are a guess: nothing is planned from them. */
+export const isTraced = computed(() => {
+  const { value } = basis;
+  return value !== undefined && (value.kind !== "photo" || (value.traced.right && value.traced.left));
+});
+
+/** Kept while only choices change: turning a head to its front takes longer than a plan. */
+const input = computed(() => {
+  const { value } = basis;
+  return value === undefined || !isTraced.value ? undefined : attempt(() => inputOf(value));
+});
+
+/** What speaks against the photo of the map; undefined where there is none, or no scale. */
+export const findings = computed(() => {
+  const { value } = basis;
+  if (value?.kind !== "photo") return undefined;
+  const found = attempt(() => findingsOn(value, declared.value));
+  return found.ok ? found.answer : undefined;
+});
+
+/** The map, or why there is none; a preview while a finger moves. */
+export const map = computed(() => {
+  const { value } = input;
+  if (value === undefined || !value.ok) return value;
+  const { choices, wishes } = shown.value;
+  return attempt((): Mapped => {
+    const asked = { ...choices, declared: declared.value };
+    const granted = grantWishes(faceIn(value.answer), wishesOf(wishes), asked);
+    const against = findings.value ?? [];
+    const plan = planned(value.answer, granted.choices, {
+      findings: against,
+      preview: isMoving.value,
+    });
+    return { input: value.answer, ...granted, findings: against, plan };
+  });
+});
+
+function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
+  return input.kind === "face"
+    ? planBrows(input.face, choices, options)
+    : planOnPhoto(input.photo, input.frame, choices, options);
+}
+
+/** The map where there is one. */
+export const mapped = computed(() => (map.value?.ok === true ? map.value.answer : undefined));

@@ -1,0 +1,109 @@
+import { drawPlan, type Side, type Theme } from "brow-geometry";
+import { nearestDot, placeUnder } from "brow-geometry/drawing";
+import { type Dot, DOTS } from "brow-geometry/landmarks";
+import { ENGLISH } from "brow-geometry/words";
+import { useMemo } from "preact/hooks";
+import { withChoices } from "../appointment/appointment.js";
+import { pictureOf } from "../appointment/basis.js";
+import { isMoving, keep, kept, show, shown } from "../appointment/history.js";
+import { dragged, withPin } from "../planning/drag.js";
+import type { Mapped } from "../planning/map.js";
+import { linesShown, said } from "../page-state.js";
+import { useTheme } from "../look/use-theme.js";
+import { boxAround, boxOf, type Spot } from "./box.js";
+import { FaceSketch } from "./FaceSketch.js";
+import type { Handle } from "./handle.js";
+import { PlanLayer } from "./PlanLayer.js";
+import { type Place, placeOf, spotsOf } from "./place.js";
+import { Stage } from "./Stage.js";
+
+const SIDES: readonly Side[] = ["right", "left"];
+const DOT_NAMES = Object.keys(DOTS) as readonly Dot[];
+
+/** Room around eyes, nose and brows, in millimetres. */
+const MARGINS = { top: 15, side: 9, bottom: 3 };
+/** What an arrow key moves a dot by, in millimetres: what a pencil draws. */
+const STEP = 0.5;
+
+/** The map over the photo, its dots under the finger. */
+export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRest: Mapped }) {
+  const { plan } = map;
+  const place = useMemo(() => placeOf(atRest.plan), [atRest]);
+  const perMm = 1 / (plan.frame?.scale.factor ?? 1);
+  const picture = shown.value.map && pictureOf(shown.value.map);
+  const theme = useTheme();
+  const drawing = useMemo(
+    () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
+    [atRest, picture, theme, linesShown.value],
+  );
+  const box = useMemo(() => boxOf(drawing ?? "") ?? browBox(atRest, place, perMm), [drawing, atRest]);
+
+  const move = (id: string, at: Spot) => {
+    const [side, dot] = id.split(" ") as [Side, Dot];
+    const { pin, isHeld } = dragged(atRest, side, dot, placeUnder(atRest.plan, at));
+    said.value = isHeld ? "It stops here: no brow can have this dot farther out." : "";
+    const { choices } = kept.value;
+    show(withChoices(kept.value, { choices: withPin(choices, pin) }));
+  };
+
+  return (
+    <Stage
+      label="Map of both brows"
+      box={box}
+      picture={picture}
+      {...(drawing !== undefined && { drawing })}
+      handles={handlesOf(map, place)}
+      step={STEP * perMm}
+      pick={(at, reach) => {
+        const near = nearestDot(plan, at, reach);
+        return near && `${near.side} ${near.dot}`;
+      }}
+      onMove={move}
+      onDrop={keep}
+    >
+      {(unit) => (
+        <>
+          {picture === undefined && drawing === undefined && (
+            <FaceSketch face={plan.face} place={place} />
+          )}
+          <PlanLayer plan={plan} place={place} unit={unit} hasArrows={!isMoving.value} />
+        </>
+      )}
+    </Stage>
+  );
+}
+
+/** Guides, midline and lengths, as the library draws them. */
+function linesOf(
+  { plan }: Mapped,
+  picture: { readonly width: number; readonly height: number } | undefined,
+  theme: Theme,
+): string {
+  const size = picture && { width: picture.width, height: picture.height };
+  return drawPlan(plan, { ...(size && { photo: size }), view: "face", legend: false, theme });
+}
+
+function browBox({ plan }: Mapped, place: Place, perMm: number) {
+  const dots = SIDES.flatMap((side) => Object.values(plan.dots[side]).map((dot) => place(dot)));
+  const { top, side, bottom } = MARGINS;
+  const margins = { top: top * perMm, side: side * perMm, bottom: bottom * perMm };
+  return boxAround([...spotsOf(plan.face, place), ...dots], margins);
+}
+
+function handlesOf({ plan, choices }: Mapped, place: Place): readonly Handle[] {
+  const { pins = [] } = choices;
+  return SIDES.flatMap((side) =>
+    DOT_NAMES.map((dot): Handle => {
+      const point = plan.dots[side][dot];
+      const isPinned = pins.some((pin) => pin.side === side && pin.dot === dot);
+      const [across, up] = [Math.abs(point[0]).toFixed(1), point[1].toFixed(1)];
+      const name = `${ENGLISH.terms.sides[side]} ${ENGLISH.terms.dots[dot]}`;
+      return {
+        id: `${side} ${dot}`,
+        label: `${name}, ${across} mm from the midline, ${up} mm up${isPinned ? ", pinned" : ""}`,
+        at: place(point),
+        look: isPinned ? "pinned" : "dot",
+      };
+    }),
+  );
+}

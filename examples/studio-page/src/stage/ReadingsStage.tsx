@@ -1,0 +1,80 @@
+import type { Side } from "brow-geometry";
+import { basisAtHand, withBasis } from "../appointment/appointment.js";
+import type { RulerFace } from "../appointment/basis.js";
+import { keep, kept, show } from "../appointment/history.js";
+import { faceOf, type SideReadings } from "../appointment/readings.js";
+import { boxAround, type Spot } from "./box.js";
+import { FaceSketch } from "./FaceSketch.js";
+import type { Handle } from "./handle.js";
+import { ON_PAPER, pathOf, spotsOf } from "./place.js";
+import { Stage } from "./Stage.js";
+
+const SIDES: readonly Side[] = ["right", "left"];
+const PLACES = { start: "start", arch: "arch", tail: "tail end" } as const;
+type ReadPlace = keyof typeof PLACES;
+const PLACE_NAMES = Object.keys(PLACES) as readonly ReadPlace[];
+
+const MARGINS = { top: 12, side: 8, bottom: 3 };
+/** Half a millimetre: what a ruler shows. */
+const STEP = 0.5;
+
+/** The plain face as the ruler has read it; its dots can be dragged instead of stepped. */
+export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
+  const { readings } = basis;
+  const face = faceOf(readings);
+  // The view holds still while a dot moves.
+  const atRest = basisAtHand(kept.value);
+  const still = atRest?.kind === "ruler" ? faceOf(atRest.readings) : face;
+  const box = boxAround(spotsOf(still, ON_PAPER), MARGINS);
+
+  const move = (id: string, [x, y]: Spot) => {
+    const [side, place] = id.split(" ") as [Side, ReadPlace];
+    const read: Partial<SideReadings> = {
+      [`${place}Distance`]: stepped(Math.abs(x)),
+      [`${place}Height`]: stepped(-y),
+    };
+    const changed = { ...readings, [side]: { ...readings[side], ...read } };
+    show(withBasis(kept.value, { ...basis, readings: changed }));
+  };
+
+  return (
+    <Stage
+      label="Plain face by ruler"
+      box={box}
+      picture={undefined}
+      handles={SIDES.flatMap((side) =>
+        PLACE_NAMES.map((place): Handle => {
+          const [distance, height] = [
+            readings[side][`${place}Distance`],
+            readings[side][`${place}Height`],
+          ];
+          const out = side === "left" ? 1 : -1;
+          return {
+            id: `${side} ${place}`,
+            label: `${side} ${PLACES[place]}, ${distance} mm from the midline, ${height} mm up`,
+            at: [out * distance, -height],
+            look: "border",
+          };
+        }),
+      )}
+      step={STEP}
+      onMove={move}
+      onDrop={keep}
+    >
+      {() => (
+        <>
+          <FaceSketch face={face} place={ON_PAPER} />
+          {SIDES.map((side) => {
+            const { upper, lower = [] } = face[side].brow;
+            const spots = [...upper, ...[...lower].reverse()].map((point) => ON_PAPER(point));
+            return <path key={side} class="border" d={pathOf(spots, true)} />;
+          })}
+        </>
+      )}
+    </Stage>
+  );
+}
+
+function stepped(value: number): number {
+  return Math.round(value / STEP) * STEP;
+}

@@ -1,0 +1,54 @@
+import { computed } from "@preact/signals";
+import { drawResult } from "brow-geometry/drawing";
+import { basisAtHand } from "../appointment/appointment.js";
+import type { Basis } from "../appointment/basis.js";
+import { isMoving, shown } from "../appointment/history.js";
+import { useTheme } from "../look/use-theme.js";
+import { entering, tab } from "../page-state.js";
+import { type Mapped, mapped } from "../planning/map.js";
+import { capturesOf, resultsOf } from "../planning/results.js";
+import { EyesStage } from "./EyesStage.js";
+import { GaugeStage } from "./GaugeStage.js";
+import { PlanStage } from "./PlanStage.js";
+import { ReadingsStage } from "./ReadingsStage.js";
+import { TraceStage } from "./TraceStage.js";
+
+/** The map before a finger took hold: views hold still, and pins are measured, by it. */
+let last: Mapped | undefined;
+const atRest = computed(() => {
+  if (!isMoving.value || last === undefined) last = mapped.value;
+  return last;
+});
+
+/** The picture of what is done on this tab. */
+export function StageArea() {
+  const basis = basisAtHand(shown.value);
+  if (tab.value === "face" && basis !== undefined && basis.kind !== "kept") {
+    return <FaceStage basis={basis} />;
+  }
+  const rest = atRest.value;
+  if (mapped.value === undefined || rest === undefined) {
+    return basis === undefined ? null : <FaceStage basis={basis} />;
+  }
+  if (tab.value === "keep" && resultsOf(rest.plan, shown.value.visits)?.ok === true) {
+    return <ResultPicture map={rest} />;
+  }
+  return <PlanStage map={mapped.value} atRest={rest} />;
+}
+
+function FaceStage({ basis }: { readonly basis: Basis }) {
+  if (basis.kind === "kept") return null;
+  if (basis.kind === "ruler") return <ReadingsStage basis={basis} />;
+  const { picture } = basis;
+  const at = entering.value;
+  if (at === "ruler" && picture) return <GaugeStage shot={basis} picture={picture} />;
+  if (at === "eyes" && picture) return <EyesStage shot={basis} picture={picture} />;
+  return <TraceStage shot={basis} side={at === "left" ? "left" : "right"} />;
+}
+
+/** The map with what came of it, as the library draws both. */
+function ResultPicture({ map }: { readonly map: Mapped }) {
+  const theme = useTheme();
+  const svg = drawResult(map.plan, capturesOf(shown.value.visits), { theme });
+  return <div class="result" dangerouslySetInnerHTML={{ __html: svg }} />;
+}

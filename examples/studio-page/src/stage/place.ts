@@ -1,0 +1,39 @@
+import { type BrowPlan, type Face, mm, outline, type Side, toPhoto } from "brow-geometry";
+import { outlineBorders } from "brow-geometry/proportions";
+import { flatPoint } from "brow-geometry/units";
+import type { Spot } from "./box.js";
+
+/** Where a point of the face is drawn: on the photo, or in millimetres with y down. */
+export type Place = (point: { readonly 0: number; readonly 1: number }) => Spot;
+
+export const AS_IT_IS: Place = ({ 0: x, 1: y }) => [x, y];
+export const ON_PAPER: Place = ({ 0: x, 1: y }) => [x, -y];
+
+/** As the library's own drawings of a plan place it. */
+export function placeOf({ frame }: Pick<BrowPlan, "frame">): Place {
+  if (frame === undefined) return ON_PAPER;
+  return ({ 0: x, 1: y }) => AS_IT_IS(toPhoto(flatPoint<"mm">(x, y), frame));
+}
+
+/** How far a drawn outline may stray from the planned one: less than a pencil is thick. */
+const ERROR = mm(0.05);
+
+/** The outline of a planned brow, as the corners of a closed path. */
+export function outlineSpots(plan: BrowPlan, side: Side, place: Place): readonly Spot[] {
+  const { upper, lower } = outlineBorders(outline(plan.dots[side], plan.choices.shape), ERROR);
+  return [...upper, ...[...lower].reverse()].map(place);
+}
+
+export function pathOf(spots: readonly Spot[], isClosed = false): string {
+  const points = spots.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`);
+  return `M${points.join("L")}${isClosed ? "Z" : ""}`;
+}
+
+/** What of a face a stage has to show: eyes, nose and brows. */
+export function spotsOf(face: Face<"mm"> | Face<"px">, place: Place): readonly Spot[] {
+  return [face.right, face.left].flatMap(({ endocanthion, exocanthion, alare, brow }) =>
+    [endocanthion, exocanthion, alare, ...(brow?.upper ?? [])].flatMap((point) =>
+      point === undefined ? [] : [place(point)],
+    ),
+  );
+}
