@@ -1,11 +1,15 @@
-import { shown, canRedo, canUndo, redo, undo } from "./appointment/history.js";
+import { kept, canRedo, canUndo, redo, undo } from "./appointment/history.js";
 
 /** Where one is, and the way back. */
 export function Header() {
-  const { visit, visits } = shown.value;
+  const { visit, visits } = kept.value;
   const weeks = visit === undefined ? undefined : visits[visit]?.weeks;
   const title =
-    weeks === undefined ? "Brow map" : weeks === 0 ? "Result, fresh" : `Result after ${weeks} weeks`;
+    weeks === undefined
+      ? "Brow map"
+      : weeks === 0
+        ? "Result, fresh"
+        : `Result after ${weeks} weeks`;
   return (
     <header>
       <h1>{title}</h1>

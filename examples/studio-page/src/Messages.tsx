@@ -21,9 +21,6 @@ export function Messages() {
           )}
         </p>
       )}
-      <p id="keys" hidden>
-        Arrow keys move it by half a millimetre, with Shift by a tenth.
-      </p>
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { basisAtHand } from "./appointment/appointment.js";
-import { shown } from "./appointment/history.js";
+import { kept } from "./appointment/history.js";
 import { FacePanel } from "./panels/FacePanel.js";
 import { CheckPanel } from "./panels/CheckPanel.js";
 import { KeepPanel } from "./panels/KeepPanel.js";
@@ -8,7 +8,7 @@ import { NoMapPanel } from "./panels/NoMapPanel.js";
 import { ShapePanel } from "./panels/ShapePanel.js";
 import { StartScreen } from "./panels/StartScreen.js";
 import { type Tab, tab } from "./page-state.js";
-import { type Mapped, mapped } from "./planning/map.js";
+import { atRest, type Mapped } from "./planning/map.js";
 import { Header } from "./Header.js";
 import { Messages } from "./Messages.js";
 import { Sheet } from "./Sheet.js";
@@ -17,7 +17,7 @@ import { TabBar } from "./TabBar.js";
 
 /** The whole page: the picture, what belongs to the tab beneath or beside it, and the sheet to print. */
 export function Page() {
-  const begun = basisAtHand(shown.value) !== undefined;
+  const begun = basisAtHand(kept.value) !== undefined;
   return (
     <>
       <div class="screen">
@@ -27,15 +27,18 @@ export function Page() {
             <main class="work">
               <StageArea />
               <section class="panel" aria-label="What to do">
-                <Panel at={tab.value} map={mapped.value} />
+                <Messages />
+                <Panel at={tab.value} map={atRest.value} />
               </section>
             </main>
             <TabBar />
+            <p id="keys" hidden>
+              Arrow keys move it by half a millimetre, with Shift by a tenth.
+            </p>
           </>
         ) : (
           <StartScreen />
         )}
-        <Messages />
       </div>
       <Sheet />
     </>

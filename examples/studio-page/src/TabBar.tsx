@@ -1,4 +1,4 @@
-import { type Tab, TABS, tab } from "./page-state.js";
+import { said, type Tab, TABS, tab } from "./page-state.js";
 
 const ICONS: Readonly<Record<Tab, string>> = {
   face: "M12 3a7 8 0 0 1 7 8a7 10 0 0 1-14 0a7 8 0 0 1 7-8M8.5 11h2M13.5 11h2M10 16q2 1.4 4 0",
@@ -19,6 +19,7 @@ export function TabBar() {
           aria-current={one === tab.value ? "page" : undefined}
           onClick={() => {
             tab.value = one;
+            said.value = "";
           }}
         >
           <svg viewBox="0 0 24 24" aria-hidden="true">

@@ -1,6 +1,6 @@
 import type { BrowPlan } from "brow-geometry";
 import { drawSheet } from "brow-geometry/drawing";
-import { shown } from "../appointment/history.js";
+import { kept } from "../appointment/history.js";
 import { recordText, today } from "../appointment/record-file.js";
 import { pages } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
@@ -18,7 +18,7 @@ export function printSheet(plan: BrowPlan): void {
 
 /** The record as a file, through the browser's own saving. */
 export function saveRecord(map: Mapped): void {
-  const blob = new Blob([recordText(map, shown.value)], { type: "application/json" });
+  const blob = new Blob([recordText(map, kept.value)], { type: "application/json" });
   const link = document.createElement("a");
   link.href = URL.createObjectURL(blob);
   link.download = `brow-map-${today()}.json`;

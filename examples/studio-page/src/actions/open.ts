@@ -39,7 +39,8 @@ export function openExample(): Promise<void> {
     const shot = await exampleShot();
     start({ ...EMPTY, map: { ...shot, traced: { right: true, left: true } } });
     tab.value = "map";
-    said.value = "A real face without its photo. Here the face finder’s guess stands in for traced hair.";
+    said.value =
+      "A real face without its photo. Here the face finder’s guess stands in for traced hair.";
   });
 }
 
@@ -74,4 +75,3 @@ export function enter(basis: Basis): void {
 export function isByHand({ found }: Shot): boolean {
   return found.source === undefined;
 }
-

@@ -1,5 +1,6 @@
-import { eachSide, mm, type PlannableFace, type Side } from "brow-geometry";
-import type { Sides } from "brow-geometry/units";
+import { eachSide, mm, outline, type PlannableFace, type Side } from "brow-geometry";
+import { completeDots, outlineBorders } from "brow-geometry/proportions";
+import { attempt, type FlatPoint, type Sides } from "brow-geometry/units";
 
 /** What a ruler reads at one brow, in millimetres, by the names that the library has for it. */
 export interface SideReadings {
@@ -45,30 +46,45 @@ export const PLAIN_FACE: Readings = {
 /** Of the nose wings below the eyes: no guide is moved much by it, and a ruler hardly reads it. */
 const NOSE_DOWN = 39;
 
-/** The face that a ruler has read. */
+/** How far drawn borders may stray from the curves through what was read: less than a pencil is thick. */
+const ERROR = mm(0.01);
+
+/**
+ * The face that a ruler has read, its borders drawn through the dots as the library draws them.
+ *
+ * @throws GeometryError where no brow has its dots so
+ */
 export function faceOf(readings: Readings): PlannableFace {
   const { innerCorners, outerCorners, noseWings } = readings.face;
   const side = (of: Side) => {
     const out = of === "left" ? 1 : -1;
-    const read = readings[of];
     const at = (distance: number, height: number) => mm([out * distance, height]);
     return {
       endocanthion: at(innerCorners / 2, 0),
       exocanthion: at(outerCorners / 2, 0),
       alare: at(noseWings / 2, -NOSE_DOWN),
-      brow: {
-        upper: [
-          at(read.startDistance, read.startHeight),
-          at(read.archDistance, read.archHeight),
-          at(read.tailDistance, read.tailHeight),
-        ],
-        lower: [
-          at(read.startDistance, read.startHeight - read.startThickness),
-          at(read.archDistance, read.archHeight - read.archThickness),
-          at(read.tailDistance, read.tailHeight),
-        ],
-      },
+      brow: browOf(readings[of], at),
     };
   };
   return { ...eachSide(side), midline: {} };
+}
+
+function browOf(read: SideReadings, at: (distance: number, height: number) => FlatPoint<"mm">) {
+  const { startThickness, archThickness } = read;
+  const upper = {
+    upperStart: at(read.startDistance, read.startHeight),
+    upperArch: at(read.archDistance, read.archHeight),
+    tailEnd: at(read.tailDistance, read.tailHeight),
+  };
+  const thickness = {
+    start: mm(startThickness),
+    body: mm((startThickness + archThickness) / 2),
+    arch: mm(archThickness),
+  };
+  return outlineBorders(outline(completeDots(upper, thickness)), ERROR);
+}
+
+/** Whether there is a face that reads so. */
+export function isReadable(readings: Readings): boolean {
+  return attempt(() => faceOf(readings)).ok;
 }

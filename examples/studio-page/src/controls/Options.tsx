@@ -19,12 +19,7 @@ export function Options<Name extends string>(props: OptionsProps<Name>) {
       <legend>{title}</legend>
       {(Object.keys(options) as Name[]).map((one) => (
         <label key={one}>
-          <input
-            type="radio"
-            name={name}
-            checked={one === chosen}
-            onChange={() => onChoose(one)}
-          />
+          <input type="radio" name={name} checked={one === chosen} onChange={() => onChoose(one)} />
           <span>{options[one]}</span>
         </label>
       ))}

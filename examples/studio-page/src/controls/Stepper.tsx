@@ -17,11 +17,21 @@ export function Stepper({ name, value, shown, least, most, onStep }: StepperProp
   return (
     <div class="stepper" role="group" aria-label={name}>
       <span class="name">{name}</span>
-      <button type="button" aria-label={`${name}: less`} disabled={value <= least} onClick={to(value - STEP)}>
+      <button
+        type="button"
+        aria-label={`${name}: less`}
+        disabled={value <= least}
+        onClick={to(value - STEP)}
+      >
         −
       </button>
       <output>{shown ?? `${value.toFixed(1)} mm`}</output>
-      <button type="button" aria-label={`${name}: more`} disabled={value >= most} onClick={to(value + STEP)}>
+      <button
+        type="button"
+        aria-label={`${name}: more`}
+        disabled={value >= most}
+        onClick={to(value + STEP)}
+      >
         +
       </button>
     </div>

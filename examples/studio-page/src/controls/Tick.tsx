@@ -10,7 +10,11 @@ interface TickProps {
 export function Tick({ isOn, onTick, children }: TickProps) {
   return (
     <label class="tick">
-      <input type="checkbox" checked={isOn} onChange={(event) => onTick(event.currentTarget.checked)} />
+      <input
+        type="checkbox"
+        checked={isOn}
+        onChange={(event) => onTick(event.currentTarget.checked)}
+      />
       <span>{children}</span>
     </label>
   );

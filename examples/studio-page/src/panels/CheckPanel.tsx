@@ -1,12 +1,12 @@
 import { formatLength, say, workSteps } from "brow-geometry";
 import type { RulerCheck } from "brow-geometry/mapping";
-import { change, shown } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import { Tick } from "../controls/Tick.js";
 import type { Mapped } from "../planning/map.js";
 
 /** The work step by step, each with what a ruler reads where it was done rightly. */
 export function CheckPanel({ map }: { readonly map: Mapped }) {
-  const { ticked } = shown.value;
+  const { ticked } = kept.value;
   const steps = workSteps(map.plan);
   const tick = (step: number, isOn: boolean) =>
     change((now) => ({

@@ -1,6 +1,6 @@
 import { basisAtHand, withBasis, withChoices } from "../appointment/appointment.js";
 import type { Shot } from "../appointment/basis.js";
-import { change, shown } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import { FileButton } from "../controls/FileButton.js";
 import { Options } from "../controls/Options.js";
 import { Tick } from "../controls/Tick.js";
@@ -14,7 +14,7 @@ import { Verdict } from "./Verdict.js";
 
 /** The face that is entered: a photo with its borders and scale, or readings. */
 export function FacePanel() {
-  const basis = basisAtHand(shown.value);
+  const basis = basisAtHand(kept.value);
   switch (basis?.kind) {
     case "photo":
       return <ShotPanel shot={basis} />;
@@ -30,7 +30,7 @@ export function FacePanel() {
 function ShotPanel({ shot }: { readonly shot: Shot }) {
   const { traced, picture } = shot;
   const at = entering.value;
-  const { declared, visit } = shown.value;
+  const { declared, visit } = kept.value;
   return (
     <>
       {visit === undefined && findings.value && <Verdict findings={findings.value} />}

@@ -1,17 +1,18 @@
 import { say } from "brow-geometry";
 import { cautionsToSay } from "brow-geometry/mapping";
-import { change, shown } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import { Tick } from "../controls/Tick.js";
 import { linesShown } from "../page-state.js";
 import { findings, type Mapped } from "../planning/map.js";
 import { greatestMoves } from "../planning/moves.js";
+import { Lengths } from "./Lengths.js";
 import { Verdict } from "./Verdict.js";
 
 /** What matters: the greatest moves, and whether the client agrees. */
 export function MapPanel({ map }: { readonly map: Mapped }) {
   const { plan } = map;
   const moves = greatestMoves(plan);
-  const { agreed } = shown.value;
+  const { agreed } = kept.value;
   return (
     <>
       <ol class="moves">
@@ -37,6 +38,7 @@ export function MapPanel({ map }: { readonly map: Mapped }) {
       >
         Guides and lengths on the picture
       </Tick>
+      <Lengths plan={plan} />
       <details>
         <summary>Why the dots are where they are</summary>
         <ul>

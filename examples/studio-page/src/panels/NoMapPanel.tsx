@@ -1,5 +1,5 @@
 import { basisAtHand } from "../appointment/appointment.js";
-import { shown } from "../appointment/history.js";
+import { kept } from "../appointment/history.js";
 import { changeToRuler } from "../actions/enter.js";
 import { entering, tab } from "../page-state.js";
 import { map } from "../planning/map.js";
@@ -7,7 +7,7 @@ import { map } from "../planning/map.js";
 /** Why there is no map, and what leads to one. */
 export function NoMapPanel() {
   const { value } = map;
-  const basis = basisAtHand(shown.value);
+  const basis = basisAtHand(kept.value);
   if (value === undefined || value.ok) {
     return (
       <>

@@ -1,14 +1,18 @@
 import type { Side } from "brow-geometry";
-import { MEASURES } from "brow-geometry/landmarks";
 import { ENGLISH } from "brow-geometry/words";
 import { withBasis } from "../appointment/appointment.js";
 import type { RulerFace } from "../appointment/basis.js";
 import { change } from "../appointment/history.js";
-import type { FaceReadings, Readings, SideReadings } from "../appointment/readings.js";
+import {
+  type FaceReadings,
+  isReadable,
+  type Readings,
+  type SideReadings,
+} from "../appointment/readings.js";
 import { Options } from "../controls/Options.js";
 import { Stepper } from "../controls/Stepper.js";
 import { finishReadings } from "../actions/enter.js";
-import { entering } from "../page-state.js";
+import { entering, said } from "../page-state.js";
 
 const BETWEEN: Readonly<Record<keyof FaceReadings, string>> = {
   innerCorners: "Inner eye corners apart",
@@ -20,8 +24,10 @@ const BETWEEN: Readonly<Record<keyof FaceReadings, string>> = {
 export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
   const { readings } = basis;
   const side: Side = entering.value === "left" ? "left" : "right";
-  const keepReadings = (next: Readings) =>
-    change((now) => withBasis(now, { ...basis, readings: next }));
+  const keepReadings = (next: Readings) => {
+    if (isReadable(next)) change((now) => withBasis(now, { ...basis, readings: next }));
+    else said.value = "No brow has its dots so.";
+  };
   return (
     <>
       <p>Lay a ruler on the skin, the client upright. Step or drag each dot to what you read.</p>
@@ -38,7 +44,7 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
           key={name}
           name={capital(ENGLISH.terms.measures[name])}
           value={readings[side][name]}
-          least={name in MEASURES && name.endsWith("Thickness") ? 1 : 0}
+          least={name.endsWith("Thickness") ? 1 : 0}
           most={80}
           onStep={(value) =>
             keepReadings({ ...readings, [side]: { ...readings[side], [name]: value } })
@@ -52,7 +58,9 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
           value={readings.face[name]}
           least={10}
           most={130}
-          onStep={(value) => keepReadings({ ...readings, face: { ...readings.face, [name]: value } })}
+          onStep={(value) =>
+            keepReadings({ ...readings, face: { ...readings.face, [name]: value } })
+          }
         />
       ))}
       <button type="button" class="main" onClick={finishReadings}>

@@ -1,7 +1,7 @@
-import { ARCH_CONVENTIONS, type Choices, LEADS, TAIL_HEIGHTS } from "brow-geometry";
+import { ARCH_CONVENTIONS, type Choices, type Lead, TAIL_HEIGHTS } from "brow-geometry";
 import { ENGLISH } from "brow-geometry/words";
 import { withChoices } from "../appointment/appointment.js";
-import { change, shown } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import { Options } from "../controls/Options.js";
 import type { Mapped } from "../planning/map.js";
 import { ThicknessControls } from "./ThicknessControls.js";
@@ -11,7 +11,7 @@ const { terms } = ENGLISH;
 
 /** What the artist may choose, and what the client may wish for. */
 export function ShapePanel({ map }: { readonly map: Mapped }) {
-  const { choices } = shown.value;
+  const { choices } = kept.value;
   const choose = (chosen: Partial<Choices>) =>
     change((now) => withChoices(now, { choices: { ...now.choices, ...chosen } }));
   const pins = choices.pins ?? [];
@@ -19,11 +19,7 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
     <>
       <Options
         title="Which brow leads"
-        options={named(Object.keys(LEADS) as (keyof typeof LEADS)[], {
-          right: "Right",
-          middle: "Both",
-          left: "Left",
-        })}
+        options={{ right: "Right", middle: "Both", left: "Left" } satisfies Record<Lead, string>}
         chosen={choices.lead ?? "middle"}
         onChoose={(lead) => choose({ lead })}
       />
@@ -39,7 +35,10 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
       <Options
         title="Tail end"
         isList
-        options={named(Object.keys(TAIL_HEIGHTS) as (keyof typeof TAIL_HEIGHTS)[], terms.tailHeights)}
+        options={named(
+          Object.keys(TAIL_HEIGHTS) as (keyof typeof TAIL_HEIGHTS)[],
+          terms.tailHeights,
+        )}
         chosen={choices.tailHeight ?? "natural"}
         onChoose={(tailHeight) => choose({ tailHeight })}
       />

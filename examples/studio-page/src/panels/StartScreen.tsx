@@ -1,5 +1,6 @@
 import { FileButton } from "../controls/FileButton.js";
 import { openExample, openPhoto, openPlainFace, openRecord } from "../actions/open.js";
+import { Messages } from "../Messages.js";
 import { Cautions } from "./Cautions.js";
 
 /** What somebody sees who has not begun. */
@@ -8,10 +9,12 @@ export function StartScreen() {
     <main class="start">
       <h1>Brow map</h1>
       <p class="lead">
-        Two outlines over your client’s photo, and what to move by half millimetres. You decide;
-        the ruler has the last word.
+        Two outlines over your client’s photo, and what to move by half millimetres. You decide; the
+        ruler has the last word.
       </p>
-      <p class="private">Nothing leaves this device: no account, no upload, no network once loaded.</p>
+      <p class="private">
+        Nothing leaves this device: no account, no upload, no network once loaded.
+      </p>
       <div class="ways">
         <FileButton name="Take a photo" accept="image/*" isCamera isMain onFile={openPhoto} />
         <FileButton name="Open a photo" accept="image/*" onFile={openPhoto} />
@@ -23,6 +26,7 @@ export function StartScreen() {
           Look at an example
         </button>
       </div>
+      <Messages />
       <Cautions />
     </main>
   );

@@ -1,7 +1,7 @@
 import { type Choices, mm } from "brow-geometry";
 import { Options } from "../controls/Options.js";
 import { Stepper } from "../controls/Stepper.js";
-import { shown } from "../appointment/history.js";
+import { kept } from "../appointment/history.js";
 import type { Mapped } from "../planning/map.js";
 
 const STATIONS = { start: "Thick at the start", body: "At the body", arch: "At the arch" } as const;
@@ -15,7 +15,7 @@ interface ThicknessProps {
 
 /** How thick the brow is: as it grows, or as the artist says. */
 export function ThicknessControls({ map, onChoose }: ThicknessProps) {
-  const { thickness, ...others } = shown.value.choices;
+  const { thickness, ...others } = kept.value.choices;
   const planned = (station: Station) => map.plan.measures.right[`${station}Thickness`]?.value ?? 7;
   const own = (station: Station) => thickness?.[station] ?? halves(planned(station));
   return (
@@ -26,7 +26,13 @@ export function ThicknessControls({ map, onChoose }: ThicknessProps) {
         chosen={thickness === undefined ? "grows" : "own"}
         onChoose={(to) =>
           to === "own"
-            ? onChoose({ thickness: { start: mm(own("start")), body: mm(own("body")), arch: mm(own("arch")) } })
+            ? onChoose({
+                thickness: {
+                  start: mm(own("start")),
+                  body: mm(own("body")),
+                  arch: mm(own("arch")),
+                },
+              })
             : onChoose(others)
         }
       />

@@ -1,6 +1,6 @@
 import { say } from "brow-geometry";
 import { STAGES } from "brow-geometry/mapping";
-import { shown } from "../appointment/history.js";
+import { kept } from "../appointment/history.js";
 import { FileButton } from "../controls/FileButton.js";
 import { Options } from "../controls/Options.js";
 import { addPhotoVisit, addRulerVisit } from "../actions/visits.js";
@@ -12,7 +12,7 @@ const WEEKS = { "0": "Fresh", "2": "2 weeks", "6": "6 weeks", "52": "A year" } a
 
 /** The brows as they came out, fresh and healed, held against the map. */
 export function VisitsPanel({ map }: { readonly map: Mapped }) {
-  const results = resultsOf(map.plan, shown.value.visits);
+  const results = resultsOf(map.plan, kept.value.visits);
   return (
     <fieldset>
       <legend>Compare with what came of it</legend>
@@ -30,7 +30,9 @@ export function VisitsPanel({ map }: { readonly map: Mapped }) {
           By ruler
         </button>
       </div>
-      {results?.ok === false && <p role="alert">Cannot be compared: {results.refusal.detail.need}.</p>}
+      {results?.ok === false && (
+        <p role="alert">Cannot be compared: {results.refusal.detail.need}.</p>
+      )}
       {results?.ok === true &&
         results.answer.results.map(({ name, weeks, notes, touchUps }) => (
           <section key={name}>

@@ -1,14 +1,14 @@
 import { say } from "brow-geometry";
 import { ENGLISH } from "brow-geometry/words";
 import { withChoices } from "../appointment/appointment.js";
-import { change, shown } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import { WISH_NAMES, WISH_PAIRS, type WishPair } from "../appointment/wishes.js";
 import { Stepper } from "../controls/Stepper.js";
 import type { Mapped } from "../planning/map.js";
 
 /** What the client would like to be otherwise, by half millimetres, and how much of it the face lets her have. */
 export function WishControls({ map }: { readonly map: Mapped }) {
-  const { wishes } = shown.value;
+  const { wishes } = kept.value;
   return (
     <fieldset>
       <legend>Wishes</legend>

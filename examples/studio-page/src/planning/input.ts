@@ -48,9 +48,7 @@ function scaleOf(face: Face<"px">, gauge: Gauge): Scale {
 
 /** The face in millimetres. */
 export function faceIn(input: MapInput): PlannableFace {
-  return input.kind === "face"
-    ? input.face
-    : requirePlannable(toFace(input.photo, input.frame));
+  return input.kind === "face" ? input.face : requirePlannable(toFace(input.photo, input.frame));
 }
 
 /** What speaks against a photo. */

@@ -7,7 +7,12 @@ import {
   planOnPhoto,
   type PlanOptions,
 } from "brow-geometry";
-import { type GrantedWish, grantWishes } from "brow-geometry/mapping";
+import {
+  type GrantedWish,
+  type GrantedWishes,
+  grantWishes,
+  type Wish,
+} from "brow-geometry/mapping";
 import { attempt } from "brow-geometry/units";
 import { isMoving, shown } from "../appointment/history.js";
 import { wishesOf } from "../appointment/wishes.js";
@@ -29,7 +34,9 @@ const declared = computed(() => shown.value.declared);
 /** Borders that nobody has pulled onto the hair are a guess: nothing is planned from them. */
 export const isTraced = computed(() => {
   const { value } = basis;
-  return value !== undefined && (value.kind !== "photo" || (value.traced.right && value.traced.left));
+  return (
+    value !== undefined && (value.kind !== "photo" || (value.traced.right && value.traced.left))
+  );
 });
 
 /** Kept while only choices change: turning a head to its front takes longer than a plan. */
@@ -52,8 +59,11 @@ export const map = computed(() => {
   if (value === undefined || !value.ok) return value;
   const { choices, wishes } = shown.value;
   return attempt((): Mapped => {
-    const asked = { ...choices, declared: declared.value };
-    const granted = grantWishes(faceIn(value.answer), wishesOf(wishes), asked);
+    const granted = grantedBy(
+      value.answer,
+      { ...choices, declared: declared.value },
+      wishesOf(wishes),
+    );
     const against = findings.value ?? [];
     const plan = planned(value.answer, granted.choices, {
       findings: against,
@@ -63,6 +73,13 @@ export const map = computed(() => {
   });
 });
 
+/** The artist's choices, and with them as much of the client's wishes as the face allows. */
+function grantedBy(input: MapInput, choices: Choices, wishes: readonly Wish[]): GrantedWishes {
+  return wishes.length === 0
+    ? { choices, grants: [] }
+    : grantWishes(faceIn(input), wishes, choices);
+}
+
 function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
   return input.kind === "face"
     ? planBrows(input.face, choices, options)
@@ -71,3 +88,11 @@ function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowP
 
 /** The map where there is one. */
 export const mapped = computed(() => (map.value?.ok === true ? map.value.answer : undefined));
+
+/** The map before a finger took hold: views hold still, and dots are dragged, by it. */
+export const atRest = computed((): Mapped | undefined => {
+  if (!isMoving.value) lastAtRest = mapped.value;
+  return lastAtRest;
+});
+
+let lastAtRest: Mapped | undefined;

@@ -1,7 +1,9 @@
-import type { Face } from "brow-geometry";
-import type { Polyline } from "brow-geometry/units";
+import type { Face, Side } from "brow-geometry";
+import { useId } from "preact/hooks";
 import type { Spot } from "./box.js";
-import { pathOf, type Place } from "./place.js";
+import type { Place } from "./place.js";
+
+const SIDES: readonly Side[] = ["right", "left"];
 
 interface SketchProps {
   readonly face: Face<"mm"> | Face<"px">;
@@ -10,33 +12,53 @@ interface SketchProps {
 
 /** Eyes and nose in thin lines, where there is no photo to see them on. */
 export function FaceSketch({ face, place }: SketchProps) {
+  const id = useId();
   return (
     <g class="sketch" aria-hidden="true">
-      {[face.right, face.left].map((side) => {
-        const { endocanthion: inner, exocanthion: outer, alare } = side;
-        if (inner === undefined || outer === undefined) return null;
-        const [from, to] = [place(inner), place(outer)];
+      {SIDES.map((side) => {
+        const { endocanthion, exocanthion, alare, upperLid, lowerLid, pupil } = face[side];
+        if (endocanthion === undefined || exocanthion === undefined) return null;
+        const [inner, outer] = [place(endocanthion), place(exocanthion)];
+        const upper = upperLid?.map((point) => place(point)) ?? lid(inner, outer, 0.2);
+        const lower = lowerLid?.map((point) => place(point)) ?? lid(inner, outer, -0.1);
+        const eye = `${curveOf(upper)}L${curveOf([...lower].reverse()).slice(1)}Z`;
         return (
-          <>
-            <path d={side.upperLid ? lidOf(side.upperLid, place) : lens(from, to, 0.34)} />
-            <path d={side.lowerLid ? lidOf(side.lowerLid, place) : lens(from, to, -0.16)} />
-            <circle {...irisOf(side.pupil && place(side.pupil), from, to)} />
-            {alare && <path d={wing(place(alare), from, to)} />}
-          </>
+          <g key={side}>
+            <clipPath id={`${id}${side}`}>
+              <path d={eye} />
+            </clipPath>
+            <circle
+              clip-path={`url(#${id}${side})`}
+              {...irisOf(pupil && place(pupil), inner, outer)}
+            />
+            <path d={eye} />
+            {alare && <path d={wing(place(alare), inner, outer)} />}
+          </g>
         );
       })}
     </g>
   );
 }
 
-function lidOf(lid: Polyline<"mm"> | Polyline<"px">, place: Place): string {
-  return pathOf(lid.map((point) => place(point)));
+/** A lid from corner to corner, which rises by a share of the eye's width. */
+function lid([x, y]: Spot, [toX, toY]: Spot, share: number): readonly Spot[] {
+  const rise = share * Math.hypot(toX - x, toY - y);
+  return [0, 0.25, 0.5, 0.75, 1].map((at): Spot => [
+    x + at * (toX - x),
+    y + at * (toY - y) - 4 * at * (1 - at) * rise,
+  ]);
 }
 
-/** A lid from corner to corner, that rises by a share of the eye's width. */
-function lens([x, y]: Spot, [toX, toY]: Spot, share: number): string {
-  const rise = 2 * share * Math.hypot(toX - x, toY - y) * 0.6;
-  return `M${x} ${y}Q${(x + toX) / 2} ${(y + toY) / 2 - rise} ${toX} ${toY}`;
+/** A smooth line through the middles of a polyline's legs. */
+function curveOf(spots: readonly Spot[]): string {
+  const legs = spots.slice(1, -1).map(([x, y], index): string => {
+    const [nextX, nextY] = spots[index + 2] ?? [x, y];
+    const isLast = index === spots.length - 3;
+    return isLast
+      ? `Q${x} ${y} ${nextX} ${nextY}`
+      : `Q${x} ${y} ${(x + nextX) / 2} ${(y + nextY) / 2}`;
+  });
+  return `M${spots[0]?.join(" ") ?? "0 0"}${legs.join("")}`;
 }
 
 function irisOf(pupil: Spot | undefined, [x, y]: Spot, [toX, toY]: Spot) {

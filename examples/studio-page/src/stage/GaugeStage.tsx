@@ -12,7 +12,8 @@ import { firstMark } from "./first-mark.js";
 export function GaugeStage({ shot, picture }: { readonly shot: Shot; readonly picture: Picture }) {
   const { gauge } = shot;
   const box = { x: 0, y: 0, width: picture.width, height: picture.height };
-  const marks = gauge.kind === "ruler" ? [gauge.from, gauge.to] : firstMark.value ? [firstMark.value] : [];
+  const marks =
+    gauge.kind === "ruler" ? [gauge.from, gauge.to] : firstMark.value ? [firstMark.value] : [];
 
   const tap = ([x, y]: Spot) => {
     const at = flatPoint<"px">(x, y);
@@ -48,7 +49,9 @@ export function GaugeStage({ shot, picture }: { readonly shot: Shot; readonly pi
       onDrop={keep}
       onTap={tap}
     >
-      {() => <path class="ruler" d={marks.length < 2 ? "" : pathOf(marks.map(([x, y]) => [x, y]))} />}
+      {() => (
+        <path class="ruler" d={marks.length < 2 ? "" : pathOf(marks.map(([x, y]) => [x, y]))} />
+      )}
     </Stage>
   );
 }

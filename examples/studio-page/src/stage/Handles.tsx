@@ -19,7 +19,7 @@ export function Handles({ handles, unit, onKey }: HandlesProps) {
           class={`handle ${handle.look}`}
           data-handle={handle.id}
           transform={`translate(${handle.at[0]} ${handle.at[1]}) scale(${unit})`}
-          tabIndex={0}
+          tabindex={0}
           role="button"
           aria-label={handle.label}
           aria-describedby="keys"

@@ -19,9 +19,15 @@ export function PlanLayer({ plan, place, unit, hasArrows }: PlanLayerProps) {
       {SIDES.map((side) => (
         <path key={side} class="hair" d={hairOf(plan, side, place)} />
       ))}
-      {SIDES.map((side) => (
-        <path key={side} class="planned" d={pathOf(outlineSpots(plan, side, place), true)} />
-      ))}
+      {SIDES.map((side) => {
+        const outline = pathOf(outlineSpots(plan, side, place), true);
+        return (
+          <g key={side}>
+            <path class="edge" d={outline} />
+            <path class="planned" d={outline} />
+          </g>
+        );
+      })}
       {hasArrows &&
         greatestMoves(plan).map((arrow, index) => (
           <ArrowMark key={index} arrow={arrow} number={index + 1} place={place} unit={unit} />
@@ -54,6 +60,7 @@ function ArrowMark({ arrow, number, place, unit }: ArrowProps) {
   const [x, y] = [to[0], to[1] + (isLower ? AWAY : -AWAY) * unit];
   return (
     <g class="arrow" aria-hidden="true">
+      <path class="edge" d={pathOf([from, to])} />
       <path d={pathOf([from, to])} />
       <path
         class="head"

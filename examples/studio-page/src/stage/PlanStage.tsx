@@ -1,4 +1,4 @@
-import { drawPlan, type Side, type Theme } from "brow-geometry";
+import { drawPlan, type Pin, type Side, type Theme } from "brow-geometry";
 import { nearestDot, placeUnder } from "brow-geometry/drawing";
 import { type Dot, DOTS } from "brow-geometry/landmarks";
 import { ENGLISH } from "brow-geometry/words";
@@ -6,8 +6,8 @@ import { useMemo } from "preact/hooks";
 import { withChoices } from "../appointment/appointment.js";
 import { pictureOf } from "../appointment/basis.js";
 import { isMoving, keep, kept, show, shown } from "../appointment/history.js";
-import { dragged, withPin } from "../planning/drag.js";
-import type { Mapped } from "../planning/map.js";
+import { nearestPin, withPin } from "../planning/drag.js";
+import { type Mapped, mapped } from "../planning/map.js";
 import { linesShown, said } from "../page-state.js";
 import { useTheme } from "../look/use-theme.js";
 import { boxAround, boxOf, type Spot } from "./box.js";
@@ -21,7 +21,7 @@ const SIDES: readonly Side[] = ["right", "left"];
 const DOT_NAMES = Object.keys(DOTS) as readonly Dot[];
 
 /** Room around eyes, nose and brows, in millimetres. */
-const MARGINS = { top: 15, side: 9, bottom: 3 };
+const MARGINS = { top: 14, side: 9, bottom: 6 };
 /** What an arrow key moves a dot by, in millimetres: what a pencil draws. */
 const STEP = 0.5;
 
@@ -36,14 +36,19 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
     () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
     [atRest, picture, theme, linesShown.value],
   );
-  const box = useMemo(() => boxOf(drawing ?? "") ?? browBox(atRest, place, perMm), [drawing, atRest]);
+  const box = useMemo(
+    () => boxOf(drawing ?? "") ?? browBox(atRest, place, perMm),
+    [drawing, atRest],
+  );
 
   const move = (id: string, at: Spot) => {
     const [side, dot] = id.split(" ") as [Side, Dot];
-    const { pin, isHeld } = dragged(atRest, side, dot, placeUnder(atRest.plan, at));
+    const asked = { side, dot, at: placeUnder(atRest.plan, at), by: "the artist" };
+    pin(asked);
+    // No brow can have the dot where the finger is: it stops as near as one can.
+    const isHeld = mapped.value === undefined;
+    if (isHeld) pin(nearestPin(atRest, asked));
     said.value = isHeld ? "It stops here: no brow can have this dot farther out." : "";
-    const { choices } = kept.value;
-    show(withChoices(kept.value, { choices: withPin(choices, pin) }));
   };
 
   return (
@@ -71,6 +76,11 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
       )}
     </Stage>
   );
+}
+
+/** Shows the map with one more pin. */
+function pin(asked: Pin): void {
+  show(withChoices(kept.value, { choices: withPin(kept.value.choices, asked) }));
 }
 
 /** Guides, midline and lengths, as the library draws them. */

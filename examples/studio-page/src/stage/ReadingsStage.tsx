@@ -2,7 +2,7 @@ import type { Side } from "brow-geometry";
 import { basisAtHand, withBasis } from "../appointment/appointment.js";
 import type { RulerFace } from "../appointment/basis.js";
 import { keep, kept, show } from "../appointment/history.js";
-import { faceOf, type SideReadings } from "../appointment/readings.js";
+import { faceOf, isReadable, type SideReadings } from "../appointment/readings.js";
 import { boxAround, type Spot } from "./box.js";
 import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
@@ -34,7 +34,8 @@ export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
       [`${place}Height`]: stepped(-y),
     };
     const changed = { ...readings, [side]: { ...readings[side], ...read } };
-    show(withBasis(kept.value, { ...basis, readings: changed }));
+    // Where no brow has its dots so, they stop.
+    if (isReadable(changed)) show(withBasis(kept.value, { ...basis, readings: changed }));
   };
 
   return (

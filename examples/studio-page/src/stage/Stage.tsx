@@ -48,7 +48,8 @@ export function Stage(props: StageProps) {
   const press = (event: PointerEvent) => {
     const at = spotOf(event);
     const reach = REACH * unit;
-    const id = props.pick === undefined ? nearestHandle(handles, at, reach)?.id : props.pick(at, reach);
+    const id =
+      props.pick === undefined ? nearestHandle(handles, at, reach)?.id : props.pick(at, reach);
     const handle = handles.find((one) => one.id === id);
     if (handle === undefined) {
       props.onTap?.(at);

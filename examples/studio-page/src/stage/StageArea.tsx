@@ -1,24 +1,16 @@
-import { computed } from "@preact/signals";
 import { drawResult } from "brow-geometry/drawing";
 import { basisAtHand } from "../appointment/appointment.js";
 import type { Basis } from "../appointment/basis.js";
-import { isMoving, shown } from "../appointment/history.js";
+import { shown } from "../appointment/history.js";
 import { useTheme } from "../look/use-theme.js";
 import { entering, tab } from "../page-state.js";
-import { type Mapped, mapped } from "../planning/map.js";
+import { atRest, type Mapped, mapped } from "../planning/map.js";
 import { capturesOf, resultsOf } from "../planning/results.js";
 import { EyesStage } from "./EyesStage.js";
 import { GaugeStage } from "./GaugeStage.js";
 import { PlanStage } from "./PlanStage.js";
 import { ReadingsStage } from "./ReadingsStage.js";
 import { TraceStage } from "./TraceStage.js";
-
-/** The map before a finger took hold: views hold still, and pins are measured, by it. */
-let last: Mapped | undefined;
-const atRest = computed(() => {
-  if (!isMoving.value || last === undefined) last = mapped.value;
-  return last;
-});
 
 /** The picture of what is done on this tab. */
 export function StageArea() {

@@ -29,8 +29,7 @@ export function viewBox({ x, y, width, height }: Box): string {
 
 /** The box that a drawing of the library shows. */
 export function boxOf(svg: string): Box | undefined {
-  const [x, y, width, height] =
-    /viewBox="([^"]+)"/.exec(svg)?.[1]?.split(" ").map(Number) ?? [];
+  const [x, y, width, height] = /viewBox="([^"]+)"/.exec(svg)?.[1]?.split(" ").map(Number) ?? [];
   if (x === undefined || y === undefined || width === undefined || height === undefined) {
     return undefined;
   }

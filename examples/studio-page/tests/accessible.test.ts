@@ -1,0 +1,52 @@
+import assert from "node:assert/strict";
+import { describe, it } from "node:test";
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { DESK, goTo, PHONE, studio } from "./support/studio.js";
+
+const { open } = studio();
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const { violations: found } = await page.evaluate(() => window.axe.run());
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+}
+
+declare global {
+  interface Window {
+    readonly axe: typeof axe;
+  }
+}
+
+describe("for everybody", () => {
+  for (const [size, viewport] of Object.entries({ phone: PHONE, desk: DESK })) {
+    for (const colorScheme of ["light", "dark"] as const) {
+      it(`nothing is found by axe: ${size}, ${colorScheme}`, async () => {
+        const page = await open({ ...viewport, colorScheme, reducedMotion: "reduce" });
+        assert.deepEqual(await violations(page), []);
+        await page.getByRole("button", { name: "Look at an example" }).click();
+        for (const tab of ["Map", "Face", "Shape", "Check", "Keep"]) {
+          await goTo(page, tab);
+          assert.deepEqual(await violations(page), [], tab);
+        }
+        await page.context().close();
+      });
+    }
+  }
+
+  it("whatever is tapped is at least 44 pixels high and wide", async () => {
+    const page = await open();
+    await page.getByRole("button", { name: "Look at an example" }).click();
+    for (const tab of ["Map", "Face", "Shape", "Check", "Keep"]) {
+      await goTo(page, tab);
+      const small = await page.locator("button, label, summary").evaluateAll((all) =>
+        all
+          .map((one) => ({ box: one.getBoundingClientRect(), text: one.textContent }))
+          .filter(({ box }) => box.width > 0 && (box.width < 44 || box.height < 44))
+          .map(({ text }) => text),
+      );
+      assert.deepEqual(small, [], tab);
+    }
+    await page.context().close();
+  });
+});
