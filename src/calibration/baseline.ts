@@ -11,13 +11,8 @@ export interface SeenWidth {
 const LEAST_UNCERTAINTIES = 5;
 
 /** Refuses a stretch of the photo too short, for its uncertainty, to carry a scale. */
-export function requireBaseline(
-  where: string,
-  field: string,
-  value: unknown,
-  stretch: Measured,
-): void {
+export function requireBaseline(field: string, value: unknown, stretch: Measured): void {
   if (stretch.value > 0 && stretch.value >= LEAST_UNCERTAINTIES * stretch.u) return;
   const need = `a stretch over ${LEAST_UNCERTAINTIES} times its uncertainty`;
-  refuse("ill-conditioned", where, field, value, need);
+  refuse("ill-conditioned", field, value, need);
 }

@@ -37,21 +37,20 @@ import {
  * ```
  */
 export function combineScales(scales: readonly Scale[]): Scale {
-  const where = "combineScales";
-  return refusingAs(where, () => {
+  return refusingAs("combineScales", () => {
     const [only] = scales;
-    if (only === undefined) refuse("wrong-count", where, "scales", scales, "at least one scale");
+    if (only === undefined) refuse("wrong-count", "scales", scales, "at least one scale");
     const factors = scales.map(({ factor, u }, index) => {
-      requirePositive(where, `scales[${index}].factor`, factor);
+      requirePositive(`scales[${index}].factor`, factor);
       return measured(factor, u);
     });
-    requireIndependent(where, scales);
+    requireIndependent(scales);
     if (scales.length === 1) return only;
     const mean = averageOf(factors);
     const spread = factors.reduce((sum, { value, u }) => sum + square(value - mean.value, u), 0);
     if (!Number.isFinite(spread)) {
       const given = scales.map(({ factor }) => factor);
-      refuse("inconsistent", where, "scales", given, "scales without uncertainty that are equal");
+      refuse("inconsistent", "scales", given, "scales without uncertainty that are equal");
     }
     const others = scales.length - 1;
     const disagree = spread > chiSquareQuantile(AGREEMENT, others);
@@ -101,12 +100,12 @@ function disagreement(scales: readonly Scale[]): Note<ScaleNoteCode> {
   });
 }
 
-function requireIndependent(where: string, scales: readonly Scale[]): void {
+function requireIndependent(scales: readonly Scale[]): void {
   const average = scales.filter(({ notes }) =>
     notes.some(({ code }) => code === "population-average"),
   );
   if (average.length < 2) return;
   const field = "scales";
   const need = "at most one: its spread is the same in all of them";
-  refuse("inconsistent", where, field, `${average.length} scales from the population's iris`, need);
+  refuse("inconsistent", field, `${average.length} scales from the population's iris`, need);
 }

@@ -78,29 +78,31 @@ export interface RulerFit {
  * ```
  */
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
-  const where = "fitRuler";
-  requireMarks(where, marks);
-  const edge = refusingAs(where, () => fitLine(marks.map(({ at }) => at)));
-  const places = marks.map(({ at, reading }) => ({
-    reading,
-    along: distanceAlongLine(at, edge.line),
-  }));
-  const placement = options.placement ?? BY_HAND * Math.abs(usualSlope(places));
-  requirePositive(where, "placement", placement);
-  const model = simplestModel(places, placement);
-  const { curve, middle } = model;
-  const slope = polynomialAt(curve, middle, 1);
-  const slopeU = placement * model.widening * Math.hypot(...polynomialWeights(curve, middle, 1));
-  const seen = measured<number>(Math.abs(slope), slopeU);
-  requireBaseline(where, "marks", marks, seen);
-  const millimetre = measured<number>(1, recession(model) / seen.value);
-  return {
-    scale: scaleOfKnown(where, "ruler", millimetre, seen, options.depth, modelNotes(model, places)),
-    zero: pointOnLine(edge.line, length(polynomialAt(curve, 0))),
-    residuals: places.map((place) => length(readingExcess(place, curve))),
-    offsets: edge.residuals,
-    ...(model.rejected === undefined ? {} : { rejected: model.rejected }),
-  };
+  return refusingAs("fitRuler", () => {
+    const where = "fitRuler";
+    requireMarks(marks);
+    const edge = refusingAs(where, () => fitLine(marks.map(({ at }) => at)));
+    const places = marks.map(({ at, reading }) => ({
+      reading,
+      along: distanceAlongLine(at, edge.line),
+    }));
+    const placement = options.placement ?? BY_HAND * Math.abs(usualSlope(places));
+    requirePositive("placement", placement);
+    const model = simplestModel(places, placement);
+    const { curve, middle } = model;
+    const slope = polynomialAt(curve, middle, 1);
+    const slopeU = placement * model.widening * Math.hypot(...polynomialWeights(curve, middle, 1));
+    const seen = measured<number>(Math.abs(slope), slopeU);
+    requireBaseline("marks", marks, seen);
+    const millimetre = measured<number>(1, recession(model) / seen.value);
+    return {
+      scale: scaleOfKnown("ruler", millimetre, seen, options.depth, modelNotes(model, places)),
+      zero: pointOnLine(edge.line, length(polynomialAt(curve, 0))),
+      residuals: places.map((place) => length(readingExcess(place, curve))),
+      offsets: edge.residuals,
+      ...(model.rejected === undefined ? {} : { rejected: model.rejected }),
+    };
+  });
 }
 
 /**
@@ -152,17 +154,17 @@ function modelNotes(model: RulerModel, places: readonly Place[]): readonly Note<
   return notes;
 }
 
-function requireMarks(where: string, marks: readonly RulerMark[]): void {
+function requireMarks(marks: readonly RulerMark[]): void {
   if (marks.length < 2) {
-    refuse("wrong-count", where, "marks", marks, "at least two marks with their readings");
+    refuse("wrong-count", "marks", marks, "at least two marks with their readings");
   }
   const seen = new Set<number>();
   marks.forEach(({ at, reading }, index) => {
-    requireFinitePoint(where, `marks[${index}].at`, at);
-    requireFinite(where, `marks[${index}].reading`, reading);
+    requireFinitePoint(`marks[${index}].at`, at);
+    requireFinite(`marks[${index}].reading`, reading);
     if (seen.has(reading)) {
       const need = "a reading that no other mark has";
-      refuse("inconsistent", where, `marks[${index}].reading`, reading, need);
+      refuse("inconsistent", `marks[${index}].reading`, reading, need);
     }
     seen.add(reading);
   });

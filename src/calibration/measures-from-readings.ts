@@ -80,19 +80,18 @@ const PLACES = [...SIDES, "startToStart"] as const;
 
 /** A side under another name would be silently ignored. */
 function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
-  const where = "measuresFromReadings";
-  requireObject(where, "sheet", sheet, "an object with readings, or {}");
+  requireObject("sheet", sheet, "an object with readings, or {}");
   for (const [name, part] of Object.entries(sheet)) {
     if (!PLACES.some((place) => place === name)) {
-      refuse("out-of-range", where, name, part, `another name: one of ${PLACES.join(", ")}`);
+      refuse("out-of-range", name, part, `another name: one of ${PLACES.join(", ")}`);
     }
   }
   for (const side of SIDES) {
     if (sheet[side] !== undefined) {
-      requireObject(where, side, sheet[side], "an object with readings, or to be left out");
+      requireObject(side, sheet[side], "an object with readings, or to be left out");
     }
   }
-  requireWord(where, "instrument", instrument, ["ruler", "caliper"]);
+  requireWord("instrument", instrument, ["ruler", "caliper"]);
 }
 
 function sideMeasures(
@@ -123,7 +122,7 @@ function readingOf(
     const most = MOST[measureKindOf(measure)] ?? Infinity;
     if (read.value > most) {
       const need = `at most ${most} mm: is it in tenths of a millimetre?`;
-      refuse("out-of-range", "measuresFromReadings", field, reading, need);
+      refuse("out-of-range", field, reading, need);
     }
     return read;
   } catch (error) {
@@ -167,7 +166,7 @@ function shareOf(side: Side, front: Measured, tail: Measured): Measured {
   if (front.value + tail.value === 0) {
     const field = `${side}.front, ${side}.tail`;
     const need = "readings that are not both 0";
-    refuse("out-of-range", "measuresFromReadings", field, [front.value, tail.value], need);
+    refuse("out-of-range", field, [front.value, tail.value], need);
   }
   const { value, u } = propagate((of) => of.front / (of.front + of.tail), { front, tail });
   return { value, u };
@@ -181,7 +180,7 @@ function requireReadable(
   // A form sends null for a field that nobody filled in.
   if (isReadable(name) && reading !== undefined && reading !== null) return;
   const need = `a reading of ${READABLE_MEASURES.join(", ")}, or to be left out`;
-  refuse("out-of-range", "measuresFromReadings", `${side}.${name}`, reading, need);
+  refuse("out-of-range", `${side}.${name}`, reading, need);
 }
 
 function isReadable(name: string): name is ReadableMeasure {

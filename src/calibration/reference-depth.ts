@@ -34,29 +34,28 @@ export interface ReferenceOptions {
  * What a length reads, in the millimetres of a reference that lies nearer to the camera, over what it is:
  * 1 − nearer/distance, by pinhole. It is 1 where the reference lies in the plane of what is measured.
  */
-function perspectiveShrink(where: string, depth: ReferenceDepth | undefined): Measured {
+function perspectiveShrink(depth: ReferenceDepth | undefined): Measured {
   if (depth === undefined) return { value: 1, u: 0 };
   const nearer = measured<number>(depth.nearer.value, depth.nearer.u);
   const away = measured<number>(depth.cameraDistance.value, depth.cameraDistance.u);
-  requirePositive(where, "depth.cameraDistance", away.value);
+  requirePositive("depth.cameraDistance", away.value);
   const ratio = nearer.value / away.value;
   if (ratio >= 1) {
     const need = `less than the camera's distance, ${away.value}`;
-    refuse("out-of-range", where, "depth.nearer", nearer.value, need);
+    refuse("out-of-range", "depth.nearer", nearer.value, need);
   }
   return measured(1 - ratio, Math.hypot(nearer.u, ratio * away.u) / away.value);
 }
 
 /** The scale of a known length and how it is seen in the photo, with both uncertainties. */
 export function scaleOfKnown(
-  where: string,
   source: Scale["source"],
   known: Measured,
   seen: Measured,
   depth: ReferenceDepth | undefined,
   notes: readonly Note<ScaleNoteCode>[] = [],
 ): Scale {
-  const shrink = perspectiveShrink(where, depth);
+  const shrink = perspectiveShrink(depth);
   const factor = known.value / seen.value / shrink.value;
   const u =
     factor * Math.hypot(known.u / known.value, seen.u / seen.value, shrink.u / shrink.value);

@@ -65,16 +65,15 @@ export interface IrisOptions {
  * ```
  */
 export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scale {
-  const where = "scaleFromIris";
-  return refusingAs(where, () => {
-    requireObject(where, "face", face, "a face");
+  return refusingAs("scaleFromIris", () => {
+    requireObject("face", face, "a face");
     const width = options.width ?? IRIS_WIDTH;
     const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
-    requirePositive(where, "width", measured(width.value, width.u).value);
-    requirePositive(where, "ringFactor", measured(ringFactor.value, ringFactor.u).value);
-    const { seen, notes } = seenWidth(where, face, placementOf(face, width, options));
+    requirePositive("width", measured(width.value, width.u).value);
+    requirePositive("ringFactor", measured(ringFactor.value, ringFactor.u).value);
+    const { seen, notes } = seenWidth(face, placementOf(face, width, options));
     const factor = (width.value * ringFactor.value) / seen.value;
-    const perspective = browPerspective(where, options.cameraDistance);
+    const perspective = browPerspective(options.cameraDistance);
     const relative = Math.hypot(
       width.u / width.value,
       ringFactor.u / ringFactor.value,
@@ -99,21 +98,17 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
 }
 
 /** Width of the irises in the photo, the mean of both, with notes on it. */
-function seenWidth(
-  where: string,
-  face: Face<"px">,
-  placement: (width: number) => number,
-): SeenWidth {
-  const right = irisWidth(where, "right", face.right);
-  const left = irisWidth(where, "left", face.left);
+function seenWidth(face: Face<"px">, placement: (width: number) => number): SeenWidth {
+  const right = irisWidth("right", face.right);
+  const left = irisWidth("left", face.left);
   const one = right ?? left;
   if (one === undefined) {
     const need = "both edges of the iris on at least one side";
-    refuse("missing-landmark", where, "limbusMedial, limbusLateral", undefined, need);
+    refuse("missing-landmark", "limbusMedial, limbusLateral", undefined, need);
   }
   const mean = right === undefined || left === undefined ? one : (right + left) / 2;
   const u = placement(mean);
-  requireBaseline(where, "limbusMedial, limbusLateral", mean, measured(mean, u));
+  requireBaseline("limbusMedial, limbusLateral", mean, measured(mean, u));
   if (right === undefined || left === undefined) {
     return {
       seen: measured(mean, u),
@@ -131,11 +126,11 @@ function seenWidth(
 /** Two standard uncertainties, about 95 %: a difference beyond them is more than placement. */
 const COVERAGE = 2;
 
-function irisWidth(where: string, side: Side, landmarks: FaceSide<"px">): number | undefined {
+function irisWidth(side: Side, landmarks: FaceSide<"px">): number | undefined {
   const { limbusMedial, limbusLateral } = landmarks;
   if (limbusMedial === undefined || limbusLateral === undefined) return undefined;
-  requireFinitePoint(where, `${side}.limbusMedial`, limbusMedial);
-  requireFinitePoint(where, `${side}.limbusLateral`, limbusLateral);
+  requireFinitePoint(`${side}.limbusMedial`, limbusMedial);
+  requireFinitePoint(`${side}.limbusLateral`, limbusLateral);
   return distance(limbusMedial, limbusLateral);
 }
 
@@ -192,13 +187,13 @@ const FARTHEST_CAMERA = 1500;
 const USUAL_CAMERA = Math.sqrt(NEAREST_CAMERA * FARTHEST_CAMERA);
 
 /** What perspective adds to the relative u of a brow: nothing where the distance is known. */
-export function browPerspective(
-  where: string,
-  cameraDistance: Measured<Length<"mm">> | undefined,
-): { readonly u: number; readonly note: Note<ScaleNoteCode> } {
+export function browPerspective(cameraDistance: Measured<Length<"mm">> | undefined): {
+  readonly u: number;
+  readonly note: Note<ScaleNoteCode>;
+} {
   if (cameraDistance !== undefined) {
     const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
-    requirePositive(where, "cameraDistance", distance);
+    requirePositive("cameraDistance", distance);
     return { u: 0, note: scaleNote("perspective-corrected", { distance }) };
   }
   return {

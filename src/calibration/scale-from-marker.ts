@@ -51,17 +51,16 @@ export function scaleFromMarker(
   diameter: Length<"mm">,
   options: MarkerOptions = {},
 ): Scale {
-  const where = "scaleFromMarker";
-  return refusingAs(where, () => {
-    requirePolyline(where, "rim", rim, 2);
-    requirePositive(where, "diameter", diameter);
+  return refusingAs("scaleFromMarker", () => {
+    requirePolyline("rim", rim, 2);
+    requirePositive("diameter", diameter);
     const known = measured<number>(diameter, options.u ?? 0);
     const width = circleWidth(rim);
     const placement = options.placement ?? (BY_HAND * width) / diameter;
-    if (options.placement !== undefined) requirePositive(where, "placement", placement);
+    if (options.placement !== undefined) requirePositive("placement", placement);
     const { seen, notes } = seenWidth(rim, placement);
-    requireBaseline(where, "rim", rim, seen);
-    return scaleOfKnown(where, "marker", known, seen, options.depth, notes);
+    requireBaseline("rim", rim, seen);
+    return scaleOfKnown("marker", known, seen, options.depth, notes);
   });
 }
 

@@ -28,16 +28,15 @@ export function scaleFromReference(
   length: Length<"mm">,
   options: ReferenceOptions = {},
 ): Scale {
-  const where = "scaleFromReference";
-  return refusingAs(where, () => {
-    requireFinitePoint(where, "from", from);
-    requireFinitePoint(where, "to", to);
-    requirePositive(where, "length", length);
+  return refusingAs("scaleFromReference", () => {
+    requireFinitePoint("from", from);
+    requireFinitePoint("to", to);
+    requirePositive("length", length);
     const known = measured<number>(length, options.u ?? 0);
     const width = distance(from, to);
     const seenU = Math.SQRT2 * (options.placement ?? (BY_HAND * width) / length);
     const seen = measured<number>(width, seenU);
-    requireBaseline(where, "to", to, seen);
-    return scaleOfKnown(where, "reference", known, seen, options.depth);
+    requireBaseline("to", to, seen);
+    return scaleOfKnown("reference", known, seen, options.depth);
   });
 }

@@ -82,14 +82,14 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
 }
 
 function settle(face: Face<"px">, options: CaptureOptions): Capture {
-  requireObject(HERE, "options", options, "an object with a purpose");
+  requireObject("options", options, "an object with a purpose");
   const { purpose, scale, tolerance = USUAL_TOLERANCE, limits = {}, ...told } = options;
   requireFiniteFace("face", face);
-  requirePositive(HERE, "tolerance", tolerance);
-  if (scale !== undefined) requirePositive(HERE, "scale.factor", scale.factor);
-  if (told.focalLength !== undefined) requirePositive(HERE, "focalLength", told.focalLength);
+  requirePositive("tolerance", tolerance);
+  if (scale !== undefined) requirePositive("scale.factor", scale.factor);
+  if (told.focalLength !== undefined) requirePositive("focalLength", told.focalLength);
   if (told.cameraDistance !== undefined) {
-    requirePositive(HERE, "cameraDistance", told.cameraDistance.value);
+    requirePositive("cameraDistance", told.cameraDistance.value);
   }
   if (told.baseline !== undefined) requireBaseline(told.baseline);
   requireLimits(limits);
@@ -102,13 +102,12 @@ function settle(face: Face<"px">, options: CaptureOptions): Capture {
   };
 }
 
-const HERE = "checkCapture";
 const USUAL_TOLERANCE = mm(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
 
 function limitsOf(purpose: CapturePurpose): CaptureLimits {
   const names = Object.keys(CAPTURE_LIMITS);
   if (!names.includes(purpose)) {
-    refuse("out-of-range", HERE, "purpose", purpose, `one of ${names.join(", ")}`);
+    refuse("out-of-range", "purpose", purpose, `one of ${names.join(", ")}`);
   }
   return CAPTURE_LIMITS[purpose];
 }
@@ -118,33 +117,33 @@ function requireLimits(limits: Partial<CaptureLimits>): void {
   for (const [name, limit] of Object.entries(limits)) {
     if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {
       const need = `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`;
-      refuse("out-of-range", HERE, `limits.${name}`, limit, need);
+      refuse("out-of-range", `limits.${name}`, limit, need);
     }
-    requireObject(HERE, `limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
+    requireObject(`limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
     requireLimit(`limits.${name}`, limit);
   }
 }
 
 function requireLimit(field: string, { limits, rule, severity }: CaptureLimit): void {
   const need = "lower, upper, or both, the lower one first";
-  requireObject(HERE, `${field}.limits`, limits, need);
+  requireObject(`${field}.limits`, limits, need);
   const { lower, upper } = limits;
-  if (lower !== undefined) requireFinite(HERE, `${field}.limits.lower`, lower);
-  if (upper !== undefined) requireFinite(HERE, `${field}.limits.upper`, upper);
+  if (lower !== undefined) requireFinite(`${field}.limits.lower`, lower);
+  if (upper !== undefined) requireFinite(`${field}.limits.upper`, upper);
   if ((lower ?? upper) === undefined || (lower ?? -Infinity) > (upper ?? Infinity)) {
-    refuse("out-of-range", HERE, `${field}.limits`, limits, need);
+    refuse("out-of-range", `${field}.limits`, limits, need);
   }
-  requireWord(HERE, `${field}.rule`, rule, ["guarded", "simple"]);
-  requireWord(HERE, `${field}.severity`, severity, ["retake", "caution"]);
+  requireWord(`${field}.rule`, rule, ["guarded", "simple"]);
+  requireWord(`${field}.severity`, severity, ["retake", "caution"]);
 }
 
 function requireFiniteFace(name: string, face: Face<"px">): void {
-  requireObject(HERE, name, face, "a face with right, left and midline");
+  requireObject(name, face, "a face with right, left and midline");
   for (const part of [...SIDES, "midline"] as const) {
-    requireObject(HERE, `${name}.${part}`, face[part], "an object with landmarks, or {}");
+    requireObject(`${name}.${part}`, face[part], "an object with landmarks, or {}");
   }
   mapFace(face, (point, landmark) => {
-    requireFinitePoint(HERE, `${name}, ${landmark ?? "symmetricPoints"}`, point);
+    requireFinitePoint(`${name}, ${landmark ?? "symmetricPoints"}`, point);
     return point;
   });
 }
@@ -155,7 +154,7 @@ function requireBaseline(baseline: Face<"px">): void {
   if (problem?.code !== "sides-exchanged") return;
   const corners = [baseline.right.endocanthion, baseline.left.endocanthion];
   const need = "an unmirrored photo with the client's own right and left";
-  refuse("sides-swapped", HERE, "baseline", corners, need);
+  refuse("sides-swapped", "baseline", corners, need);
 }
 
 /** The irises' scale, where there are irises wide enough to carry one. */

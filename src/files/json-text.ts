@@ -10,7 +10,7 @@ export interface JsonText {
 }
 
 /** Parses a JSON text that begins on a line of its file. */
-export function parseJson(where: string, text: string, firstLine = 1): JsonText {
+export function parseJson(text: string, firstLine = 1): JsonText {
   const at = (offset: number): { readonly line: number; readonly column: number } => {
     const { line, column } = placeOf(text, offset);
     return { line: line + firstLine - 1, column };
@@ -24,7 +24,7 @@ export function parseJson(where: string, text: string, firstLine = 1): JsonText 
     const seen = text.slice(offset, offset + 20);
     // An engine may give up on what is JSON all the same.
     const need = stop === undefined ? "JSON that nests less deeply" : "JSON";
-    throw notParsed(where, at(offset), seen === "" ? undefined : seen, need);
+    throw notParsed(at(offset), seen === "" ? undefined : seen, need);
   }
   return {
     value,
@@ -34,7 +34,7 @@ export function parseJson(where: string, text: string, firstLine = 1): JsonText 
         if (path === way || path.startsWith(`${way}.`) || path.startsWith(`${way}[`))
           place = offset;
       });
-      return notParsed(where, at(place), part, need, path);
+      return notParsed(at(place), part, need, path);
     },
   };
 }

@@ -32,11 +32,7 @@ export const MOST_POINTS = 2000;
  * Refuses points that are not finite, flat and deep ones in one set, and a scale that is not above 0;
  * returns how many numbers each point has, or nothing where all of them are missing.
  */
-export function requireSet(
-  where: string,
-  { points, scale }: PointSet,
-  field: string,
-): 2 | 3 | undefined {
+export function requireSet({ points, scale }: PointSet, field: string): 2 | 3 | undefined {
   let size: 2 | 3 | undefined;
   points.forEach((point, index) => {
     if (point === null) return;
@@ -45,12 +41,12 @@ export function requireSet(
     size ??= length === 3 ? 3 : 2;
     if (length !== size) {
       const need = "two numbers in every point of a set, or three in every one";
-      refuse("out-of-range", where, place, point, need);
+      refuse("out-of-range", place, point, need);
     }
     point.forEach((coordinate, axis) => {
-      requireFinite(where, `${place}[${axis}]`, coordinate);
+      requireFinite(`${place}[${axis}]`, coordinate);
     });
   });
-  if (scale !== undefined) requirePositive(where, `${field}.scale`, scale);
+  if (scale !== undefined) requirePositive(`${field}.scale`, scale);
   return size;
 }

@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import { textWithin } from "./fault.js";
 import {
   type JsonObject,
@@ -37,13 +38,15 @@ const WHOLE_BODY = { size: 133, from: 23, to: 91 };
  * ```
  */
 export function readCocoKeypoints(text: string, options: CocoOptions = {}): readonly PointSet[] {
-  const { part = "face" } = options;
-  const json = parseJson("readCocoKeypoints", textWithin("readCocoKeypoints", text, options));
-  if (Array.isArray(json.value)) return readList(json, "", json.value, new Map(), part);
-  const { images = [], annotations } = requireObject(json, "", json.value);
-  const pictures = readImages(json, requireList(json, "images", images));
-  const list = requireList(json, "annotations", annotations);
-  return readList(json, "annotations", list, pictures, part);
+  return refusingAs("readCocoKeypoints", () => {
+    const { part = "face" } = options;
+    const json = parseJson(textWithin(text, options));
+    if (Array.isArray(json.value)) return readList(json, "", json.value, new Map(), part);
+    const { images = [], annotations } = requireObject(json, "", json.value);
+    const pictures = readImages(json, requireList(json, "images", images));
+    const list = requireList(json, "annotations", annotations);
+    return readList(json, "annotations", list, pictures, part);
+  });
 }
 
 function readImages(json: JsonText, images: readonly unknown[]): ReadonlyMap<string, string> {

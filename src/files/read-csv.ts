@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import papa from "papaparse";
 import type { GeometryError } from "../units/index.js";
 import { notParsed, placeOf, textWithin } from "./fault.js";
@@ -35,47 +36,54 @@ export interface CsvOptions extends ReadLimits {
  * ```
  */
 export function readCsv(text: string, options: CsvOptions = {}): readonly PointSet[] {
-  const { idColumn = "id", delimiter = "," } = options;
-  const content = textWithin("readCsv", text, options);
-  const rows = readRows(content, delimiter);
-  const last = rows.reduce((place, cells, index) => (isEmpty(cells) ? place : index), -1);
-  const filled = rows
-    .slice(0, last + 1)
-    .flatMap((cells, index) => (cells.length === 1 && isEmpty(cells) ? [] : [{ cells, index }]));
-  const [header, ...records] = filled;
-  if (header === undefined) return [];
-  const lineOf = (index: number): number =>
-    1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
-  const fault: Fault = (index, column, value, need) => {
-    const line = lineOf(index);
-    const name = (header.cells[column]?.trim() ?? "").slice(0, LONGEST_NAME);
-    return notParsed("readCsv", { line, column: column + 1 }, value, need, name);
-  };
-  const layout = readHeader(header.cells, header.index, idColumn, fault);
-  const [first] = records;
-  if (layout.places.length === 0 && first !== undefined) {
-    const other = DELIMITERS.find((one) => one !== delimiter && header.cells[0]?.includes(one));
-    const hint = other === undefined ? "" : `; is the delimiter ${JSON.stringify(other)}?`;
-    const need = `columns x_0, y_0 … or x0, y0 …${hint}`;
-    throw fault(header.index, 0, header.cells.join(delimiter), need);
-  }
-  const named = new Map<string, number>();
-  return records.map(({ cells, index }, rank) => {
-    if (cells.length !== header.cells.length) {
-      const need = `${header.cells.length} cells in every row, not ${cells.length}`;
-      throw fault(index, Math.min(cells.length, header.cells.length), cells.join(delimiter), need);
+  return refusingAs("readCsv", () => {
+    const { idColumn = "id", delimiter = "," } = options;
+    const content = textWithin(text, options);
+    const rows = readRows(content, delimiter);
+    const last = rows.reduce((place, cells, index) => (isEmpty(cells) ? place : index), -1);
+    const filled = rows
+      .slice(0, last + 1)
+      .flatMap((cells, index) => (cells.length === 1 && isEmpty(cells) ? [] : [{ cells, index }]));
+    const [header, ...records] = filled;
+    if (header === undefined) return [];
+    const lineOf = (index: number): number =>
+      1 + rows.slice(0, index).reduce((sum, cells) => sum + linesOf(cells), 0);
+    const fault: Fault = (index, column, value, need) => {
+      const line = lineOf(index);
+      const name = (header.cells[column]?.trim() ?? "").slice(0, LONGEST_NAME);
+      return notParsed({ line, column: column + 1 }, value, need, name);
+    };
+    const layout = readHeader(header.cells, header.index, idColumn, fault);
+    const [first] = records;
+    if (layout.places.length === 0 && first !== undefined) {
+      const other = DELIMITERS.find((one) => one !== delimiter && header.cells[0]?.includes(one));
+      const hint = other === undefined ? "" : `; is the delimiter ${JSON.stringify(other)}?`;
+      const need = `columns x_0, y_0 … or x0, y0 …${hint}`;
+      throw fault(header.index, 0, header.cells.join(delimiter), need);
     }
-    const set = readRecord(cells, layout, String(rank + 1), (column, need) =>
-      fault(index, column, cells[column], need),
-    );
-    const before = named.get(set.id);
-    if (before !== undefined && layout.id !== undefined) {
-      const need = `a name that no other row has: line ${lineOf(before)} has it, too`;
-      throw fault(index, layout.id, set.id, need);
-    }
-    // A cell that was left empty names nobody.
-    if (set.id !== "") named.set(set.id, index);
-    return set;
+    const named = new Map<string, number>();
+    return records.map(({ cells, index }, rank) => {
+      if (cells.length !== header.cells.length) {
+        const need = `${header.cells.length} cells in every row, not ${cells.length}`;
+        throw fault(
+          index,
+          Math.min(cells.length, header.cells.length),
+          cells.join(delimiter),
+          need,
+        );
+      }
+      const set = readRecord(cells, layout, String(rank + 1), (column, need) =>
+        fault(index, column, cells[column], need),
+      );
+      const before = named.get(set.id);
+      if (before !== undefined && layout.id !== undefined) {
+        const need = `a name that no other row has: line ${lineOf(before)} has it, too`;
+        throw fault(index, layout.id, set.id, need);
+      }
+      // A cell that was left empty names nobody.
+      if (set.id !== "") named.set(set.id, index);
+      return set;
+    });
   });
 }
 
@@ -102,7 +110,7 @@ function readRows(text: string, delimiter: string): readonly (readonly string[])
   if (error !== undefined) {
     const offset = error.index ?? 0;
     const seen = text.slice(offset, offset + 20);
-    throw notParsed("readCsv", placeOf(text, offset), seen, `well-formed CSV: ${error.message}`);
+    throw notParsed(placeOf(text, offset), seen, `well-formed CSV: ${error.message}`);
   }
   // A file that mixes line ends keeps some of them on its last cells.
   return newline === "\n" ? data.map(withoutReturn) : data;

@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import { textWithin } from "./fault.js";
 import {
   type JsonText,
@@ -25,15 +26,17 @@ import { textLines } from "./text-lines.js";
  * ```
  */
 export function readNdjson(text: string, limits: ReadLimits = {}): readonly PointSet[] {
-  return textLines(textWithin("readNdjson", text, limits)).map((line) => {
-    const json = parseJson("readNdjson", line.text, line.line);
-    const { id, points, image, scale } = requireObject(json, "", json.value);
-    return {
-      id: requireName(json, "id", id),
-      points: requirePoints(json, "points", points),
-      ...(image === undefined ? {} : { image: requireName(json, "image", image) }),
-      ...(scale === undefined ? {} : { scale: requireScale(json, scale) }),
-    };
+  return refusingAs("readNdjson", () => {
+    return textLines(textWithin(text, limits)).map((line) => {
+      const json = parseJson(line.text, line.line);
+      const { id, points, image, scale } = requireObject(json, "", json.value);
+      return {
+        id: requireName(json, "id", id),
+        points: requirePoints(json, "points", points),
+        ...(image === undefined ? {} : { image: requireName(json, "image", image) }),
+        ...(scale === undefined ? {} : { scale: requireScale(json, scale) }),
+      };
+    });
   });
 }
 

@@ -1,5 +1,5 @@
 import type { GeometryError } from "../units/index.js";
-import { refuse } from "../units/internal.js";
+import { refusingAs, refuse } from "../units/internal.js";
 import { textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
 import { lineFault, readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
@@ -30,27 +30,29 @@ export interface PtsOptions extends ReadLimits {
  * ```
  */
 export function readPts(text: string, options: PtsOptions = {}): PointSet {
-  const { id = "", firstPixel = 0 } = options;
-  if (firstPixel !== 0 && firstPixel !== (1 as number)) {
-    refuse("out-of-range", "readPts", "firstPixel", firstPixel, "0 or 1");
-  }
-  const lines = textLines(textWithin("readPts", text, options));
-  const end = { line: (lines[lines.length - 1]?.line ?? 0) + 1, text: "" };
-  const at = (index: number): TextLine => lines[index] ?? end;
-  requireVersion(at(0));
-  const count = readCount(at(1));
-  requireBrace(at(2), "{");
-  const points = Array.from({ length: count }, (_, index): FilePoint => {
-    const line = at(3 + index);
-    if (line.text.trim() === "}" || line === end) {
-      throw fault(line, `${count} points, not ${index}`);
+  return refusingAs("readPts", () => {
+    const { id = "", firstPixel = 0 } = options;
+    if (firstPixel !== 0 && firstPixel !== (1 as number)) {
+      refuse("out-of-range", "firstPixel", firstPixel, "0 or 1");
     }
-    const [x, y] = readPoint("readPts", line, 2);
-    return [x - firstPixel, y - firstPixel];
+    const lines = textLines(textWithin(text, options));
+    const end = { line: (lines[lines.length - 1]?.line ?? 0) + 1, text: "" };
+    const at = (index: number): TextLine => lines[index] ?? end;
+    requireVersion(at(0));
+    const count = readCount(at(1));
+    requireBrace(at(2), "{");
+    const points = Array.from({ length: count }, (_, index): FilePoint => {
+      const line = at(3 + index);
+      if (line.text.trim() === "}" || line === end) {
+        throw fault(line, `${count} points, not ${index}`);
+      }
+      const [x, y] = readPoint(line, 2);
+      return [x - firstPixel, y - firstPixel];
+    });
+    requireBrace(at(3 + count), "}");
+    if (at(4 + count) !== end) throw fault(at(4 + count), "nothing after the closing brace");
+    return { id, points };
   });
-  requireBrace(at(3 + count), "}");
-  if (at(4 + count) !== end) throw fault(at(4 + count), "nothing after the closing brace");
-  return { id, points };
 }
 
 function requireVersion(line: TextLine): void {
@@ -87,5 +89,5 @@ function requireBrace(line: TextLine, brace: "{" | "}"): void {
 }
 
 function fault(line: TextLine, need: string): GeometryError {
-  return lineFault("readPts", line, need);
+  return lineFault(line, need);
 }

@@ -1,4 +1,4 @@
-import { requirePositive } from "../units/internal.js";
+import { refusingAs, requirePositive } from "../units/internal.js";
 import { notParsed, textWithin } from "./fault.js";
 import { type FilePoint, MOST_POINTS, type PointSet, type ReadLimits } from "./point-set.js";
 import { lineFault, readPoint, strictNumber, type TextLine, textLines } from "./text-lines.js";
@@ -29,25 +29,27 @@ export interface TpsOptions {
  * ```
  */
 export function readTps(text: string, options: TpsOptions & ReadLimits = {}): readonly PointSet[] {
-  const { imageHeight } = options;
-  if (imageHeight !== undefined) requirePositive("readTps", "imageHeight", imageHeight);
-  const sets: Draft[] = [];
-  const lines = textLines(textWithin("readTps", text, options));
-  for (let index = 0; index < lines.length; index += 1) {
-    const entry = readEntry(lines[index] as TextLine);
-    if (entry.key === "LM" || entry.key === "LM3") {
-      const size = entry.key === "LM" ? 2 : 3;
-      const count = readCount(entry);
-      const following = lines.slice(index + 1, index + 1 + count);
-      sets.push({ points: readPoints(following, entry, count, size, imageHeight) });
-      index += count;
-    } else {
-      const set = sets[sets.length - 1];
-      if (set === undefined) throw fault(entry, '"LM=" and the number of points first');
-      describe(set, entry);
+  return refusingAs("readTps", () => {
+    const { imageHeight } = options;
+    if (imageHeight !== undefined) requirePositive("imageHeight", imageHeight);
+    const sets: Draft[] = [];
+    const lines = textLines(textWithin(text, options));
+    for (let index = 0; index < lines.length; index += 1) {
+      const entry = readEntry(lines[index] as TextLine);
+      if (entry.key === "LM" || entry.key === "LM3") {
+        const size = entry.key === "LM" ? 2 : 3;
+        const count = readCount(entry);
+        const following = lines.slice(index + 1, index + 1 + count);
+        sets.push({ points: readPoints(following, entry, count, size, imageHeight) });
+        index += count;
+      } else {
+        const set = sets[sets.length - 1];
+        if (set === undefined) throw fault(entry, '"LM=" and the number of points first');
+        describe(set, entry);
+      }
     }
-  }
-  return sets.map(({ id = "", ...set }) => ({ id, ...set }));
+    return sets.map(({ id = "", ...set }) => ({ id, ...set }));
+  });
 }
 
 interface Draft {
@@ -88,7 +90,7 @@ function readPoints(
   }
   return lines.map((line) => {
     if (isMissing(line.text, size)) return null;
-    const [x, y, ...z] = readPoint("readTps", line, size);
+    const [x, y, ...z] = readPoint(line, size);
     if (x < 0 || y < 0) return null;
     return [x, imageHeight === undefined ? y : imageHeight - y, ...z] as unknown as FilePoint;
   });
@@ -125,9 +127,9 @@ function describe(set: Draft, entry: Entry): void {
 }
 
 function fault(line: TextLine, need: string): Error {
-  return lineFault("readTps", line, need);
+  return lineFault(line, need);
 }
 
 function valueFault({ line, text, value }: Entry, need: string): Error {
-  return notParsed("readTps", { line, column: text.indexOf("=") + 2 }, value, need);
+  return notParsed({ line, column: text.indexOf("=") + 2 }, value, need);
 }

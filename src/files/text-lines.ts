@@ -31,23 +31,23 @@ export function wordsOf({ line, text }: TextLine): readonly Word[] {
 }
 
 /** A line that is not what it has to be, by the place of its first word. */
-export function lineFault(where: string, line: TextLine, need: string): GeometryError {
+export function lineFault(line: TextLine, need: string): GeometryError {
   const [first = { line: line.line, column: 1 }] = wordsOf(line);
-  return notParsed(where, first, line.text.trim() || undefined, need);
+  return notParsed(first, line.text.trim() || undefined, need);
 }
 
 /** A point written as so many numbers with blanks between them. */
-export function readPoint(where: string, line: TextLine, size: 2 | 3): FilePoint {
+export function readPoint(line: TextLine, size: 2 | 3): FilePoint {
   const words = wordsOf(line);
   const extra =
     words[size] ??
     (words.length < size ? { line: line.line, column: line.text.length + 1 } : undefined);
   if (extra !== undefined) {
-    throw notParsed(where, extra, line.text.trim(), `${size} numbers with blanks between them`);
+    throw notParsed(extra, line.text.trim(), `${size} numbers with blanks between them`);
   }
   const numbers = words.map((word) => {
     const value = strictNumber(word.text);
-    if (value === undefined) throw notParsed(where, word, word.text, "a decimal number");
+    if (value === undefined) throw notParsed(word, word.text, "a decimal number");
     return value;
   });
   return numbers as unknown as FilePoint;

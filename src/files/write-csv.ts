@@ -1,4 +1,4 @@
-import { refuse, requireFinite } from "../units/internal.js";
+import { refusingAs, refuse, requireFinite } from "../units/internal.js";
 import { type PointSet, requireSet } from "./point-set.js";
 import papa from "papaparse";
 import { guarded } from "./formula-guard.js";
@@ -19,28 +19,30 @@ import { guarded } from "./formula-guard.js";
  * ```
  */
 export function writeCsv(sets: readonly PointSet[]): string {
-  requireNames(sets);
-  const count = sets[0]?.points.length ?? 0;
-  const axes = axesOf(sets, count);
-  const extras = (["image", "scale"] as const).filter((key) =>
-    sets.some((set) => set[key] !== undefined),
-  );
-  const columns = [
-    "id",
-    ...extras,
-    ...axes.flatMap((axis) => Array.from({ length: count }, (_, index) => `${axis}_${index}`)),
-  ];
-  const rows = sets.map((set): readonly Cell[] => [
-    set.id,
-    ...extras.map((key) => set[key]),
-    ...axes.flatMap((_, axis) => set.points.map((point) => point?.[axis])),
-  ]);
-  const last = rows[rows.length - 1];
-  if (last?.every((cell) => cell === undefined || String(cell).trim() === "") === true) {
-    const need = "an id, or a point: a last row of empty cells is none when it is read back";
-    refuse("out-of-range", "writeCsv", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
-  }
-  return writeTable(columns, rows);
+  return refusingAs("writeCsv", () => {
+    requireNames(sets);
+    const count = sets[0]?.points.length ?? 0;
+    const axes = axesOf(sets, count);
+    const extras = (["image", "scale"] as const).filter((key) =>
+      sets.some((set) => set[key] !== undefined),
+    );
+    const columns = [
+      "id",
+      ...extras,
+      ...axes.flatMap((axis) => Array.from({ length: count }, (_, index) => `${axis}_${index}`)),
+    ];
+    const rows = sets.map((set): readonly Cell[] => [
+      set.id,
+      ...extras.map((key) => set[key]),
+      ...axes.flatMap((_, axis) => set.points.map((point) => point?.[axis])),
+    ]);
+    const last = rows[rows.length - 1];
+    if (last?.every((cell) => cell === undefined || String(cell).trim() === "") === true) {
+      const need = "an id, or a point: a last row of empty cells is none when it is read back";
+      refuse("out-of-range", `sets[${rows.length - 1}]`, sets[rows.length - 1], need);
+    }
+    return writeTable(columns, rows);
+  });
 }
 
 function requireNames(sets: readonly PointSet[]): void {
@@ -49,7 +51,7 @@ function requireNames(sets: readonly PointSet[]): void {
     const before = named.get(id);
     if (before !== undefined) {
       const need = `a name that no other set has: sets[${before}] has it, too`;
-      refuse("out-of-range", "writeCsv", `sets[${index}].id`, id, need);
+      refuse("out-of-range", `sets[${index}].id`, id, need);
     }
     if (id !== "") named.set(id, index);
   });
@@ -62,13 +64,13 @@ function axesOf(sets: readonly PointSet[], count: number): readonly string[] {
     const { points } = set;
     if (points.length !== count || count === 0) {
       const need = count === 0 ? "one point or more" : `${count} points, as in the first set`;
-      refuse("wrong-count", "writeCsv", `${field}.points.length`, points.length, need);
+      refuse("wrong-count", `${field}.points.length`, points.length, need);
     }
-    const size = requireSet("writeCsv", set, field);
+    const size = requireSet(set, field);
     if (size !== undefined) sizes.add(size);
     if (sizes.size > 1) {
       const need = "points with as many numbers as in the sets before";
-      refuse("out-of-range", "writeCsv", `${field}.points`, points, need);
+      refuse("out-of-range", `${field}.points`, points, need);
     }
   });
   return sizes.has(3) ? ["x", "y", "z"] : ["x", "y"];
@@ -93,16 +95,18 @@ export type Cell = string | number | undefined;
  * ```
  */
 export function writeTable(columns: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  const cells = rows.map((row, index) => {
-    if (row.length !== columns.length) {
-      const need = `${columns.length} cells, one for each column`;
-      refuse("wrong-count", "writeTable", `rows[${index}].length`, row.length, need);
-    }
-    return row.map((cell, column) => {
-      if (typeof cell === "number") requireFinite("writeTable", `rows[${index}][${column}]`, cell);
-      return typeof cell === "string" ? guarded(cell) : cell;
+  return refusingAs("writeTable", () => {
+    const cells = rows.map((row, index) => {
+      if (row.length !== columns.length) {
+        const need = `${columns.length} cells, one for each column`;
+        refuse("wrong-count", `rows[${index}].length`, row.length, need);
+      }
+      return row.map((cell, column) => {
+        if (typeof cell === "number") requireFinite(`rows[${index}][${column}]`, cell);
+        return typeof cell === "string" ? guarded(cell) : cell;
+      });
     });
+    const text = papa.unparse([columns.map(guarded), ...cells], { newline: "\r\n" });
+    return `${text}\r\n`;
   });
-  const text = papa.unparse([columns.map(guarded), ...cells], { newline: "\r\n" });
-  return `${text}\r\n`;
 }

@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import { type PointSet, requireSet } from "./point-set.js";
 
 /**
@@ -14,11 +15,13 @@ import { type PointSet, requireSet } from "./point-set.js";
  * ```
  */
 export function writeNdjson(sets: readonly PointSet[]): string {
-  return sets
-    .map((set, index) => {
-      requireSet("writeNdjson", set, `sets[${index}]`);
-      const { id, points, image, scale } = set;
-      return `${JSON.stringify({ id, points, image, scale })}\n`;
-    })
-    .join("");
+  return refusingAs("writeNdjson", () => {
+    return sets
+      .map((set, index) => {
+        requireSet(set, `sets[${index}]`);
+        const { id, points, image, scale } = set;
+        return `${JSON.stringify({ id, points, image, scale })}\n`;
+      })
+      .join("");
+  });
 }

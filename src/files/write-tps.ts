@@ -1,4 +1,4 @@
-import { refuse, requirePositive } from "../units/internal.js";
+import { refusingAs, refuse, requirePositive } from "../units/internal.js";
 import { type FilePoint, type PointSet, requireSet } from "./point-set.js";
 import type { TpsOptions } from "./read-tps.js";
 
@@ -16,13 +16,15 @@ import type { TpsOptions } from "./read-tps.js";
  * ```
  */
 export function writeTps(sets: readonly PointSet[], options: TpsOptions = {}): string {
-  const { imageHeight } = options;
-  if (imageHeight !== undefined) requirePositive("writeTps", "imageHeight", imageHeight);
-  return sets.map((set, index) => writeSet(set, `sets[${index}]`, imageHeight)).join("");
+  return refusingAs("writeTps", () => {
+    const { imageHeight } = options;
+    if (imageHeight !== undefined) requirePositive("imageHeight", imageHeight);
+    return sets.map((set, index) => writeSet(set, `sets[${index}]`, imageHeight)).join("");
+  });
 }
 
 function writeSet(set: PointSet, field: string, imageHeight: number | undefined): string {
-  const size = requireSet("writeTps", set, field) ?? 2;
+  const size = requireSet(set, field) ?? 2;
   const points = set.points.map((point, index) =>
     point === null
       ? Array.from({ length: size }, () => "NA").join(" ")
@@ -47,7 +49,7 @@ function writePoint(
   const upwards = imageHeight === undefined ? y : imageHeight - y;
   if (x < 0 || upwards < 0) {
     const need = "coordinates of 0 or more, since TPS takes negative ones for missing points";
-    refuse("out-of-range", "writeTps", field, [x, upwards], need);
+    refuse("out-of-range", field, [x, upwards], need);
   }
   return [x, upwards, ...z].join(" ");
 }
@@ -55,5 +57,5 @@ function writePoint(
 function requireName(name: string, field: string): string {
   if (name === name.trim() && !/[\r\n]/.test(name)) return name;
   const need = "a name without line breaks and without blanks at its ends";
-  refuse("out-of-range", "writeTps", field, name, need);
+  refuse("out-of-range", field, name, need);
 }

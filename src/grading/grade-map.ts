@@ -39,9 +39,9 @@ export function gradeMap(
 ): MapGrade {
   return refusingAs("gradeMap", () => {
     const { rubric = RULER_SHEET_RUBRIC, passMark } = options;
-    requireRubric(HERE, rubric);
+    requireRubric(rubric);
     if (passMark !== undefined) requirePassMark(passMark);
-    const sheet: GradingSheet = { ...readMap(HERE, drawn, reference, options), reference };
+    const sheet: GradingSheet = { ...readMap(drawn, reference, options), reference };
     const { tolerances } = sheet;
     const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
     const items = entries.filter((entry) => "decision" in entry);
@@ -49,7 +49,7 @@ export function gradeMap(
     const points = pointsOf(items, ungraded);
     if (points.all.total === 0) {
       const need = "an item that the tolerances speak of, and against a reference one that it has";
-      refuse("out-of-range", HERE, "rubric.items", reference.kind, need);
+      refuse("out-of-range", "rubric.items", reference.kind, need);
     }
     const result = passMark === undefined ? undefined : resultOf(points.all, passMark);
     return {
@@ -70,10 +70,8 @@ export function gradeMap(
   });
 }
 
-const HERE = "gradeMap";
-
 function requirePassMark(passMark: number): void {
   if (passMark >= 0 && passMark <= 1) return;
   const code = Number.isFinite(passMark) ? "out-of-range" : "not-finite";
-  refuse(code, HERE, "passMark", passMark, "a share of all points, from 0 to 1");
+  refuse(code, "passMark", passMark, "a share of all points, from 0 to 1");
 }

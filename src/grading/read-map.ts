@@ -21,13 +21,12 @@ export interface ReadMap {
 
 /** Reads what was drawn; dots are read on the face of the plan that they are held against. */
 export function readMap(
-  where: string,
   drawn: DrawnMap,
   reference: GradingReference,
   options: DrawnOptions,
 ): ReadMap {
-  requireMap(where, drawn);
-  requireReference(where, reference);
+  requireMap(drawn);
+  requireReference(reference);
   const { readings = { right: {}, left: {} } } = drawn;
   const {
     tolerances = reference.kind === "plan"
@@ -42,7 +41,7 @@ export function readMap(
   if (hasDots(drawn)) {
     const need =
       '"plan": dots are read on the face of a plan; without one, give readings instead of dots';
-    refuse("missing-landmark", where, "reference.kind", reference.kind, need);
+    refuse("missing-landmark", "reference.kind", reference.kind, need);
   }
   return {
     deviations:
@@ -53,44 +52,44 @@ export function readMap(
 }
 
 /** A sheet that was passed for a map would read as an empty one. */
-function requireMap(where: string, drawn: DrawnMap): void {
-  requireObject(where, "drawn", drawn, "an object with dots, readings, or both");
+function requireMap(drawn: DrawnMap): void {
+  requireObject("drawn", drawn, "an object with dots, readings, or both");
   if ("right" in drawn || "left" in drawn) {
-    refuse("not-parsed", where, "drawn", drawn, "a sheet of readings as { readings: … }");
+    refuse("not-parsed", "drawn", drawn, "a sheet of readings as { readings: … }");
   }
-  if (drawn.readings !== undefined) requireSheet(where, "drawn.readings", drawn.readings);
+  if (drawn.readings !== undefined) requireSheet("drawn.readings", drawn.readings);
   if (drawn.dots === undefined) return;
-  requireObject(where, "drawn.dots", drawn.dots, "the dots of both sides");
+  requireObject("drawn.dots", drawn.dots, "the dots of both sides");
   for (const side of SIDES) {
-    requireObject(where, `drawn.dots.${side}`, drawn.dots[side], "an object with dots, or {}");
+    requireObject(`drawn.dots.${side}`, drawn.dots[side], "an object with dots, or {}");
   }
 }
 
-function requireReference(where: string, reference: GradingReference): void {
-  requireObject(where, "reference", reference, 'an object with kind "plan", "readings" or "none"');
+function requireReference(reference: GradingReference): void {
+  requireObject("reference", reference, 'an object with kind "plan", "readings" or "none"');
   const { kind } = reference;
   switch (kind) {
     case "plan":
-      requireObject(where, "reference.plan", reference.plan, "a plan");
+      requireObject("reference.plan", reference.plan, "a plan");
       return;
     case "readings":
-      requireSheet(where, "reference.readings", reference.readings);
+      requireSheet("reference.readings", reference.readings);
       return;
     case "none":
       return;
   }
   // A kind that the type does not know: a program in JavaScript can pass anything.
-  refuse("out-of-range", where, "reference.kind", kind, '"plan", "readings" or "none"');
+  refuse("out-of-range", "reference.kind", kind, '"plan", "readings" or "none"');
 }
 
 /** Readings as `measuresFromReadings` answers them. */
-function requireSheet(where: string, field: string, sheet: FaceMeasures<Measured>): void {
-  requireObject(where, field, sheet, "what measuresFromReadings answers");
+function requireSheet(field: string, sheet: FaceMeasures<Measured>): void {
+  requireObject(field, sheet, "what measuresFromReadings answers");
   const need = "a value with its u, as measuresFromReadings answers it";
   const requireReading = (path: string, reading: unknown): void =>
-    requireObject(where, `${field}.${path}`, reading, need);
+    requireObject(`${field}.${path}`, reading, need);
   for (const side of SIDES) {
-    requireObject(where, `${field}.${side}`, sheet[side], "what measuresFromReadings answers");
+    requireObject(`${field}.${side}`, sheet[side], "what measuresFromReadings answers");
     for (const [name, reading] of Object.entries(sheet[side]))
       requireReading(`${side}.${name}`, reading);
   }

@@ -69,26 +69,25 @@ const ASKED: { readonly [Kind in RubricItem["kind"]]: readonly string[] } = {
 };
 
 /** Refuses a rubric that asks for nothing, asks twice, or weighs nothing. */
-export function requireRubric(where: string, rubric: Rubric): void {
-  requireObject(where, "rubric", rubric, "an object with a name, a source and items");
+export function requireRubric(rubric: Rubric): void {
+  requireObject("rubric", rubric, "an object with a name, a source and items");
   const { items } = rubric;
-  if (!Array.isArray(items))
-    refuse("out-of-range", where, "rubric.items", items, "a list of items");
-  if (items.length === 0) refuse("out-of-range", where, "rubric.items", items, "at least one item");
+  if (!Array.isArray(items)) refuse("out-of-range", "rubric.items", items, "a list of items");
+  if (items.length === 0) refuse("out-of-range", "rubric.items", items, "at least one item");
   const seen = new Set<string>();
   rubric.items.forEach((item, index) => {
     const field = `rubric.items[${index}]`;
-    requireObject(where, field, item, "an object with kind, measure and points");
+    requireObject(field, item, "an object with kind, measure and points");
     const { kind, measure, points } = item;
-    requirePositive(where, `${field}.points`, points);
+    requirePositive(`${field}.points`, points);
     if (!Object.hasOwn(ASKED, kind))
-      refuse("out-of-range", where, `${field}.kind`, kind, '"reference" or "evenness"');
+      refuse("out-of-range", `${field}.kind`, kind, '"reference" or "evenness"');
     const named = ASKED[kind];
     if (!named.includes(measure)) {
-      refuse("out-of-range", where, `${field}.measure`, measure, `one of ${named.join(", ")}`);
+      refuse("out-of-range", `${field}.measure`, measure, `one of ${named.join(", ")}`);
     }
     if (seen.has(`${kind} ${measure}`)) {
-      refuse("out-of-range", where, `${field}.measure`, measure, `each measure once for ${kind}`);
+      refuse("out-of-range", `${field}.measure`, measure, `each measure once for ${kind}`);
     }
     seen.add(`${kind} ${measure}`);
   });

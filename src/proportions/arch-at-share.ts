@@ -9,7 +9,7 @@ import {
   shownValue,
   refusingAs,
 } from "../units/internal.js";
-import { frontShare } from "./front-share.js";
+import { shareOf } from "./front-share.js";
 
 /**
  * `"brow-length-share"`: the place on a border where the front, from the start to it, takes the given
@@ -54,7 +54,7 @@ export function placeAtShare(
   share: number,
 ): PolylinePlace<"mm"> {
   const excessAt = (at: Point<"mm">): number =>
-    frontShare(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
+    shareOf(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
   let way = 0;
   let from = border[0] as Point<"mm">;
   let excess = excessAt(from);
@@ -73,14 +73,13 @@ export function placeAtShare(
     [from, excess] = [to, excessAtEnd];
   }
   const need = `a place that gives the front ${shownValue(share)} of the whole`;
-  refuse("no-solution", "archAtShare", "border", border, need);
+  refuse("no-solution", "border", border, need);
 }
 
 function requireQuestion(border: Polyline<"mm">, share: number): void {
-  const where = "archAtShare";
-  requirePolyline(where, "border", border, 2);
-  requireFinite(where, "share", share);
+  requirePolyline("border", border, 2);
+  requireFinite("share", share);
   if (share <= 0 || share >= 1) {
-    refuse("out-of-range", where, "share", share, "a share between 0 and 1");
+    refuse("out-of-range", "share", share, "a share between 0 and 1");
   }
 }

@@ -31,9 +31,9 @@ export interface BrowCurves {
 /** The curves of {@link outline}, refused as it refuses. */
 export function browCurves(dots: OutlineDots, options: OutlineOptions): BrowCurves {
   const { frontRoundness = 0, softFront = 0 } = options;
-  requireShape("outline", "options", options);
-  requireOutwards("outline", dots, [...LOWER_DOTS, "tailEnd"]);
-  const upper = borderThroughBody("outline", dots, options);
+  requireShape("options", options);
+  requireOutwards(dots, [...LOWER_DOTS, "tailEnd"]);
+  const upper = borderThroughBody(dots, options);
   const lower = hermiteDifference(upper, thicknessOver(upper, dots));
   const [top, bottom] = [startOf(upper), startOf(lower)];
   // So many half thicknesses.
@@ -46,7 +46,7 @@ export function browCurves(dots: OutlineDots, options: OutlineOptions): BrowCurv
     const need = "a front edge that crosses no border";
     // A slanted front may be clear of its borders until it is made soft.
     if (softFront > 0 && frontIsClear(curveFrom(upper, top.x + back), seen.lower)) {
-      refuse("inconsistent", "outline", "softFront", softFront, need);
+      refuse("inconsistent", "softFront", softFront, need);
     }
     refuseDot(dots, "lowerStart", need);
   }
@@ -120,5 +120,5 @@ function frontIsClear(upper: HermiteCurve, lower: HermiteCurve): boolean {
 }
 
 function refuseDot(dots: OutlineDots, dot: keyof OutlineDots, need: string): never {
-  refuse("inconsistent", "outline", `dots.${dot}`, dots[dot], need);
+  refuse("inconsistent", `dots.${dot}`, dots[dot], need);
 }

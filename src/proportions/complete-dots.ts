@@ -1,7 +1,7 @@
 import { hermiteAt } from "../geometry/internal.js";
 import type { CompleteDots } from "../landmarks/index.js";
 import { flatPoint, type FlatPoint, type Length, mm, type Point } from "../units/index.js";
-import { keysOf, requirePositive } from "../units/internal.js";
+import { refusingAs, keysOf, requirePositive } from "../units/internal.js";
 import type { UpperBorderShape } from "./outline-shape.js";
 import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 
@@ -32,25 +32,27 @@ export function completeDots(
   thickness: StationThickness = STATION_THICKNESS,
   shape: UpperBorderShape = {},
 ): CompleteDots<"mm"> {
-  for (const station of keysOf(STATIONS)) {
-    requirePositive("completeDots", `thickness.${station}`, thickness[station]);
-  }
-  const { upperStart, upperArch, tailEnd } = upper;
-  const upperBody = bodyOf("completeDots", upper, shape);
-  return {
-    upperStart,
-    upperBody,
-    upperArch,
-    tailEnd,
-    lowerStart: below(upperStart, thickness.start),
-    lowerBody: below(upperBody, thickness.body),
-    lowerArch: below(upperArch, thickness.arch),
-  };
+  return refusingAs("completeDots", () => {
+    for (const station of keysOf(STATIONS)) {
+      requirePositive(`thickness.${station}`, thickness[station]);
+    }
+    const { upperStart, upperArch, tailEnd } = upper;
+    const upperBody = bodyOf(upper, shape);
+    return {
+      upperStart,
+      upperBody,
+      upperArch,
+      tailEnd,
+      lowerStart: below(upperStart, thickness.start),
+      lowerBody: below(upperBody, thickness.body),
+      lowerArch: below(upperArch, thickness.arch),
+    };
+  });
 }
 
 /** The dot of the body: half-way between start and arch, sideways, on the border drawn through them. */
-export function bodyOf(where: string, upper: UpperDots, shape: UpperBorderShape): FlatPoint<"mm"> {
-  const border = upperBorder(where, upper, shape);
+export function bodyOf(upper: UpperDots, shape: UpperBorderShape): FlatPoint<"mm"> {
+  const border = upperBorder(upper, shape);
   const x = (upper.upperStart[0] + upper.upperArch[0]) / 2;
   return flatPoint(x, hermiteAt(border, outwardsOf(upper) * x));
 }

@@ -1,5 +1,5 @@
 import { type Length, type Unit } from "../units/index.js";
-import { refuse, requireFinite } from "../units/internal.js";
+import { refusingAs, refuse, requireFinite } from "../units/internal.js";
 
 /**
  * The front's share of a brow: front / (front + tail), 0…1. Artists lay out the front on two thirds
@@ -15,12 +15,16 @@ import { refuse, requireFinite } from "../units/internal.js";
  * ```
  */
 export function frontShare<U extends Unit>(front: Length<U>, tail: Length<U>): number {
-  const where = "frontShare";
-  requireFinite(where, "front", front);
-  requireFinite(where, "tail", tail);
+  return refusingAs("frontShare", () => shareOf(front, tail));
+}
+
+/** A front's share, asked for by another function, thousands of times for a plan. */
+export function shareOf<U extends Unit>(front: Length<U>, tail: Length<U>): number {
+  requireFinite("front", front);
+  requireFinite("tail", tail);
   if (front < 0 || tail < 0 || front + tail === 0) {
     const [field, value] = front < 0 ? ["front", front] : ["tail", tail];
-    refuse("out-of-range", where, field, value, "0 or more, not both 0");
+    refuse("out-of-range", field, value, "0 or more, not both 0");
   }
   return front / (front + tail);
 }

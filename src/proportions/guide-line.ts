@@ -56,8 +56,8 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
 ): Guide<Convention> {
   return refusingAs("guideLine", () => {
     const { share = ARCH_EYE_WIDTH_SHARE } = options;
-    requirePositive("guideLine", "options.share", share);
-    requireLandmarksOn("guideLine", face, [side], convention);
+    requirePositive("options.share", share);
+    requireLandmarksOn(face, [side], convention);
     const rule: GuideRule = GUIDES[convention];
     const from: readonly SideLandmark[] = rule.through;
     return {
@@ -121,30 +121,25 @@ export function requireGuideLandmarks<Convention extends GuideConvention>(
   face: Face<"mm">,
   convention: Convention,
 ): FaceForGuide<Convention> {
-  requireLandmarksOn("requireGuideLandmarks", face, SIDES, convention);
-  return face as FaceForGuide<Convention>;
+  return refusingAs("requireGuideLandmarks", () => {
+    requireLandmarksOn(face, SIDES, convention);
+    return face as FaceForGuide<Convention>;
+  });
 }
 
 /** Refuses a face without a guide's landmarks on the given sides, naming every one that is missing. */
 export function requireLandmarksOn(
-  where: string,
   face: Face<"mm">,
   sides: readonly Side[],
   convention: GuideConvention,
 ): void {
-  requireWord(where, "convention", convention, keysOf(GUIDES));
+  requireWord("convention", convention, keysOf(GUIDES));
   const missing = sides.flatMap((side) =>
     GUIDES[convention].through
       .filter((name) => face[side][name] === undefined)
       .map((name) => `${side}.${name}`),
   );
   if (missing.length > 0) {
-    refuse(
-      "missing-landmark",
-      where,
-      missing.join(", "),
-      undefined,
-      `to be placed, for ${convention}`,
-    );
+    refuse("missing-landmark", missing.join(", "), undefined, `to be placed, for ${convention}`);
   }
 }

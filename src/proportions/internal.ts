@@ -5,6 +5,7 @@ export { type BrowEdge, edgeOfCurves, edgeOfDots, edgeOfHair } from "./brow-edge
 export { readFromEye, readSide, type SideReading, type SideToRead } from "./read-side.js";
 export { ARCH_EYE_WIDTH_SHARE, requireGuideLandmarks, sightLine } from "./guide-line.js";
 export { mapOutline, overlapOver } from "./outline-path.js";
+export { shareOf } from "./front-share.js";
 export { placeAtShare } from "./arch-at-share.js";
 export { outlineOfCurves } from "./outline.js";
 export { requireShape, SHAPES } from "./outline-shape.js";

@@ -1,11 +1,10 @@
 import {
   distanceAlongLine,
-  intersectPolyline,
   midpoint,
   polylineLength,
   type PolylinePlace,
 } from "../geometry/index.js";
-import { endDirection } from "../geometry/internal.js";
+import { crossingsOf, endDirection } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
 import { flatPoint, type Length, length, mm, type Point, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
@@ -95,7 +94,7 @@ function meetBorder(
   { mark, line }: Sight,
   border: Polyline<"mm">,
 ): PolylinePlace<"mm"> | undefined {
-  const places = intersectPolyline(line, border, BORDER_END).filter(
+  const places = crossingsOf(line, border, BORDER_END).filter(
     ({ at }) => distanceAlongLine(at, line) > 0,
   );
   return mark === "tail" ? places.at(-1) : places[0];

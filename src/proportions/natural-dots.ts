@@ -138,14 +138,13 @@ function moreMedial({ upperStart, lowerStart, tailEnd }: NaturalDots["dots"]): P
 }
 
 function requireBrow({ upper, lower }: Brow<"mm">, u: Length<"mm">): void {
-  const where = "naturalDots";
-  requirePolyline(where, "brow.upper", upper, 2);
-  if (lower !== undefined) requirePolyline(where, "brow.lower", lower, 2);
-  requireFinite(where, "options.u", u);
-  if (u < 0) refuse("out-of-range", where, "options.u", u, "0 or more");
+  requirePolyline("brow.upper", upper, 2);
+  if (lower !== undefined) requirePolyline("brow.lower", lower, 2);
+  requireFinite("options.u", u);
+  if (u < 0) refuse("out-of-range", "options.u", u, "0 or more");
   const [first, last] = [upper[0] as Point<"mm">, upper[upper.length - 1] as Point<"mm">];
   if (first[0] === last[0] && first[1] === last[1]) {
     const need = "another last point";
-    refuse("coincident-points", where, "brow.upper", upper, need);
+    refuse("coincident-points", "brow.upper", upper, need);
   }
 }

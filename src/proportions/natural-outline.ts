@@ -2,7 +2,7 @@ import { type Cubic } from "../geometry/index.js";
 import { straightCubic } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
 import { type Point, type Polyline, type Unit } from "../units/index.js";
-import { refuse, requirePolyline } from "../units/internal.js";
+import { refusingAs, refuse, requirePolyline } from "../units/internal.js";
 import type { Outline } from "./outline.js";
 
 /**
@@ -20,18 +20,25 @@ import type { Outline } from "./outline.js";
  * ```
  */
 export function naturalOutline<U extends Unit>(brow: Required<Brow<U>>): Outline<U> {
-  const upper = straightPath("brow.upper", brow.upper);
-  const lower = straightPath("brow.lower", brow.lower);
-  const [upperStart, upperEnd] = endsOf(upper);
-  const [lowerStart, lowerEnd] = endsOf(lower);
-  return { upper, tail: joined(upperEnd, lowerEnd), lower, front: joined(lowerStart, upperStart) };
+  return refusingAs("naturalOutline", () => {
+    const upper = straightPath("brow.upper", brow.upper);
+    const lower = straightPath("brow.lower", brow.lower);
+    const [upperStart, upperEnd] = endsOf(upper);
+    const [lowerStart, lowerEnd] = endsOf(lower);
+    return {
+      upper,
+      tail: joined(upperEnd, lowerEnd),
+      lower,
+      front: joined(lowerStart, upperStart),
+    };
+  });
 }
 
 function straightPath<U extends Unit>(field: string, border: Polyline<U>): readonly Cubic<U>[] {
-  requirePolyline("naturalOutline", field, border, 2);
+  requirePolyline(field, border, 2);
   const path = border.slice(1).flatMap((to, index) => joined(border[index] as Point<U>, to));
   if (path.length === 0) {
-    refuse("coincident-points", "naturalOutline", field, border, "two points that differ");
+    refuse("coincident-points", field, border, "two points that differ");
   }
   return path;
 }

@@ -45,9 +45,9 @@ export const SHAPES: { readonly [Name in keyof OutlineOptions]-?: number } = {
 const SHAPE_NAMES = /* @__PURE__ */ keysOf(SHAPES);
 
 /** Refuses a shape out of its range, by the name under which it was given. */
-export function requireShape(where: string, given: string, shape: OutlineOptions): void {
+export function requireShape(given: string, shape: OutlineOptions): void {
   for (const name of SHAPE_NAMES) {
     const value = shape[name];
-    if (value !== undefined) requireWithin(where, `${given}.${name}`, value, 0, SHAPES[name]);
+    if (value !== undefined) requireWithin(`${given}.${name}`, value, 0, SHAPES[name]);
   }
 }

@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import type { Cubic } from "../geometry/index.js";
 import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
 import { flatPoint, type Unit } from "../units/index.js";
@@ -42,7 +43,9 @@ export interface Outline<U extends Unit> {
  * ```
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
-  return outlineOfCurves(browCurves(dots, options), options);
+  return refusingAs("outline", () => {
+    return outlineOfCurves(browCurves(dots, options), options);
+  });
 }
 
 /** The outline that the curves of a brow make, drawn with these options. */

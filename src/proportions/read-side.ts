@@ -11,7 +11,7 @@ import { atEyeCorner, onSkin } from "../landmarks/internal.js";
 import { length, type Length, type Point, type Side } from "../units/index.js";
 import { toDegrees } from "../units/internal.js";
 import type { BrowEdge } from "./brow-edge.js";
-import { frontShare } from "./front-share.js";
+import { shareOf } from "./front-share.js";
 
 /** Every measure of one brow; undefined where something it needs is missing. */
 export type SideReading = { readonly [Name in MeasureName]: number | undefined };
@@ -52,7 +52,7 @@ export function readSide(
     frontOnPhoto: sight(start, arch),
     tailOnPhoto: sight(arch, tail),
     frontShare:
-      front === undefined || tailLength === undefined ? undefined : frontShare(front, tailLength),
+      front === undefined || tailLength === undefined ? undefined : shareOf(front, tailLength),
     startDistance: start && outwards * start[0],
     archDistance: arch && outwards * arch[0],
     tailDistance: tail && outwards * tail[0],

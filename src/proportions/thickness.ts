@@ -1,9 +1,5 @@
-import {
-  distanceAlongLine,
-  type Direction,
-  intersectPolyline,
-  lineAlong,
-} from "../geometry/index.js";
+import { distanceAlongLine, type Direction, lineAlong } from "../geometry/index.js";
+import { crossingsOf } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
 import { type FlatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
 import { requirePolyline, refusingAs } from "../units/internal.js";
@@ -48,12 +44,10 @@ export function thickness(
   return refusingAs("thickness", () => {
     const up = direction === "vertical" ? UPWARDS : normalAt(at, brow.upper);
     const ruler = lineAlong(at, up);
-    const readings = intersectPolyline(ruler, brow.lower, BORDER_END).flatMap(
-      ({ at: to, extended }) => {
-        const value = length<"mm">(-distanceAlongLine(to, ruler));
-        return value >= 0 ? [{ value, to, extended }] : [];
-      },
-    );
+    const readings = crossingsOf(ruler, brow.lower, BORDER_END).flatMap(({ at: to, extended }) => {
+      const value = length<"mm">(-distanceAlongLine(to, ruler));
+      return value >= 0 ? [{ value, to, extended }] : [];
+    });
     return readings.reduce<ThicknessReading | undefined>(
       (nearest, reading) =>
         nearest === undefined || reading.value < nearest.value ? reading : nearest,
@@ -64,7 +58,7 @@ export function thickness(
 
 /** Upwards and square to a border where it is nearest to a point; at a corner along the bisector. */
 function normalAt(at: Point<"mm">, border: Polyline<"mm">): Direction {
-  requirePolyline("thickness", "brow.upper", border, 2);
+  requirePolyline("brow.upper", border, 2);
   let nearest = Number.POSITIVE_INFINITY;
   let tangent: Direction = [0, 0];
   for (let index = 1; index < border.length; index += 1) {

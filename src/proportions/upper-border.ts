@@ -22,10 +22,10 @@ export type UpperDots = Required<Pick<BrowDots<"mm">, "upperStart" | "upperArch"
  * level where the arch is above both ends; where the brow rises or falls throughout it is a mean of
  * both chords, so that a flat brow gets no step.
  */
-export function upperBorder(where: string, dots: UpperDots, shape: UpperBorderShape): HermiteCurve {
+export function upperBorder(dots: UpperDots, shape: UpperBorderShape): HermiteCurve {
   const { angularity = ANGULARITY } = shape;
-  requireShape(where, "options", shape);
-  requireOutwards(where, dots, ["upperStart", "upperArch", "tailEnd"]);
+  requireShape("options", shape);
+  requireOutwards(dots, ["upperStart", "upperArch", "tailEnd"]);
   const outwards = outwardsOf(dots);
   const { upperStart, upperArch, tailEnd } = dots;
   const stretchOf = (from: Point<"mm">, to: Point<"mm">): Stretch => {
@@ -55,17 +55,16 @@ export function outwardsOf({ upperStart, tailEnd }: UpperDots): 1 | -1 {
 
 /** Refuses dots that do not follow each other outwards, or are no places at all. */
 export function requireOutwards<Name extends Dot>(
-  where: string,
   dots: UpperDots & Pick<CompleteDots<"mm">, Name>,
   order: readonly Name[],
 ): void {
-  for (const dot of order) requireFinitePoint(where, `dots.${dot}`, dots[dot]);
+  for (const dot of order) requireFinitePoint(`dots.${dot}`, dots[dot]);
   const outwards = outwardsOf(dots);
   order.forEach((dot, index) => {
     const before = order[index - 1];
     if (before !== undefined && outwards * dots[dot][0] <= outwards * dots[before][0]) {
       const need = `an x farther outwards than ${before}, ${dots[before][0]}`;
-      refuse("inconsistent", where, `dots.${dot}`, dots[dot], need);
+      refuse("inconsistent", `dots.${dot}`, dots[dot], need);
     }
   });
 }
@@ -87,21 +86,17 @@ export type BorderDots = UpperDots & Pick<BrowDots<"mm">, "upperBody">;
  * border moves with the dot, without a jump. Slopes stay between 0 and three times those of the chords
  * beside them: where the dots rise, the border rises. A dot higher than the arch would not let it.
  */
-export function borderThroughBody(
-  where: string,
-  dots: BorderDots,
-  shape: UpperBorderShape,
-): HermiteCurve {
-  const border = upperBorder(where, dots, shape);
+export function borderThroughBody(dots: BorderDots, shape: UpperBorderShape): HermiteCurve {
+  const border = upperBorder(dots, shape);
   const { upperBody: body } = dots;
   if (body === undefined) return border;
-  requireOutwards(where, { ...dots, upperBody: body }, ["upperStart", "upperBody", "upperArch"]);
+  requireOutwards({ ...dots, upperBody: body }, ["upperStart", "upperBody", "upperArch"]);
   const x = outwardsOf(dots) * body[0];
   if (Math.abs(hermiteAt(border, x) - body[1]) <= SAME_HEIGHT) return border;
   if (!isOnTheWay(dots, body)) {
     const [start, arch] = [shownValue(dots.upperStart[1]), shownValue(dots.upperArch[1])];
     const need = `a y between those of the start, ${start}, and the arch, ${arch}`;
-    refuse("inconsistent", where, "dots.upperBody", body, need);
+    refuse("inconsistent", "dots.upperBody", body, need);
   }
   return bent(border, x, body[1], shape);
 }

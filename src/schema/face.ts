@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import {
   type Brow,
@@ -149,5 +150,7 @@ function coordinatesIn(part: object): readonly number[] {
  * ```
  */
 export function parseFace<U extends Unit>(json: unknown, unit: U): Face<U> {
-  return parse("parseFace", "face", faceSchema(unit), json);
+  return refusingAs("parseFace", () => {
+    return parse("face", faceSchema(unit), json);
+  });
 }

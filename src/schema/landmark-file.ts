@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import {
   type Face,
@@ -146,5 +147,7 @@ function markupPoint(): Schema<MarkupPoints[number]> {
  * ```
  */
 export function parseLandmarkFile(json: unknown): LandmarkFile {
-  return parse("parseLandmarkFile", "file", landmarkFileSchema, json);
+  return refusingAs("parseLandmarkFile", () => {
+    return parse("file", landmarkFileSchema, json);
+  });
 }

@@ -1,3 +1,4 @@
+import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import type { Length, Measured } from "../units/index.js";
 import type { CompleteDots } from "../landmarks/index.js";
@@ -161,5 +162,7 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
  * ```
  */
 export function parsePlan(json: unknown): BrowPlan {
-  return parseVersioned("parsePlan", "plan", planSchema, PLAN_STEPS, json, 1);
+  return refusingAs("parsePlan", () => {
+    return parseVersioned("plan", planSchema, PLAN_STEPS, json, 1);
+  });
 }

@@ -36,21 +36,20 @@ export const RECORD_STEPS: Steps = { 1: inTurn(visitFrom1, inside("earlier", eac
  * @param unversioned the version of data that names none
  */
 export function parseVersioned<Type>(
-  where: string,
   root: string,
   schema: Schema<Type>,
   steps: Steps,
   json: unknown,
   unversioned?: number,
 ): Type {
-  if (!isObject(json)) return parse(where, root, schema, json);
+  if (!isObject(json)) return parse(root, schema, json);
   let data: unknown = json;
   let version = "version" in json ? json.version : unversioned;
   while (version !== MAP_VERSION) {
     const step = typeof version === "number" ? steps[version] : undefined;
     if (step === undefined) {
       const need = `${MAP_VERSION}, the version of ${root}s that this library knows`;
-      refuse("not-parsed", where, "version", version, need);
+      refuse("not-parsed", "version", version, need);
     }
     data = step(data);
     version = (version as number) + 1;
@@ -63,7 +62,7 @@ export function parseVersioned<Type>(
       return others;
     }),
   );
-  const known = parse(where, root, schema, inTurn(...without)(data));
+  const known = parse(root, schema, inTurn(...without)(data));
   const kept = added.map((path) =>
     // A name such as `__proto__` is but a name where it is computed.
     atHolder(path, (holder, name) => ({ ...holder, [name]: valueAt(path, data) })),

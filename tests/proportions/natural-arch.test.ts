@@ -191,7 +191,7 @@ describe("natural arch", () => {
           upperArch: mm([48 * share, Math.max(share * tail, tail, 0) + rise]),
           tailEnd: mm([48, tail]),
         };
-        const curve = upperBorder("test", dots, { angularity });
+        const curve = upperBorder(dots, { angularity });
         const at = (x: number): FlatPoint<"mm"> => flatPoint(x, hermiteAt(curve, x));
         const heightAt = (x: number): number => hermiteAt(curve, x) - (x * tail) / 48;
         const places = Array.from({ length: 4801 }, (_, index) => index / 100);

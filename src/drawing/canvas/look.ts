@@ -12,7 +12,7 @@ export interface Look {
   readonly words?: Words;
 }
 
-export function requireLook(where: string, look: Look): void {
-  requireObject(where, "options", look, "an object, or to be left out");
-  requireWord(where, "theme", look.theme, Object.keys(PALETTES));
+export function requireLook(look: Look): void {
+  requireObject("options", look, "an object, or to be left out");
+  requireWord("theme", look.theme, Object.keys(PALETTES));
 }

@@ -72,7 +72,7 @@ const DECIMALS = 3;
 const STEPS = 10 ** DECIMALS;
 
 export function coordinate(value: number): string {
-  requireFinite("svgSource", "coordinate", value);
+  requireFinite("coordinate", value);
   const steps = value * STEPS;
   const nearest = Math.round(steps);
   // `toFixed` is exact and many times slower: it is asked where a product could round the other way.

@@ -41,7 +41,7 @@ import { sentencesBeneath } from "./sentences-beneath.js";
  */
 export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look = {}): string {
   return refusingAs("drawAreas", () => {
-    requireLook("drawAreas", look);
+    requireLook(look);
     const { theme = "light", words = ENGLISH } = look;
     const { title = label(words, "title-areas") } = look;
     const checks = checkAreas(plan, areas);

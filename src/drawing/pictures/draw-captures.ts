@@ -46,7 +46,7 @@ import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.j
  */
 export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
   return refusingAs("drawCaptures", () => {
-    requireLook("drawCaptures", look);
+    requireLook(look);
     const laid = laidOver(requireSome(captures));
     const { theme = "light", words = ENGLISH } = look;
     const { title = label(words, "title-captures") } = look;
@@ -95,7 +95,7 @@ function requireSome(
 ): readonly [NamedCapture, ...NamedCapture[]] {
   const [first, ...others] = captures;
   if (first !== undefined) return [first, ...others];
-  refuse("wrong-count", "drawCaptures", "captures", captures, "at least one capture");
+  refuse("wrong-count", "captures", captures, "at least one capture");
 }
 
 function entriesFor(

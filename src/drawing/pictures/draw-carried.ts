@@ -49,7 +49,7 @@ export type CarriedOnto = FaceWith<"mm", "endocanthion" | "exocanthion">;
  */
 export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Look = {}): string {
   return refusingAs("drawCarried", () => {
-    requireLook("drawCarried", look);
+    requireLook(look);
     const { theme = "light", words = ENGLISH } = look;
     const { title = label(words, "title-carried") } = look;
     const palette = PALETTES[theme];

@@ -59,14 +59,14 @@ export function drawChoices(
   options: ChoicesDrawing = {},
 ): readonly string[] {
   return refusingAs("drawChoices", () => {
-    const { paper, sheet } = sheetOn("drawChoices", options);
+    const { paper, sheet } = sheetOn(options);
     if (rows.length === 0) {
-      refuse("wrong-count", "drawChoices", "weighed.rows", rows, "at least one choice");
+      refuse("wrong-count", "weighed.rows", rows, "at least one choice");
     }
     const { words } = sheet.brush;
     const { title: name = label(words, "title-choices") } = options;
     const named = title(name, sheet);
-    requireShort("drawChoices", "title", [named], options.title);
+    requireShort("title", [named], options.title);
     const weighing = weighingOf(face, rows);
     const room = roomOn(paper, FOOT_HEIGHT);
     const blocks: readonly Block[] = [

@@ -73,9 +73,9 @@ export interface PlanDrawing extends Look, AlsoShown {
  */
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   return refusingAs("drawPlan", () => {
-    requirePlan("drawPlan", plan);
-    requireLook("drawPlan", options);
-    requireWord("drawPlan", "view", options.view, ["photo", "face"]);
+    requirePlan(plan);
+    requireLook(options);
+    requireWord("view", options.view, ["photo", "face"]);
     const photo = options.photo && photoOf(plan, options.photo);
     const { theme = "light", words = ENGLISH } = options;
     const shows = options.view ?? (photo === undefined ? "face" : "photo");
@@ -127,20 +127,20 @@ const PICTURE_ADDRESS = /^(?:https?:|blob:|file:|data:image\/|(?![a-z][a-z\d+.-]
 
 /** The photo as large as its landmarks were read on, where that is known. */
 function photoOf(plan: BrowPlan, photo: PhotoBeneath): PhotoBeneath {
-  requirePositive("drawPlan", "photo.width", photo.width);
-  requirePositive("drawPlan", "photo.height", photo.height);
+  requirePositive("photo.width", photo.width);
+  requirePositive("photo.height", photo.height);
   if (photo.href !== undefined && !PICTURE_ADDRESS.test(photo.href.trimStart())) {
     const need = "the address of a picture: http, https, blob, file, data:image or relative";
-    refuse("out-of-range", "drawPlan", "photo.href", photo.href, need);
+    refuse("out-of-range", "photo.href", photo.href, need);
   }
   if (plan.frame === undefined) {
-    refuse("inconsistent", "drawPlan", "photo", photo, "a plan that was made on a photo");
+    refuse("inconsistent", "photo", photo, "a plan that was made on a photo");
   }
   const { picture = photo } = plan.face.source ?? {};
   if (!isShapedAs(picture, photo)) {
     const { width, height } = picture;
     const need = `the shape of the picture whose landmarks were read, ${width} × ${height}; not turned, not cropped`;
-    refuse("inconsistent", "drawPlan", "photo", `${photo.width} × ${photo.height}`, need);
+    refuse("inconsistent", "photo", `${photo.width} × ${photo.height}`, need);
   }
   return { ...photo, ...picture };
 }

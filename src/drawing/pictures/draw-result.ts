@@ -67,7 +67,7 @@ export function drawResult(
   options: ResultDrawing = {},
 ): string {
   return refusingAs("drawResult", () => {
-    requireLook("drawResult", options);
+    requireLook(options);
     const { theme = "light", words = ENGLISH } = options;
     const { title = label(words, "title-result") } = options;
     const { results } = compareResult(plan, captures, options);

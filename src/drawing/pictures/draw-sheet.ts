@@ -77,8 +77,8 @@ const FOOT_HEIGHT = RULER_DEPTH + 3;
  */
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly string[] {
   return refusingAs("drawSheet", () => {
-    requirePlan("drawSheet", plan);
-    const { paper, sheet } = sheetOn("drawSheet", options);
+    requirePlan(plan);
+    const { paper, sheet } = sheetOn(options);
     const { words } = sheet.brush;
     const { title: name = label(words, "title-plan"), overlap = false } = options;
     const { fields = fieldsIn(words), rulerZero = mm(0), check } = options;
@@ -86,8 +86,8 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): readonly 
     const room = roomOn(paper, FOOT_HEIGHT);
     const named = title(name, sheet);
     const head = fieldRows(fields, sheet);
-    requireShort("drawSheet", "title", [named], options.title);
-    requireShort("drawSheet", "fields", head, options.fields);
+    requireShort("title", [named], options.title);
+    requireShort("fields", head, options.fields);
     const blocks: readonly Block[] = [
       named,
       gap(1),

@@ -54,7 +54,7 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  */
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
   return refusingAs("drawStrip", () => {
-    requireLook("drawStrip", options);
+    requireLook(options);
     const { theme = "light", words = ENGLISH } = options;
     const { title = label(words, "title-strip") } = options;
     const palette = PALETTES[theme];

@@ -73,11 +73,11 @@ export function drawVariants(
   options: VariantsDrawing = {},
 ): string {
   return refusingAs("drawVariants", () => {
-    requireLook("drawVariants", options);
+    requireLook(options);
     const { theme = "light", words = ENGLISH, columns = 2 } = options;
     const { title = label(words, "title-choices") } = options;
     if (!Number.isInteger(columns) || columns < 1) {
-      refuse("out-of-range", "drawVariants", "columns", columns, "a whole number from 1 on");
+      refuse("out-of-range", "columns", columns, "a whole number from 1 on");
     }
     const variants = variantsOf(face, weighed, words);
     const current = currentOf(variants, options.current);
@@ -185,7 +185,7 @@ function variantsOf(
   const [first, ...others] = found;
   if (first !== undefined) return [first, ...others];
   const need = "at least one choice that can be planned";
-  return refuse("wrong-count", "drawVariants", "weighed.rows", rows, need);
+  return refuse("wrong-count", "weighed.rows", rows, need);
 }
 
 function isShapedAs(one: OutlineOptions, other: OutlineOptions): boolean {
@@ -197,7 +197,7 @@ function currentOf(variants: readonly [Variant, ...Variant[]], row: number | und
   if (row === undefined) return variants[0];
   const current = variants.find(({ numbers }) => numbers.includes(row + 1));
   const need = "the place of a row that can be planned";
-  return current ?? refuse("out-of-range", "drawVariants", "current", row, need);
+  return current ?? refuse("out-of-range", "current", row, need);
 }
 
 /** The greatest way from a dot of one to the same of the other, in millimetres. */

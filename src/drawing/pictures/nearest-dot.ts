@@ -43,8 +43,8 @@ export function nearestDot(
   reach: number,
 ): NearestDot | undefined {
   return refusingAs("nearestDot", () => {
-    requirePositive("nearestDot", "reach", reach);
-    requireFinitePoint("nearestDot", "spot", px(spot));
+    requirePositive("reach", reach);
+    requireFinitePoint("spot", px(spot));
     const { place } = planView(plan);
     const dots = SIDES.flatMap((side) =>
       DOT_NAMES.map((dot) => {
@@ -82,7 +82,7 @@ export function placeUnder(
   [x, y]: readonly [x: number, y: number],
 ): FlatPoint<"mm"> {
   return refusingAs("placeUnder", () => {
-    requireFinitePoint("placeUnder", "spot", px([x, y]));
+    requireFinitePoint("spot", px([x, y]));
     return frame === undefined ? mm([x, 0 - y]) : toFace(px([x, y]), frame);
   });
 }

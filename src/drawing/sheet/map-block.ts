@@ -58,5 +58,5 @@ function composed(plan: BrowPlan, box: Box, brush: Brush, shown: AlsoShown): Com
 function requireRoom(needed: number, width: number): void {
   if (needed <= width) return;
   const need = `at most ${Math.floor(width)} mm with its margins, to be printed at true size on ${Object.keys(PAPERS).join(" or ")}`;
-  refuse("out-of-range", "drawSheet", "width of the face", needed, need);
+  refuse("out-of-range", "width of the face", needed, need);
 }

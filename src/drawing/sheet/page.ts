@@ -74,15 +74,10 @@ export function pagesOf(document: Document, sheet: Sheet): readonly string[] {
 const LONGEST_TEXT = 60;
 
 /** Refuses a caller's own text that would fill the first page. */
-export function requireShort(
-  where: string,
-  field: string,
-  blocks: readonly Block[],
-  value: unknown,
-): void {
+export function requireShort(field: string, blocks: readonly Block[], value: unknown): void {
   if (heightOf(blocks) <= LONGEST_TEXT) return;
   const need = `text short enough for ${LONGEST_TEXT} mm of the first page`;
-  refuse("out-of-range", where, field, value, need);
+  refuse("out-of-range", field, value, need);
 }
 
 /** Sheets of paper: A4 (ISO 216) and US letter. */
@@ -96,13 +91,13 @@ export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly h
 export const PAPER_MARGIN = 12;
 
 /** The room of pages, after checks of what the caller asked for; on A4 and light by default. */
-export function sheetOn(
-  where: string,
-  options: Look & { readonly paper?: Paper },
-): { readonly paper: Paper; readonly sheet: Sheet } {
-  requireLook(where, options);
+export function sheetOn(options: Look & { readonly paper?: Paper }): {
+  readonly paper: Paper;
+  readonly sheet: Sheet;
+} {
+  requireLook(options);
   const { paper = "A4", theme = "light", words = ENGLISH } = options;
-  requireWord(where, "paper", paper, Object.keys(PAPERS));
+  requireWord("paper", paper, Object.keys(PAPERS));
   const view = uprightView([0, 0]);
   const brush: Brush = { view, palette: PALETTES[theme], onPhoto: false, words };
   return { paper, sheet: { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush } };

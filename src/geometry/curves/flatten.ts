@@ -12,7 +12,7 @@ export function flatten<U extends Unit>(
   path: readonly Cubic<U>[],
   error: Length<U>,
 ): readonly FlatPoint<U>[] {
-  requirePositive("flatten", "error", error);
+  requirePositive("error", error);
   const [first] = path;
   if (first === undefined) return [];
   return [

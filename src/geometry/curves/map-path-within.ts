@@ -13,7 +13,7 @@ export function mapPathWithin<From extends Unit, To extends Unit>(
   map: (point: FlatPoint<From>) => FlatPoint<To>,
   error: Length<To>,
 ): readonly Cubic<To>[] {
-  requirePositive("mapPathWithin", "error", error);
+  requirePositive("error", error);
   return path.flatMap((cubic) => mapped(cubic, map, error, MOST_HALVINGS));
 }
 

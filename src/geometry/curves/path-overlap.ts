@@ -15,7 +15,7 @@ export function overlapWith<U extends Unit>(
   path: readonly Cubic<U>[],
   error: Length<U>,
 ): (other: readonly Cubic<U>[]) => number {
-  requirePositive("overlapWith", "error", error);
+  requirePositive("error", error);
   const band = bandOf(path);
   return (other) => {
     const otherBand = band && bandOf(other);

@@ -6,7 +6,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline } from "../../units/internal.js";
+import { refusingAs, refuse, requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import { meanOf } from "./total-least-squares.js";
 import { difference, type Vector } from "../lines/vector.js";
@@ -39,20 +39,22 @@ export interface CircleFit<U extends Unit> {
  * ```
  */
 export function fitCircle<U extends Unit>(points: Polyline<U>): CircleFit<U> {
-  requirePolyline("fitCircle", "points", points, 3);
-  // About the points' mean, so that a small rim far from the origin keeps its digits.
-  const mean = meanOf(points);
-  const places = points.map((point) => difference(point, mean));
-  const rim = geometricFit(places);
-  if (rim === undefined) {
-    refuse("ill-conditioned", "fitCircle", "points", points, "points that bend round a centre");
-  }
-  return {
-    centre: flatPoint(mean[0] + rim.x, mean[1] + rim.y),
-    radius: length(rim.radius),
-    residuals: rim.residuals.map((residual) => length<U>(residual)),
-    sumOfSquares: rim.sumOfSquares,
-  };
+  return refusingAs("fitCircle", () => {
+    requirePolyline("points", points, 3);
+    // About the points' mean, so that a small rim far from the origin keeps its digits.
+    const mean = meanOf(points);
+    const places = points.map((point) => difference(point, mean));
+    const rim = geometricFit(places);
+    if (rim === undefined) {
+      refuse("ill-conditioned", "points", points, "points that bend round a centre");
+    }
+    return {
+      centre: flatPoint(mean[0] + rim.x, mean[1] + rim.y),
+      radius: length(rim.radius),
+      residuals: rim.residuals.map((residual) => length<U>(residual)),
+      sumOfSquares: rim.sumOfSquares,
+    };
+  });
 }
 
 /** A circle and how far places lie off it, outside positive. */

@@ -6,7 +6,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline } from "../../units/internal.js";
+import { refusingAs, refuse, requirePolyline } from "../../units/internal.js";
 import { leastSquares } from "./least-squares.js";
 import type { Direction } from "../lines/line.js";
 import { meanOf } from "./total-least-squares.js";
@@ -41,21 +41,23 @@ export interface EllipseFit<U extends Unit> {
  * ```
  */
 export function fitEllipse<U extends Unit>(points: Polyline<U>): EllipseFit<U> {
-  requirePolyline("fitEllipse", "points", points, 5);
-  // About the points' mean and in their own size, so that all terms are of one order.
-  const mean = meanOf(points);
-  const offsets = points.map((point) => difference(point, mean));
-  const size = Math.sqrt(offsets.reduce((sum, [x, y]) => sum + x * x + y * y, 0) / points.length);
-  const places: readonly Vector[] = offsets.map(([x, y]) => [x / size, y / size]);
-  const conic = conicThrough(places);
-  const shape = conic && shapeOf(conic, mean, size);
-  if (conic === undefined || shape === undefined) {
-    refuse("ill-conditioned", "fitEllipse", "points", points, "points that lie along an ellipse");
-  }
-  const residuals = places.map((place) =>
-    length<U>((size * excess(conic, place)) / steepness(conic, place)),
-  );
-  return { ...shape, residuals };
+  return refusingAs("fitEllipse", () => {
+    requirePolyline("points", points, 5);
+    // About the points' mean and in their own size, so that all terms are of one order.
+    const mean = meanOf(points);
+    const offsets = points.map((point) => difference(point, mean));
+    const size = Math.sqrt(offsets.reduce((sum, [x, y]) => sum + x * x + y * y, 0) / points.length);
+    const places: readonly Vector[] = offsets.map(([x, y]) => [x / size, y / size]);
+    const conic = conicThrough(places);
+    const shape = conic && shapeOf(conic, mean, size);
+    if (conic === undefined || shape === undefined) {
+      refuse("ill-conditioned", "points", points, "points that lie along an ellipse");
+    }
+    const residuals = places.map((place) =>
+      length<U>((size * excess(conic, place)) / steepness(conic, place)),
+    );
+    return { ...shape, residuals };
+  });
 }
 
 /** x² + y² + p (x² − y²) + 2 q x y + d x + e y + f = 0: a circle where p and q are 0. */

@@ -27,22 +27,21 @@ export type DeepMirrorPair<U extends Unit> = MirrorPair<U, DeepPoint<U>>;
 /** Under this many pairs all are kept: of six, two in error cannot be told from the rest. */
 export const ROBUST_PAIRS = 7;
 
-export function requirePairs<U extends Unit>(where: string, pairs: readonly MirrorPair<U>[]): void {
+export function requirePairs<U extends Unit>(pairs: readonly MirrorPair<U>[]): void {
   pairs.forEach(({ one, other, weight, spread, u }, index) => {
-    requireFinitePoint(where, `pairs[${index}].one`, one);
-    if (other !== undefined) requireFinitePoint(where, `pairs[${index}].other`, other);
-    requirePositive(where, `pairs[${index}].weight`, weight);
-    requirePositive(where, `pairs[${index}].spread`, spread);
-    if (u !== undefined) requireUncertainty(where, `pairs[${index}].u`, u);
+    requireFinitePoint(`pairs[${index}].one`, one);
+    if (other !== undefined) requireFinitePoint(`pairs[${index}].other`, other);
+    requirePositive(`pairs[${index}].weight`, weight);
+    requirePositive(`pairs[${index}].spread`, spread);
+    if (u !== undefined) requireUncertainty(`pairs[${index}].u`, u);
   });
 }
 
 export function refusePairs<U extends Unit>(
   code: GeometryErrorCode,
-  where: string,
   pairs: readonly MirrorPair<U>[],
   need: string,
 ): never {
   const points = pairs.map(({ one, other }) => (other === undefined ? [one] : [one, other]));
-  refuse(code, where, "pairs", points, need);
+  refuse(code, "pairs", points, need);
 }

@@ -1,5 +1,5 @@
 import { flatPoint, type Length, length, type Unit } from "../../units/index.js";
-import { refuse, toDegrees } from "../../units/internal.js";
+import { refusingAs, refuse, toDegrees } from "../../units/internal.js";
 import { type MirrorPair, refusePairs, requirePairs, ROBUST_PAIRS } from "./labelled-pair.js";
 import type { Direction, Line } from "../lines/line.js";
 import {
@@ -64,8 +64,10 @@ export function bestMirrorLine<U extends Unit>(
   pairs: readonly MirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorLine<U> {
-  requirePairs("bestMirrorLine", pairs);
-  return mirrorLineOf(pairs, options.robust !== false);
+  return refusingAs("bestMirrorLine", () => {
+    requirePairs(pairs);
+    return mirrorLineOf(pairs, options.robust !== false);
+  });
 }
 
 /** A line that is fitted, and what says how well. */
@@ -86,7 +88,7 @@ export function mirrorFitOf<U extends Unit>(
     : { axis: leastSquaresAxis(terms), growth: Infinity };
   if (!favoursDirection(axis)) {
     const need = "one mirror line";
-    refusePairs("ill-conditioned", "bestMirrorLine", pairs, need);
+    refusePairs("ill-conditioned", pairs, need);
   }
   const line = { through: flatPoint<U>(x + axis.x, y + axis.y), direction: halfAngle(axis) };
   return { line, robust, axis, growth, terms };
@@ -123,7 +125,7 @@ function robustAxis(terms: readonly MirrorTerm[]): GrownAxis {
   if (axis !== undefined) return { axis, growth };
   const points = terms.map(({ oneX, oneY, otherX, otherY }) => [oneX, oneY, otherX, otherY]);
   const need = "mirrored points";
-  refuse("inconsistent", "bestMirrorLine", "pairs", points, need);
+  refuse("inconsistent", "pairs", points, need);
 }
 
 /** The root of a unit complex number, by the half that does not cancel. */

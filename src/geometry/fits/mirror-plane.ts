@@ -1,3 +1,4 @@
+import { refusingAs } from "../../units/internal.js";
 import { type DeepPoint, deepPoint, type Length, length, type Unit } from "../../units/index.js";
 import { type DeepMirrorPair, refusePairs, requirePairs, ROBUST_PAIRS } from "./labelled-pair.js";
 import {
@@ -56,24 +57,26 @@ export function bestMirrorPlane<U extends Unit>(
   pairs: readonly DeepMirrorPair<U>[],
   options: { readonly robust?: boolean } = {},
 ): MirrorPlane<U> {
-  requirePairs("bestMirrorPlane", pairs);
-  const robust = pairs.length >= ROBUST_PAIRS && options.robust !== false;
-  const everything = pairs.map(() => 1);
-  const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
-  if (!favoursNormal(plane)) {
-    const need = "one mirror plane";
-    refusePairs("ill-conditioned", "bestMirrorPlane", pairs, need);
-  }
-  const shares = robust ? bisquareShares(pairs, plane) : everything;
-  const [x, y, z] = plane.through;
-  return {
-    through: deepPoint(x, y, z),
-    normal: plane.normal,
-    weights: pairs.map(({ weight }, index) => weight * (shares[index] as number)),
-    robust,
-    normalCovariance: covarianceOf(pairs, shares, plane),
-    throughU: throughUOf(pairs, shares),
-  };
+  return refusingAs("bestMirrorPlane", () => {
+    requirePairs(pairs);
+    const robust = pairs.length >= ROBUST_PAIRS && options.robust !== false;
+    const everything = pairs.map(() => 1);
+    const plane = robust ? robustPlane(pairs) : fitPlane(pairs, everything);
+    if (!favoursNormal(plane)) {
+      const need = "one mirror plane";
+      refusePairs("ill-conditioned", pairs, need);
+    }
+    const shares = robust ? bisquareShares(pairs, plane) : everything;
+    const [x, y, z] = plane.through;
+    return {
+      through: deepPoint(x, y, z),
+      normal: plane.normal,
+      weights: pairs.map(({ weight }, index) => weight * (shares[index] as number)),
+      robust,
+      normalCovariance: covarianceOf(pairs, shares, plane),
+      throughU: throughUOf(pairs, shares),
+    };
+  });
 }
 
 /**

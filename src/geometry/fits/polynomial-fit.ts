@@ -119,21 +119,20 @@ function reachOf(nodes: readonly number[]): { readonly centre: number; readonly 
 }
 
 function requireValues(nodes: readonly number[], values: readonly number[], degree: number): void {
-  const where = "fitPolynomial";
   if (!Number.isInteger(degree) || degree < 0) {
-    refuse("out-of-range", where, "degree", degree, "a whole number, 0 or more");
+    refuse("out-of-range", "degree", degree, "a whole number, 0 or more");
   }
   if (values.length !== nodes.length) {
-    refuse("wrong-count", where, "values", values, `${nodes.length} numbers, one for each node`);
+    refuse("wrong-count", "values", values, `${nodes.length} numbers, one for each node`);
   }
   if (nodes.length <= degree) {
     const need = `at least ${degree + 1} numbers for degree ${degree}`;
-    refuse("wrong-count", where, "nodes", nodes, need);
+    refuse("wrong-count", "nodes", nodes, need);
   }
-  for (const node of nodes) requireFinite(where, "nodes", node);
-  for (const value of values) requireFinite(where, "values", value);
+  for (const node of nodes) requireFinite("nodes", node);
+  for (const value of values) requireFinite("values", value);
   if (new Set(nodes).size <= degree) {
     const need = `at least ${degree + 1} different numbers for degree ${degree}`;
-    refuse("coincident-points", where, "nodes", nodes, need);
+    refuse("coincident-points", "nodes", nodes, need);
   }
 }

@@ -1,4 +1,4 @@
-import { refuse, requireFinite, requirePositive } from "../../units/internal.js";
+import { refusingAs, refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { bisquare, BISQUARE_CUT } from "./bisquare.js";
 import {
   addTo,
@@ -48,11 +48,13 @@ export function fitRobustly(
   values: readonly number[],
   spread: number,
 ): RobustFit {
-  const size = terms[0]?.length ?? 0;
-  requireRows(terms, values, size);
-  requirePositive("fitRobustly", "spread", spread);
-  const { coefficients, residuals, weights } = robustFit(columnsOf(terms), values, spread);
-  return { coefficients, residuals: [...residuals], weights: [...weights] };
+  return refusingAs("fitRobustly", () => {
+    const size = terms[0]?.length ?? 0;
+    requireRows(terms, values, size);
+    requirePositive("spread", spread);
+    const { coefficients, residuals, weights } = robustFit(columnsOf(terms), values, spread);
+    return { coefficients, residuals: [...residuals], weights: [...weights] };
+  });
 }
 
 /** As {@link fitRobustly}, of terms in columns, with as many finite numbers as its caller knows there are. */
@@ -160,21 +162,20 @@ function requireRows(
   values: readonly number[],
   size: number,
 ): void {
-  const where = "fitRobustly";
   if (values.length < size || size === 0) {
     const need = `at least as many numbers as terms, ${Math.max(size, 1)}`;
-    refuse("wrong-count", where, "values", values, need);
+    refuse("wrong-count", "values", values, need);
   }
   if (terms.length !== values.length || terms.some((row) => row.length !== size)) {
-    refuse("wrong-count", where, "terms", terms, `${values.length} rows of ${size} numbers`);
+    refuse("wrong-count", "terms", terms, `${values.length} rows of ${size} numbers`);
   }
-  values.forEach((value, index) => requireFinite(where, `values[${index}]`, value));
+  values.forEach((value, index) => requireFinite(`values[${index}]`, value));
   terms.forEach((row, index) => {
-    row.forEach((term, column) => requireFinite(where, `terms[${index}][${column}]`, term));
+    row.forEach((term, column) => requireFinite(`terms[${index}][${column}]`, term));
   });
 }
 
 function refuseTerms(): never {
   const need = "terms that differ";
-  refuse("ill-conditioned", "fitRobustly", "terms", "dependent", need);
+  refuse("ill-conditioned", "terms", "dependent", need);
 }

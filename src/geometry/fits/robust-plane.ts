@@ -74,7 +74,7 @@ export function robustPlane<U extends Unit>(pairs: readonly DeepMirrorPair<U>[])
     plane = fitPlane(pairs, bisquareShares(pairs, last));
     if (!favoursNormal(plane)) {
       const need = "points that mirror each other to within a few spreads";
-      refusePairs("inconsistent", "bestMirrorPlane", pairs, need);
+      refusePairs("inconsistent", pairs, need);
     }
     if (stepBetween(last, plane) < CONVERGED) break;
   }

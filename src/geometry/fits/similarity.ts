@@ -8,6 +8,7 @@ import {
   type Unit,
 } from "../../units/index.js";
 import {
+  refusingAs,
   refuse,
   requireFinitePoint,
   requirePositive,
@@ -78,35 +79,36 @@ export function fitSimilarity<From extends Unit, To extends Unit>(
   partners: readonly Point<To>[],
   options: SimilarityOptions = {},
 ): SimilarityFit<From, To> {
-  const where = "fitSimilarity";
-  const { weights = points.map(() => 1), factor = "free" } = options;
-  requireFigures(where, points, partners, weights);
-  if (factor !== "free") requirePositive(where, "factor", factor);
-  const from = centroid(points, weights);
-  const to = centroid(partners, weights);
-  const { real, imaginary, size } = products(points, partners, weights, from, to);
-  const pull = Math.hypot(real, imaginary);
-  if (!(size > 0)) {
-    refuse("coincident-points", where, "points", points, "two points that differ and count");
-  }
-  if (!(pull > 0)) {
-    const need = "points that suit their partners better in one turn than in others";
-    refuse("ill-conditioned", where, "partners", partners, need);
-  }
-  const similarity = {
-    rotation: toDegrees(Math.atan2(imaginary, real)),
-    factor: factor === "free" ? pull / size : factor,
-    from,
-    to,
-  };
-  const residuals = points.map((point, index) =>
-    distance(transform(point, similarity), partners[index] as Point<To>),
-  );
-  const squares = residuals.reduce(
-    (sum, residual, index) => sum + (weights[index] as number) * residual ** 2,
-    0,
-  );
-  return { similarity, residuals, squares };
+  return refusingAs("fitSimilarity", () => {
+    const { weights = points.map(() => 1), factor = "free" } = options;
+    requireFigures(points, partners, weights);
+    if (factor !== "free") requirePositive("factor", factor);
+    const from = centroid(points, weights);
+    const to = centroid(partners, weights);
+    const { real, imaginary, size } = products(points, partners, weights, from, to);
+    const pull = Math.hypot(real, imaginary);
+    if (!(size > 0)) {
+      refuse("coincident-points", "points", points, "two points that differ and count");
+    }
+    if (!(pull > 0)) {
+      const need = "points that suit their partners better in one turn than in others";
+      refuse("ill-conditioned", "partners", partners, need);
+    }
+    const similarity = {
+      rotation: toDegrees(Math.atan2(imaginary, real)),
+      factor: factor === "free" ? pull / size : factor,
+      from,
+      to,
+    };
+    const residuals = points.map((point, index) =>
+      distance(transform(point, similarity), partners[index] as Point<To>),
+    );
+    const squares = residuals.reduce(
+      (sum, residual, index) => sum + (weights[index] as number) * residual ** 2,
+      0,
+    );
+    return { similarity, residuals, squares };
+  });
 }
 
 /**
@@ -169,7 +171,6 @@ function products<From extends Unit, To extends Unit>(
 }
 
 function requireFigures<From extends Unit, To extends Unit>(
-  where: string,
   points: readonly Point<From>[],
   partners: readonly Point<To>[],
   weights: readonly number[],
@@ -177,13 +178,13 @@ function requireFigures<From extends Unit, To extends Unit>(
   for (const [field, list] of Object.entries({ partners, weights })) {
     if (points.length >= 2 && list.length === points.length) continue;
     const need = `one for each of at least 2 points, here ${points.length}`;
-    refuse("wrong-count", where, field, list, need);
+    refuse("wrong-count", field, list, need);
   }
-  points.forEach((point, index) => requireFinitePoint(where, `points[${index}]`, point));
-  partners.forEach((partner, index) => requireFinitePoint(where, `partners[${index}]`, partner));
+  points.forEach((point, index) => requireFinitePoint(`points[${index}]`, point));
+  partners.forEach((partner, index) => requireFinitePoint(`partners[${index}]`, partner));
   weights.forEach((weight, index) => {
     if (weight >= 0 && Number.isFinite(weight)) return;
-    refuse("out-of-range", where, `weights[${index}]`, weight, "0 or more");
+    refuse("out-of-range", `weights[${index}]`, weight, "0 or more");
   });
 }
 

@@ -5,7 +5,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline } from "../../units/internal.js";
+import { refusingAs, refuse, requirePolyline } from "../../units/internal.js";
 import { distanceFromLine, type Line, lineAlong } from "../lines/line.js";
 import { difference } from "../lines/vector.js";
 
@@ -35,28 +35,30 @@ export interface LineFit<U extends Unit> {
  * ```
  */
 export function fitLine<U extends Unit>(points: Polyline<U>): LineFit<U> {
-  requirePolyline("fitLine", "points", points, 2);
-  const centre = meanOf(points);
-  let [sumXX, sumXY, sumYY] = [0, 0, 0];
-  for (const point of points) {
-    const [x, y] = difference(point, centre);
-    sumXX += x * x;
-    sumXY += x * y;
-    sumYY += y * y;
-  }
-  const scatter = sumXX + sumYY;
-  if (!(Math.hypot(sumXX - sumYY, 2 * sumXY) > ROUND * scatter)) {
-    const code = scatter > 0 ? "ill-conditioned" : "coincident-points";
-    refuse(code, "fitLine", "points", points, "points that spread along one direction");
-  }
-  const angle = Math.atan2(2 * sumXY, sumXX - sumYY) / 2;
-  const line = forwards(points, lineAlong(centre, [Math.cos(angle), Math.sin(angle)]));
-  const residuals = points.map((point) => distanceFromLine(point, line));
-  return {
-    line,
-    residuals,
-    sumOfSquares: residuals.reduce((sum, residual) => sum + residual * residual, 0),
-  };
+  return refusingAs("fitLine", () => {
+    requirePolyline("points", points, 2);
+    const centre = meanOf(points);
+    let [sumXX, sumXY, sumYY] = [0, 0, 0];
+    for (const point of points) {
+      const [x, y] = difference(point, centre);
+      sumXX += x * x;
+      sumXY += x * y;
+      sumYY += y * y;
+    }
+    const scatter = sumXX + sumYY;
+    if (!(Math.hypot(sumXX - sumYY, 2 * sumXY) > ROUND * scatter)) {
+      const code = scatter > 0 ? "ill-conditioned" : "coincident-points";
+      refuse(code, "points", points, "points that spread along one direction");
+    }
+    const angle = Math.atan2(2 * sumXY, sumXX - sumYY) / 2;
+    const line = forwards(points, lineAlong(centre, [Math.cos(angle), Math.sin(angle)]));
+    const residuals = points.map((point) => distanceFromLine(point, line));
+    return {
+      line,
+      residuals,
+      sumOfSquares: residuals.reduce((sum, residual) => sum + residual * residual, 0),
+    };
+  });
 }
 
 export function meanOf<U extends Unit>(points: Polyline<U>): FlatPoint<U> {

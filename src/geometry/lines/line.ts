@@ -9,7 +9,7 @@ import {
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { refuse } from "../../units/internal.js";
+import { refusingAs, refuse } from "../../units/internal.js";
 import { advance, difference, type Vector } from "./vector.js";
 
 /** A direction in the plane: a pair of length 1, without a unit. */
@@ -34,12 +34,14 @@ export interface Line<U extends Unit> {
  * ```
  */
 export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<U> {
-  const [x, y] = difference(to, from);
-  const size = Math.hypot(x, y);
-  if (size === 0) {
-    refuse("coincident-points", "lineThrough", "to", to, "another point");
-  }
-  return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
+  return refusingAs("lineThrough", () => {
+    const [x, y] = difference(to, from);
+    const size = Math.hypot(x, y);
+    if (size === 0) {
+      refuse("coincident-points", "to", to, "another point");
+    }
+    return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
+  });
 }
 
 /**
@@ -55,15 +57,17 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
  * ```
  */
 export function lineAlong<U extends Unit>(through: Point<U>, direction: Direction): Line<U> {
-  const size = Math.hypot(direction[0], direction[1]);
-  if (!(size > 0 && Number.isFinite(size))) {
-    const need = "two finite numbers that are not both 0";
-    refuse("out-of-range", "lineAlong", "direction", direction, need);
-  }
-  return {
-    through: flatPoint(through[0], through[1]),
-    direction: [direction[0] / size, direction[1] / size],
-  };
+  return refusingAs("lineAlong", () => {
+    const size = Math.hypot(direction[0], direction[1]);
+    if (!(size > 0 && Number.isFinite(size))) {
+      const need = "two finite numbers that are not both 0";
+      refuse("out-of-range", "direction", direction, need);
+    }
+    return {
+      through: flatPoint(through[0], through[1]),
+      direction: [direction[0] / size, direction[1] / size],
+    };
+  });
 }
 
 /**

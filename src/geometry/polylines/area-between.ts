@@ -1,3 +1,4 @@
+import { refusingAs } from "../../units/internal.js";
 import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
 import { type Leg, legsOf, pointAlong, polygonArea } from "./polyline.js";
 import { difference } from "../lines/vector.js";
@@ -20,23 +21,25 @@ import { difference } from "../lines/vector.js";
  * ```
  */
 export function areaBetween<U extends Unit>(one: Polyline<U>, other: Polyline<U>): number {
-  const legs = legsOf("areaBetween", one);
-  const otherLegs = legsOf("areaBetween", other);
-  const crossings = inBothOrders(crossingsOf(legs, otherLegs));
-  const stops = [
-    { one: 0, other: 0 },
-    ...crossings,
-    { one: sizeOf(legs), other: sizeOf(otherLegs) },
-  ];
-  let area = 0;
-  for (let index = 1; index < stops.length; index += 1) {
-    const from = stops[index - 1] as Crossing;
-    const to = stops[index] as Crossing;
-    const there = stretchOf(one, legs, from.one, to.one);
-    const back = stretchOf(other, otherLegs, from.other, to.other);
-    area += Math.abs(polygonArea([...there, ...[...back].reverse()]));
-  }
-  return area;
+  return refusingAs("areaBetween", () => {
+    const legs = legsOf(one);
+    const otherLegs = legsOf(other);
+    const crossings = inBothOrders(crossingsOf(legs, otherLegs));
+    const stops = [
+      { one: 0, other: 0 },
+      ...crossings,
+      { one: sizeOf(legs), other: sizeOf(otherLegs) },
+    ];
+    let area = 0;
+    for (let index = 1; index < stops.length; index += 1) {
+      const from = stops[index - 1] as Crossing;
+      const to = stops[index] as Crossing;
+      const there = stretchOf(one, legs, from.one, to.one);
+      const back = stretchOf(other, otherLegs, from.other, to.other);
+      area += Math.abs(polygonArea([...there, ...[...back].reverse()]));
+    }
+    return area;
+  });
 }
 
 /** Where two lines cross, as distances along both. */

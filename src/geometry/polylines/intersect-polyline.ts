@@ -7,7 +7,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline } from "../../units/internal.js";
+import { refusingAs, refuse, requirePolyline } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { type Direction, distanceFromLine, type Line } from "../lines/line.js";
 import { type PolylinePlace } from "./polyline.js";
@@ -38,7 +38,16 @@ export function intersectPolyline<U extends Unit>(
   polyline: Polyline<U>,
   stretch: Length<U> | 0 = 0,
 ): readonly PolylinePlace<U>[] {
-  requirePolyline("intersectPolyline", "polyline", polyline, 2);
+  return refusingAs("intersectPolyline", () => crossingsOf(line, polyline, stretch));
+}
+
+/** The crossings of a line, asked for by another function, hundreds of times for a plan. */
+export function crossingsOf<U extends Unit>(
+  line: Line<U>,
+  polyline: Polyline<U>,
+  stretch: Length<U> | 0,
+): readonly PolylinePlace<U>[] {
+  requirePolyline("polyline", polyline, 2);
   const hits: PolylinePlace<U>[] = [];
   let from = polyline[0] as Point<U>;
   let offset = distanceFromLine(from, line);
@@ -46,7 +55,7 @@ export function intersectPolyline<U extends Unit>(
   let way = 0;
   let last = polyline.length - 1;
   while (last > 0 && isSame(polyline[last - 1] as Point<U>, polyline[last] as Point<U>)) last -= 1;
-  // Without legs of its own: guides are laid over borders hundreds of times for a plan.
+  // Without legs of its own: each would be an object.
   for (let index = 1; index < polyline.length; index += 1) {
     const to = polyline[index] as Point<U>;
     if (isSame(from, to)) continue;
@@ -66,7 +75,7 @@ export function intersectPolyline<U extends Unit>(
     way += size;
   }
   if (way === 0) {
-    refuse("coincident-points", "intersectPolyline", "polyline", polyline, "another point");
+    refuse("coincident-points", "polyline", polyline, "another point");
   }
   return hits.length > 0 ? hits : beyondEnds(line, polyline, stretch, way);
 }

@@ -7,7 +7,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { refuse, requirePolyline, requirePositive } from "../../units/internal.js";
+import { refusingAs, refuse, requirePolyline, requirePositive } from "../../units/internal.js";
 import { distance } from "../lines/distance.js";
 import { between } from "../lines/vector.js";
 
@@ -56,10 +56,12 @@ export function pointAlong<U extends Unit>(
   polyline: Polyline<U>,
   along: Length<U>,
 ): PolylinePlace<U> {
-  const legs = legsOf("pointAlong", polyline);
-  const last = legs[legs.length - 1] as Leg<U>;
-  const leg = legs.find(({ before, size }) => along <= before + size) ?? last;
-  return placeOnLeg(leg, (along - leg.before) / leg.size, last);
+  return refusingAs("pointAlong", () => {
+    const legs = legsOf(polyline);
+    const last = legs[legs.length - 1] as Leg<U>;
+    const leg = legs.find(({ before, size }) => along <= before + size) ?? last;
+    return placeOnLeg(leg, (along - leg.before) / leg.size, last);
+  });
 }
 
 /** One segment of a polyline that has a length. */
@@ -72,8 +74,8 @@ export interface Leg<U extends Unit> {
 }
 
 /** The segments that have a length, in order: points drawn twice drop out here, once for all. */
-export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): readonly Leg<U>[] {
-  requirePolyline(where, "polyline", polyline, 2);
+export function legsOf<U extends Unit>(polyline: Polyline<U>): readonly Leg<U>[] {
+  requirePolyline("polyline", polyline, 2);
   const legs: Leg<U>[] = [];
   let before = 0;
   for (let index = 1; index < polyline.length; index += 1) {
@@ -84,7 +86,7 @@ export function legsOf<U extends Unit>(where: string, polyline: Polyline<U>): re
     before += size;
   }
   if (legs.length === 0) {
-    refuse("coincident-points", where, "polyline", polyline, "two points that differ");
+    refuse("coincident-points", "polyline", polyline, "two points that differ");
   }
   return legs;
 }
@@ -142,18 +144,20 @@ export function densify<U extends Unit>(
   polyline: Polyline<U>,
   step: Length<U>,
 ): readonly FlatPoint<U>[] {
-  requirePositive("densify", "step", step);
-  const legs = legsOf("densify", polyline);
-  const [first] = polyline;
-  const points: FlatPoint<U>[] = first === undefined ? [] : [flatPoint(first[0], first[1])];
-  for (const { from, to, size } of legs) {
-    const pieces = Math.ceil(size / step);
-    for (let piece = 1; piece <= pieces; piece += 1) {
-      const [x, y] = between(from, to, piece / pieces);
-      points.push(flatPoint(x, y));
+  return refusingAs("densify", () => {
+    requirePositive("step", step);
+    const legs = legsOf(polyline);
+    const [first] = polyline;
+    const points: FlatPoint<U>[] = first === undefined ? [] : [flatPoint(first[0], first[1])];
+    for (const { from, to, size } of legs) {
+      const pieces = Math.ceil(size / step);
+      for (let piece = 1; piece <= pieces; piece += 1) {
+        const [x, y] = between(from, to, piece / pieces);
+        points.push(flatPoint(x, y));
+      }
     }
-  }
-  return points;
+    return points;
+  });
 }
 
 /**

@@ -6,7 +6,7 @@ import {
   type Polyline,
   type Unit,
 } from "../../units/index.js";
-import { requirePositive } from "../../units/internal.js";
+import { refusingAs, requirePositive } from "../../units/internal.js";
 import { densify, distanceFromLeg, type Leg, legsOf, polylineLength } from "./polyline.js";
 import { distance } from "../lines/distance.js";
 import { between } from "../lines/vector.js";
@@ -49,16 +49,18 @@ export function separation<U extends Unit>(
   other: Polyline<U>,
   options: SeparationOptions<U> = {},
 ): Separation<U> {
-  const step =
-    options.step ?? length<U>(Math.max(polylineLength(one), polylineLength(other)) / PIECES);
-  const [legs, otherLegs] = [legsOf("separation", one), legsOf("separation", other)];
-  requirePositive("separation", "step", step);
-  const there = sumsAlong(densify(one, step), otherLegs);
-  const back = sumsAlong(densify(other, step), legs);
-  return {
-    mean: length((there.integral + back.integral) / (there.size + back.size)),
-    greatest: length(hausdorffDistance(legs, otherLegs)),
-  };
+  return refusingAs("separation", () => {
+    const step =
+      options.step ?? length<U>(Math.max(polylineLength(one), polylineLength(other)) / PIECES);
+    const [legs, otherLegs] = [legsOf(one), legsOf(other)];
+    requirePositive("step", step);
+    const there = sumsAlong(densify(one, step), otherLegs);
+    const back = sumsAlong(densify(other, step), legs);
+    return {
+      mean: length((there.integral + back.integral) / (there.size + back.size)),
+      greatest: length(hausdorffDistance(legs, otherLegs)),
+    };
+  });
 }
 
 /**
@@ -78,7 +80,9 @@ export function distanceFromPolyline<U extends Unit>(
   point: Point<U>,
   polyline: Polyline<U>,
 ): Length<U> {
-  return length(leastDistance(point, legsOf("distanceFromPolyline", polyline)));
+  return refusingAs("distanceFromPolyline", () => {
+    return length(leastDistance(point, legsOf(polyline)));
+  });
 }
 
 function leastDistance<U extends Unit>(point: Point<U>, legs: readonly Leg<U>[]): number {

@@ -8,7 +8,7 @@ import { type Leg, legsOf } from "./polyline.js";
  * @throws GeometryError as `polylineLength`
  */
 export function shareAlong<U extends Unit>(polyline: Polyline<U>, [x, y]: Point<U>): number {
-  const legs = legsOf("shareAlong", polyline);
+  const legs = legsOf(polyline);
   const last = legs[legs.length - 1] as Leg<U>;
   let [least, along] = [Number.POSITIVE_INFINITY, 0];
   for (const { from, to, size, before } of legs) {

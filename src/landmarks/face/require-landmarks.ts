@@ -1,5 +1,5 @@
 import type { FaceSide, MidlineLandmarks } from "./face.js";
-import { refuse } from "../../units/internal.js";
+import { refusingAs, refuse } from "../../units/internal.js";
 
 /**
  * Narrows one side (or the midline) of a face to one that has the named landmarks. It does not know
@@ -19,9 +19,11 @@ export function requireLandmarks<
   Part extends FaceSide<"px"> | FaceSide<"mm"> | MidlineLandmarks<"px"> | MidlineLandmarks<"mm">,
   Name extends keyof Part,
 >(part: Part, ...names: readonly Name[]): Part & Required<Pick<Part, Name>> {
-  const missing = names.filter((name) => part[name] === undefined);
-  if (missing.length > 0) {
-    refuse("missing-landmark", "requireLandmarks", missing.join(", "), undefined, "to be placed");
-  }
-  return part as Part & Required<Pick<Part, Name>>;
+  return refusingAs("requireLandmarks", () => {
+    const missing = names.filter((name) => part[name] === undefined);
+    if (missing.length > 0) {
+      refuse("missing-landmark", missing.join(", "), undefined, "to be placed");
+    }
+    return part as Part & Required<Pick<Part, Name>>;
+  });
 }

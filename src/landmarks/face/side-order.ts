@@ -7,11 +7,7 @@ import { senseOf } from "./sense-of-face.js";
  * Refuses a face whose right and left are swapped or whose picture is mirrored: from the client's right to
  * the left, its forehead lies on the side that only an unmirrored picture has. A tilted head passes.
  */
-export function requireSideOrder<U extends Unit>(
-  where: string,
-  face: Face<U>,
-  yAxis: "down" | "up",
-): void {
+export function requireSideOrder<U extends Unit>(face: Face<U>, yAxis: "down" | "up"): void {
   const { right, left } = face;
   const up = yAxis === "down" ? -1 : 1;
   const { leftwards, upwards = [0, up] } = senseOf(face);
@@ -25,7 +21,6 @@ export function requireSideOrder<U extends Unit>(
   if (inOrder && up * (x * upwards[1] - y * upwards[0]) > 0) return;
   refuse(
     "sides-swapped",
-    where,
     "eye corners from the client's right to the left",
     eyes.map((corner) => [corner[0], corner[1]]),
     `the client's own right and left, y ${yAxis}, or mirrored: "frame" or "coordinates"`,

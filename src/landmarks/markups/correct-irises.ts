@@ -39,20 +39,22 @@ export function correctIrises<U extends Unit>(
   face: Face<U>,
   ringFactor: Measured = face.source?.ringFactor ?? { value: 1, u: 0 },
 ): Face<U> {
-  const { value, u } = refusingAs("correctIrises", () => measured(ringFactor.value, ringFactor.u));
-  requirePositive("correctIrises", "ringFactor", value);
-  const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
-  const { source, notes = [] } = face;
-  const changed = right !== face.right || left !== face.left;
-  return {
-    ...face,
-    right,
-    left,
-    ...(source === undefined
-      ? {}
-      : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
-    ...(changed ? { notes: [...notes, faceNote("irises-narrowed", { factor: value, u })] } : {}),
-  };
+  return refusingAs("correctIrises", () => {
+    const { value, u } = measured(ringFactor.value, ringFactor.u);
+    requirePositive("ringFactor", value);
+    const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
+    const { source, notes = [] } = face;
+    const changed = right !== face.right || left !== face.left;
+    return {
+      ...face,
+      right,
+      left,
+      ...(source === undefined
+        ? {}
+        : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
+      ...(changed ? { notes: [...notes, faceNote("irises-narrowed", { factor: value, u })] } : {}),
+    };
+  });
 }
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {

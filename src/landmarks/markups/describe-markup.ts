@@ -1,5 +1,5 @@
 import type { Measured, Note, NoteValues } from "../../units/index.js";
-import { keysOf } from "../../units/internal.js";
+import { refusingAs, keysOf } from "../../units/internal.js";
 import { GUIDES } from "../face/conventions.js";
 import type { LandmarkUncertainty, StandIn } from "../face/face.js";
 import { LANDMARK_NAMES, type LandmarkName } from "../face/landmarks.js";
@@ -59,30 +59,32 @@ export interface MarkupDescription {
  * ```
  */
 export function describeMarkup(name: MarkupName): MarkupDescription {
-  requireMarkup("describeMarkup", name);
-  const { size, form } = MARKUPS[name];
-  const table: IndexTable = INDEX_TABLES[name];
-  const { standIns, uncertainty, ringFactor, depth } = table;
-  const landmarks = landmarksOf(table);
-  const alare = Object.keys(table.alare);
-  const usual = alare.slice(0, 1).map((instead) => ({ landmark: "alare", instead }) as const);
-  const approximated = [...usual, ...standIns];
-  return {
-    name,
-    size,
-    form,
-    landmarks,
-    standIns: approximated,
-    alare,
-    missing: LANDMARK_NAMES.filter((landmark) => !landmarks.includes(landmark)),
-    beyond: beyondOf(
-      givenBy(table, landmarks),
-      approximated.map(({ landmark }) => landmark),
-    ),
-    uncertainty,
-    ringFactor,
-    depth,
-  };
+  return refusingAs("describeMarkup", () => {
+    requireMarkup(name);
+    const { size, form } = MARKUPS[name];
+    const table: IndexTable = INDEX_TABLES[name];
+    const { standIns, uncertainty, ringFactor, depth } = table;
+    const landmarks = landmarksOf(table);
+    const alare = Object.keys(table.alare);
+    const usual = alare.slice(0, 1).map((instead) => ({ landmark: "alare", instead }) as const);
+    const approximated = [...usual, ...standIns];
+    return {
+      name,
+      size,
+      form,
+      landmarks,
+      standIns: approximated,
+      alare,
+      missing: LANDMARK_NAMES.filter((landmark) => !landmarks.includes(landmark)),
+      beyond: beyondOf(
+        givenBy(table, landmarks),
+        approximated.map(({ landmark }) => landmark),
+      ),
+      uncertainty,
+      ringFactor,
+      depth,
+    };
+  });
 }
 
 const LIMBUS = ["limbusMedial", "limbusLateral"] as const;

@@ -29,15 +29,14 @@ import type { FaceNoteCode } from "../face/notes.js";
 
 /** A face in the photo, read from points whose landmarks stand where a table says. */
 export function faceFromPoints(
-  where: string,
   name: string,
   table: IndexTable,
   landmarks: MarkupPoints,
   options: MarkupOptions,
 ): Face<"px"> {
-  const points = readPoints(where, table, landmarks, options);
+  const points = readPoints(table, landmarks, options);
   const notes: Note<FaceNoteCode>[] = [...notesOnPicture(options)];
-  const choice = alareOf(where, table, options);
+  const choice = alareOf(table, options);
   const alare = choice === undefined ? undefined : table.alare[choice];
 
   // A detector that saw a flipped picture takes the client's right for the left.
@@ -56,7 +55,7 @@ export function faceFromPoints(
     ...(deep ? { symmetricPoints: readSymmetricPoints(reading, table) } : {}),
     notes,
   };
-  requireSideOrder(where, face, "down");
+  requireSideOrder(face, "down");
   const read = correctIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
   return correctErrors(read, options, alare === Object.values(table.alare)[0]);
 }
@@ -166,11 +165,11 @@ function readSymmetricPoints(
 }
 
 /** The choice of points that stand for alare; undefined where none do. */
-function alareOf(where: string, table: IndexTable, options: MarkupOptions): string | undefined {
+function alareOf(table: IndexTable, options: MarkupOptions): string | undefined {
   const choices = Object.keys(table.alare);
   const [usual = "none"] = choices;
   const { alare: name = usual } = options;
-  requireWord(where, "alare", name, [...choices, "none"]);
+  requireWord("alare", name, [...choices, "none"]);
   return name === "none" ? undefined : name;
 }
 

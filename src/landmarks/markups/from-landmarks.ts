@@ -67,10 +67,10 @@ export function fromLandmarks(
   options: SourceOptions,
 ): Face<"px"> {
   return refusingAs("fromLandmarks", () => {
-    requireObject(HERE, "points", points, "points by their names, or a list of points");
-    requireObject(HERE, "names", names, "an object with the names of right and left");
+    requireObject("points", points, "points by their names, or a list of points");
+    requireObject("names", names, "an object with the names of right and left");
     eachSide((side) =>
-      requireObject(HERE, `names.${side}`, names[side], "an object with names of points, or {}"),
+      requireObject(`names.${side}`, names[side], "an object with names of points, or {}"),
     );
     const labels: string[] = [];
     const indexOf = (name: PointName, field: string): number => {
@@ -79,7 +79,7 @@ export function fromLandmarks(
       if (known >= 0) return known;
       if (!Object.hasOwn(points, label)) {
         const need = "the name of a point; where a point is missing, give null for it";
-        refuse("out-of-range", HERE, field, name, need);
+        refuse("out-of-range", field, name, need);
       }
       return labels.push(label) - 1;
     };
@@ -98,11 +98,9 @@ export function fromLandmarks(
       depth: "measured",
     };
     const ordered = labels.map((label) => (points as Record<string, MarkupPoint | null>)[label]);
-    return faceFromPoints(HERE, "by-hand", table, ordered, options);
+    return faceFromPoints("by-hand", table, ordered, options);
   });
 }
-
-const HERE = "fromLandmarks";
 
 type IndexOf = (name: PointName, field: string) => number;
 
@@ -131,7 +129,7 @@ function placesOf(
     const path = `${field}.${landmark}`;
     if (!known.includes(landmark)) {
       const need = `to be left out, or one of ${known.join(", ")} instead`;
-      refuse("out-of-range", HERE, path, name, need);
+      refuse("out-of-range", path, name, need);
     }
     if (name === undefined) continue;
     places[landmark] =

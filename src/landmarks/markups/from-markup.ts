@@ -46,13 +46,11 @@ export function fromMarkup<Name extends MarkupName>(
   options: MarkupOptions<Name>,
 ): Face<"px"> {
   return refusingAs("fromMarkup", () => {
-    requireMarkup(HERE, name);
+    requireMarkup(name);
     const points = READERS[MARKUPS[name].form](name, landmarks as never);
-    return faceFromPoints(HERE, name, INDEX_TABLES[name], points, options);
+    return faceFromPoints(name, INDEX_TABLES[name], points, options);
   });
 }
-
-const HERE = "fromMarkup";
 
 /** The points of a markup, from each form in which they come. */
 const READERS: {
@@ -62,7 +60,7 @@ const READERS: {
   ) => MarkupPoints;
 } = {
   points: pointsInOrder,
-  keypoints: (name, keypoints) => pointsOfKeypoints(HERE, keypoints, MARKUPS[name].size),
+  keypoints: (name, keypoints) => pointsOfKeypoints(keypoints, MARKUPS[name].size),
 };
 
 /** Points in the order of their markup, which has to have as many. */
@@ -76,24 +74,20 @@ function pointsInOrder(name: MarkupName, landmarks: MarkupPoints): MarkupPoints 
   );
   const hint = others.length === 0 ? "" : `, or the name ${others.join(" or ")}`;
   const need = `${size} points${hint}`;
-  refuse("wrong-count", HERE, count === undefined ? "landmarks" : "landmarks.length", count, need);
+  refuse("wrong-count", count === undefined ? "landmarks" : "landmarks.length", count, need);
 }
 
 /** All keypoints of a person, and where those of the face begin among them. */
 const WHOLE_BODY = { size: 133, face: 23 };
 
 /** A face from COCO-WholeBody keypoints, a person's 133 or the face's own: x, y, visibility, x … */
-export function pointsOfKeypoints(
-  where: string,
-  keypoints: readonly number[],
-  size: number,
-): MarkupPoints {
+export function pointsOfKeypoints(keypoints: readonly number[], size: number): MarkupPoints {
   const count = (keypoints as readonly number[] | undefined)?.length;
   const first = count === 3 * WHOLE_BODY.size ? WHOLE_BODY.face : 0;
   if (first === 0 && count !== 3 * size) {
     const field = count === undefined ? "landmarks" : "landmarks.length";
     const need = `${3 * size} or ${3 * WHOLE_BODY.size} numbers`;
-    refuse("wrong-count", where, field, count, need);
+    refuse("wrong-count", field, count, need);
   }
   return Array.from({ length: size }, (_, index): MarkupPoint => {
     const at = 3 * (first + index);

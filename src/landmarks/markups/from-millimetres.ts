@@ -1,6 +1,6 @@
 import { midpoint } from "../../geometry/index.js";
 import { deepPoint, flatPoint, hasDepth, type Point, type Sides } from "../../units/index.js";
-import { refuse, requireFinitePoint, requireObject } from "../../units/internal.js";
+import { refusingAs, refuse, requireFinitePoint, requireObject } from "../../units/internal.js";
 import type { Face, LandmarkSource, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
@@ -76,55 +76,55 @@ export interface MillimetreOptions {
  * ```
  */
 export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions): Face<"mm"> {
-  requireObject(HERE, "face", face, "an object with right, left and midline");
-  requireObject(HERE, "options", options, "an object with axes");
-  const { axes } = options;
-  requireObject(HERE, "options.axes", axes, "the directions left and up, and viewer");
-  requirePart("right", face.right, SIDE_PARTS);
-  requirePart("left", face.left, SIDE_PARTS);
-  requirePart("midline", face.midline, MIDLINE_LANDMARKS);
-  const turn = turner(axes);
-  const turned = mapFace(face as unknown as Face<"mm">, turn);
-  const { right, left } = turned;
-  if (right.endocanthion === undefined || left.endocanthion === undefined) {
-    const field = right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion";
-    const need = "a point: the middle of both becomes the origin";
-    refuse("missing-landmark", HERE, field, undefined, need);
-  }
-  const origin = midpoint(right.endocanthion, left.endocanthion);
-  const moved = mapFace(turned, (point): Point<"mm"> => {
-    const x = point[0] - origin[0];
-    const y = point[1] - origin[1];
-    if (!hasDepth(point)) return flatPoint(x, y);
-    return deepPoint(x, y, hasDepth(origin) ? point[2] - origin[2] : point[2]);
+  return refusingAs("faceFromMillimetres", () => {
+    requireObject("face", face, "an object with right, left and midline");
+    requireObject("options", options, "an object with axes");
+    const { axes } = options;
+    requireObject("options.axes", axes, "the directions left and up, and viewer");
+    requirePart("right", face.right, SIDE_PARTS);
+    requirePart("left", face.left, SIDE_PARTS);
+    requirePart("midline", face.midline, MIDLINE_LANDMARKS);
+    const turn = turner(axes);
+    const turned = mapFace(face as unknown as Face<"mm">, turn);
+    const { right, left } = turned;
+    if (right.endocanthion === undefined || left.endocanthion === undefined) {
+      const field = right.endocanthion === undefined ? "right.endocanthion" : "left.endocanthion";
+      const need = "a point: the middle of both becomes the origin";
+      refuse("missing-landmark", field, undefined, need);
+    }
+    const origin = midpoint(right.endocanthion, left.endocanthion);
+    const moved = mapFace(turned, (point): Point<"mm"> => {
+      const x = point[0] - origin[0];
+      const y = point[1] - origin[1];
+      if (!hasDepth(point)) return flatPoint(x, y);
+      return deepPoint(x, y, hasDepth(origin) ? point[2] - origin[2] : point[2]);
+    });
+    requireSideOrder(moved, "up");
+    const notes = standInNotes(moved);
+    return {
+      ...moved,
+      ...(options.source === undefined ? {} : { source: options.source }),
+      ...(notes.length === 0 ? {} : { notes }),
+    };
   });
-  requireSideOrder(HERE, moved, "up");
-  const notes = standInNotes(moved);
-  return {
-    ...moved,
-    ...(options.source === undefined ? {} : { source: options.source }),
-    ...(notes.length === 0 ? {} : { notes }),
-  };
 }
-
-const HERE = "faceFromMillimetres";
 
 /** A landmark under an unknown name would be silently ignored. */
 function requirePart(part: keyof Face<"mm">, landmarks: object, known: readonly string[]): void {
-  requireObject(HERE, part, landmarks, "an object with landmarks, or {}");
+  requireObject(part, landmarks, "an object with landmarks, or {}");
   for (const [name, value] of Object.entries<unknown>({ ...landmarks })) {
     const field = `${part}.${name}`;
     if (!known.includes(name)) {
-      refuse("out-of-range", HERE, field, value, `another name: one of ${known.join(", ")}`);
+      refuse("out-of-range", field, value, `another name: one of ${known.join(", ")}`);
     }
     if (value === undefined) continue;
     if (name !== "brow") {
-      requireObject(HERE, field, value, "[x, y], [x, y, z], or a list of them for a lid");
+      requireObject(field, value, "[x, y], [x, y, z], or a list of them for a lid");
       continue;
     }
-    requireObject(HERE, field, value, "an object with upper, or with upper and lower");
+    requireObject(field, value, "an object with upper, or with upper and lower");
     const { upper } = value as { readonly upper?: unknown };
-    requireObject(HERE, `${field}.upper`, upper, "a list of points");
+    requireObject(`${field}.upper`, upper, "a list of points");
   }
 }
 
@@ -143,15 +143,15 @@ function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
   const known = declared.every((direction) => Object.hasOwn(AXIS, direction));
   if (!known || new Set(declared.map((direction) => AXIS[direction])).size < declared.length) {
     const need = 'different axes, each "x", "y" or "z", or one of these with a minus before it';
-    refuse("out-of-range", HERE, "axes", declared, need);
+    refuse("out-of-range", "axes", declared, need);
   }
   return (point, landmark) => {
-    requireFinitePoint(HERE, landmark ?? "face", point);
+    requireFinitePoint(landmark ?? "face", point);
     const along = (direction: AxisDirection, field: string): number => {
       const value = (point as readonly number[])[AXIS[direction]];
       if (value === undefined) {
         const need = `an axis that every point has, not ${direction} where a point is flat`;
-        refuse("out-of-range", HERE, `axes.${field}`, point, need);
+        refuse("out-of-range", `axes.${field}`, point, need);
       }
       return direction.startsWith("-") ? -value : value;
     };
@@ -160,6 +160,6 @@ function turner({ left, up, viewer }: MillimetreAxes): PointMap<"mm", "mm"> {
     if (!hasDepth(point)) return flatPoint(x, y);
     if (viewer !== undefined) return deepPoint(x, y, along(viewer, "viewer"));
     const need = "the direction towards the viewer, since points carry depth";
-    refuse("out-of-range", HERE, "axes.viewer", undefined, need);
+    refuse("out-of-range", "axes.viewer", undefined, need);
   };
 }

@@ -57,44 +57,44 @@ export type MarkupPicture =
   | { readonly coordinates: "normalised"; readonly image: ImageSize };
 
 /** Refuses options that are empty or have no meaning, instead of ignoring them. */
-export function requireOptions(where: string, options: MarkupOptions, points: number): void {
-  requireObject(where, "options", options, "an object with coordinates");
+export function requireOptions(options: MarkupOptions, points: number): void {
+  requireObject("options", options, "an object with coordinates");
   const { missing = [], uncertainty = {} } = options;
-  requireWord(where, "mirrored", options.mirrored, MIRRORINGS);
+  requireWord("mirrored", options.mirrored, MIRRORINGS);
   const isPoint = (index: number): boolean =>
     Number.isInteger(index) && index >= 0 && index < points;
   if (!Array.isArray(missing) || !missing.every(isPoint)) {
     const need = `a list of indices, 0 to ${points - 1}`;
-    refuse("out-of-range", where, "missing", missing, need);
+    refuse("out-of-range", "missing", missing, need);
   }
-  requireFlag(where, "correct", options.correct);
-  requireObject(where, "uncertainty", uncertainty, "default or landmarks");
+  requireFlag("correct", options.correct);
+  requireObject("uncertainty", uncertainty, "default or landmarks");
   if (uncertainty.default !== undefined) {
-    requireUncertainty(where, "uncertainty.default", uncertainty.default);
+    requireUncertainty("uncertainty.default", uncertainty.default);
   }
   const landmarks: readonly string[] = LANDMARK_NAMES;
   for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
     const field = `uncertainty.landmarks.${name}`;
     if (!landmarks.includes(name)) {
-      refuse("out-of-range", where, field, u, `another name: one of ${landmarks.join(", ")}`);
+      refuse("out-of-range", field, u, `another name: one of ${landmarks.join(", ")}`);
     }
-    requireUncertainty(where, field, u);
+    requireUncertainty(field, u);
   }
 }
 
 /** The size of the image, where the options give one that makes sense. */
-export function imageSize(where: string, options: MarkupPicture): ImageSize | undefined {
+export function imageSize(options: MarkupPicture): ImageSize | undefined {
   const image = options.image;
   if (image === undefined) return undefined;
-  requireObject(where, "image", image, "the width and height");
-  requirePositive(where, "image.width", image.width);
-  requirePositive(where, "image.height", image.height);
+  requireObject("image", image, "the width and height");
+  requirePositive("image.width", image.width);
+  requirePositive("image.height", image.height);
   return image;
 }
 
 /** Refuses to go on without the size of the image. */
-export function requireImageSize(where: string, image: ImageSize | undefined): ImageSize {
+export function requireImageSize(image: ImageSize | undefined): ImageSize {
   if (image !== undefined) return image;
   const need = "the width and height, to flip it or for shares of it";
-  refuse("image-size-needed", where, "image", undefined, need);
+  refuse("image-size-needed", "image", undefined, need);
 }

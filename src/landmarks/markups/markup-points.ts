@@ -27,21 +27,18 @@ const LEAST_DEPTH = 0.05;
  * zero at the mean of the inner eye corners; it is left out where one of the corners has none.
  */
 export function readPoints(
-  where: string,
   table: IndexTable,
   landmarks: MarkupPoints,
   options: MarkupOptions,
 ): PicturePoints {
-  requireOptions(where, options, landmarks.length);
+  requireOptions(options, landmarks.length);
   const missing = new Set(options.missing);
   const raw = landmarks.map((point, index) =>
-    missing.has(index) || isMissing(point)
-      ? undefined
-      : rawPoint(where, fieldOf(table, index), point),
+    missing.has(index) || isMissing(point) ? undefined : rawPoint(fieldOf(table, index), point),
   );
-  const [across, down] = pixelsPerUnit(where, raw, options);
+  const [across, down] = pixelsPerUnit(raw, options);
   const flipped = options.mirrored !== undefined && options.mirrored !== "no";
-  const width = flipped ? requireImageSize(where, imageSize(where, options)).width : 0;
+  const width = flipped ? requireImageSize(imageSize(options)).width : 0;
   const points = raw.map((point) => {
     if (point === undefined) return undefined;
     const x = flipped ? width - point.x * across : point.x * across;
@@ -50,7 +47,7 @@ export function readPoints(
   });
   const zero = depthZero(points, table);
   if (zero !== undefined && across === 1 && table.depth === "estimated") {
-    requireDepthUnit(where, points, table);
+    requireDepthUnit(points, table);
   }
   return points.map((point) => {
     if (point === undefined || !hasDepth(point)) return point;
@@ -74,12 +71,12 @@ function isMissing(point: MarkupPoint | null | undefined): point is null | undef
   return "visibility" in point && point.visibility === 0 && point.x === 0 && point.y === 0;
 }
 
-function rawPoint(where: string, field: string, point: MarkupPoint): RawPoint {
-  requireObject(where, field, point, "[x, y], [x, y, z], {x, y} or null");
+function rawPoint(field: string, point: MarkupPoint): RawPoint {
+  requireObject(field, point, "[x, y], [x, y, z], {x, y} or null");
   const [x, y, z] = "x" in point ? [point.x, point.y, point.z] : point;
-  requireFinite(where, `${field}.x`, x);
-  requireFinite(where, `${field}.y`, y);
-  if (z !== undefined) requireFinite(where, `${field}.z`, z);
+  requireFinite(`${field}.x`, x);
+  requireFinite(`${field}.y`, y);
+  if (z !== undefined) requireFinite(`${field}.z`, z);
   return { x: x, y: y, z };
 }
 
@@ -88,12 +85,8 @@ function fieldOf({ labels }: IndexTable, index: number): string {
 }
 
 /** How many pixels one unit of x and one of y are. */
-function pixelsPerUnit(
-  where: string,
-  raw: RawPoints,
-  options: MarkupOptions,
-): readonly [number, number] {
-  const image = imageSize(where, options);
+function pixelsPerUnit(raw: RawPoints, options: MarkupOptions): readonly [number, number] {
+  const image = imageSize(options);
   const values = raw.flatMap((point) => (point === undefined ? [] : [point.x, point.y]));
   const low = Math.min(...values);
   const high = Math.max(...values);
@@ -101,24 +94,24 @@ function pixelsPerUnit(
   switch (coordinates) {
     case "normalised": {
       if (high > FARTHEST_SHARE || low < -FARTHEST_SHARE) {
-        refuseUnit(where, "normalised", `"pixels" for values from ${low} to ${high}`);
+        refuseUnit("normalised", `"pixels" for values from ${low} to ${high}`);
       }
-      const { width, height } = requireImageSize(where, image);
+      const { width, height } = requireImageSize(image);
       return [width, height];
     }
     case "pixels":
       if (values.length > 0 && low >= SHARES.from && high <= SHARES.to) {
-        requireImageSize(where, image);
-        refuseUnit(where, "pixels", `"normalised" for values from ${low} to ${high}`);
+        requireImageSize(image);
+        refuseUnit("pixels", `"normalised" for values from ${low} to ${high}`);
       }
       return [1, 1];
   }
   // What the type does not know: a program in JavaScript can pass anything, or leave it out.
-  refuseUnit(where, coordinates, '"pixels" or "normalised"');
+  refuseUnit(coordinates, '"pixels" or "normalised"');
 }
 
-function refuseUnit(where: string, value: unknown, need: string): never {
-  refuse("inconsistent", where, "coordinates", value, need);
+function refuseUnit(value: unknown, need: string): never {
+  refuse("inconsistent", "coordinates", value, need);
 }
 
 /** Where depth is counted from: the mean of the inner eye corners. */
@@ -148,7 +141,7 @@ function meanPoint(points: PicturePoints): Point<"px"> | undefined {
 }
 
 /** Refuses depths that do not count pixels although x and y do. */
-function requireDepthUnit(where: string, points: PicturePoints, { right, left }: IndexTable): void {
+function requireDepthUnit(points: PicturePoints, { right, left }: IndexTable): void {
   const depths = points.flatMap((point) =>
     point !== undefined && hasDepth(point) ? [point[2]] : [],
   );
@@ -158,5 +151,5 @@ function requireDepthUnit(where: string, points: PicturePoints, { right, left }:
   if (one === undefined || other === undefined) return;
   if (depth >= LEAST_DEPTH * distance(one, other)) return;
   const need = "depths in pixels, or none";
-  refuse("inconsistent", where, "landmarks[…].z", depth, need);
+  refuse("inconsistent", "landmarks[…].z", depth, need);
 }

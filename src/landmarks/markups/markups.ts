@@ -100,7 +100,7 @@ export type MarkupLandmarks<Name extends MarkupName> =
   LandmarkForms[(typeof MARKUPS)[Name]["form"]];
 
 /** Refuses the name of no markup: programs without types ask too. */
-export function requireMarkup(where: string, name: string): void {
+export function requireMarkup(name: string): void {
   if (Object.hasOwn(MARKUPS, name)) return;
-  refuse("out-of-range", where, "name", name, `one of ${MARKUP_NAMES.join(", ")}`);
+  refuse("out-of-range", "name", name, `one of ${MARKUP_NAMES.join(", ")}`);
 }

@@ -7,7 +7,7 @@ import {
   type Surface,
 } from "../../geometry/internal.js";
 import { flatPoint, type Length, length, type Point, type Polyline } from "../../units/index.js";
-import { requirePolyline } from "../../units/internal.js";
+import { refusingAs, requirePolyline } from "../../units/internal.js";
 import { type Skin, skinDepth, skinSlope } from "./skin.js";
 
 /** How a length is taken; straight on the skin, by ruler, where nothing else is said. */
@@ -70,8 +70,10 @@ export function lengthOf(
   skin: Skin,
   options: Pick<LengthOptions, "on"> = {},
 ): Length<"mm"> {
-  requirePolyline("lengthOf", "curve", curve, 2);
-  return options.on === "photo" ? polylineLength(curve) : tapeOn(skin)(curve);
+  return refusingAs("lengthOf", () => {
+    requirePolyline("curve", curve, 2);
+    return options.on === "photo" ? polylineLength(curve) : tapeOn(skin)(curve);
+  });
 }
 
 /** Measures a line that is drawn on the skin. */

@@ -67,14 +67,14 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
         if (kind === undefined) return modelledSkin(face);
         const need = `3 points with depth, over ${LEAST_REACH} mm`;
         const { brow } = face[shallow];
-        refuse("missing-landmark", "skinOf", `${shallow}.brow.upper`, brow?.upper, need);
+        refuse("missing-landmark", `${shallow}.brow.upper`, brow?.upper, need);
       }
     }
   });
 }
 
 function modelledSkin(face: Face<"mm">): Skin {
-  const { right, left } = requirePair("skinOf", face, "exocanthion");
+  const { right, left } = requirePair(face, "exocanthion");
   const width: Length<"mm"> = length(MODEL.widthShare * distance(right, left));
   // Depth falls with the square of the width.
   return { kind: "modelled", width, relativeU: 2 * MODEL.relativeU };
@@ -124,7 +124,7 @@ const TERMS: readonly ((x: number) => number)[] = [
 
 function deepBorder(face: Face<"mm">, side: Side): readonly DeepPoint<"mm">[] {
   const points = (face[side].brow?.upper ?? []).filter(hasDepth);
-  for (const point of points) requireFinitePoint("skinOf", `${side}.brow.upper`, point);
+  for (const point of points) requireFinitePoint(`${side}.brow.upper`, point);
   return points;
 }
 

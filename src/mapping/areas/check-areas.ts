@@ -74,13 +74,13 @@ const LEAST = 0.01;
 
 function requireArea({ name, aim, edge, margin = mm(0) }: SkinArea, index: number): void {
   const field = `areas[${index}]`;
-  requireWord("checkAreas", `${field}.aim`, aim, AREA_AIMS);
-  requireWithin("checkAreas", `${field}.margin`, margin, 0, MOST_MARGIN);
+  requireWord(`${field}.aim`, aim, AREA_AIMS);
+  requireWithin(`${field}.margin`, margin, 0, MOST_MARGIN);
   edge.forEach((point, at) => {
-    requireFinitePoint("checkAreas", `${field}.edge[${at}]`, point);
+    requireFinitePoint(`${field}.edge[${at}]`, point);
   });
   if (edge.length < 3) {
-    refuse("wrong-count", "checkAreas", `${field}.edge`, edge, `three points or more of ${name}`);
+    refuse("wrong-count", `${field}.edge`, edge, `three points or more of ${name}`);
   }
 }
 

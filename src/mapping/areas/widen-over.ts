@@ -68,7 +68,7 @@ export function widenOver(
   { most, by, ...options }: WidenOptions,
 ): WidenedChoices {
   return refusingAs("widenOver", () => {
-    requireWithin("widenOver", "options.most", most, 0, MOST);
+    requireWithin("options.most", most, 0, MOST);
     const widened = (needed: Needed): Widened => {
       const granted = grantWishes(face, wishesFor(needed, by), choices, options);
       const plan = planDots(face, granted.choices);

@@ -16,12 +16,7 @@ const OUTWARD: readonly (readonly [Dot, Dot])[] = [
 ];
 
 /** Refuses dots out of order from start to tail, or a lower dot above its upper one; blames pins by name. */
-export function requireDotsInOrder(
-  where: string,
-  dots: BrowDots<"mm">,
-  side: Side,
-  pins: readonly Pin[],
-): void {
+export function requireDotsInOrder(dots: BrowDots<"mm">, side: Side, pins: readonly Pin[]): void {
   const refuseDot = (
     dot: Dot,
     value: Point<"mm">,
@@ -31,7 +26,7 @@ export function requireDotsInOrder(
   ): never => {
     const need = `a place ${needed} the ${named(other)} at ${shownValue(at)}`;
     const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
-    return refuse(code, where, `${side} ${dot}`, value, withPins(need, pins));
+    return refuse(code, `${side} ${dot}`, value, withPins(need, pins));
   };
   for (const [nearer, farther] of OUTWARD) {
     const [one, other] = [dots[nearer], dots[farther]];

@@ -57,7 +57,7 @@ export function averageBrow(
 /** How far across the line from the nose wing through the outer corner of the eye is at a height. */
 function tailAt(height: number, [x, y]: Point<"mm">, [outerX, outerY]: Point<"mm">): number {
   if (!(outerY > y)) {
-    refuse("no-solution", "withoutHair", "exocanthion", outerY, `a height above alare, ${y}`);
+    refuse("no-solution", "exocanthion", outerY, `a height above alare, ${y}`);
   }
   return x + ((outerX - x) * (height - y)) / (outerY - y);
 }

@@ -27,7 +27,7 @@ export function evenShare(
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {
       const need = `a place that gives the front ${shownValue(frontShare)} of the whole`;
-      refuse("no-solution", "planDots", `${side} upperArch`, height, need);
+      refuse("no-solution", `${side} upperArch`, height, need);
     }
     return even;
   });

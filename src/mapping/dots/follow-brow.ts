@@ -39,12 +39,12 @@ import type { PlannableFace } from "./plannable-face.js";
  */
 export function followBrow(face: PlannableFace, side: Side, choices: Choices = {}): Choices {
   return refusingAs("followBrow", () => {
-    requireWord("followBrow", "side", side, SIDES);
+    requireWord("side", side, SIDES);
     const { natural } = readFace(face);
     const guess = standInOf(face, side);
     if (guess !== undefined) {
       const need = "borders by hand or from the picture: a stand-in does not grow";
-      refuse("inconsistent", "followBrow", `${side}.brow`, guess.instead, need);
+      refuse("inconsistent", `${side}.brow`, guess.instead, need);
     }
     const { pins = [] } = choices;
     const isPinned = (dot: Pin["dot"]): boolean =>

@@ -23,8 +23,8 @@ export function bodyDot(
       upperArch: pointOnSide(upper.upperArch[side], side),
       tailEnd: pointOnSide(upper.tailEnd[side], side),
     };
-    requireDotsInOrder("planDots", dots, side, pins);
-    const upperBody = bodyOf("planDots", dots, shape);
+    requireDotsInOrder(dots, side, pins);
+    const upperBody = bodyOf(dots, shape);
     const { distance, height } = placeOnSide(upperBody, side);
     return { distance, height, origin: withoutPin(upper.upperArch[side].origin) };
   });

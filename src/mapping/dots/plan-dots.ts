@@ -65,7 +65,7 @@ export function planAcross(
   );
   const { dots, origins, guides, events } = solution;
   for (const side of pinnedFirst(settled.value.pins)) {
-    requireDotsInOrder("planDots", dots[side], side, settled.value.pins);
+    requireDotsInOrder(dots[side], side, settled.value.pins);
     requireOutline(face[side], dots[side], side, settled.value);
   }
   return {
@@ -101,7 +101,7 @@ function requireOutline(
 ): void {
   const code = pins.length > 0 ? "contradicting-pins" : "no-solution";
   const refuseFor = (field: string, value: unknown, need: string): never =>
-    refuse(code, "planDots", field, value, withPins(need, pins));
+    refuse(code, field, value, withPins(need, pins));
   let curves: BrowCurves;
   try {
     curves = browCurves(dots, shape);

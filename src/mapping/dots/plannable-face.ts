@@ -1,7 +1,7 @@
 import { polygonArea } from "../../geometry/index.js";
 import type { Face, FaceSide, FaceWith } from "../../landmarks/index.js";
 import type { Side, Unit } from "../../units/index.js";
-import { refuse, requireObject, SIDES } from "../../units/internal.js";
+import { refusingAs, refuse, requireObject, SIDES } from "../../units/internal.js";
 
 /** A face whose landmarks suffice for a plan; some conventions ask for more. */
 export type PlannableFace<U extends Unit = "mm"> = FaceWith<
@@ -24,18 +24,20 @@ export type PlannableFace<U extends Unit = "mm"> = FaceWith<
  * ```
  */
 export function requirePlannable<U extends Unit>(face: Face<U>): PlannableFace<U> {
-  requireObject("requirePlannable", "face", face, "a face");
-  const missing = SIDES.flatMap((side) =>
-    NEEDED.filter((name) => (face[side] as FaceSide<U> | undefined)?.[name] === undefined).map(
-      (name) => `${side}.${name}`,
-    ),
-  );
-  if (missing.length > 0) {
-    refuse("missing-landmark", "requirePlannable", missing.join(", "), undefined, "to be placed");
-  }
-  const plannable = face as PlannableFace<U>;
-  for (const side of SIDES) requireUpperAbove(plannable, side);
-  return plannable;
+  return refusingAs("requirePlannable", () => {
+    requireObject("face", face, "a face");
+    const missing = SIDES.flatMap((side) =>
+      NEEDED.filter((name) => (face[side] as FaceSide<U> | undefined)?.[name] === undefined).map(
+        (name) => `${side}.${name}`,
+      ),
+    );
+    if (missing.length > 0) {
+      refuse("missing-landmark", missing.join(", "), undefined, "to be placed");
+    }
+    const plannable = face as PlannableFace<U>;
+    for (const side of SIDES) requireUpperAbove(plannable, side);
+    return plannable;
+  });
 }
 
 /** Refuses a brow whose borders are exchanged, by the turn in which they enclose it. */
@@ -48,7 +50,7 @@ function requireUpperAbove<U extends Unit>(face: PlannableFace<U>, side: Side): 
   const beside = outX * upY - outY * upX;
   if (enclosed * beside <= ROUNDING * beside * beside) return;
   const need = "an upper border above the lower one: they look exchanged";
-  refuse("inconsistent", "requirePlannable", `${side}.brow`, brow, need);
+  refuse("inconsistent", `${side}.brow`, brow, need);
 }
 
 /** What rounding may make of the area of a brow without any, in that of eye and nose. */

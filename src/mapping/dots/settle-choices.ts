@@ -45,7 +45,7 @@ export function settleChoices(
   choices: Choices,
   midlineU: number,
 ): Settled<SettledChoices> {
-  requireChoices("planDots", choices);
+  requireChoices(choices);
   const lead = choices.lead ?? defaultLead(face);
   const levels = settleLevels(natural, choices.levels ?? lead);
   const isSeen = ledSides(lead).every((side) => isHair(face, side));

@@ -98,7 +98,7 @@ export function asksOf(
     const meeting = intersect(line, level);
     if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
     const field = `${side} ${convention}`;
-    refuse("no-solution", "planDots", field, line.direction, "no level direction");
+    refuse("no-solution", field, line.direction, "no level direction");
   };
   const meet = (convention: GuideConvention, share?: number, told: Tell = tell): SidePlace => {
     const { mark } = GUIDES[convention];
@@ -271,5 +271,5 @@ function crestOf(arch: NaturalArch): FlatPoint<"mm"> | undefined {
 
 function refuseFlat(side: Side, rise: number): never {
   const need = "an arch that shows";
-  refuse("no-solution", "planDots", `rise of the ${side} brow`, rise, need);
+  refuse("no-solution", `rise of the ${side} brow`, rise, need);
 }

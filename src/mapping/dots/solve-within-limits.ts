@@ -1,7 +1,7 @@
 import { lengthBetween } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
-import { frontShare, guideLine } from "../../proportions/index.js";
-import { requireGuideLandmarks } from "../../proportions/internal.js";
+import { guideLine } from "../../proportions/index.js";
+import { requireGuideLandmarks, shareOf } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note } from "../../units/index.js";
 import { unlessRefused } from "../../units/internal.js";
@@ -64,7 +64,7 @@ export function solveWithinLimits(
     ...(convention === "eye-width-share" ? { eyeWidthShare: LIMBUS_SHARE } : {}),
   };
   const solution = solve(value);
-  const said = { limit: convention, asked, share: shareOf(solution, read, lead) };
+  const said = { limit: convention, asked, share: ledShare(solution, read, lead) };
   const why: Note<ReasonCode> =
     place === undefined
       ? reason("arch-share-nowhere", said)
@@ -103,9 +103,9 @@ function archOf({ dots }: Solution, lead: Lead): number {
   return placeOnSide(dots[side].upperArch, side).distance;
 }
 
-function shareOf({ dots }: Solution, { skin }: FaceRead, lead: Lead): number {
+function ledShare({ dots }: Solution, { skin }: FaceRead, lead: Lead): number {
   const { upperStart, upperArch, tailEnd } = dots[LEADS[lead][0]];
-  return frontShare(
+  return shareOf(
     lengthBetween(upperStart, upperArch, skin),
     lengthBetween(upperArch, tailEnd, skin),
   );

@@ -1,6 +1,5 @@
 import { type CompleteDots, type Dot, lengthBetween, type Skin } from "../../landmarks/index.js";
-import { frontShare } from "../../proportions/index.js";
-import { STATIONS } from "../../proportions/internal.js";
+import { shareOf, STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
   eachSide,
@@ -68,7 +67,7 @@ export function pinBreaks(
     if (arch !== "brow-length-share" || !pinned("upperStart", "upperArch", "tailEnd")) continue;
     const { upperStart, upperArch, tailEnd } = dots[side];
     const front = lengthBetween(upperStart, upperArch, skin);
-    const left = frontShare(front, lengthBetween(upperArch, tailEnd, skin));
+    const left = shareOf(front, lengthBetween(upperArch, tailEnd, skin));
     tell(share, { right: asked, left }, (broken) =>
       reason("pins-break-share", { ...broken, side, share: left, asked }),
     );

@@ -36,7 +36,7 @@ export function withHair<U extends Unit>(
   u: Length<"mm"> = BY_HAND,
 ): Face<U> {
   return refusingAs("withHair", () => {
-    requirePositive("withHair", "u", u);
+    requirePositive("u", u);
     const sides = eachSide((on): FaceSide<U> => {
       const { brow: _, ...side } = face[on];
       const brow = brows[on];

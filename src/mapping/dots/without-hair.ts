@@ -60,8 +60,8 @@ export function withoutHair<U extends Unit>(
   { heights, frame }: BareOptions & { readonly frame?: FaceFrame } = {},
 ): PlannableFace<U> {
   return refusingAs("withoutHair", () => {
-    requireWord("withoutHair", "bare", bare, [...SIDES, "both"]);
-    requireWord("withoutHair", "heights", heights, Object.keys(BROW_HEIGHTS));
+    requireWord("bare", bare, [...SIDES, "both"]);
+    requireWord("heights", heights, Object.keys(BROW_HEIGHTS));
     // A face in pixels has a frame.
     const inFace = frame === undefined ? (face as Face<"mm">) : toFace(face as Face<"px">, frame);
     const placed = (brow: Brow<"mm">): Brow<U> =>
@@ -82,7 +82,7 @@ function mirrored<U extends Unit>(
   const { brow } = inFace[other];
   if (brow === undefined) {
     const need = `a brow to mirror, or "both" where neither has hair`;
-    refuse("missing-landmark", "withoutHair", `${other}.brow`, brow, need);
+    refuse("missing-landmark", `${other}.brow`, brow, need);
   }
   const known = standInOf(face, other);
   return requirePlannable({

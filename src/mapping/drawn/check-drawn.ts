@@ -65,7 +65,7 @@ export function checkDrawn(
     const measures = checkReadings(exactly(plan.measures), read, judged);
     if (dots.length + measures.length === 0) {
       const need = "a dot, or a reading that the plan has too";
-      refuse("missing-landmark", "checkDrawn", "drawn", drawn, need);
+      refuse("missing-landmark", "drawn", drawn, need);
     }
     const differences = onDots === undefined ? {} : without(onDots.differences, readings);
     return {
@@ -116,11 +116,11 @@ function outcomeOf(deviations: readonly Deviation[]): Outcome {
 }
 
 function requireDrawn({ dots, u, readings }: DrawnMap): void {
-  if (u !== undefined) requireUncertainty("checkDrawn", "drawn.u", u);
+  if (u !== undefined) requireUncertainty("drawn.u", u);
   for (const side of SIDES) {
     for (const dot of DOT_NAMES) {
       const at = dots?.[side][dot];
-      if (at !== undefined) requireFinitePoint("checkDrawn", `drawn.dots.${side}.${dot}`, at);
+      if (at !== undefined) requireFinitePoint(`drawn.dots.${side}.${dot}`, at);
     }
     for (const name of MEASURE_NAMES) {
       requireReading(`drawn.readings.${side}.${name}`, readings?.[side][name]);
@@ -131,6 +131,6 @@ function requireDrawn({ dots, u, readings }: DrawnMap): void {
 
 function requireReading(field: string, reading: Measured | undefined): void {
   if (reading === undefined) return;
-  requireFinite("checkDrawn", `${field}.value`, reading.value);
-  requireUncertainty("checkDrawn", `${field}.u`, reading.u);
+  requireFinite(`${field}.value`, reading.value);
+  requireUncertainty(`${field}.u`, reading.u);
 }

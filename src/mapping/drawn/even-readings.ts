@@ -49,7 +49,7 @@ export function evenReadings(
   options: ComparisonOptions = {},
 ): readonly ReadingMove[] {
   return refusingAs("evenReadings", () => {
-    requireWord("evenReadings", "lead", lead, keysOf(LEADS));
+    requireWord("lead", lead, keysOf(LEADS));
     const followers: readonly Side[] = lead === "middle" ? SIDES : [otherSide(lead)];
     return compareSides(readings, options).differences.flatMap((difference) =>
       followers.flatMap((side) => moveOf(difference, side, lead)),

@@ -106,7 +106,7 @@ export function planOnPhoto(
   options: PlanOptions = {},
 ): BrowPlan {
   return refusingAs("planOnPhoto", () => {
-    requireObject("planOnPhoto", "frame", frame, "a frame");
+    requireObject("frame", frame, "a frame");
     const plan = planAcross(
       frame.midline.tiltU,
       readFace(mapFace(requirePlannable(photo), ontoFace(frame))),

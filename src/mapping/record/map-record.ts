@@ -89,24 +89,26 @@ export function recordOf(
   choices: Choices = {},
   { notes = [], findings = [], ...extras }: RecordExtras & PlanOptions = {},
 ): MapRecord {
-  const { date, artist, place, agreement, check, earlier, app } = extras;
-  if (date !== undefined && !CALENDAR_DAY.test(date)) {
-    refuse("out-of-range", "recordOf", "date", date, "a day, year first, such as 2026-03-14");
-  }
-  return {
-    version: MAP_VERSION,
-    ...(date === undefined ? {} : { date }),
-    ...(artist === undefined ? {} : { artist }),
-    ...(place === undefined ? {} : { place }),
-    ...(agreement === undefined ? {} : { agreement }),
-    input,
-    choices,
-    plan: refusingAs("recordOf", () => planFrom(input, choices, { findings })),
-    ...(check === undefined ? {} : { check }),
-    notes,
-    ...(earlier === undefined ? {} : { earlier }),
-    ...(app === undefined ? {} : { app }),
-  };
+  return refusingAs("recordOf", () => {
+    const { date, artist, place, agreement, check, earlier, app } = extras;
+    if (date !== undefined && !CALENDAR_DAY.test(date)) {
+      refuse("out-of-range", "date", date, "a day, year first, such as 2026-03-14");
+    }
+    return {
+      version: MAP_VERSION,
+      ...(date === undefined ? {} : { date }),
+      ...(artist === undefined ? {} : { artist }),
+      ...(place === undefined ? {} : { place }),
+      ...(agreement === undefined ? {} : { agreement }),
+      input,
+      choices,
+      plan: planFrom(input, choices, { findings }),
+      ...(check === undefined ? {} : { check }),
+      notes,
+      ...(earlier === undefined ? {} : { earlier }),
+      ...(app === undefined ? {} : { app }),
+    };
+  });
 }
 
 /**
@@ -148,22 +150,24 @@ export function visitsOf({ earlier = [], ...record }: MapRecord): readonly Earli
  * ```
  */
 export function replay(record: MapRecord): BrowPlan {
-  const { version, input, choices }: Omit<MapRecord, "version"> & { readonly version: number } =
-    record;
-  if (version !== MAP_VERSION) {
-    const need = `${MAP_VERSION}, the version of records that this library knows`;
-    refuse("out-of-range", "replay", "version", version, need);
-  }
-  // What the plan was told of the capture is kept among the cautions only.
-  const findings = record.plan.cautions.flatMap(({ finding, values }) =>
-    finding === undefined ? [] : { ...finding, ...(values as Pick<PlanFinding, "severity">) },
-  );
-  return refusingAs("replay", () => planFrom(input, choices, { findings }));
+  return refusingAs("replay", () => {
+    const { version, input, choices }: Omit<MapRecord, "version"> & { readonly version: number } =
+      record;
+    if (version !== MAP_VERSION) {
+      const need = `${MAP_VERSION}, the version of records that this library knows`;
+      refuse("out-of-range", "version", version, need);
+    }
+    // What the plan was told of the capture is kept among the cautions only.
+    const findings = record.plan.cautions.flatMap(({ finding, values }) =>
+      finding === undefined ? [] : { ...finding, ...(values as Pick<PlanFinding, "severity">) },
+    );
+    return planFrom(input, choices, { findings });
+  });
 }
 
 function planFrom(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
-  requireObject("recordOf", "input", input, 'an object with kind "face" or "photo"');
-  requireWord("recordOf", "input.kind", (input as Partial<MapInput>).kind ?? "", ["face", "photo"]);
+  requireObject("input", input, 'an object with kind "face" or "photo"');
+  requireWord("input.kind", (input as Partial<MapInput>).kind ?? "", ["face", "photo"]);
   switch (input.kind) {
     case "face":
       return planBrows(input.face, choices, options);

@@ -1,7 +1,7 @@
 import type { Dot, MeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
-import { keysOf, requireFinite, requireObject, SIDES } from "../../units/internal.js";
+import { refusingAs, keysOf, requireFinite, requireObject, SIDES } from "../../units/internal.js";
 import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
 import type { MoveNotes } from "../plan/move-notes.js";
 import { inHalves, type Move, movesToMake, noteOfMove } from "../plan/moves.js";
@@ -46,20 +46,22 @@ export interface WorkOptions {
  * ```
  */
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
-  requirePlan("workSteps", plan);
-  requireObject("workSteps", "options", options, "an object, or to be left out");
-  const zero = options.rulerZero ?? mm(0);
-  requireFinite("workSteps", "rulerZero", zero);
-  const moves = movesToMake(plan);
-  const dots = moves.map((move, index): WorkStep => {
-    const { side, dot } = move;
-    const stage = STAGE_OF[dot];
-    const isLast = moves[index + 1]?.dot !== dot;
-    const across = isLast ? evenAcross(plan, dot, side, zero) : [];
-    const checks = [...across, ...CHECKED[dot].flatMap((laid) => laidOn(plan, side, laid, zero))];
-    return { ...stepOf(plan, move), stage, side, why: whyOf(plan, side, dot, stage), checks };
+  return refusingAs("workSteps", () => {
+    requirePlan(plan);
+    requireObject("options", options, "an object, or to be left out");
+    const zero = options.rulerZero ?? mm(0);
+    requireFinite("rulerZero", zero);
+    const moves = movesToMake(plan);
+    const dots = moves.map((move, index): WorkStep => {
+      const { side, dot } = move;
+      const stage = STAGE_OF[dot];
+      const isLast = moves[index + 1]?.dot !== dot;
+      const across = isLast ? evenAcross(plan, dot, side, zero) : [];
+      const checks = [...across, ...CHECKED[dot].flatMap((laid) => laidOn(plan, side, laid, zero))];
+      return { ...stepOf(plan, move), stage, side, why: whyOf(plan, side, dot, stage), checks };
+    });
+    return [...dots, ...SIDES.map((side) => closing(plan, side, zero))];
   });
-  return [...dots, ...SIDES.map((side) => closing(plan, side, zero))];
 }
 
 /** The stages in which an artist draws a map, in their order. */

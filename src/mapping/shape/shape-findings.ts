@@ -74,8 +74,8 @@ export function shapeFindings(
 
 function requireLimits(limits: Partial<ShapeLimits>): void {
   for (const [code, limit] of Object.entries(limits)) {
-    requireWord("shapeFindings", "limits", code, keysOf(SHAPE_LIMITS));
-    requireFinite("shapeFindings", `limits.${code}`, limit);
+    requireWord("limits", code, keysOf(SHAPE_LIMITS));
+    requireFinite(`limits.${code}`, limit);
   }
 }
 

@@ -68,7 +68,7 @@ export function compareMaps(
       DOT_NAMES.flatMap((dot) => differenceOf(side, dot, displacements[side][dot])),
     );
     if (dots.length === 0) {
-      refuse("missing-landmark", "compareMaps", "dots", second.dots, "a dot that both maps have");
+      refuse("missing-landmark", "dots", second.dots, "a dot that both maps have");
     }
     return { registration, dots };
   });

@@ -77,7 +77,7 @@ export function compareResult(
 ): ResultComparison {
   return refusingAs("compareResult", () => {
     if (captures.length === 0) {
-      refuse("wrong-count", "compareResult", "captures", captures, "at least one capture");
+      refuse("wrong-count", "captures", captures, "at least one capture");
     }
     const { tolerances = plan.comparison.tolerances } = options;
     const judged = { ...options, tolerances };
@@ -85,9 +85,9 @@ export function compareResult(
       planned: evennessOf(plan.dots, undefined, 0, judged),
       results: captures.map((capture, index) => {
         const { weeks } = capture;
-        requireFinite("compareResult", `captures[${index}].weeks`, weeks);
+        requireFinite(`captures[${index}].weeks`, weeks);
         if (weeks < 0) {
-          refuse("out-of-range", "compareResult", `captures[${index}].weeks`, weeks, "0 or more");
+          refuse("out-of-range", `captures[${index}].weeks`, weeks, "0 or more");
         }
         requirePigment(capture.face, index);
         return resultOf(plan, capture, judged);
@@ -102,7 +102,7 @@ function requirePigment(face: ResultCapture["face"], index: number): void {
     if (isHair(face, side)) continue;
     const need = "borders by hand or from the picture: a stand-in is no pigment";
     const field = `captures[${index}].face.${side}.brow`;
-    refuse("missing-landmark", "compareResult", field, undefined, need);
+    refuse("missing-landmark", field, undefined, need);
   }
 }
 

@@ -46,11 +46,11 @@ export function weighChoices(
   options: WeighOptions = {},
 ): WeighedChoices {
   return refusingAs("weighChoices", () => {
-    requireObject("weighChoices", "face", face, "a face");
-    requireObject("weighChoices", "options", options, "an object, or to be left out");
+    requireObject("face", face, "a face");
+    requireObject("options", options, "an object, or to be left out");
     const given: unknown = choices;
     if (!Array.isArray(given)) {
-      refuse("not-parsed", "weighChoices", "choices", given, "a list of choices");
+      refuse("not-parsed", "choices", given, "a list of choices");
     }
     const { lidRoom } = options;
     const grown = readGrown(face);
@@ -134,11 +134,11 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
 }
 
 function requireLidRoom(most: Length<"mm">, measures: FaceMeasures<number>): void {
-  requireFinite("weighChoices", "options.lidRoom.most", most);
+  requireFinite("options.lidRoom.most", most);
   for (const side of SIDES) {
     if (measures[side].lidToBrow !== undefined) continue;
     const fields = `${side}.pupil, ${side}.upperLid, ${side}.brow.lower`;
     const need = "all three, where the space over the lid is to be kept open";
-    refuse("missing-landmark", "weighChoices", fields, undefined, need);
+    refuse("missing-landmark", fields, undefined, need);
   }
 }

@@ -134,9 +134,9 @@ function grant(wish: Wish, earlier: readonly WishAmount[], before: Before): Gran
 function requireWishes(wishes: readonly Wish[]): void {
   wishes.forEach((one, index) => {
     const field = `wishes[${index}]`;
-    requireWord("grantWishes", `${field}.wish`, one.wish, keysOf(WISHES));
-    requireWithin("grantWishes", `${field}.amount`, one.amount, 0, MOST);
-    requireWord("grantWishes", `${field}.side`, one.side, SIDES);
+    requireWord(`${field}.wish`, one.wish, keysOf(WISHES));
+    requireWithin(`${field}.amount`, one.amount, 0, MOST);
+    requireWord(`${field}.side`, one.side, SIDES);
     const earlier = wishes
       .slice(0, index)
       .find(
@@ -146,6 +146,6 @@ function requireWishes(wishes: readonly Wish[]): void {
       );
     if (earlier === undefined) return;
     const need = `one wish of its kind for each brow: "${earlier.wish}" is of the same`;
-    refuse("inconsistent", "grantWishes", `${field}.wish`, one.wish, need);
+    refuse("inconsistent", `${field}.wish`, one.wish, need);
   });
 }

@@ -126,7 +126,7 @@ export function compareCaptures(
         ),
       ),
     } = options;
-    requireUncertainty("compareCaptures", "dotU", placementU);
+    requireUncertainty("dotU", placementU);
     const limits = tolerances.tolerances.position?.limits;
     const displacementOf = (dot: Dot, side: Side): Displacement | undefined => {
       const [from, seen] = [before.dots[side][dot], after.dots[side][dot]];

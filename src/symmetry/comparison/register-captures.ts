@@ -58,7 +58,7 @@ export function registerCaptures(
   scale: "free" | "fixed",
   scaleU = 0,
 ): Registration {
-  requireUncertainty("compareCaptures", "scaleU", scaleU);
+  requireUncertainty("scaleU", scaleU);
   const weights = pairs.map(({ variance }) => 1 / variance);
   const { similarity, residuals, squares } = fitSimilarity(
     pairs.map(({ after }) => after),
@@ -162,7 +162,7 @@ export function stablePairs(
   if (pairs.length >= 2) return pairs;
   const found = pairs.map(({ landmark, side = "midline" }) => `${side}.${landmark}`);
   const need = "at least two points that both captures have";
-  refuse("missing-landmark", "compareCaptures", landmarks.join(", "), found, need);
+  refuse("missing-landmark", landmarks.join(", "), found, need);
 }
 
 function isOnMidline(landmark: PointLandmark): landmark is MidlineLandmark {

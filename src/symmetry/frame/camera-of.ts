@@ -32,7 +32,7 @@ export function cameraOf(
 ): Camera | undefined {
   const { cameraDistance } = frame.scale;
   if (cameraDistance === undefined) return undefined;
-  requirePositive("faceFrame", "scale.cameraDistance", cameraDistance.value);
+  requirePositive("scale.cameraDistance", cameraDistance.value);
   const [x, y] = upright(options.cameraAxis ?? eyes, frame);
   const camera = { distance: cameraDistance.value, axis: flatPoint<"mm">(x, y), prominence: mm(0) };
   const skin =
@@ -56,7 +56,6 @@ function skinBefore(face: Face<"mm">): Skin {
 
 /** A face with depth as a camera infinitely far away would show it. */
 export function fromAfar(
-  where: string,
   face: Face<"px">,
   scale: Scale,
   eyes: Point<"px">,
@@ -65,13 +64,13 @@ export function fromAfar(
   const { cameraDistance } = scale;
   if (cameraDistance === undefined) return face;
   const distance = cameraDistance.value;
-  requirePositive(where, "scale.cameraDistance", distance);
+  requirePositive("scale.cameraDistance", distance);
   const [axisX, axisY] = cameraAxis;
   const zero = hasDepth(eyes) ? eyes[2] : 0;
   return mapFace<"px", "px">(face, (point) => {
     if (!hasDepth(point)) return point;
     const [x, y, depth] = point;
-    const share = 1 / enlargement(where, scale.factor * (depth - zero), { distance });
+    const share = 1 / enlargement(scale.factor * (depth - zero), { distance });
     return deepPoint(axisX + share * (x - axisX), axisY + share * (y - axisY), depth);
   });
 }

@@ -29,13 +29,9 @@ export function prominenceOf(skin: Skin): Length<"mm"> {
  * How many times too large a length reads that lies `nearer` to the camera than the inner eye corners:
  * 1/(1 − nearer/distance), by pinhole. Refuses what lies in the camera or behind it.
  */
-export function enlargement(
-  where: string,
-  nearer: number,
-  { distance }: Pick<Camera, "distance">,
-): number {
+export function enlargement(nearer: number, { distance }: Pick<Camera, "distance">): number {
   const share = 1 - nearer / distance;
   if (share > 0) return 1 / share;
   const need = `more than the depth of every point, ${nearer}`;
-  refuse("out-of-range", where, "scale.cameraDistance", distance, need);
+  refuse("out-of-range", "scale.cameraDistance", distance, need);
 }

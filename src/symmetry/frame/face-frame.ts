@@ -43,13 +43,13 @@ export function faceFrame(
   options: FaceFrameOptions = {},
 ): FaceFrame {
   return refusingAs("faceFrame", () => {
-    requireObject("faceFrame", "face", face, "a face");
-    requireObject("faceFrame", "scale", scale, "a scale");
-    requirePositive("faceFrame", "scale.factor", scale.factor);
+    requireObject("face", face, "a face");
+    requireObject("scale", scale, "a scale");
+    requirePositive("scale.factor", scale.factor);
     const between = eyeLevel(face);
     const midline =
       options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
-    requireSideOrder("faceFrame", face, "down");
+    requireSideOrder(face, "down");
     const [x, y] = midline.line.through;
     const eyes = between ?? midline.line.through;
     const origin = hasDepth(eyes) ? deepPoint(x, y, eyes[2]) : midline.line.through;
@@ -66,5 +66,5 @@ function withoutPerspective(
   eyes: Point<"px"> | undefined,
   options: CameraOptions,
 ): Face<"px"> {
-  return eyes === undefined ? face : fromAfar("faceFrame", face, scale, eyes, options);
+  return eyes === undefined ? face : fromAfar(face, scale, eyes, options);
 }

@@ -87,7 +87,7 @@ export function fitMidsagittalPlane<U extends Unit>(face: Face<U>): MidsagittalP
     if (leftwards === undefined || upwards === undefined) {
       const eyes = [face.right.endocanthion, face.left.endocanthion];
       const need = "a pair of landmarks, and one above or below the eyes";
-      refuse("missing-landmark", "fitMidsagittalPlane", "face", eyes, need);
+      refuse("missing-landmark", "face", eyes, need);
     }
     const [x, y, z] = plane.normal;
     const sign = x * leftwards[0] + y * leftwards[1] < 0 ? -1 : 1;
@@ -122,20 +122,14 @@ function mirrorPairs<U extends Unit>(face: Face<U>): readonly DeepMirrorPair<U>[
     const field = width === undefined ? "right.endocanthion, left.endocanthion" : "symmetricPoints";
     const need =
       width === undefined ? "to be placed" : "points with depth and their mirror partners";
-    refuse("missing-landmark", "fitMidsagittalPlane", field, undefined, need);
+    refuse("missing-landmark", field, undefined, need);
   }
   const spread = spreadOfPoints(face, width);
   const pairs = pairsWithDepth(face.symmetricPoints, spread);
   if (countPoints(pairs) < LEAST_POINTS) {
     const field = "symmetricPoints";
     const need = `at least ${LEAST_POINTS}`;
-    refuse(
-      "wrong-count",
-      "fitMidsagittalPlane",
-      field,
-      `${countPoints(pairs)} points with depth`,
-      need,
-    );
+    refuse("wrong-count", field, `${countPoints(pairs)} points with depth`, need);
   }
   return pairs;
 }

@@ -116,9 +116,11 @@ export function toPhoto(of: Brow<"mm">, frame: FaceFrame): Brow<"px">;
 export function toPhoto(of: CompleteDots<"mm">, frame: FaceFrame): CompleteDots<"px">;
 export function toPhoto(of: BrowDots<"mm">, frame: FaceFrame): BrowDots<"px">;
 export function toPhoto(of: Shape<"mm">, frame: FaceFrame): Shape<"px"> {
-  return mapShape<"mm", "px">(of, (point, landmark) =>
-    inPixels(intoPicture(point, frame, landmark), frame),
-  );
+  return refusingAs("toPhoto", () => {
+    return mapShape<"mm", "px">(of, (point, landmark) =>
+      inPixels(intoPicture(point, frame, landmark), frame),
+    );
+  });
 }
 
 function inPixels(point: Point<"mm">, { midline, scale, origin }: FaceFrame): Point<"px"> {

@@ -65,7 +65,7 @@ function xOnSkin(seen: Point<"mm">, sight: Sight): number {
   );
   if (x !== undefined) return x;
   const need = "a place on the face";
-  refuse("no-solution", "toFace", "point", [seenX, seenY], need);
+  refuse("no-solution", "point", [seenX, seenY], need);
 }
 
 /** Height, at a distance from the midline, of the place of the skin that a picture shows. */
@@ -88,14 +88,12 @@ function pictured(front: DeepPoint<"mm">, sight: Sight): DeepPoint<"mm"> {
   const turned = aside(front, sight);
   return camera === undefined
     ? turned
-    : scaledAbout(camera, turned, enlargement("toPhoto", turned[2], camera));
+    : scaledAbout(camera, turned, enlargement(turned[2], camera));
 }
 
 /** A place of the picture as a camera infinitely far away would show it, at a depth. */
 function farAway(seen: DeepPoint<"mm">, depth: number, { camera }: Sight): DeepPoint<"mm"> {
-  return camera === undefined
-    ? seen
-    : scaledAbout(camera, seen, 1 / enlargement("toFace", depth, camera));
+  return camera === undefined ? seen : scaledAbout(camera, seen, 1 / enlargement(depth, camera));
 }
 
 function scaledAbout(

@@ -97,8 +97,8 @@ export function turnToFront(
   options?: TurningOptions,
 ): FaceFrame | TurnedFace {
   return refusingAs("turnToFront", () => {
-    requireObject("turnToFront", "face", face, "a face");
-    requireObject("turnToFront", "scale", scaleOrOptions, "a scale, or options");
+    requireObject("face", face, "a face");
+    requireObject("scale", scaleOrOptions, "a scale, or options");
     return "factor" in scaleOrOptions
       ? turnPhoto(face as Face<"px">, scaleOrOptions, options)
       : turnScan(face as Face<"mm">, scaleOrOptions);
@@ -106,13 +106,13 @@ export function turnToFront(
 }
 
 function turnPhoto(photo: Face<"px">, scale: Scale, options: TurningOptions = {}): FaceFrame {
-  requirePositive("turnToFront", "scale.factor", scale.factor);
+  requirePositive("scale.factor", scale.factor);
   const eyes = middleOfEyes(photo);
-  const seen = fromAfar("turnToFront", photo, scale, eyes, options);
+  const seen = fromAfar(photo, scale, eyes, options);
   const plane = planeWithinReach(seen, options);
   const origin = footOnPlane(middleOfEyes(seen), plane);
   const frame = { midline: edgeOn(plane, origin, seen), scale, origin };
-  requireSideOrder("turnToFront", seen, "down");
+  requireSideOrder(seen, "down");
   const turning = turningOf(plane, seen, (point) => toFace(point, frame));
   const camera = cameraOf(photo, { ...frame, turning }, eyes, options);
   return camera === undefined ? { ...frame, turning } : { ...frame, turning, camera };
@@ -136,11 +136,11 @@ function planeWithinReach<U extends Unit>(
   face: Face<U>,
   { mostYaw = MOST_YAW }: TurningOptions = {},
 ): MidsagittalPlane<U> {
-  requirePositive("turnToFront", "mostYaw", mostYaw);
+  requirePositive("mostYaw", mostYaw);
   const plane = fitMidsagittalPlane(face);
   if (Math.abs(plane.yaw) <= mostYaw) return plane;
   const need = `at most ${mostYaw}° to either side; have the client look into the camera`;
-  refuse("out-of-range", "turnToFront", "yaw", plane.yaw, need);
+  refuse("out-of-range", "yaw", plane.yaw, need);
 }
 
 /** The middle between the inner eye corners: moved onto the plane, the origin of the face space. */
@@ -150,7 +150,7 @@ function middleOfEyes<U extends Unit>({ right, left }: Face<U>): DeepPoint<U> {
   const middle = one === undefined || other === undefined ? undefined : midpoint(one, other);
   if (middle !== undefined && hasDepth(middle)) return middle;
   const need = "both inner eye corners, with depth";
-  refuse("missing-landmark", "turnToFront", "endocanthion", [one, other], need);
+  refuse("missing-landmark", "endocanthion", [one, other], need);
 }
 
 function leftwardsOf<U extends Unit>({

@@ -67,7 +67,7 @@ export function eyeCant<U extends Unit>(
     const { between, right, left } = eyesOf(face);
     const apart = distance(right, left);
     if (apart === 0) {
-      refuse("coincident-points", "eyeCant", `left.${between}`, left, "another point");
+      refuse("coincident-points", `left.${between}`, left, "another point");
     }
     const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
     const across = distanceFromLine(left, line) - distanceFromLine(right, line);

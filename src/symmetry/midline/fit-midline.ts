@@ -100,7 +100,7 @@ function weightsByName<U extends Unit>({ names, weights }: FittedLine<U>): Midli
 function requireUpwards<U extends Unit>({ midline }: Face<U>, { upwards }: FaceSense): void {
   if (upwards !== undefined) return;
   const need = "a landmark above or below the eyes";
-  refuse("missing-landmark", "fitMidline", "midline", midline, need);
+  refuse("missing-landmark", "midline", midline, need);
 }
 
 /** Where the inner eye corners lie. */
@@ -120,11 +120,11 @@ function requireLandmarksInOrder<U extends Unit>(face: Face<U>, { leftwards }: F
     const x = left[0] - right[0];
     const y = left[1] - right[1];
     if (x === 0 && y === 0) {
-      refuse("coincident-points", "fitMidline", `left.${name}`, left, "another point");
+      refuse("coincident-points", `left.${name}`, left, "another point");
     }
     if (leftwards !== undefined && x * leftwards[0] + y * leftwards[1] < 0) {
       const need = "the client's own right and left";
-      refuse("sides-swapped", "fitMidline", `right.${name}`, right, need);
+      refuse("sides-swapped", `right.${name}`, right, need);
     }
   }
   for (const name of MIDLINE_LANDMARKS) {
@@ -139,12 +139,12 @@ function requireFiniteLandmark<U extends Unit>(
 ): void {
   // Names are put together only for the point that is refused: this runs for every face of a study.
   if (point === undefined || point.every(Number.isFinite)) return;
-  requireFinitePoint("fitMidline", `${part}.${name}`, point);
+  requireFinitePoint(`${part}.${name}`, point);
 }
 
 /** Refuses given points that another method would silently ignore. */
 function requireUse<U extends Unit>(method: MidlineMethod, { given }: MidlineOptions<U>): void {
   if (given === undefined || method === "given") return;
   const need = '"given", or no points';
-  refuse("inconsistent", "fitMidline", "method", method, need);
+  refuse("inconsistent", "method", method, need);
 }

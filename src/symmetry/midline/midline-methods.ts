@@ -56,7 +56,7 @@ export function lineByMethod<U extends Unit>(
   marked: MarkedMidline<U> = {},
 ): FittedLine<U> {
   if (method === "given") return throughGiven(face, marked);
-  const eyes = requirePair("fitMidline", face, "endocanthion");
+  const eyes = requirePair(face, "endocanthion");
   const width = biocularWidth(face) as Length<U>;
   if (method === "endocanthia") {
     return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
@@ -124,16 +124,16 @@ function throughGiven<U extends Unit>(
   { given, givenU }: MarkedMidline<U>,
 ): FittedLine<U> {
   if (given === undefined) {
-    refuse("wrong-count", "fitMidline", "given", given, "two points");
+    refuse("wrong-count", "given", given, "two points");
   }
   const [upper, lower] = given;
-  requireFinitePoint("fitMidline", "given[0]", upper);
-  requireFinitePoint("fitMidline", "given[1]", lower);
+  requireFinitePoint("given[0]", upper);
+  requireFinitePoint("given[1]", lower);
   const apart = distance(lower, upper);
   if (apart === 0) {
-    refuse("coincident-points", "fitMidline", "given[1]", lower, "another point");
+    refuse("coincident-points", "given[1]", lower, "another point");
   }
-  if (givenU !== undefined) requireUncertainty("fitMidline", "givenU", givenU);
+  if (givenU !== undefined) requireUncertainty("givenU", givenU);
   const u = givenU ?? placedByHand(face, apart);
   return lineByTwo(lower, upper, lineThrough(lower, upper).direction, u, []);
 }

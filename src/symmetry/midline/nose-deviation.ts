@@ -69,7 +69,7 @@ export function noseDeviation<U extends Unit>(
     const { sellion, subnasale } = face.midline;
     const size = distance(sellion, subnasale);
     if (size === 0) {
-      refuse("coincident-points", "noseDeviation", "midline.subnasale", subnasale, "another point");
+      refuse("coincident-points", "midline.subnasale", subnasale, "another point");
     }
     const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
     const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);

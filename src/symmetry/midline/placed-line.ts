@@ -48,7 +48,7 @@ export function placeOnFace<U extends Unit>(
 /** Upright by its landmarks, upside down by its sides: the labels belong to the other person's view. */
 function refuseMirrored(direction: Line<"px">["direction"]): never {
   const need = "the client's own right and left";
-  refuse("sides-swapped", "fitMidline", "right, left", direction, need);
+  refuse("sides-swapped", "right, left", direction, need);
 }
 
 /** How far each midline landmark and the middle of each pair lie off, where that can be said. */

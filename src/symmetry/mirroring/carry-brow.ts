@@ -1,7 +1,7 @@
 import type { Brow, CompleteDots, Dot, Skin } from "../../landmarks/index.js";
 import { DOT_NAMES, mapBrow } from "../../landmarks/internal.js";
 import { length, type Length, otherSide, type Point, type Side } from "../../units/index.js";
-import { refuse, requireWord } from "../../units/internal.js";
+import { refusingAs, refuse, requireWord } from "../../units/internal.js";
 import { carryByRuler } from "./carry-by-ruler.js";
 import { FACE_MIDLINE, mirror } from "./mirror.js";
 import { mapDots } from "./shape.js";
@@ -70,24 +70,26 @@ export interface CarriedBrow extends LeadingBrow {
  * ```
  */
 export function carryBrow(leading: LeadingBrow, options: CarryOptions): CarriedBrow {
-  requireWord("carryBrow", "method", options.method, ["mirror", "measure"]);
-  const side = otherSide(leading.side);
-  const image = mirror(leading.dots, FACE_MIDLINE);
-  if (options.method === "mirror") {
-    const brow = leading.brow === undefined ? {} : { brow: mirror(leading.brow, FACE_MIDLINE) };
-    return {
-      side,
-      dots: image,
-      ...brow,
-      method: "mirror",
-      fromMirror: shiftsBetween(image, image, side),
-    };
-  }
-  requireOutwards(leading);
-  const carry = carryByRuler(leading, options.start, options.skin);
-  const dots = mapDots(leading.dots, carry);
-  const brow = leading.brow === undefined ? {} : { brow: mapBrow(leading.brow, carry) };
-  return { side, dots, ...brow, method: "measure", fromMirror: shiftsBetween(image, dots, side) };
+  return refusingAs("carryBrow", () => {
+    requireWord("method", options.method, ["mirror", "measure"]);
+    const side = otherSide(leading.side);
+    const image = mirror(leading.dots, FACE_MIDLINE);
+    if (options.method === "mirror") {
+      const brow = leading.brow === undefined ? {} : { brow: mirror(leading.brow, FACE_MIDLINE) };
+      return {
+        side,
+        dots: image,
+        ...brow,
+        method: "mirror",
+        fromMirror: shiftsBetween(image, image, side),
+      };
+    }
+    requireOutwards(leading);
+    const carry = carryByRuler(leading, options.start, options.skin);
+    const dots = mapDots(leading.dots, carry);
+    const brow = leading.brow === undefined ? {} : { brow: mapBrow(leading.brow, carry) };
+    return { side, dots, ...brow, method: "measure", fromMirror: shiftsBetween(image, dots, side) };
+  });
 }
 
 /** How far dots lie from where others have them, away from the midline and up. */
@@ -110,5 +112,5 @@ function requireOutwards({ side, dots }: LeadingBrow): void {
   ) as [number, number, number];
   if (start < arch && arch < end) return;
   const need = "start, arch, tail end outwards";
-  refuse("out-of-range", "carryBrow", "dots", [start, arch, end], need);
+  refuse("out-of-range", "dots", [start, arch, end], need);
 }

@@ -66,5 +66,5 @@ function placeByRuler(
   const distance = rootBetween(from.distance, from.distance + 2 * size, excess);
   if (distance !== undefined) return { distance, height };
   const need = `${Math.abs(height - from.height).toFixed(1)} mm or more, its rise`;
-  refuse("no-solution", "carryBrow", `${stretch} by ruler`, size, need);
+  refuse("no-solution", `${stretch} by ruler`, size, need);
 }

@@ -1,3 +1,4 @@
+import { refusingAs } from "../quantities/geometry-error.js";
 import type { Note } from "../quantities/note.js";
 import type { Measured } from "../uncertainty/measured.js";
 import {
@@ -43,20 +44,22 @@ export function decide(
   limits: Limits,
   options: DecisionOptions = {},
 ): Decision {
-  const decision = decisionOn(measured, limits, options);
-  const { outcome, rule, confidence, value, u } = decision;
-  const guardBand = rule === "simple" ? 0 : guardBandOf(widthOf(limits), u, confidence);
-  const advice =
-    outcome === "undecided" && u !== Infinity
-      ? adviceFor(roomWithin(value, limits), u, confidence)
-      : undefined;
-  return {
-    ...decision,
-    ...(guardBand === undefined
-      ? {}
-      : { guardBand, acceptable: acceptableWith(guardBand, limits) }),
-    ...(advice === undefined ? {} : { advice }),
-  };
+  return refusingAs("decide", () => {
+    const decision = decisionOn(measured, limits, options);
+    const { outcome, rule, confidence, value, u } = decision;
+    const guardBand = rule === "simple" ? 0 : guardBandOf(widthOf(limits), u, confidence);
+    const advice =
+      outcome === "undecided" && u !== Infinity
+        ? adviceFor(roomWithin(value, limits), u, confidence)
+        : undefined;
+    return {
+      ...decision,
+      ...(guardBand === undefined
+        ? {}
+        : { guardBand, acceptable: acceptableWith(guardBand, limits) }),
+      ...(advice === undefined ? {} : { advice }),
+    };
+  });
 }
 
 function widthOf({ lower = -Infinity, upper = Infinity }: Limits): number {

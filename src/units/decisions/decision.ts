@@ -67,8 +67,8 @@ export function decisionOn(
   limits: Limits,
   { rule = "guarded", confidence = 0.95 }: DecisionOptions = {},
 ): Decision {
-  requireFinite("decide", "value", value);
-  if (u !== Infinity) requireUncertainty("decide", "u", u);
+  requireFinite("value", value);
+  if (u !== Infinity) requireUncertainty("u", u);
   requireLimits(limits);
   requireConfidence(confidence);
   const room = roomWithin(value, limits);
@@ -110,17 +110,17 @@ function keeping(distance: number, u: number): number {
 function requireLimits(limits: Limits): void {
   const { lower, upper } = limits;
   if (lower === undefined && upper === undefined) {
-    refuse("out-of-range", "decide", "limits", limits, "a lower limit, an upper limit, or both");
+    refuse("out-of-range", "limits", limits, "a lower limit, an upper limit, or both");
   }
-  if (lower !== undefined) requireFinite("decide", "limits.lower", lower);
-  if (upper !== undefined) requireFinite("decide", "limits.upper", upper);
+  if (lower !== undefined) requireFinite("limits.lower", lower);
+  if (upper !== undefined) requireFinite("limits.upper", upper);
   if (lower !== undefined && upper !== undefined && lower > upper) {
-    refuse("out-of-range", "decide", "limits.lower", lower, `at most the upper limit, ${upper}`);
+    refuse("out-of-range", "limits.lower", lower, `at most the upper limit, ${upper}`);
   }
 }
 
 function requireConfidence(confidence: number): void {
   if (!(confidence > 0.5 && confidence < 1)) {
-    refuse("out-of-range", "decide", "confidence", confidence, "more than 0.5 and less than 1");
+    refuse("out-of-range", "confidence", confidence, "more than 0.5 and less than 1");
   }
 }

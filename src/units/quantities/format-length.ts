@@ -1,3 +1,4 @@
+import { refusingAs } from "./geometry-error.js";
 import { requireFinite, requirePositive } from "./require.js";
 import type { Length } from "./quantity.js";
 
@@ -21,12 +22,14 @@ export function formatLength(
   length: Length<"mm">,
   options: { readonly step?: Length<"mm"> } = {},
 ): string {
-  const step: number = options.step ?? USUAL_STEP;
-  requireFinite("formatLength", "length", length);
-  requirePositive("formatLength", "step", step);
-  const steps = Math.round(Math.abs(length) / step);
-  const sign = length < 0 && steps > 0 ? "-" : "";
-  return `${sign}${(steps * step).toFixed(decimalsOf(step))} mm`;
+  return refusingAs("formatLength", () => {
+    const step: number = options.step ?? USUAL_STEP;
+    requireFinite("length", length);
+    requirePositive("step", step);
+    const steps = Math.round(Math.abs(length) / step);
+    const sign = length < 0 && steps > 0 ? "-" : "";
+    return `${sign}${(steps * step).toFixed(decimalsOf(step))} mm`;
+  });
 }
 
 const USUAL_STEP = 0.5;

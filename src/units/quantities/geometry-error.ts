@@ -15,7 +15,7 @@ export type GeometryErrorCode =
 
 /** What a {@link GeometryError} says: which function and field, the value found, what is needed. */
 export interface GeometryErrorDetail {
-  /** Name of the function that refuses. */
+  /** Name of the function that was called. */
   readonly where: string;
   /** Path of the offending field, such as `right.endocanthion`. */
   readonly field: string;
@@ -43,20 +43,20 @@ export class GeometryError extends RangeError {
   readonly detail: GeometryErrorDetail;
 
   constructor(code: GeometryErrorCode, detail: GeometryErrorDetail, options?: ErrorOptions) {
-    super(`${detail.where}: ${sentences(detail)}`, options);
+    super([detail.where, sentences(detail)].filter(Boolean).join(": "), options);
     this.code = code;
     this.detail = detail;
   }
 }
 
+/** Ends a question that has no answer. {@link refusingAs} adds whose question it was. */
 export function refuse(
   code: GeometryErrorCode,
-  where: string,
   field: string,
   value: unknown,
   need: string,
 ): never {
-  throw new GeometryError(code, { where, field, value, need });
+  throw new GeometryError(code, { where: "", field, value, need });
 }
 
 const LONGEST_SHOWN = 80;
@@ -115,7 +115,8 @@ function asJson(value: unknown): string {
 
 /**
  * Runs what a function is made of, so that whatever refuses inside of it is reported by that
- * function's name: the one that the user called.
+ * function's name: the one that the user called. Public functions that refuse begin with it; what they are made of
+ * need not know who asked.
  *
  * @throws GeometryError as `run`, with another `where`
  */

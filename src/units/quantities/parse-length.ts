@@ -1,5 +1,5 @@
 import { type Length, length } from "./quantity.js";
-import { refuse } from "./geometry-error.js";
+import { refusingAs, refuse } from "./geometry-error.js";
 
 /**
  * A length as people write it, in millimetres: `0.75 cm`, `7.5 mm`, `32,5 mm`, `1 3/16 in`, `7/8"`.
@@ -18,8 +18,10 @@ import { refuse } from "./geometry-error.js";
  * ```
  */
 export function parseLength(text: string): Length<"mm"> {
-  const need = 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"';
-  return writtenLength(text) ?? refuse("not-parsed", "parseLength", "text", text, need);
+  return refusingAs("parseLength", () => {
+    const need = 'a number with its unit: "7.5 mm", "0.75 cm", "32,5 mm" or "1 3/16 in"';
+    return writtenLength(text) ?? refuse("not-parsed", "text", text, need);
+  });
 }
 
 export function writtenLength(text: string): Length<"mm"> | undefined {

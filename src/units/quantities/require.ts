@@ -1,50 +1,39 @@
 import type { Point, Polyline, Unit } from "./quantity.js";
 import { refuse } from "./geometry-error.js";
 
-export function requireFinite(where: string, field: string, value: number): void {
-  if (!Number.isFinite(value)) refuse("not-finite", where, field, value, "a finite number");
+export function requireFinite(field: string, value: number): void {
+  if (!Number.isFinite(value)) refuse("not-finite", field, value, "a finite number");
 }
 
-export function requirePositive(where: string, field: string, value: number): void {
-  requireFinite(where, field, value);
-  if (value <= 0) refuse("out-of-range", where, field, value, "more than 0");
+export function requirePositive(field: string, value: number): void {
+  requireFinite(field, value);
+  if (value <= 0) refuse("out-of-range", field, value, "more than 0");
 }
 
-export function requireWithin(
-  where: string,
-  field: string,
-  value: number,
-  least: number,
-  most: number,
-): void {
-  requireFinite(where, field, value);
+export function requireWithin(field: string, value: number, least: number, most: number): void {
+  requireFinite(field, value);
   if (value < least || value > most) {
-    refuse("out-of-range", where, field, value, `a number from ${least} to ${most}`);
+    refuse("out-of-range", field, value, `a number from ${least} to ${most}`);
   }
 }
 
-export function requireFinitePoint<U extends Unit>(
-  where: string,
-  field: string,
-  point: Point<U>,
-): void {
+export function requireFinitePoint<U extends Unit>(field: string, point: Point<U>): void {
   if (!isFinitePoint(point)) {
-    refuse("not-finite", where, field, point, "two or three finite numbers");
+    refuse("not-finite", field, point, "two or three finite numbers");
   }
 }
 
 export function requirePolyline<U extends Unit>(
-  where: string,
   field: string,
   polyline: Polyline<U>,
   atLeast: number,
 ): void {
   if (!Array.isArray(polyline) || polyline.length < atLeast) {
-    refuse("wrong-count", where, field, polyline, `at least ${atLeast} points`);
+    refuse("wrong-count", field, polyline, `at least ${atLeast} points`);
   }
   // Looked for first: naming every point of every line would cost more than the geometry itself.
   const index = polyline.findIndex((point) => !isFinitePoint(point));
-  if (index >= 0) requireFinitePoint(where, `${field}[${index}]`, polyline[index] as Point<U>);
+  if (index >= 0) requireFinitePoint(`${field}[${index}]`, polyline[index] as Point<U>);
 }
 
 function isFinitePoint(point: unknown): boolean {
@@ -52,24 +41,23 @@ function isFinitePoint(point: unknown): boolean {
   return (point.length === 2 || point.length === 3) && point.every(Number.isFinite);
 }
 
-export function requireObject(where: string, field: string, value: unknown, need: string): void {
+export function requireObject(field: string, value: unknown, need: string): void {
   if (typeof value === "object" && value !== null) return;
-  refuse("not-parsed", where, field, value, need);
+  refuse("not-parsed", field, value, need);
 }
 
 /** Refuses an answer that is neither yes nor no; what was left out passes. */
-export function requireFlag(where: string, field: string, value: unknown): void {
+export function requireFlag(field: string, value: unknown): void {
   if (value === undefined || typeof value === "boolean") return;
-  refuse("not-parsed", where, field, value, "true or false");
+  refuse("not-parsed", field, value, "true or false");
 }
 
 /** Refuses a word of no list, which programs in JavaScript can pass; what was left out passes. */
 export function requireWord(
-  where: string,
   field: string,
   value: string | undefined,
   words: readonly string[],
 ): void {
   if (value === undefined || words.includes(value)) return;
-  refuse("out-of-range", where, field, value, `one of ${words.join(", ")}`);
+  refuse("out-of-range", field, value, `one of ${words.join(", ")}`);
 }

@@ -25,24 +25,27 @@ import { refuse, refusingAs } from "../quantities/geometry-error.js";
 export function averageOf<Value extends number>(
   measurements: readonly Measured<Value>[],
 ): Measured<Value> {
-  const checked = refusingAs("averageOf", () =>
-    measurements.map(({ value, u }) => measured(value, u)),
-  );
-  if (checked.length === 0) {
-    refuse("wrong-count", "averageOf", "measurements", measurements, "at least one measurement");
-  }
-  const least = Math.min(...checked.map(({ u }) => u));
-  // Relative to the best of them, so that no square under- or overflows.
-  const weights = checked.map(({ u }) => (u === least ? 1 : (least / u) ** 2));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const sum = checked.reduce((sofar, { value }, at) => sofar + value * (weights[at] as number), 0);
-  const mean = sum / total;
-  const squares = checked.reduce(
-    (sofar, { value }, at) => sofar + (weights[at] as number) * (value - mean) ** 2,
-    0,
-  );
-  // One that others outweigh altogether says nothing of how they scatter.
-  const counted = weights.filter((weight) => weight > 0).length;
-  const scatter = counted > 1 ? Math.sqrt(squares / (counted - 1)) : 0;
-  return measured<number>(mean, Math.max(least, scatter) / Math.sqrt(total)) as Measured<Value>;
+  return refusingAs("averageOf", () => {
+    const checked = measurements.map(({ value, u }) => measured(value, u));
+    if (checked.length === 0) {
+      refuse("wrong-count", "measurements", measurements, "at least one measurement");
+    }
+    const least = Math.min(...checked.map(({ u }) => u));
+    // Relative to the best of them, so that no square under- or overflows.
+    const weights = checked.map(({ u }) => (u === least ? 1 : (least / u) ** 2));
+    const total = weights.reduce((sum, weight) => sum + weight, 0);
+    const sum = checked.reduce(
+      (sofar, { value }, at) => sofar + value * (weights[at] as number),
+      0,
+    );
+    const mean = sum / total;
+    const squares = checked.reduce(
+      (sofar, { value }, at) => sofar + (weights[at] as number) * (value - mean) ** 2,
+      0,
+    );
+    // One that others outweigh altogether says nothing of how they scatter.
+    const counted = weights.filter((weight) => weight > 0).length;
+    const scatter = counted > 1 ? Math.sqrt(squares / (counted - 1)) : 0;
+    return measured<number>(mean, Math.max(least, scatter) / Math.sqrt(total)) as Measured<Value>;
+  });
 }

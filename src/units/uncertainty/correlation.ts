@@ -12,7 +12,6 @@ export interface Correlation<Name extends string = string> {
  * vary together as asked. Undefined where nothing varies together.
  */
 export function correlationFactor(
-  where: string,
   coordinates: readonly Coordinate[],
   correlations: readonly Correlation[],
 ): readonly (readonly number[])[] | undefined {
@@ -20,28 +19,23 @@ export function correlationFactor(
   const matrix = coordinates.map((_, row) => coordinates.map((__, column) => +(row === column)));
   correlations.forEach(({ between, coefficient }, index) => {
     const [row, column] = between.map((name) =>
-      indexOf(where, coordinates, `correlations[${index}].between`, name),
+      indexOf(coordinates, `correlations[${index}].between`, name),
     ) as [number, number];
     if (row === column || !(Math.abs(coefficient) <= 1)) {
       const need = "two different inputs and a coefficient of −1 to 1";
-      refuse("out-of-range", where, `correlations[${index}]`, { between, coefficient }, need);
+      refuse("out-of-range", `correlations[${index}]`, { between, coefficient }, need);
     }
     (matrix[row] as number[])[column] = coefficient;
     (matrix[column] as number[])[row] = coefficient;
   });
-  return choleskyFactor(where, matrix);
+  return choleskyFactor(matrix);
 }
 
-function indexOf(
-  where: string,
-  coordinates: readonly Coordinate[],
-  field: string,
-  name: string,
-): number {
+function indexOf(coordinates: readonly Coordinate[], field: string, name: string): number {
   const index = coordinates.findIndex((coordinate) => coordinate.name === name);
   if (index === -1) {
     const need = `one of ${coordinates.map((coordinate) => coordinate.name).join(", ")}`;
-    refuse("out-of-range", where, field, name, need);
+    refuse("out-of-range", field, name, need);
   }
   return index;
 }
@@ -49,10 +43,7 @@ function indexOf(
 /** A pivot this close to 0 is 0: numbers that vary together completely are allowed. */
 const ROUNDING = 1e-9;
 
-function choleskyFactor(
-  where: string,
-  matrix: readonly (readonly number[])[],
-): readonly (readonly number[])[] {
+function choleskyFactor(matrix: readonly (readonly number[])[]): readonly (readonly number[])[] {
   const factor: number[][] = [];
   for (const [row, entries] of matrix.entries()) {
     const own: number[] = [];
@@ -60,11 +51,11 @@ function choleskyFactor(
       const other = factor[column] as number[];
       const rest = (entries[column] as number) - product(own, other);
       const pivot = other[column] as number;
-      if (pivot === 0 && Math.abs(rest) > ROUNDING) refuseContradiction(where);
+      if (pivot === 0 && Math.abs(rest) > ROUNDING) refuseContradiction();
       own.push(pivot === 0 ? 0 : rest / pivot);
     }
     const rest = (entries[row] as number) - product(own, own);
-    if (rest < -ROUNDING) refuseContradiction(where);
+    if (rest < -ROUNDING) refuseContradiction();
     own.push(rest < ROUNDING ? 0 : Math.sqrt(rest));
     factor.push(own);
   }
@@ -80,7 +71,7 @@ export function product(one: readonly number[], other: readonly number[]): numbe
   return sum;
 }
 
-function refuseContradiction(where: string): never {
+function refuseContradiction(): never {
   const need = "coefficients that can occur together";
-  refuse("inconsistent", where, "correlations", "a contradiction", need);
+  refuse("inconsistent", "correlations", "a contradiction", need);
 }

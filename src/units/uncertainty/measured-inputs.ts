@@ -38,28 +38,27 @@ export interface Coordinate {
 export const AXES: readonly string[] = ["x", "y", "depth"];
 
 /** Every number of the inputs, in order; refuses what is not finite. */
-export function coordinatesOf(where: string, inputs: MeasuredInputs): readonly Coordinate[] {
+export function coordinatesOf(inputs: MeasuredInputs): readonly Coordinate[] {
   return Object.entries(inputs).flatMap(([input, { value, u }]) => {
     if (typeof value === "number") {
-      requireFinite(where, `${input}.value`, value);
-      return [coordinateOf(where, input, undefined, value, u as number)];
+      requireFinite(`${input}.value`, value);
+      return [coordinateOf(input, undefined, value, u as number)];
     }
-    requireFinitePoint(where, `${input}.value`, value as Point<"px">);
+    requireFinitePoint(`${input}.value`, value as Point<"px">);
     return [...value].map((coordinate, axis) =>
-      coordinateOf(where, input, axis, coordinate, typeof u === "number" ? u : u[axis]),
+      coordinateOf(input, axis, coordinate, typeof u === "number" ? u : u[axis]),
     );
   });
 }
 
 function coordinateOf(
-  where: string,
   input: string,
   axis: number | undefined,
   value: number,
   u: number | undefined,
 ): Coordinate {
   const name = axis === undefined ? input : `${input}.${AXES[axis] ?? axis}`;
-  requireUncertainty(where, `${name}: u`, u);
+  requireUncertainty(`${name}: u`, u);
   return { name, input, axis, value, u };
 }
 

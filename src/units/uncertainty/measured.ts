@@ -1,5 +1,5 @@
 import { requireFinite, requireFinitePoint } from "../quantities/require.js";
-import { refuse } from "../quantities/geometry-error.js";
+import { refusingAs, refuse } from "../quantities/geometry-error.js";
 import type { DeepPoint, FlatPoint, Length, Point, Unit, UnitTag } from "../quantities/quantity.js";
 
 /**
@@ -25,9 +25,11 @@ export interface Measured<Value extends number = number> {
  * ```
  */
 export function measured<Value extends number>(value: Value, u: Value): Measured<Unliteral<Value>> {
-  requireFinite("measured", "value", value);
-  requireUncertainty("measured", "u", u);
-  return { value, u } as Measured as Measured<Unliteral<Value>>;
+  return refusingAs("measured", () => {
+    requireFinite("value", value);
+    requireUncertainty("u", u);
+    return { value, u } as Measured as Measured<Unliteral<Value>>;
+  });
 }
 
 /** A number without unit is any number, not the literal that stood in the call. */
@@ -74,19 +76,17 @@ export function measuredPoint<U extends Unit>(
   value: Point<U>,
   u: PointUncertainty<U>,
 ): MeasuredPoint<U> {
-  requireFinitePoint("measuredPoint", "value", value);
-  value.forEach((_, axis) => {
-    requireUncertainty("measuredPoint", "u", typeof u === "number" ? u : u[axis]);
+  return refusingAs("measuredPoint", () => {
+    requireFinitePoint("value", value);
+    value.forEach((_, axis) => {
+      requireUncertainty("u", typeof u === "number" ? u : u[axis]);
+    });
+    return { value, u };
   });
-  return { value, u };
 }
 
-export function requireUncertainty(
-  where: string,
-  field: string,
-  u: number | undefined,
-): asserts u is number {
+export function requireUncertainty(field: string, u: number | undefined): asserts u is number {
   if (!(u !== undefined && u >= 0 && Number.isFinite(u))) {
-    refuse(Number.isFinite(u) ? "out-of-range" : "not-finite", where, field, u, "0 or more");
+    refuse(Number.isFinite(u) ? "out-of-range" : "not-finite", field, u, "0 or more");
   }
 }

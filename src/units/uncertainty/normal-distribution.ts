@@ -7,7 +7,7 @@ import { riseToRoot } from "./rise-to-root.js";
  * the lower tail: by the series of its middle and the continued fraction of its tails (both from memory).
  */
 export function normalDistribution(z: number): number {
-  if (Number.isNaN(z)) requireFinite("normalDistribution", "z", z);
+  if (Number.isNaN(z)) requireFinite("z", z);
   if (z < -TAIL) return upperTail(-z);
   if (z > TAIL) return 1 - upperTail(z);
   return 0.5 + centralArea(z);
@@ -17,7 +17,7 @@ export function normalDistribution(z: number): number {
 export function normalQuantile(probability: number): number {
   if (!(probability > 0 && probability < 1)) {
     const need = "more than 0 and less than 1";
-    refuse("out-of-range", "normalQuantile", "probability", probability, need);
+    refuse("out-of-range", "probability", probability, need);
   }
   return quantileOf(probability);
 }

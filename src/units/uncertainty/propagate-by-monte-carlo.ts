@@ -1,5 +1,5 @@
 import { type Correlation, correlationFactor, product } from "./correlation.js";
-import { refuse } from "../quantities/geometry-error.js";
+import { refusingAs, refuse } from "../quantities/geometry-error.js";
 import {
   coordinatesOf,
   type InputComponent,
@@ -89,74 +89,77 @@ export function propagateByMonteCarlo<
   inputs: Inputs,
   options: MonteCarloOptions<Inputs>,
 ): MonteCarloResult<Result> {
-  const where = "propagateByMonteCarlo";
-  const { seed, draws = 10_000, coverage = 0.95, correlations = [] } = options;
-  requireDraws(where, draws, coverage);
-  const coordinates = coordinatesOf(where, inputs);
-  const factor = correlationFactor(where, coordinates, correlations);
-  const deviations = deviationsFrom(where, seed);
-  const kinds = coordinates.map(({ input }) => options.distributions?.[input] ?? "normal");
-  if (factor !== undefined) requireNormal(where, kinds);
+  return refusingAs("propagateByMonteCarlo", () => {
+    const { seed, draws = 10_000, coverage = 0.95, correlations = [] } = options;
+    requireDraws(draws, coverage);
+    const coordinates = coordinatesOf(inputs);
+    const factor = correlationFactor(coordinates, correlations);
+    const deviations = deviationsFrom(seed);
+    const kinds = coordinates.map(({ input }) => options.distributions?.[input] ?? "normal");
+    if (factor !== undefined) requireNormal(kinds);
 
-  const centre = measure(plainValues(coordinates, ({ value }) => value) as PlainValues<Inputs>);
-  const components = componentsOf(centre);
-  const columns = components.map(() => new Float64Array(draws).fill(Number.NaN));
-  for (let draw = 0; draw < draws; draw += 1) {
-    const independent = kinds.map((kind) => deviations[kind]());
-    const steps = factor?.map((row) => product(row, independent)) ?? independent;
-    const result = measure(
-      plainValues(
-        coordinates,
-        ({ value, u }, index) => value + u * (steps[index] as number),
-      ) as PlainValues<Inputs>,
+    const centre = measure(plainValues(coordinates, ({ value }) => value) as PlainValues<Inputs>);
+    const components = componentsOf(centre);
+    const columns = components.map(() => new Float64Array(draws).fill(Number.NaN));
+    for (let draw = 0; draw < draws; draw += 1) {
+      const independent = kinds.map((kind) => deviations[kind]());
+      const steps = factor?.map((row) => product(row, independent)) ?? independent;
+      const result = measure(
+        plainValues(
+          coordinates,
+          ({ value, u }, index) => value + u * (steps[index] as number),
+        ) as PlainValues<Inputs>,
+      );
+      components.forEach((component, index) => {
+        const number = componentAt(result, component);
+        if (number !== undefined) (columns[index] as Float64Array)[draw] = number;
+      });
+    }
+
+    const answers = columns.map((column) => column.filter((value) => !Number.isNaN(value)).sort());
+    answers.forEach((column, index) => requireAnswers(components[index]?.name ?? "", column));
+    const means = answers.map(meanOf);
+    const centred = columns.map((column, index) =>
+      column.map((value) => value - (means[index] ?? 0)),
     );
-    components.forEach((component, index) => {
-      const number = componentAt(where, result, component);
-      if (number !== undefined) (columns[index] as Float64Array)[draw] = number;
-    });
-  }
-
-  const answers = columns.map((column) => column.filter((value) => !Number.isNaN(value)).sort());
-  answers.forEach((column, index) => requireAnswers(where, components[index]?.name ?? "", column));
-  const means = answers.map(meanOf);
-  const centred = columns.map((column, index) =>
-    column.map((value) => value - (means[index] ?? 0)),
-  );
-  const covariance = centred.map((one) => centred.map((other) => covarianceOf(one, other)));
-  const shaped = (numbers: readonly unknown[]): unknown => inShapeOf(centre, components, numbers);
-  return {
-    value: shaped(means) as Result,
-    u: shaped(covariance.map((row, index) => Math.sqrt(row[index] ?? 0))) as UncertaintyOf<Result>,
-    interval: shaped(
-      answers.map((column) => shortestInterval(column, coverage)),
-    ) as IntervalsOf<Result>,
-    components: components.map(({ name }) => name),
-    covariance,
-    answered: answers.map((column) => column.length / draws),
-  };
+    const covariance = centred.map((one) => centred.map((other) => covarianceOf(one, other)));
+    const shaped = (numbers: readonly unknown[]): unknown => inShapeOf(centre, components, numbers);
+    return {
+      value: shaped(means) as Result,
+      u: shaped(
+        covariance.map((row, index) => Math.sqrt(row[index] ?? 0)),
+      ) as UncertaintyOf<Result>,
+      interval: shaped(
+        answers.map((column) => shortestInterval(column, coverage)),
+      ) as IntervalsOf<Result>,
+      components: components.map(({ name }) => name),
+      covariance,
+      answered: answers.map((column) => column.length / draws),
+    };
+  });
 }
 
 /** Fewer draws than this say nothing about the ends of an interval. */
 const LEAST_DRAWS = 100;
 
-function requireDraws(where: string, draws: number, coverage: number): void {
+function requireDraws(draws: number, coverage: number): void {
   if (!Number.isInteger(draws) || draws < LEAST_DRAWS) {
-    refuse("out-of-range", where, "draws", draws, `a whole number of at least ${LEAST_DRAWS}`);
+    refuse("out-of-range", "draws", draws, `a whole number of at least ${LEAST_DRAWS}`);
   }
   if (!(coverage > 0 && coverage < 1)) {
-    refuse("out-of-range", where, "coverage", coverage, "more than 0 and less than 1");
+    refuse("out-of-range", "coverage", coverage, "more than 0 and less than 1");
   }
 }
 
-function requireNormal(where: string, kinds: readonly ("normal" | "rectangular")[]): void {
+function requireNormal(kinds: readonly ("normal" | "rectangular")[]): void {
   if (kinds.every((kind) => kind === "normal")) return;
   const need = "normal inputs wherever correlations are given";
-  refuse("out-of-range", where, "distributions", "rectangular", need);
+  refuse("out-of-range", "distributions", "rectangular", need);
 }
 
-function requireAnswers(where: string, field: string, column: Float64Array): void {
+function requireAnswers(field: string, column: Float64Array): void {
   if (column.length >= 2) return;
-  refuse("no-solution", where, field, undefined, "a result in at least two of the draws");
+  refuse("no-solution", field, undefined, "a result in at least two of the draws");
 }
 
 function meanOf(column: Float64Array): number {

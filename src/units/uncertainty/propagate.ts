@@ -1,5 +1,5 @@
 import { type Correlation, correlationFactor, product } from "./correlation.js";
-import { refuse } from "../quantities/geometry-error.js";
+import { refusingAs, refuse } from "../quantities/geometry-error.js";
 import {
   type Coordinate,
   coordinatesOf,
@@ -71,62 +71,63 @@ export function propagate<Inputs extends MeasuredInputs, Result extends MeasureR
   inputs: Inputs,
   options: PropagationOptions<InputComponent<Inputs>> = {},
 ): Propagated<Result> {
-  const where = "propagate";
-  const coordinates = coordinatesOf(where, inputs);
-  const factor = correlationFactor(where, coordinates, options.correlations ?? []);
-  const centre = plainValues(coordinates, ({ value }) => value);
-  const value = measure(centre as PlainValues<Inputs>);
-  const components = componentsOf(value);
-  const numbers = components.map((component) => componentAt(where, value, component) as number);
-  const read = (values: unknown): Reading => {
-    const result = measure(values as PlainValues<Inputs>);
-    return components.map((component) => componentAt(where, result, component));
-  };
+  return refusingAs("propagate", () => {
+    const coordinates = coordinatesOf(inputs);
+    const factor = correlationFactor(coordinates, options.correlations ?? []);
+    const centre = plainValues(coordinates, ({ value }) => value);
+    const value = measure(centre as PlainValues<Inputs>);
+    const components = componentsOf(value);
+    const numbers = components.map((component) => componentAt(value, component) as number);
+    const read = (values: unknown): Reading => {
+      const result = measure(values as PlainValues<Inputs>);
+      return components.map((component) => componentAt(result, component));
+    };
 
-  const { linearity = "required" } = options;
-  const share = linearity === "averaged" ? OVER_UNCERTAINTY : AT_CENTRE;
-  const slopes = coordinates.map((coordinate) =>
-    slopesAlong(where, coordinate, components, numbers, share, (moved) =>
-      read(withCoordinate(centre, coordinate, moved)),
-    ),
-  );
-  const own = components.map((_, row) =>
-    coordinates.map(({ u }, column) => (slopes[column]?.[row] ?? 0) * u),
-  );
-  // What one standard deviation of each independent source of scatter makes of each component.
-  const shares = factor === undefined ? own : own.map((row) => timesFactor(row, factor));
-  const covariance = shares.map((one) => shares.map((other) => product(one, other)));
-  const deviations = covariance.map((row, index) => Math.sqrt(row[index] as number));
+    const { linearity = "required" } = options;
+    const share = linearity === "averaged" ? OVER_UNCERTAINTY : AT_CENTRE;
+    const slopes = coordinates.map((coordinate) =>
+      slopesAlong(coordinate, components, numbers, share, (moved) =>
+        read(withCoordinate(centre, coordinate, moved)),
+      ),
+    );
+    const own = components.map((_, row) =>
+      coordinates.map(({ u }, column) => (slopes[column]?.[row] ?? 0) * u),
+    );
+    // What one standard deviation of each independent source of scatter makes of each component.
+    const shares = factor === undefined ? own : own.map((row) => timesFactor(row, factor));
+    const covariance = shares.map((one) => shares.map((other) => product(one, other)));
+    const deviations = covariance.map((row, index) => Math.sqrt(row[index] as number));
 
-  if (linearity === "required") {
-    components.forEach(({ name }, index) => {
-      const u = deviations[index] as number;
-      if (u === 0) return;
-      const scatter = (shares[index] as readonly number[]).map((share) => share / u);
-      const steps = factor === undefined ? scatter : factorTimes(factor, scatter);
-      const [up, down] = [1, -1].map((sign) => {
-        const moved = plainValues(
-          coordinates,
-          (coordinate, column) =>
-            coordinate.value + sign * coordinate.u * (steps[column] as number),
+    if (linearity === "required") {
+      components.forEach(({ name }, index) => {
+        const u = deviations[index] as number;
+        if (u === 0) return;
+        const scatter = (shares[index] as readonly number[]).map((share) => share / u);
+        const steps = factor === undefined ? scatter : factorTimes(factor, scatter);
+        const [up, down] = [1, -1].map((sign) => {
+          const moved = plainValues(
+            coordinates,
+            (coordinate, column) =>
+              coordinate.value + sign * coordinate.u * (steps[column] as number),
+          );
+          return read(moved)[index];
+        });
+        const size = Math.max(
+          1,
+          Math.abs(numbers[index] as number),
+          Math.hypot(...(own[index] ?? [])),
         );
-        return read(moved)[index];
+        requireStraight(name, u, up, down, ROUNDING * size);
       });
-      const size = Math.max(
-        1,
-        Math.abs(numbers[index] as number),
-        Math.hypot(...(own[index] ?? [])),
-      );
-      requireStraight(where, name, u, up, down, ROUNDING * size);
-    });
-  }
+    }
 
-  return {
-    value,
-    u: inShapeOf(value, components, deviations) as UncertaintyOf<Result>,
-    components: components.map(({ name }) => name),
-    covariance,
-  };
+    return {
+      value,
+      u: inShapeOf(value, components, deviations) as UncertaintyOf<Result>,
+      components: components.map(({ name }) => name),
+      covariance,
+    };
+  });
 }
 
 /** What a direction shows whose baseline is five of its uncertainties: 1.3 % between chord and slope. */
@@ -140,7 +141,6 @@ const ROUNDING = 1e-9;
  * does not change by that uncertainty.
  */
 function requireStraight(
-  where: string,
   field: string,
   u: number,
   up: number | undefined,
@@ -151,7 +151,6 @@ function requireStraight(
   if (Math.abs(swing - u) <= MOST_BEND * u + rounding) return;
   refuse(
     "ill-conditioned",
-    where,
     field,
     `± ${u} to first order, ± ${swing} one uncertainty away`,
     "inputs so certain that first order holds, or propagateByMonteCarlo",
@@ -182,7 +181,6 @@ type Reading = readonly (number | undefined)[];
  * its uncertainty. Where a component exists on one side only, that side decides.
  */
 function slopesAlong(
-  where: string,
   coordinate: Coordinate,
   components: readonly Component[],
   centre: readonly number[],
@@ -204,7 +202,7 @@ function slopesAlong(
     if (up !== undefined) return (up - (centre[index] as number)) / (high - value);
     if (down !== undefined) return ((centre[index] as number) - down) / (value - low);
     const need = `a result when ${name} changes by ${step}`;
-    refuse("no-solution", where, component.name, undefined, need);
+    refuse("no-solution", component.name, undefined, need);
   });
 }
 

@@ -9,9 +9,9 @@ export interface Deviations {
 }
 
 /** Deviations that the same seed repeats, on every machine. */
-export function deviationsFrom(where: string, seed: number): Deviations {
+export function deviationsFrom(seed: number): Deviations {
   if (!Number.isInteger(seed) || Math.abs(seed) > LARGEST_SEED) {
-    refuse("out-of-range", where, "seed", seed, "a whole number of at most 2³¹ − 1");
+    refuse("out-of-range", "seed", seed, "a whole number of at most 2³¹ − 1");
   }
   const generator = xoroshiro128plus(seed);
   const uniform = (): number => uniformFloat64(generator);

@@ -1,5 +1,5 @@
 import { requireFinite, requirePositive } from "../quantities/require.js";
-import { refuse } from "../quantities/geometry-error.js";
+import { refusingAs, refuse } from "../quantities/geometry-error.js";
 import { type Measured, measured } from "./measured.js";
 import { type Length, length, mm } from "../quantities/quantity.js";
 
@@ -34,7 +34,9 @@ export function readRuler(
   reading: Length<"mm">,
   options: ReadingOptions = {},
 ): Measured<Length<"mm">> {
-  return read("readRuler", reading, options, RULER_GRADUATION);
+  return refusingAs("readRuler", () => {
+    return read(reading, options, RULER_GRADUATION);
+  });
 }
 
 /**
@@ -54,7 +56,9 @@ export function readCaliper(
   reading: Length<"mm">,
   options: ReadingOptions = {},
 ): Measured<Length<"mm">> {
-  return read("readCaliper", reading, options, CALIPER_GRADUATION);
+  return refusingAs("readCaliper", () => {
+    return read(reading, options, CALIPER_GRADUATION);
+  });
 }
 
 /** A ruler with half millimetres: ours. */
@@ -63,21 +67,20 @@ const RULER_GRADUATION = mm(0.5);
 const CALIPER_GRADUATION = mm(0.1);
 
 function read(
-  where: string,
   reading: Length<"mm">,
   options: ReadingOptions,
   usual: Length<"mm">,
 ): Measured<Length<"mm">> {
   const { zero, graduation = usual, pencil = mm(0) } = options;
-  requireFinite(where, "reading", reading);
-  if (zero !== undefined) requireFinite(where, "zero", zero);
-  requirePositive(where, "graduation", graduation);
+  requireFinite("reading", reading);
+  if (zero !== undefined) requireFinite("zero", zero);
+  requirePositive("graduation", graduation);
   const value = reading - (zero ?? 0);
   if (value < 0) {
-    refuse("out-of-range", where, "reading", reading, `at least the zero, ${zero ?? 0}`);
+    refuse("out-of-range", "reading", reading, `at least the zero, ${zero ?? 0}`);
   }
   if (!(pencil >= 0 && Number.isFinite(pencil))) {
-    refuse("out-of-range", where, "pencil", pencil, "0 or more");
+    refuse("out-of-range", "pencil", pencil, "0 or more");
   }
   const readings = zero === undefined ? 1 : 2;
   const ends = 2;

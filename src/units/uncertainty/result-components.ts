@@ -53,16 +53,12 @@ function partComponents(
 }
 
 /** The number of a result at a component; undefined where this result has none there. */
-export function componentAt(
-  where: string,
-  result: unknown,
-  { name, entry, axis }: Component,
-): number | undefined {
+export function componentAt(result: unknown, { name, entry, axis }: Component): number | undefined {
   const part = entry === undefined ? result : (result as Readonly<Record<string, unknown>>)[entry];
   const value = axis === undefined ? part : (part as readonly number[] | undefined)?.[axis];
   if (value === undefined) return undefined;
   if (!Number.isFinite(value)) {
-    refuse("not-finite", where, `measure(…): ${name}`, value, "a finite number");
+    refuse("not-finite", `measure(…): ${name}`, value, "a finite number");
   }
   return value as number;
 }

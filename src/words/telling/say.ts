@@ -32,20 +32,22 @@ type Said = Note & { readonly finding?: Note };
  * ```
  */
 export function say(said: Said | Move, words: Words = ENGLISH): string {
-  const note: Said = "code" in said ? said : noteOfMove(said);
-  const { code, text } = note;
-  if (text !== undefined) return text;
-  if (!isKnown(code, words.sentences)) {
-    refuse("out-of-range", "say", "code", code, "a code of the catalogue, or a text beside it");
-  }
-  const values = valuesOf(note);
-  const found = fill(words.sentences[code], values, words);
-  if (!isKnown(code, words.advice)) return found;
-  const doubt =
-    values.outcome === "undecided"
-      ? [fill(words.sentences["not-proven"], inUnitOf(code, values), words)]
-      : [];
-  return [found, ...doubt, fill(words.advice[code], values, words)].join(" ");
+  return refusingAs("say", () => {
+    const note: Said = "code" in said ? said : noteOfMove(said);
+    const { code, text } = note;
+    if (text !== undefined) return text;
+    if (!isKnown(code, words.sentences)) {
+      refuse("out-of-range", "code", code, "a code of the catalogue, or a text beside it");
+    }
+    const values = valuesOf(note);
+    const found = fill(words.sentences[code], values, words);
+    if (!isKnown(code, words.advice)) return found;
+    const doubt =
+      values.outcome === "undecided"
+        ? [fill(words.sentences["not-proven"], inUnitOf(code, values), words)]
+        : [];
+    return [found, ...doubt, fill(words.advice[code], values, words)].join(" ");
+  });
 }
 
 /**
@@ -61,11 +63,13 @@ export function say(said: Said | Move, words: Words = ENGLISH): string {
  * ```
  */
 export function sayAdvice(finding: Note<FindingCode>, words: Words = ENGLISH): string {
-  const { code, values }: Note = finding;
-  if (!isKnown(code, words.advice)) {
-    refuse("out-of-range", "sayAdvice", "code", code, "the code of a finding");
-  }
-  return refusingAs("sayAdvice", () => fill(words.advice[code], values, words));
+  return refusingAs("sayAdvice", () => {
+    const { code, values }: Note = finding;
+    if (!isKnown(code, words.advice)) {
+      refuse("out-of-range", "code", code, "the code of a finding");
+    }
+    return fill(words.advice[code], values, words);
+  });
 }
 
 function inUnitOf(code: FindingCode, values: NoteValues): NoteValues {
@@ -88,7 +92,7 @@ export function fill(sentence: Sentence<never>, values: NoteValues, words: Words
     (place: string, name: string, format: string | undefined) => {
       const value = values[name] ?? (/^\d/.test(name) ? Number(name) : undefined);
       if (value === undefined) {
-        refuse("out-of-range", "say", `values.${name}`, value, `a value for ${place}`);
+        refuse("out-of-range", `values.${name}`, value, `a value for ${place}`);
       }
       return shown(value, format, words);
     },

@@ -19,16 +19,16 @@ describe("the order of sides", () => {
     fc.assert(
       fc.property(anyFace(), anyPose(), fc.integer({ min: -180, max: 180 }), (face, pose, tilt) => {
         const photo = photograph(face, { ...pose, tilt });
-        requireSideOrder("test", photo, "down");
+        requireSideOrder(photo, "down");
         expect(
           refusal(() => {
-            requireSideOrder("test", exchanged(photo), "down");
+            requireSideOrder(exchanged(photo), "down");
           }).code,
         ).toBe("sides-swapped");
         const flipped = mapFace<"px", "px">(photo, ([x, y]) => px([4000 - x, y]));
         expect(
           refusal(() => {
-            requireSideOrder("test", flipped, "down");
+            requireSideOrder(flipped, "down");
           }).code,
         ).toBe("sides-swapped");
       }),
@@ -41,10 +41,10 @@ describe("the order of sides", () => {
       left: { endocanthion: px([230, 205]), exocanthion: px([290, 198]) },
       midline: {},
     };
-    requireSideOrder("test", eyes, "down");
+    requireSideOrder(eyes, "down");
     expect(
       refusal(() => {
-        requireSideOrder("test", exchanged(eyes), "down");
+        requireSideOrder(exchanged(eyes), "down");
       }).message,
     ).toContain("the client's own right and left, y down");
   });
@@ -58,13 +58,13 @@ describe("the order of sides", () => {
     };
     expect(
       refusal(() => {
-        requireSideOrder("test", mixed, "up");
+        requireSideOrder(mixed, "up");
       }).code,
     ).toBe("sides-swapped");
-    requireSideOrder("test", face, "up");
+    requireSideOrder(face, "up");
   });
 
   it("is not asked where a side has no eye", () => {
-    requireSideOrder("test", { right: {}, left: { endocanthion: mm([-3, 0]) }, midline: {} }, "up");
+    requireSideOrder({ right: {}, left: { endocanthion: mm([-3, 0]) }, midline: {} }, "up");
   });
 });

@@ -9,7 +9,7 @@ const faces = londonFaces();
 const UNSEEN = 26;
 
 /** People whom the table that they are read with has not seen: others with every seed. */
-const drawn = deviationsFrom("test", fc.readConfigureGlobal().seed ?? 1);
+const drawn = deviationsFrom(fc.readConfigureGlobal().seed ?? 1);
 const unseen = faces
   .map((face) => ({ face, rank: drawn.rectangular() }))
   .sort((one, other) => one.rank - other.rank)

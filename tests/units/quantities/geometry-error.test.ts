@@ -57,13 +57,22 @@ describe("refusingAs", () => {
   });
 
   it("names the outer function, and keeps everything else", () => {
-    const inner = refusal(() => requirePositive("inner", "width", -1));
-    const outer = refusal(() => refusingAs("outer", () => requirePositive("inner", "width", -1)));
+    const refuse = (): void => refusingAs("inner", () => requirePositive("width", -1));
+    const inner = refusal(refuse);
+    const outer = refusal(() => refusingAs("outer", refuse));
     expect(outer).toBeInstanceOf(GeometryError);
     expect(outer.code).toBe(inner.code);
     expect(outer.detail).toEqual({ ...inner.detail, where: "outer" });
     expect(outer.message).toBe(inner.message.replace("inner", "outer"));
     expect(outer.cause).toBeInstanceOf(GeometryError);
+  });
+
+  it("names the function that was called in what is refused inside of it", () => {
+    const bare = refusal(() => requirePositive("width", -1));
+    expect(bare.message).toBe("width is -1; needs more than 0");
+    const named = refusal(() => refusingAs("f", () => requirePositive("width", -1)));
+    expect(named.message).toBe("f: width is -1; needs more than 0");
+    expect(named.detail).toEqual({ ...bare.detail, where: "f" });
   });
 
   it("leaves errors that are not its own alone", () => {

@@ -13,27 +13,27 @@ import { refusal } from "../../support/refusal.js";
 describe("requireFinite and requirePositive", () => {
   it("let good numbers pass", () => {
     expect(() => {
-      requireFinite("f", "x", -3);
-      requirePositive("f", "x", 1e-300);
+      requireFinite("x", -3);
+      requirePositive("x", 1e-300);
     }).not.toThrow();
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
     "refuse %d",
     (value) => {
-      expect(refusal(() => requireFinite("f", "x", value)).code).toBe("not-finite");
-      expect(refusal(() => requirePositive("f", "x", value)).code).toBe("not-finite");
+      expect(refusal(() => requireFinite("x", value)).code).toBe("not-finite");
+      expect(refusal(() => requirePositive("x", value)).code).toBe("not-finite");
     },
   );
 
   it.each([0, -0, -1])("ask for more than %d", (value) => {
-    expect(refusal(() => requirePositive("f", "x", value)).code).toBe("out-of-range");
+    expect(refusal(() => requirePositive("x", value)).code).toBe("out-of-range");
   });
 });
 
 describe("requireWithin", () => {
   it.each([0.4, 0.6, 0.9])("lets %d pass", (value) => {
-    expect(() => requireWithin("f", "x", value, 0.4, 0.9)).not.toThrow();
+    expect(() => requireWithin("x", value, 0.4, 0.9)).not.toThrow();
   });
 
   it.each([
@@ -41,13 +41,13 @@ describe("requireWithin", () => {
     [0.91, "out-of-range"],
     [Number.NaN, "not-finite"],
   ])("refuses %d", (value, code) => {
-    expect(refusal(() => requireWithin("f", "x", value, 0.4, 0.9)).code).toBe(code);
+    expect(refusal(() => requireWithin("x", value, 0.4, 0.9)).code).toBe(code);
   });
 });
 
 describe("requireFinitePoint", () => {
   it.each([[[1, 2]], [[1, 2, 3]]])("lets %j pass", (point) => {
-    expect(() => requireFinitePoint("f", "at", point as unknown as Point<"mm">)).not.toThrow();
+    expect(() => requireFinitePoint("at", point as unknown as Point<"mm">)).not.toThrow();
   });
 
   it.each([
@@ -60,7 +60,7 @@ describe("requireFinitePoint", () => {
     [null],
     [undefined],
   ])("refuses %j", (point) => {
-    const work = (): void => requireFinitePoint("f", "at", point as unknown as Point<"mm">);
+    const work = (): void => requireFinitePoint("at", point as unknown as Point<"mm">);
     expect(refusal(work).message).toContain("needs two or three finite numbers");
   });
 });
@@ -71,14 +71,14 @@ describe("requirePolyline", () => {
       [1, 2],
       [3, Number.NaN],
     ]);
-    expect(refusal(() => requirePolyline("f", "brow.upper", line, 2)).detail.field).toBe(
+    expect(refusal(() => requirePolyline("brow.upper", line, 2)).detail.field).toBe(
       "brow.upper[1]",
     );
   });
 
   it("asks for enough points", () => {
-    expect(refusal(() => requirePolyline("f", "upper", mm([[1, 2]]), 2)).code).toBe("wrong-count");
+    expect(refusal(() => requirePolyline("upper", mm([[1, 2]]), 2)).code).toBe("wrong-count");
     const none = null as unknown as Polyline<"mm">;
-    expect(refusal(() => requirePolyline("f", "upper", none, 1)).code).toBe("wrong-count");
+    expect(refusal(() => requirePolyline("upper", none, 1)).code).toBe("wrong-count");
   });
 });
