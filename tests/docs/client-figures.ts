@@ -4,7 +4,6 @@ import { drawChoices, drawVariants } from "brow-geometry/drawing";
 import { weighChoices } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
-import { figure } from "./figure.js";
 
 const face = clientOfTheGuides();
 const declared = { upright: true, relaxed: true };
@@ -32,14 +31,11 @@ export function variantsFigure(): string {
   return drawVariants(face, weighChoices(face, choices));
 }
 
-/** The first pages of a sheet: the picture, and the work step by step. */
+/** The picture of a sheet, which is at true size there. */
 export function sheetFigure(): string {
-  const pages = drawSheet(plan, { overlap: true });
-  const shown = pages.slice(0, 2).map((drawing, index) => ({
-    caption: `page ${index + 1} of ${pages.length}`,
-    drawing,
-  }));
-  return figure("A sheet to print", shown.length, shown);
+  const [picture = ""] =
+    /<svg .*? class="map".*?<\/svg>/s.exec(drawSheet(plan, { overlap: true })) ?? [];
+  return `${picture}\n`;
 }
 
 /** A plan with the dots of a map that was drawn, two of them out of tolerance. */

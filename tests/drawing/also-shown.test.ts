@@ -20,7 +20,7 @@ import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
 import { PICTURED_PLANS } from "./pictured-plans.js";
-import { pathSpots, type Picture, pictureOf, withClass } from "./picture.js";
+import { linesOf, pathSpots, type Picture, pictureOf, picturesOf, withClass } from "./picture.js";
 
 const plan = syntheticPlan;
 
@@ -65,8 +65,7 @@ describe.each(PICTURED_PLANS)("overlap and check in pictures of a plan: %s", (_,
   });
 
   it("stays on paper, texts apart", () => {
-    for (const page of drawSheet(shown, { overlap: true, check, paper: "letter" })) {
-      const picture = pictureOf(page);
+    for (const picture of picturesOf(drawSheet(shown, { overlap: true, check, paper: "letter" }))) {
       expectInside(picture);
       expectNoCollisions(picture);
     }
@@ -170,7 +169,7 @@ describe("the check of what was drawn in a picture", () => {
   });
 
   it("fills a table of the sheet", () => {
-    const words = wordsOf(drawSheet(plan, { check }).map(pictureOf));
+    const words = linesOf(drawSheet(plan, { check })).join(" ");
     expect(words).toContain("Check of what was drawn");
     const { upperArch } = plan.dots.left;
     const planned = upperArch[0].toFixed(1);
@@ -181,27 +180,13 @@ describe("the check of what was drawn in a picture", () => {
   });
 });
 
-it("has the head of the check's table on every page that it runs on to", () => {
-  const check = drawn(plan);
-  const pages = drawSheet(plan, { check }).map(pictureOf);
-  const row = (measure: string): RegExp => new RegExp(`(right|left) ${measure}`);
-  const shown = pages
-    .map((page) => wordsOf([page]))
-    .filter((words) => row("front share").test(words));
-  expect(shown.length).toBeGreaterThan(0);
-  for (const words of shown) expect(words).toContain("drawn − planned");
-  // Tables that were kept in one piece left half of a page white, and took five.
-  expect(pages.length).toBeLessThanOrEqual(4);
-});
-
 it("writes figures below zero with a true minus", () => {
   const falling = planBrows(syntheticFace(), { tailHeight: "level-with-lower-start" });
   expect(falling.measures.left.browInclination?.value).toBeLessThan(0);
-  const figures = drawSheet(falling, { check: drawn(falling), overlap: true })
-    .flatMap((page) => pictureOf(page).texts)
-    .filter(({ text }) => /^[-−]\d/.test(text));
+  const sheet = drawSheet(falling, { check: drawn(falling), overlap: true });
+  const figures = linesOf(sheet).filter((text) => /^[-−]\d/.test(text));
   expect(figures.length).toBeGreaterThan(5);
-  for (const { text } of figures) expect(text).toMatch(/^−/);
+  for (const text of figures) expect(text).toMatch(/^−/);
 });
 
 describe("pins in a picture", () => {
@@ -245,8 +230,7 @@ describe("pins in a picture", () => {
     "hold hostile text without breaking or colliding",
     (text) => {
       const shown = pinned(text, text);
-      for (const source of [drawPlan(shown), ...drawSheet(shown)]) {
-        const picture = pictureOf(source);
+      for (const picture of [drawPlan(shown), drawSheet(shown)].flatMap(picturesOf)) {
         expectInside(picture);
         expectNoCollisions(picture);
       }

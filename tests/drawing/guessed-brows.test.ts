@@ -17,7 +17,7 @@ import { isHair } from "../../src/mapping/dots/is-hair.js";
 import { faceOfPoints68, points68Samples } from "../support/sample-faces.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { PICTURED_PLANS } from "./pictured-plans.js";
-import { pathSpots, pictureOf, withClass } from "./picture.js";
+import { linesOf, pathSpots, pictureOf, withClass } from "./picture.js";
 
 const GUESSED = PICTURED_PLANS.filter(([, { face }]) => !isHair(face, "left"));
 
@@ -26,13 +26,13 @@ describe.each(GUESSED)("pictures of a plan of guessed brows: %s", (_, plan) => {
   const choices = [{ start: "natural", arch: "natural", tail: "natural" }, {}] as const;
   const drawn: Readonly<Record<string, readonly string[]>> = {
     plan: [drawPlan(plan, { overlap: true })],
-    sheet: drawSheet(plan, { overlap: true }),
+    sheet: [drawSheet(plan, { overlap: true })],
     strip: [drawStrip(plan)],
     choices: drawChoices(face, weighChoices(face, choices)),
   };
 
   it.each(Object.entries(drawn))("of the kind %s say nothing of what grows", (_, pages) => {
-    const written = pages.flatMap((page) => pictureOf(page).texts.map(({ text }) => text));
+    const written = pages.flatMap(linesOf);
     expect(
       written.filter((text) => /\bgrows?\b(?! so)|to be removed|to be filled/.test(text)),
     ).toEqual(

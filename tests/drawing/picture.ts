@@ -15,7 +15,29 @@ export interface Picture {
 
 /** Parses a picture. */
 export function pictureOf(source: string): Picture {
+  return pictureIn(parseXml(source));
+}
+
+/** A picture by itself, or every picture of a document with what it shows: samples in legends show nothing. */
+export function picturesOf(source: string): readonly Picture[] {
   const root = parseXml(source);
+  if (root.name === "svg") return [pictureIn(root)];
+  return allElements(root)
+    .filter(({ name, attributes }) => name === "svg" && attributes.lang !== undefined)
+    .map(pictureIn);
+}
+
+/** All that a document or a picture has to read, element by element in its order, with plain spaces. */
+export function linesOf(source: string): readonly string[] {
+  const read = ({ name, text, children }: XmlElement): readonly string[] =>
+    ["head", "desc", "title"].includes(name)
+      ? []
+      : // Text stands behind what an element holds: the square before a step, the key before what it means.
+        [...children.flatMap(read), text.replaceAll(/\s+/g, " ").trim()];
+  return read(parseXml(source)).filter((line) => line !== "");
+}
+
+function pictureIn(root: XmlElement): Picture {
   const elements = allElements(root);
   const [x = 0, y = 0, width = 0, height = 0] = (root.attributes.viewBox ?? "")
     .split(" ")

@@ -363,6 +363,7 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
   drawSheet: [
     () => drawing.drawSheet(plan, { paper: "x" } as never),
     () => drawing.drawSheet(plan, { rulerZero: NAN }),
+    () => drawing.drawSheet(plan, { leastType: 5 }),
   ],
   drawStrip: [
     () => drawing.drawStrip(plan, { theme: "x" } as never),

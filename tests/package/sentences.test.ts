@@ -7,6 +7,7 @@ const tables: ReadonlyMap<string, string> = new Map([
   ["src/landmarks/markups/from-markup.ts", "the need of an error, assembled"],
   ["src/units/quantities/geometry-error.ts", "the error itself"],
   ["src/units/decisions/tolerances.ts", "sources of tolerances"],
+  ["src/drawing/sheet/style-sheet.ts", "a style sheet"],
 ]);
 
 /** Schemas and readers of files say only what they need. */

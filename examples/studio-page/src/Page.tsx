@@ -11,37 +11,33 @@ import { type Tab, tab } from "./page-state.js";
 import { atRest, type Mapped } from "./planning/map.js";
 import { Header } from "./Header.js";
 import { Messages } from "./Messages.js";
-import { Sheet } from "./Sheet.js";
 import { StageArea } from "./stage/StageArea.js";
 import { TabBar } from "./TabBar.js";
 
-/** The whole page: the picture, what belongs to the tab beneath or beside it, and the sheet to print. */
+/** The whole page: the picture, what belongs to the tab beneath or beside it. */
 export function Page() {
   const begun = basisAtHand(kept.value) !== undefined;
   return (
-    <>
-      <div class="screen">
-        {begun ? (
-          <>
-            <Header />
-            <main class="work">
-              <StageArea />
-              <section class="panel" aria-label="What to do">
-                <Messages />
-                <Panel at={tab.value} map={atRest.value} />
-              </section>
-            </main>
-            <TabBar />
-            <p id="keys" hidden>
-              Arrow keys move it by half a millimetre, with Shift by a tenth.
-            </p>
-          </>
-        ) : (
-          <StartScreen />
-        )}
-      </div>
-      <Sheet />
-    </>
+    <div class="screen">
+      {begun ? (
+        <>
+          <Header />
+          <main class="work">
+            <StageArea />
+            <section class="panel" aria-label="What to do">
+              <Messages />
+              <Panel at={tab.value} map={atRest.value} />
+            </section>
+          </main>
+          <TabBar />
+          <p id="keys" hidden>
+            Arrow keys move it by half a millimetre, with Shift by a tenth.
+          </p>
+        </>
+      ) : (
+        <StartScreen />
+      )}
+    </div>
   );
 }
 

@@ -5,7 +5,6 @@ import "./look/base.css";
 import "./look/controls.css";
 import "./look/layout.css";
 import "./look/stage.css";
-import "./look/print.css";
 
 const root = document.getElementById("page");
 if (root !== null) render(<Page />, root);

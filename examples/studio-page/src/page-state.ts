@@ -27,6 +27,3 @@ export const busy = signal("");
 
 /** How long after the work the next visit to be compared is. */
 export const weeksSince = signal<"0" | "2" | "6" | "52">("6");
-
-/** The pages to be printed, while they are. */
-export const pages = signal<readonly string[]>([]);

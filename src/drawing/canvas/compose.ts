@@ -5,6 +5,7 @@ import { labelElements } from "./label-layer.js";
 import { type ColouredLabel, type Layer, stacked } from "./layer.js";
 import { placeLabels } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
+import type { View } from "./view.js";
 import { textWidth, TYPE_SIZES, wrapped } from "./text-size.js";
 
 /** Layers with their labels in place; `unplaced` is what found no room inside the box. */
@@ -21,7 +22,9 @@ export function compose(
   brush: Brush,
 ): Composition {
   const { elements, labels, closed, barred, strokes } = stacked(layers);
-  const { placed, homeless } = placeLabels([...headings, ...labels], {
+  const { least = 0 } = brush.view;
+  const legible = labels.map((one) => (one.size < least ? { ...one, size: least } : one));
+  const { placed, homeless } = placeLabels([...headings, ...legible], {
     bounds: box,
     closed,
     barred,
@@ -36,6 +39,10 @@ export function compose(
 /** From one line of a heading to the next, as a multiple of its type size: no two labels come nearer. */
 const HEADING_LINE = 1.55;
 
+function headingSize({ size, least = 0 }: View): number {
+  return Math.max(TYPE_SIZES.heading * size, least);
+}
+
 /** A heading in an upper corner of a box, in as many lines as it takes to be no wider than it may. */
 export function headingIn(
   corner: "left" | "right",
@@ -44,7 +51,7 @@ export function headingIn(
   { view, palette }: Brush,
   width: number = box.width,
 ): readonly ColouredLabel[] {
-  const size = TYPE_SIZES.heading * view.size;
+  const size = headingSize(view);
   const gap = 3.5 * view.size;
   const x = corner === "left" ? box.x : box.x + box.width;
   return wrapped(text, size, width - gap, "bold").map((line, index) => ({
@@ -60,7 +67,7 @@ export function headingIn(
 
 /** Which side of the face is which, in the corners of a box that shows both, and what stands between. */
 export function headingsOver(box: Box, brush: Brush, middle = ""): readonly ColouredLabel[] {
-  const size = TYPE_SIZES.heading * brush.view.size;
+  const size = headingSize(brush.view);
   const between = textWidth(middle, size, "bold");
   const width = (box.width - between) / 2;
   return [
@@ -76,7 +83,7 @@ function middleHeading(text: string, box: Box, { view, palette }: Brush): Colour
     text,
     at: [box.x + box.width / 2, box.y],
     towards: [[0, 1]],
-    size: TYPE_SIZES.heading * view.size,
+    size: headingSize(view),
     weight: "bold",
     // As far down as headings in a corner, which stand off it sideways as well.
     gap: 3.5 * view.size * Math.SQRT1_2,

@@ -3,7 +3,9 @@ import type { Words } from "../../words/index.js";
 import { label, roundingOf } from "../../words/internal.js";
 import { FONT_FAMILY } from "./text-size.js";
 
-type ElementName =
+type ElementName = SvgName | HtmlName;
+
+type SvgName =
   | "circle"
   | "desc"
   | "g"
@@ -16,6 +18,36 @@ type ElementName =
   | "text"
   | "title"
   | "tspan";
+
+type HtmlName =
+  | "b"
+  | "bdi"
+  | "body"
+  | "dd"
+  | "div"
+  | "dl"
+  | "dt"
+  | "figure"
+  | "footer"
+  | "h1"
+  | "h2"
+  | "head"
+  | "header"
+  | "html"
+  | "li"
+  | "meta"
+  | "p"
+  | "section"
+  | "small"
+  | "span"
+  | "table"
+  | "tbody"
+  | "td"
+  | "tfoot"
+  | "th"
+  | "thead"
+  | "tr"
+  | "ul";
 
 /** Attributes by their SVG names; one that is undefined is left out. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
@@ -39,16 +71,16 @@ export function element(
 }
 
 /**
- * A picture as SVG source, with its name and what it shows for readers who do not see it. It says its own language
+ * A picture with its name and what it shows for readers who do not see it. It says its own language
  * and direction: on a page that runs the other way its texts would start at their other ends.
  */
-export function pictureSource(
+export function pictureElement(
   frame: Attributes,
   title: string,
   description: string,
   words: Words,
   children: readonly (SvgNode | undefined)[],
-): string {
+): SvgElement {
   const { language, direction } = words;
   const rounding = roundingOf(words);
   const described = [
@@ -59,7 +91,12 @@ export function pictureSource(
   const xmlns = "http://www.w3.org/2000/svg";
   const said = { role: "img", lang: language, direction, "font-family": FONT_FAMILY };
   const attributes = { xmlns, ...frame, ...said };
-  return svgSource(element("svg", attributes, [...named, ...children]));
+  return element("svg", attributes, [...named, ...children]);
+}
+
+/** The same as SVG source. */
+export function pictureSource(...picture: Parameters<typeof pictureElement>): string {
+  return svgSource(pictureElement(...picture));
 }
 
 /** An element as SVG source, one line for each element that holds no running text. */
@@ -87,11 +124,17 @@ function lines(node: SvgElement, indent: string): string {
   const opening = `${indent}<${name}${attributesSource(node.attributes)}`;
   if (children.length === 0) return `${opening}/>\n`;
   if (children.some((child) => typeof child === "string")) {
-    return `${opening}>${children.map(inline).join("")}</${name}>\n`;
+    // HTML reads style sheets as they are: they hold nothing that XML would have escaped.
+    const text = children.map(name === "style" ? unescaped : inline).join("");
+    return `${opening}>${text}</${name}>\n`;
   }
   let inner = "";
   for (const child of children as readonly SvgElement[]) inner += lines(child, `${indent}  `);
   return `${opening}>\n${inner}${indent}</${name}>\n`;
+}
+
+function unescaped(node: SvgNode): string {
+  return typeof node === "string" ? node : "";
 }
 
 function inline(node: SvgNode): string {

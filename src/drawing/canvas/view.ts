@@ -14,11 +14,13 @@ export interface View {
    * an adult, so that they suit the face's size in the picture even where its scale is wrong.
    */
   readonly size: number;
+  /** Picture units of the smallest type that may be written. */
+  readonly least?: number;
 }
 
 /** The view of a face drawn upright in millimetres: its origin at a spot, y turned downwards. */
-export function uprightView(origin: Spot, size = 1): View {
-  return { place: ([x, y]) => [origin[0] + x, origin[1] - y], millimetre: 1, size };
+export function uprightView(origin: Spot, size = 1, least = 0): View {
+  return { place: ([x, y]) => [origin[0] + x, origin[1] - y], millimetre: 1, size, least };
 }
 
 /**

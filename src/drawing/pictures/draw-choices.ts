@@ -6,7 +6,8 @@ import { type Block, gap, together } from "../sheet/block.js";
 import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
 import { grownEntries, legend, type LegendEntry } from "./legend.js";
 import type { Look } from "../canvas/look.js";
-import { pagesOf, type Paper, requireShort, roomOn, sheetOn } from "../sheet/page.js";
+import { pagesOf, requireShort, roomOn, sheetOn } from "../sheet/page.js";
+import type { Paper } from "../sheet/paper.js";
 import { bullets, PAPER_TYPE, title } from "../sheet/text-blocks.js";
 import { lineOf } from "../canvas/text-size.js";
 

@@ -37,7 +37,7 @@ export type LegendEntry =
   | Keyed;
 
 /** Length of a sample of a stroke, room around the legend, least width of a column, in steps. */
-const SAMPLE = 9;
+export const SAMPLE = 9;
 const PADDING = 3;
 const COLUMN = 55;
 
@@ -86,7 +86,7 @@ export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
   return { height, drawnAt };
 }
 
-function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElement {
+export function sample(entry: LegendEntry, x: number, y: number, brush: Brush): SvgElement {
   const { view, palette } = brush;
   const to = x + SAMPLE * view.size;
   if ("key" in entry) {

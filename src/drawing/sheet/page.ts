@@ -8,6 +8,7 @@ import { PALETTES } from "../canvas/palette.js";
 import { uprightView } from "../canvas/view.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
+import { type Paper, PAPER_MARGIN, PAPERS } from "./paper.js";
 import { inwards, PAPER_TYPE, type Sheet } from "./text-blocks.js";
 
 export interface Document {
@@ -79,16 +80,6 @@ export function requireShort(field: string, blocks: readonly Block[], value: unk
   const need = `text short enough for ${LONGEST_TEXT} mm of the first page`;
   refuse("out-of-range", field, value, need);
 }
-
-/** Sheets of paper: A4 (ISO 216) and US letter. */
-export type Paper = "A4" | "letter";
-
-/** Their sizes in millimetres, upright. */
-export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> =
-  { A4: { width: 210, height: 297 }, letter: { width: 215.9, height: 279.4 } };
-
-/** What printers leave white, and a little more, in millimetres. */
-export const PAPER_MARGIN = 12;
 
 /** The room of pages, after checks of what the caller asked for; on A4 and light by default. */
 export function sheetOn(options: Look & { readonly paper?: Paper }): {

@@ -5,10 +5,10 @@ import {
   type DrawnCheck,
   type MeasureDeviation,
   type PlannedDots,
+  type RulerCheck,
+  type WorkStep,
   workSteps,
 } from "../../mapping/index.js";
-import type { Block } from "./block.js";
-import { type Column, figureColumns, inwards, type Sheet, table, tableRow } from "./text-blocks.js";
 import {
   changeWithUncertainty,
   figureWords,
@@ -16,21 +16,38 @@ import {
   showsNothing,
   withUncertainty,
 } from "../canvas/figures.js";
-import type { Decision, Length, Measured } from "../../units/index.js";
+import { element, type SvgElement } from "../canvas/svg.js";
 import { grownWord } from "../layers/brow-layers.js";
-import { element } from "../canvas/svg.js";
-import { SIDES } from "../../units/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
+import type { Decision, Length, Measured, Side } from "../../units/index.js";
+import { SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
+import { cell } from "./document.js";
 
-/** Name; grows and planned, right and left; difference; decision. */
-const READINGS_COLUMNS: readonly Column[] = figureColumns([50, 23, 23, 23, 23, 24, 22]);
+/** A table of figures behind their names, whose head browsers repeat on every page that it runs on to. */
+function figuresTable(head: readonly string[], rows: readonly (readonly string[])[]): SvgElement {
+  const row = (name: "th" | "td", cells: readonly string[]): SvgElement =>
+    element(
+      "tr",
+      {},
+      cells.map((text, index) => cell(name, index === 0 ? {} : { class: "number" }, text)),
+    );
+  return element("div", { class: "wide" }, [
+    element("table", { class: "figures" }, [
+      element("thead", {}, [row("th", head)]),
+      element(
+        "tbody",
+        {},
+        rows.map((cells) => row("td", cells)),
+      ),
+    ]),
+  ]);
+}
 
 /** What is read on both brows as they grow and as planned, how the plan's sides differ, and what that means. */
-export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
+export function readingsTable(plan: BrowPlan, words: Words): SvgElement {
   const { measures, naturalMeasures, comparison } = plan;
-  const { words } = sheet.brush;
   const rows = MEASURE_NAMES.flatMap((name): readonly (readonly string[])[] => {
     const readings = [
       naturalMeasures.right[name],
@@ -67,90 +84,110 @@ export function readingsTable(plan: BrowPlan, sheet: Sheet): readonly Block[] {
     label(words, "column-left-less-right"),
     label(words, "column-decision"),
   ];
-  return table(head, rows, READINGS_COLUMNS, sheet);
+  return figuresTable(head, rows);
 }
 
-/** Room for the tick; number; what to do; where the ruler lies; what it reads. */
-const STEPS_COLUMNS: readonly Column[] = [
-  { share: 5, from: "start" },
-  { share: 7, from: "start" },
-  { share: 84, from: "start" },
-  { share: 66, from: "start" },
-  { share: 26, from: "end" },
-];
+/** A step with its number. */
+type Numbered = WorkStep & { readonly number: number };
 
-/** Side of the square to tick, in millimetres. */
-const TICK = 2.4;
+/** More rows than these may be torn apart by a page's end. */
+const MOST_TOGETHER = 6;
 
-/** The steps of work, each with a square to tick and with the ruler's reading that checks it. */
-export function stepsTable(
-  plan: BrowPlan,
-  rulerZero: Length<"mm">,
-  sheet: Sheet,
-): readonly Block[] {
-  const { words } = sheet.brush;
-  const head = [
-    "",
-    "",
-    label(words, "column-step"),
-    label(words, "column-check"),
-    label(words, "column-reads"),
+/**
+ * The steps of work in the order of their numbers, each with a square to tick and with the ruler's readings that
+ * check it; those of a side stand beneath that side of the face, whichever way the page is read.
+ */
+export function stepsTable(plan: BrowPlan, rulerZero: Length<"mm">, words: Words): SvgElement {
+  const sides = words.direction === "rtl" ? [...SIDES].reverse() : SIDES;
+  const number = { class: "number" };
+  const steps = workSteps(plan, { rulerZero }).map((step, index) => ({
+    ...step,
+    number: index + 1,
+  }));
+  const head = sides.flatMap((side) => [
+    cell("th", {}, label(words, `corner-${side}`)),
+    cell("th", number, label(words, "column-reads")),
+  ]);
+  const stepCell = (step: Numbered | undefined): SvgElement =>
+    cell(
+      "td",
+      { colspan: 2, class: "step" },
+      ...(step === undefined
+        ? []
+        : [
+            cell("span", { class: "tick" }),
+            `${decimal(step.number, 0, words)}. ${say(step, words)}`,
+          ]),
+    );
+  const checkCells = (check: RulerCheck | undefined): readonly SvgElement[] => [
+    cell("td", {}, ...(check === undefined ? [] : [say(check.laid, words)])),
+    cell("td", number, readingOf(check, words)),
   ];
-  const named = tableRow(head, STEPS_COLUMNS, sheet, true);
-  const rows = workSteps(plan, { rulerZero }).flatMap(({ checks, ...step }, index) => {
-    const read = checks.map(({ laid, reading, u }): readonly string[] => [
-      say(laid, words),
-      reading === undefined || u === undefined
-        ? ""
-        : withUncertainty({ value: reading, u }, lengths(words), words),
-    ]);
-    const [first = [], ...others] = read;
-    const cells = [
-      ["", `${decimal(index + 1, 0, words)}.`, say(step, words), ...first],
-      ...others.map((other) => ["", "", "", ...other]),
-    ];
-    // Neither what to do nor the last of its checks goes to a page alone.
-    return cells.map((row, at): Block => {
-      const drawn = tableRow(row, STEPS_COLUMNS, sheet);
-      const block = {
-        ...drawn,
-        head: named,
-        leads: at === 0 ? others.length > 0 : at === others.length - 1,
-      };
-      return at === 0 ? withTick(block, sheet) : block;
-    });
-  });
-  return [named, ...rows];
+  return element("table", { class: "work" }, [
+    element("thead", {}, [tableRow(head)]),
+    ...besideEachOther(steps).map((pair) => {
+      const across = sides.flatMap((side) => pair[side]?.checks.filter(isAcross) ?? []);
+      const [first, second] = sides.map((side) =>
+        pair[side]?.checks.filter((one) => !isAcross(one)),
+      );
+      const most = Math.max(first?.length ?? 0, second?.length ?? 0);
+      return element("tbody", { class: most > MOST_TOGETHER ? "long" : undefined }, [
+        tableRow(sides.map((side) => stepCell(pair[side]))),
+        ...across.map(({ laid }) => tableRow([cell("td", { colspan: 4 }, say(laid, words))])),
+        ...Array.from({ length: most }, (_, row) =>
+          tableRow([first, second].flatMap((checks) => checkCells(checks?.[row]))),
+        ),
+      ]);
+    }),
+  ]);
 }
 
-function withTick(row: Block, sheet: Sheet): Block {
-  return {
-    ...row,
-    drawnAt: (left, top) => [
-      ...row.drawnAt(left, top),
-      element("rect", {
-        x: inwards(left, sheet)(0.5, TICK),
-        y: top + 0.8,
-        width: TICK,
-        height: TICK,
-        fill: "none",
-        stroke: sheet.brush.palette.ink,
-        "stroke-width": 0.2,
-      }),
-    ],
-  };
+/** Whether one ruler lies across both brows, and shows no figure. */
+function isAcross({ reading }: RulerCheck): boolean {
+  return reading === undefined;
 }
 
-/** Name; planned; drawn; difference; decision. */
-const CHECK_COLUMNS: readonly Column[] = figureColumns([70, 26, 32, 32, 28]);
+function tableRow(cells: readonly SvgElement[]): SvgElement {
+  return element("tr", {}, cells);
+}
+
+function readingOf(check: RulerCheck | undefined, words: Words): string {
+  const { reading, u } = check ?? {};
+  if (reading === undefined || u === undefined) return "";
+  return withUncertainty({ value: reading, u }, lengths(words), words);
+}
+
+/** Steps about the same dot of both sides in one row, the others in one of their own. */
+function besideEachOther(
+  steps: readonly Numbered[],
+): readonly Readonly<Partial<Record<Side, Numbered>>>[] {
+  const rows: Partial<Record<Side, Numbered>>[] = [];
+  let before: Numbered | undefined;
+  for (const step of steps) {
+    const row = rows[rows.length - 1];
+    const isPair =
+      before !== undefined && before.side !== step.side && isAboutTheSame(before, step);
+    if (isPair && row !== undefined) row[step.side] = step;
+    else rows.push({ [step.side]: step });
+    before = isPair ? undefined : step;
+  }
+  return rows;
+}
+
+function isAboutTheSame(one: WorkStep, other: WorkStep): boolean {
+  return (
+    one.stage === other.stage &&
+    one.values.dot === other.values.dot &&
+    one.values.station === other.values.station
+  );
+}
 
 /** Everything that was drawn against its plan: dots by axis, then measures. */
 export function checkTable(
   plan: PlannedDots,
   { dots, measures }: DrawnCheck,
-  sheet: Sheet,
-): readonly Block[] {
-  const { words } = sheet.brush;
+  words: Words,
+): SvgElement {
   const rows = [
     ...dots.flatMap((deviation) => dotRows(plan.dots, deviation, words)),
     ...measures.map((deviation) => measureRow(deviation, words)),
@@ -162,7 +199,7 @@ export function checkTable(
     label(words, "column-difference"),
     label(words, "column-decision"),
   ];
-  return table(head, rows, CHECK_COLUMNS, sheet);
+  return figuresTable(head, rows);
 }
 
 function dotRows(

@@ -16,8 +16,14 @@ export interface TrueSizeRuler {
 const TICKS = { one: 1.4, five: 2.2, ten: 3 };
 const TYPE_SIZE = 2.5;
 
+function typeSize({ view }: Brush): number {
+  return Math.max(TYPE_SIZE, view.least ?? 0);
+}
+
 /** How far numbers and ticks of a ruler reach from its edge, in millimetres. */
-export const RULER_DEPTH: number = TICKS.ten + LINE_HEIGHT * TYPE_SIZE + 0.3;
+export function rulerDepth(brush: Brush): number {
+  return TICKS.ten + LINE_HEIGHT * typeSize(brush) + 0.3;
+}
 
 /** The ruler with its edge along its direction; ticks hang below it, or stand to its right. */
 export function trueSizeRuler(
@@ -28,6 +34,7 @@ export function trueSizeRuler(
     direction === "across"
       ? [from[0] + along, from[1] + aside]
       : [from[0] + aside, from[1] - along];
+  const size = typeSize(brush);
   const side = brush.words.direction === "rtl" ? "end" : "start";
   const ticks = Array.from({ length: length + 1 }, (_, millimetre) =>
     pathData([at(millimetre, 0), at(millimetre, tickOf(millimetre))]),
@@ -35,10 +42,10 @@ export function trueSizeRuler(
   const numbers = Array.from({ length: length / 10 + 1 }, (_, ten) => {
     const [x, y] = at(10 * ten, TICKS.ten + 0.3);
     const text = decimal(10 * ten, 0, brush.words);
-    const look = { size: TYPE_SIZE, colour: brush.palette.ink };
+    const look = { size, colour: brush.palette.ink };
     return direction === "across"
       ? textAt(text, { x, side: "middle" }, y, look, brush)
-      : textAt(text, { x: x + 0.4, side }, y - (LINE_HEIGHT * TYPE_SIZE) / 2, look, brush);
+      : textAt(text, { x: x + 0.4, side }, y - (LINE_HEIGHT * size) / 2, look, brush);
   });
   return element("g", { class: "true-size-ruler" }, [
     element("path", {
@@ -51,8 +58,9 @@ export function trueSizeRuler(
   ]);
 }
 
-export function boxOfUprightRuler({ from, length }: TrueSizeRuler): Box {
-  return { x: from[0] - 1, y: from[1] - length - 2, width: RULER_DEPTH + 4, height: length + 4 };
+export function boxOfUprightRuler({ from, length }: TrueSizeRuler, brush: Brush): Box {
+  const width = rulerDepth(brush) + 4;
+  return { x: from[0] - 1, y: from[1] - length - 2, width, height: length + 4 };
 }
 
 function tickOf(millimetre: number): number {

@@ -144,8 +144,6 @@ export interface Labels {
   readonly "column-drawn": NoValues;
   readonly "column-difference": NoValues;
   readonly "column-decision": NoValues;
-  readonly "column-step": NoValues;
-  readonly "column-check": NoValues;
   readonly "column-reads": NoValues;
   readonly "column-natural": { readonly side: Side };
   readonly "column-guess": { readonly side: Side };

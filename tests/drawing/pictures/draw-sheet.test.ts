@@ -23,59 +23,30 @@ import { syntheticFace } from "../../support/synthetic-face.js";
 import { syntheticPlan } from "../../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "../expect-tidy.js";
 import { PICTURED_PLANS } from "../pictured-plans.js";
-import { pathSpots, type Picture, pictureOf, withClass } from "../picture.js";
+import { linesOf, pathSpots, type Picture, picturesOf, withClass } from "../picture.js";
+import { allElements, parseXml } from "../../support/parse-xml.js";
 
 describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
-  let pages: readonly Picture[];
+  let sheet: string;
+  let written: string;
   beforeAll(() => {
-    pages = drawSheet(plan).map(pictureOf);
+    sheet = drawSheet(plan);
+    written = wordsOf(sheet);
   });
 
-  it("stays on its paper, texts apart", () => {
-    for (const page of pages) {
-      expectInside(page);
-      expectNoCollisions(page);
-    }
-  });
-
-  it.each(["A4", "letter"] as const)(
-    "begins no page of %s in the middle of a list item",
-    (paper) => {
-      const onPaper = drawSheet(plan, { paper }).map(pictureOf);
-      for (const { texts } of onPaper) {
-        const rows = texts.map(({ text }) => text);
-        if (rows[0] !== "•") continue;
-        // The rest of a list: not its last item alone.
-        expect(rows.filter((text) => text === "•").length).toBeGreaterThan(1);
-      }
-      const items = new Set([...plan.cautions, ...plan.reasons].map((note) => say(note)));
-      const inOnePiece = onPaper.map((page) => wordsOf([page]));
-      for (const item of items) {
-        expect(
-          inOnePiece.some((words) => words.includes(item)),
-          item,
-        ).toBe(true);
-      }
-    },
-  );
-
-  it.each(["A4", "letter"] as const)("leaves no page of %s nearly blank", (paper) => {
-    for (const { texts, viewBox } of drawSheet(plan, { paper }).map(pictureOf)) {
-      const foot = viewBox.height - 30;
-      const used = texts.map(({ box }) => box.y).filter((y) => y < foot);
-      expect(Math.max(...used)).toBeGreaterThan(0.2 * viewBox.height);
+  it("keeps its picture inside its frame, texts apart", () => {
+    for (const picture of picturesOf(sheet)) {
+      expectInside(picture);
+      expectNoCollisions(picture);
     }
   });
 
   it("explains the arrows of moves where there are any", () => {
-    const arrows = pages.some((page) =>
-      withClass(page, "move").some(({ attributes }) => attributes.class !== "move"),
-    );
-    expect(wordsOf(pages).includes("move, numbered as below")).toBe(arrows);
+    const arrows = withClass(mapOf(sheet), "move").length > 0;
+    expect(written.includes("move, numbered as below")).toBe(arrows);
   });
 
   it("says every move once, as the step of its number, and every caution", () => {
-    const written = wordsOf(pages);
     const steps = workSteps(plan);
     for (const [index, move] of plan.moves.filter(({ kind }) => kind !== "stay").entries()) {
       expect(steps[index]).toMatchObject({ side: move.side });
@@ -92,7 +63,6 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
   });
 
   it("prints what is read with its uncertainty and its decision", () => {
-    const written = wordsOf(pages);
     const { differences } = plan.comparison;
     for (const measure of ["front", "exocanthionToTailEnd"]) {
       const { right, decision, difference } =
@@ -103,29 +73,27 @@ describe.each(PICTURED_PLANS)("the sheet of a plan: %s", (_, plan) => {
   });
 
   it("prints nothing that the plan holds by construction as if it had been read", () => {
-    expect(wordsOf(pages)).not.toMatch(/ ± 0(?:\.0+)?(?![\d.])|held/);
+    expect(written).not.toMatch(/ ± 0(?:\.0+)?(?![\d.])|held/);
   });
 });
 
-describe.each([
-  ["A4", "210mm", "297mm", "0 0 210 297"],
-  ["letter", "215.9mm", "279.4mm", "0 0 215.9 279.4"],
-] as const)("a sheet on %s", (paper: Paper, width, height, viewBox) => {
-  // Sizes of paper: A4 from ISO 216, letter from ANSI/ASME Y14.1 (from memory).
+describe.each(["A4", "letter"] as const)("a sheet on %s", (paper: Paper) => {
   const plan = syntheticPlan;
-  const pages = drawSheet(plan, { paper }).map(pictureOf);
+  const sheet = drawSheet(plan, { paper });
+  const map = mapOf(sheet);
 
-  it("has the size of the paper, one unit a millimetre", () => {
-    for (const { root, elements } of pages) {
-      expect(root.attributes).toMatchObject({ width, height, viewBox });
-      const style = elements.find(({ name }) => name === "style");
-      expect(style?.text).toBe(`@page{size:${width} ${height};margin:0}`);
-    }
+  it("names the size of its paper", () => {
+    expect(sheet).toContain(`@page{size:${paper};`);
   });
 
-  it("draws the face at true size", () => {
+  it("draws the face at true size, one unit a millimetre", () => {
+    const { width, height, preserveAspectRatio } = map.root.attributes;
+    expect(Number.parseFloat(width ?? "")).toBe(map.viewBox.width);
+    expect(Number.parseFloat(height ?? "")).toBe(map.viewBox.height);
+    expect([width, height].every((side) => side?.endsWith("mm"))).toBe(true);
+    expect(preserveAspectRatio).toBe("none");
     const [right, left] = (["right", "left"] as const).map((side): Spot => {
-      const dot = withClass(pages[0] as Picture, "dot").find(
+      const dot = withClass(map, "dot").find(
         ({ attributes }) =>
           attributes["data-side"] === side && attributes["data-dot"] === "lowerBody",
       );
@@ -136,24 +104,78 @@ describe.each([
     expect(right[1] - left[1]).toBeCloseTo(dots.left.lowerBody[1] - dots.right.lowerBody[1], 2);
   });
 
-  it("carries a ruler of 100 mm across on every page and one of 50 mm upright", () => {
-    const across = pages.map((page) => rulersOf(page).at(-1) as readonly Spot[]);
-    for (const spots of across) {
-      const ticks = spots.slice(2).filter((_spot, index) => index % 2 === 0);
-      expect(ticks).toHaveLength(101);
-      for (const [millimetre, [x]] of ticks.entries()) {
-        expect(x - (ticks[0] as Spot)[0]).toBeCloseTo(millimetre, 6);
-      }
+  it("carries a ruler of 100 mm across at its foot and one of 50 mm upright", () => {
+    const [upright = [], across = []] = picturesOf(sheet).flatMap(rulersOf);
+    const ticks = across.slice(2).filter((_spot, index) => index % 2 === 0);
+    expect(ticks).toHaveLength(101);
+    for (const [millimetre, [x]] of ticks.entries()) {
+      expect(x - (ticks[0] as Spot)[0]).toBeCloseTo(millimetre, 6);
     }
-    const upright = rulersOf(pages[0] as Picture)[0] as readonly Spot[];
     const heights = upright.map(([, y]) => y);
     expect(Math.max(...heights) - Math.min(...heights)).toBeCloseTo(50, 6);
+    expect(sheet.split("<tfoot>")[1]).toContain("true-size-ruler");
+  });
+});
+
+describe("the document of a sheet", () => {
+  const sheet = drawSheet(syntheticPlan, { overlap: true });
+  const elements = allElements(parseXml(sheet));
+
+  it("runs nothing and loads nothing", () => {
+    const names = new Set(elements.map(({ name }) => name));
+    for (const name of ["script", "link", "img", "image", "iframe", "object", "form", "base"]) {
+      expect(names).not.toContain(name);
+    }
+    const attributes = elements.flatMap((one) => Object.keys(one.attributes));
+    expect(attributes.filter((name) => /^(?:on|src|href|style$|xlink)/.test(name))).toEqual([]);
+    expect(sheet).not.toMatch(/@import|url\(/);
   });
 
-  it("numbers its pages", () => {
-    for (const [index, page] of pages.entries()) {
-      expect(page.texts.map(({ text }) => text)).toContain(`${index + 1} / ${pages.length}`);
+  it("has one style element, with the nonce of the page that it is shown in", () => {
+    const styles = elements.filter(({ name }) => name === "style");
+    expect(styles.map(({ attributes }) => attributes)).toEqual([{}]);
+    // What XML would escape, HTML would not read.
+    expect(styles[0]?.text).not.toMatch(/[<&]/);
+    const nonce = '2726c7f26c"><script>';
+    const [style] = allElements(parseXml(drawSheet(syntheticPlan, { nonce }))).filter(
+      ({ name }) => name === "style",
+    );
+    expect(style?.attributes).toEqual({ nonce });
+  });
+
+  it("closes every element as HTML reads it: only those that hold nothing are short", () => {
+    const ofHtml = sheet.replace(/<svg[^]*?<\/svg>/g, "");
+    const short = [...ofHtml.matchAll(/<(\w+)[^>]*\/>/g)].map(([, name]) => name);
+    // Void elements of the HTML standard, 13.1.2 (from memory).
+    expect(new Set(short)).toEqual(new Set(["meta"]));
+  });
+
+  it("says law and hygiene at its foot, and once", () => {
+    const [body = "", foot = ""] = sheet.split("<tfoot>");
+    const always = ["local-law", "hygiene", "planning-aid"];
+    for (const caution of syntheticPlan.cautions) {
+      const isAlways = always.includes(caution.code);
+      expect(foot.includes(say(caution)), caution.code).toBe(isAlways);
+      expect(body.includes(say(caution)), caution.code).toBe(!isAlways);
     }
+  });
+
+  it.each([
+    [undefined, 8],
+    [8, 8],
+    [11, 11],
+    [14, 14],
+  ])("writes nothing smaller than was asked for: %s points", (leastType, points) => {
+    const drawn = drawSheet(syntheticPlan, {
+      overlap: true,
+      ...(leastType === undefined ? {} : { leastType }),
+    });
+    expect(drawn).toContain(`@media print{:root{font-size:${points}pt}`);
+    const sizes = picturesOf(drawn).flatMap(({ texts }) => texts.map(({ size }) => size));
+    expect(Math.min(...sizes)).toBeGreaterThan((points * 25.4) / 72 - 0.001);
+    const [rules = ""] = /<style>[^]*<\/style>/.exec(drawn) ?? [];
+    const relative = [...rules.matchAll(/font-size:([\d.]+)em/g)].map(([, size]) => Number(size));
+    expect(Math.min(...relative)).toBeGreaterThanOrEqual(1);
   });
 });
 
@@ -161,7 +183,7 @@ describe("the head of a sheet", () => {
   const plan = syntheticPlan;
 
   it("has lines to write on where nothing is given", () => {
-    const written = wordsOf(drawSheet(plan).map(pictureOf));
+    const written = wordsOf(drawSheet(plan));
     for (const name of ["Client", "Date", "Artist"]) expect(written).toContain(name);
   });
 
@@ -170,7 +192,7 @@ describe("the head of a sheet", () => {
       drawSheet(plan, {
         title: "Second session",
         fields: [{ name: "Client", value: "A. Invented" }, { name: "Photo" }],
-      }).map(pictureOf),
+      }),
     );
     expect(written).toContain("Second session");
     expect(written).toContain("A. Invented");
@@ -183,11 +205,15 @@ describe("the head of a sheet", () => {
   });
 
   test.prop([fc.array(anyField, { maxLength: 6 })], { numRuns: 20 })(
-    "holds hostile text without breaking, leaving the paper or colliding",
+    "holds hostile text as text",
     (fields) => {
-      for (const page of drawSheet(plan, { fields }).map(pictureOf)) {
-        expectInside(page);
-        expectNoCollisions(page);
+      const shown = allElements(parseXml(drawSheet(plan, { fields })))
+        .filter(({ name }) => name === "bdi")
+        .map(({ text }) => text);
+      const given = fields.flatMap(({ name, value }) => [name, value]);
+      expect(shown).toHaveLength(given.length);
+      for (const [index, text] of shown.entries()) {
+        if (/^[ -~]*$/.test(given[index] ?? "")) expect(bare(text)).toBe(given[index]);
       }
     },
   );
@@ -203,19 +229,12 @@ it("refuses paper and themes that there are not, by name", () => {
   );
 });
 
-it("refuses more text at its head than the page has room for", () => {
-  const plan = syntheticPlan;
-  const long = "word ".repeat(900);
-  expect(() => drawSheet(plan, { title: long })).toThrow(/drawSheet: title is/);
-  expect(() => drawSheet(plan, { fields: [{ name: "Client", value: long }] })).toThrow(/fields is/);
-});
-
 it("says no caution twice where findings of the capture are carried as well", () => {
   const photo = requirePlannable(faceOfMesh(meshSamples[3] as SampleFace));
   const scale = scaleFromIris(photo);
   const findings = checkCapture(photo, { purpose: "map", scale });
   const plan = planOnPhoto(photo, turnToFront(photo, scale), {}, { findings });
-  const written = wordsOf(drawSheet(plan).map(pictureOf));
+  const written = wordsOf(drawSheet(plan));
   const said = cautionsToSay(plan);
   expect(said.length).toBeLessThan(plan.cautions.length);
   for (const caution of plan.cautions) {
@@ -223,24 +242,10 @@ it("says no caution twice where findings of the capture are carried as well", ()
   }
 });
 
-it("lets a long reason run on to the next page", () => {
-  const plan = syntheticPlan;
-  const text = "an artist's reason ".repeat(800).trim();
-  const pages = drawSheet({
-    ...plan,
-    reasons: [...plan.reasons, { code: "pinned", text, values: {} }],
-  }).map(pictureOf);
-  expect(wordsOf(pages).match(/reason /g)?.length).toBeGreaterThan(700);
-  for (const page of pages) {
-    expectInside(page);
-    expectNoCollisions(page);
-  }
-});
-
 it("lists the steps of work with the readings that check them, the ruler's zero included", () => {
   const plan = syntheticPlan;
   const rulerZero = mm(2);
-  const written = wordsOf(drawSheet(plan, { rulerZero }).map(pictureOf));
+  const written = wordsOf(drawSheet(plan, { rulerZero }));
   const steps = workSteps(plan, { rulerZero });
   expect(steps.flatMap(({ checks }) => checks).length).toBeGreaterThan(20);
   for (const step of steps) {
@@ -259,13 +264,19 @@ it("refuses a face that is wider than the paper", () => {
   expect(() => drawSheet(planBrows(giant))).toThrow(/drawSheet: width of the face is/);
 });
 
-/** What the pages say, line after line. */
-function wordsOf(pages: readonly Picture[]): string {
-  return pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(" ");
+const bare = (text: string): string => text.replaceAll("\u00A0", " ");
+
+/** What a sheet says, element after element. */
+function wordsOf(sheet: string): string {
+  return linesOf(sheet).join(" ");
 }
 
-function rulersOf(page: Picture): readonly (readonly Spot[])[] {
-  return withClass(page, "true-size-ruler").map(({ children }) =>
+function mapOf(sheet: string): Picture {
+  return picturesOf(sheet)[0] as Picture;
+}
+
+function rulersOf(picture: Picture): readonly (readonly Spot[])[] {
+  return withClass(picture, "true-size-ruler").map(({ children }) =>
     pathSpots(children[0]?.attributes.d ?? ""),
   );
 }

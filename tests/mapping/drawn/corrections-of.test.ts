@@ -77,8 +77,8 @@ describe("corrections", () => {
   it("stand on a sheet in their order, each with its number", () => {
     const readings = sheet({ front: 3, frontAlong: 3 });
     const check = checkDrawn(planBrows(syntheticPlan.face), { readings });
-    const pages = drawSheet(syntheticPlan, { check }).join("");
-    expect(pages).toContain(">C1<");
-    expect(pages).not.toContain(">C2<");
+    const printed = drawSheet(syntheticPlan, { check });
+    expect(printed).toContain(">C1<");
+    expect(printed).not.toContain(">C2<");
   });
 });

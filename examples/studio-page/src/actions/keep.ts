@@ -2,18 +2,24 @@ import type { BrowPlan } from "brow-geometry";
 import { drawSheet } from "brow-geometry/drawing";
 import { kept } from "../appointment/history.js";
 import { recordText, today } from "../appointment/record-file.js";
-import { pages } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
 
 /** The sheet at true size, through the browser's own printing: on paper, or as PDF. */
 export function printSheet(plan: BrowPlan): void {
-  pages.value = drawSheet(plan, {
+  const frame = document.createElement("iframe");
+  frame.className = "sheet";
+  frame.title = "Sheet";
+  frame.srcdoc = drawSheet(plan, {
     fields: [{ name: "Client" }, { name: "Date", value: today() }, { name: "Artist" }],
   });
-  // The pages have to be there before they are printed.
-  requestAnimationFrame(() => {
-    print();
+  frame.addEventListener("load", () => {
+    const sheet = frame.contentWindow;
+    sheet?.addEventListener("afterprint", () => {
+      frame.remove();
+    });
+    sheet?.print();
   });
+  document.body.append(frame);
 }
 
 /** The record as a file, through the browser's own saving. */

@@ -1,0 +1,56 @@
+import { element, type SvgElement, type SvgNode, svgSource } from "../canvas/svg.js";
+import { type PrintStyle, styleSheet } from "./style-sheet.js";
+
+export interface Document extends PrintStyle {
+  readonly title: string;
+  readonly nonce: string | undefined;
+  readonly body: readonly (SvgNode | undefined)[];
+  /** Stands at the foot of every page. */
+  readonly foot: readonly SvgNode[];
+}
+
+/**
+ * A document of one file, which browsers lay out and break into pages: no script, no address, no style but one
+ * element's. It is XML as well.
+ */
+export function documentSource(document: Document): string {
+  const { title, words, nonce, body, foot } = document;
+  const { language: lang, direction: dir } = words;
+  const part = (name: "tbody" | "tfoot", children: readonly (SvgNode | undefined)[]): SvgElement =>
+    element(name, {}, [element("tr", {}, [element("td", {}, children)])]);
+  const html = element("html", { xmlns: "http://www.w3.org/1999/xhtml", lang, dir }, [
+    element("head", {}, [
+      element("meta", { charset: "utf-8" }),
+      element("meta", { name: "viewport", content: "width=device-width" }),
+      element("title", {}, [title]),
+      element("style", { nonce }, [styleSheet(document)]),
+    ]),
+    element("body", {}, [
+      // The foot of a table stands on every page that the table runs over, and takes the room that it needs.
+      element("table", { class: "pages", role: "presentation" }, [
+        part("tbody", body.map(prose)),
+        part("tfoot", [element("footer", {}, foot.map(prose))]),
+      ]),
+    ]),
+  ]);
+  return `<!DOCTYPE html>\n${svgSource(html)}`;
+}
+
+/** Spaces between a number and its unit or fraction, and behind ±. */
+const KEPT = /(?<=±) |(?<=\d) (?=(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d)/g;
+
+/** Text whose numbers stay with their units, wherever a browser breaks its lines. */
+function prose(node: SvgNode | undefined): SvgNode | undefined {
+  if (typeof node === "string") return node.replace(KEPT, "\u00A0");
+  if (node === undefined || node.name === "svg") return node;
+  return element(node.name, node.attributes, node.children.map(prose));
+}
+
+/** An element that may be empty, of which HTML has no short form. */
+export function cell(
+  name: "span" | "td" | "th",
+  attributes: Readonly<Record<string, string | number | undefined>> = {},
+  ...children: readonly SvgNode[]
+): SvgElement {
+  return element(name, attributes, children.length === 0 ? [""] : children);
+}
