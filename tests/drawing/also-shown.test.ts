@@ -16,6 +16,7 @@ import {
 import { drawSheet } from "brow-geometry/drawing";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { allElements } from "../support/parse-xml.js";
 import { syntheticFace } from "../support/synthetic-face.js";
 import { syntheticPlan } from "../support/synthetic-plan.js";
 import { expectInside, expectNoCollisions } from "./expect-tidy.js";
@@ -139,7 +140,8 @@ describe("the check of what was drawn in a picture", () => {
       ({ attributes }) =>
         attributes["data-side"] === "left" && attributes["data-dot"] === "upperArch",
     );
-    const spots = pathSpots(arch?.children.at(-1)?.attributes.d ?? "");
+    const parts = arch === undefined ? [] : allElements(arch);
+    const spots = parts.flatMap(({ attributes: { d } }) => (d === undefined ? [] : pathSpots(d)));
     const [x, y] = [0, 1].map(
       (axis) => spots.reduce((sum, spot) => sum + (spot[axis] ?? NaN), 0) / spots.length,
     ) as [number, number];

@@ -1,8 +1,10 @@
-import type { Words } from "../../words/index.js";
+import { ENGLISH, type Words } from "../../words/index.js";
 import { type Box, type Spot, type Stretch, wayBetween } from "./box.js";
+import type { Look } from "./look.js";
 import {
   type MarkerShape,
   type Palette,
+  PALETTES,
   type StrokeRole,
   STROKES,
   type StrokeStyle,
@@ -13,9 +15,30 @@ import type { View } from "./view.js";
 export interface Brush {
   readonly view: View;
   readonly palette: Palette;
-  /** Whether a photo may lie beneath: strokes and letters then get an edge of paper around them. */
+  /** Whether a photo lies beneath, on which eyes and hair are seen. */
   readonly onPhoto: boolean;
+  /** Whether anything may lie beneath: strokes and letters then get an edge of paper around them. */
+  readonly edged: boolean;
   readonly words: Words;
+}
+
+/** The brush of a picture as a caller wants it. */
+export function brushOf(
+  view: View,
+  { theme = "light", words = ENGLISH }: Look,
+  onPhoto = false,
+): Brush {
+  const palette = PALETTES[theme];
+  return { view, palette, onPhoto, edged: onPhoto || isClear(palette), words };
+}
+
+/** The same brush for what stands beside or beneath a photo. */
+export function besidePhoto(brush: Brush): Brush {
+  return { ...brush, edged: isClear(brush.palette) };
+}
+
+function isClear({ backdrop }: Palette): boolean {
+  return backdrop === "none";
 }
 
 /** Width of the paper edge on each side of a stroke, in steps. */
@@ -36,7 +59,7 @@ export function strokeGroup(
   brush: Brush,
   fill = "none",
 ): SvgElement {
-  const { view, palette, onPhoto } = brush;
+  const { view, palette, edged } = brush;
   const { width, dash }: StrokeStyle = STROKES[role];
   const paths = data.map((d) => element("path", { d }));
   const edge = element(
@@ -44,7 +67,6 @@ export function strokeGroup(
     {
       fill: "none",
       stroke: palette.paper,
-      "stroke-opacity": 0.55,
       "stroke-width": (width + 2 * EDGE) * view.size,
     },
     paths,
@@ -64,7 +86,7 @@ export function strokeGroup(
   return element(
     "g",
     { class: name, "stroke-linecap": "butt", "stroke-linejoin": "round" },
-    onPhoto ? [edge, strokes] : [strokes],
+    edged ? [edge, strokes] : [strokes],
   );
 }
 
@@ -94,7 +116,7 @@ export function markerAt(
     return element("circle", { cx: at[0], cy: at[1], r: radius, ...common }, [name]);
   }
   if (look.shape === "cross" || look.shape === "saltire") {
-    return crossAt(at, radius, look, brush, name, attributes);
+    return crossAt(at, radius, look.shape, brush, name, attributes);
   }
   const corners = CORNERS[look.shape].map(
     ([x, y]) => [at[0] + radius * x, at[1] + radius * y] as const,
@@ -105,29 +127,18 @@ export function markerAt(
 function crossAt(
   [x, y]: Spot,
   radius: number,
-  { shape, colour }: { readonly shape: MarkerShape; readonly colour: string },
-  { view, palette, onPhoto }: Brush,
+  shape: "cross" | "saltire",
+  brush: Brush,
   name: SvgElement,
   attributes: Readonly<Record<string, string>>,
 ): SvgElement {
   const arm = (right: number, down: number): string =>
     pathData(([-1, 1] as const).map((way): Spot => [x + way * right, y + way * down]));
-  const d =
+  const [role, arms] =
     shape === "cross"
-      ? arm(radius, 0) + arm(0, radius)
-      : arm(radius, radius) + arm(radius, -radius);
-  const { width } = STROKES.landmark;
-  return element("g", { ...attributes, fill: "none" }, [
-    name,
-    onPhoto
-      ? element("path", {
-          d,
-          stroke: palette.paper,
-          "stroke-width": (width + 2 * EDGE) * view.size,
-        })
-      : undefined,
-    element("path", { d, stroke: colour, "stroke-width": width * view.size }),
-  ]);
+      ? (["landmark", [arm(radius, 0), arm(0, radius)]] as const)
+      : (["finding", [arm(radius, radius), arm(radius, -radius)]] as const);
+  return element("g", attributes, [name, strokeGroup(role, shape, arms, brush)]);
 }
 
 /** Corners of the shapes about their middle; all cover about the area of a circle of radius 1. */

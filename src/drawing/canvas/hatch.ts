@@ -37,10 +37,13 @@ const SPECK = 0.15;
 type Passage = readonly [from: number, to: number];
 
 /** Where a level line runs inside a closed outline, in order. */
-function passages(outline: readonly Spot[], level: number): readonly Passage[] {
+export function passages(
+  outline: readonly (readonly [x: number, y: number, ...unknown[]])[],
+  level: number,
+): readonly Passage[] {
   const crossings = outline
     .flatMap((to, index) => {
-      const from = outline.at(index - 1) as Spot;
+      const from = outline.at(index - 1) ?? to;
       if (from[1] > level === to[1] > level) return [];
       return [from[0] + ((level - from[1]) / (to[1] - from[1])) * (to[0] - from[0])];
     })

@@ -1,4 +1,4 @@
-import type { Brush } from "./brush.js";
+import { type Brush, pathData, strokeGroup } from "./brush.js";
 import type { ColouredLabel } from "./layer.js";
 import type { PlacedLabel } from "./place-labels.js";
 import { element, type SvgElement } from "./svg.js";
@@ -10,22 +10,12 @@ export function labelElements(
   brush: Brush,
 ): readonly SvgElement[] {
   // Over hatching and strokes, too, letters are read by an edge of paper.
-  const edged = { ...brush, onPhoto: true };
+  const edged = { ...brush, edged: true };
   return labels.flatMap(({ label, box, leader }) => {
     const line =
       leader === undefined
         ? []
-        : [
-            element("line", {
-              class: "leader",
-              x1: leader.from[0],
-              y1: leader.from[1],
-              x2: leader.to[0],
-              y2: leader.to[1],
-              stroke: brush.palette.quiet,
-              "stroke-width": 0.2 * brush.view.size,
-            }),
-          ];
+        : [strokeGroup("landmark", "leader", [pathData([leader.from, leader.to])], brush)];
     const anchor = anchorOf(label.at[0], box.x, box.x + box.width, brush);
     return [...line, textAt(label.text, anchor, box.y, label, edged)];
   });
@@ -87,11 +77,10 @@ export function textAt(
       "font-size": look.size,
       "font-weight": look.weight === "bold" ? "bold" : undefined,
       fill: look.colour,
-      ...(brush.onPhoto
+      ...(brush.edged
         ? {
             stroke: brush.palette.paper,
             "stroke-width": 0.26 * look.size,
-            "stroke-opacity": 0.9,
             "stroke-linejoin": "round",
             "paint-order": "stroke",
           }

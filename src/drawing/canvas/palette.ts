@@ -1,91 +1,74 @@
-/** How a picture is coloured: for light or dark surroundings, or in black alone. */
-export type Theme = "light" | "dark" | "monochrome";
+/** How a picture is coloured: for light or dark surroundings, in black alone, or to lie over a photo or a video. */
+export type Theme = "light" | "dark" | "monochrome" | "transparent";
 
 /** Colours of one theme, as `#rrggbb`. */
 export interface Palette {
-  /** Behind everything, and around strokes and letters that lie on a photo. */
+  /** Around strokes and letters that lie on a photo, and inside hollow dots. */
   readonly paper: string;
+  /** Behind everything: the paper, or nothing. */
+  readonly backdrop: string;
   readonly ink: string;
   /** Letters of the second rank, thin rules of tables. */
   readonly quiet: string;
   readonly strokes: Readonly<Record<StrokeRole, string>>;
 }
 
+/** The palette of a few colours: what is done to hair or skin has theirs, and what is read or corrected is in ink. */
+function paletteOf(
+  [paper, ink, quiet]: readonly [paper: string, ink: string, quiet: string],
+  [natural, planned, midline, start, arch, tail]: Colours,
+  backdrop = paper,
+): Palette {
+  return {
+    paper,
+    backdrop,
+    ink,
+    quiet,
+    strokes: {
+      ...{ natural, planned, midline, start, arch, tail },
+      guess: quiet,
+      capture: planned,
+      ruler: ink,
+      landmark: quiet,
+      move: ink,
+      remove: natural,
+      fill: planned,
+      correction: ink,
+      finding: ink,
+    },
+  };
+}
+
+type Colours = readonly [
+  natural: string,
+  planned: string,
+  midline: string,
+  start: string,
+  arch: string,
+  tail: string,
+];
+
+const ON_WHITE = ["#ffffff", "#1d2026", "#5a616d"] as const;
+const DEEP: Colours = ["#cf6e14", "#1938a2", "#2b2622", "#a02df0", "#a73716", "#138296"];
+const BRIGHT: Colours = ["#feb224", "#9fb1f5", "#e5ece7", "#b455ff", "#ff3a24", "#448c91"];
+const BLACK = "#000000";
+
 /**
  * The colours of each theme.
  *
  * Searched for, not picked: within one theme every two of the brow's, the midline's and the guides'
  * colours stay at least 0.14 apart in OKLab for readers without red, green or blue cones, and all
- * have a contrast of at least 3 with the paper. In grey some of them meet: there, dashes and
+ * have a contrast of at least 3 with the paper, those of letters 4.5. In grey some of them meet: there, dashes and
  * markers tell them apart.
  */
 export const PALETTES: Readonly<Record<Theme, Palette>> = {
-  light: {
-    paper: "#ffffff",
-    ink: "#1d2026",
-    quiet: "#5a616d",
-    strokes: {
-      natural: "#cf6e14",
-      guess: "#5a616d",
-      planned: "#1938a2",
-      capture: "#1938a2",
-      midline: "#2b2622",
-      start: "#a02df0",
-      arch: "#a73716",
-      tail: "#138296",
-      ruler: "#1d2026",
-      landmark: "#5a616d",
-      move: "#1d2026",
-      remove: "#cf6e14",
-      fill: "#1938a2",
-      correction: "#1d2026",
-      finding: "#1d2026",
-    },
-  },
-  dark: {
-    paper: "#14171c",
-    ink: "#f2f4f7",
-    quiet: "#aab2bf",
-    strokes: {
-      natural: "#feb224",
-      guess: "#aab2bf",
-      planned: "#9fb1f5",
-      capture: "#9fb1f5",
-      midline: "#e5ece7",
-      start: "#b455ff",
-      arch: "#ff3a24",
-      tail: "#448c91",
-      ruler: "#f2f4f7",
-      landmark: "#aab2bf",
-      move: "#f2f4f7",
-      remove: "#feb224",
-      fill: "#9fb1f5",
-      correction: "#f2f4f7",
-      finding: "#f2f4f7",
-    },
-  },
-  monochrome: {
-    paper: "#ffffff",
-    ink: "#000000",
-    quiet: "#3a3a3a",
-    strokes: {
-      natural: "#5c5c5c",
-      guess: "#5c5c5c",
-      planned: "#000000",
-      capture: "#000000",
-      midline: "#000000",
-      start: "#000000",
-      arch: "#000000",
-      tail: "#000000",
-      ruler: "#000000",
-      landmark: "#3a3a3a",
-      move: "#000000",
-      remove: "#5c5c5c",
-      fill: "#000000",
-      correction: "#000000",
-      finding: "#000000",
-    },
-  },
+  light: /* @__PURE__ */ paletteOf(ON_WHITE, DEEP),
+  dark: /* @__PURE__ */ paletteOf(["#14171c", "#f2f4f7", "#aab2bf"], BRIGHT),
+  monochrome: /* @__PURE__ */ paletteOf(
+    ["#ffffff", BLACK, "#3a3a3a"],
+    ["#5c5c5c", BLACK, BLACK, BLACK, BLACK, BLACK],
+  ),
+  transparent: /* @__PURE__ */ paletteOf(ON_WHITE, DEEP, "none"),
 };
 
 export type MarkerShape = "circle" | "square" | "triangle" | "diamond" | "cross" | "saltire";

@@ -13,6 +13,7 @@ import {
   strokeGroup,
   stretches,
 } from "../canvas/brush.js";
+import { passages } from "../canvas/hatch.js";
 import type { Layer } from "../canvas/layer.js";
 import { MARKERS } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
@@ -114,10 +115,11 @@ export function eyeLayer(
     limbusMedial === undefined || limbusLateral === undefined
       ? undefined
       : distance(limbusMedial, limbusLateral) / 2;
-  const open = (point: Point<"mm">): boolean =>
+  const between = [...(upperLid ?? []), ...[...(lowerLid ?? [])].reverse()];
+  const open = ([x, y]: Point<"mm">): boolean =>
     upperLid === undefined ||
     lowerLid === undefined ||
-    isInside(point, [...upperLid, ...[...lowerLid].reverse()]);
+    passages(between, y).some(([from, to]) => from < x && x < to);
   const iris =
     pupil === undefined || radius === undefined
       ? []
@@ -164,18 +166,4 @@ function runs(
     else found.push([]);
   }
   return found.filter((run) => run.length > 1);
-}
-
-/** Whether a ray from the point leaves the polygon an odd number of times. */
-function isInside([x, y]: Point<"mm">, polygon: readonly Point<"mm">[]): boolean {
-  let inside = false;
-  let previous = polygon[polygon.length - 1] as Point<"mm">;
-  for (const corner of polygon) {
-    const crosses = corner[1] > y !== previous[1] > y;
-    const at =
-      previous[0] + ((y - previous[1]) / (corner[1] - previous[1])) * (corner[0] - previous[0]);
-    if (crosses && x < at) inside = !inside;
-    previous = corner;
-  }
-  return inside;
 }

@@ -53,6 +53,6 @@ function hatched(
 ): Layer["elements"][number] {
   const data = hatchData(role, inside, outside, brush);
   // Without the edge that sets lines off from a photo: the hair between the strokes is to be seen.
-  const plain = { ...brush, onPhoto: false };
+  const plain = { ...brush, edged: false };
   return strokeGroup(role, `${role} ${side}`, data === "" ? [] : [data], plain);
 }

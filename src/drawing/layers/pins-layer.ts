@@ -27,7 +27,7 @@ export function pinEntries(
 
 /** A ring about every dot that an artist has fixed, with the number of its pin. */
 export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
-  const { view, palette, onPhoto } = brush;
+  const { view, palette, edged } = brush;
   const entries = pinEntries(plan, brush.words);
   return stacked(
     plan.choices.pins.map(({ side, dot }, index): Layer => {
@@ -41,7 +41,7 @@ export function pinsLayer(plan: PlannedDots, brush: Brush): Layer {
         elements: [
           element("g", { class: "pin", "data-side": side, "data-dot": dot }, [
             element("title", {}, [`${key}, ${name}: ${text}`]),
-            onPhoto
+            edged
               ? element("circle", { ...ring, stroke: palette.paper, "stroke-width": 2.2 * width })
               : undefined,
             element("circle", { ...ring, stroke: palette.ink, "stroke-width": width }),

@@ -5,7 +5,6 @@ import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js
 import { mapDots } from "../../symmetry/internal.js";
 import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
-import type { Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
@@ -14,7 +13,6 @@ import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
-import type { Palette } from "../canvas/palette.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
@@ -79,23 +77,14 @@ export function extentAround(
 export function capturePanel(
   capture: LaidCapture,
   first: LaidCapture,
-  {
-    box,
-    extent,
-    size,
-    palette,
-    words,
-  }: {
-    readonly box: Box;
-    readonly extent: Box;
-    readonly size: number;
-    readonly palette: Palette;
-    readonly words: Words;
-  },
+  { box, extent, flat }: { readonly box: Box; readonly extent: Box; readonly flat: Brush },
 ): Composition {
   const { name, face, dots, change } = capture;
-  const origin: Spot = [box.x - extent.x, box.y - extent.y];
-  const brush: Brush = { view: uprightView(origin, size), palette, onPhoto: false, words };
+  const { size } = flat.view;
+  const brush: Brush = {
+    ...flat,
+    view: uprightView([box.x - extent.x, box.y - extent.y], size),
+  };
   const top = -extent.y - TOP_ROOM * size;
   const layers: readonly Layer[] = [
     levelLayer(first.face, extent, brush),

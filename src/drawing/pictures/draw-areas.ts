@@ -1,13 +1,20 @@
+import { planHeadings } from "../layers/verdict-layer.js";
 import { type AreaCheck, type BrowPlan, checkAreas, type SkinArea } from "../../mapping/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { ENGLISH, say, type Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, grown, type Spot } from "../canvas/box.js";
-import { type Brush, markerAt, pathData, strokeGroup, stretches } from "../canvas/brush.js";
-import { compose, headingsOver } from "../canvas/compose.js";
+import {
+  type Brush,
+  brushOf,
+  markerAt,
+  pathData,
+  strokeGroup,
+  stretches,
+} from "../canvas/brush.js";
+import { compose } from "../canvas/compose.js";
 import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, planView } from "../canvas/view.js";
@@ -42,17 +49,16 @@ import { sentencesBeneath } from "./sentences-beneath.js";
 export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look = {}): string {
   return refusingAs("drawAreas", () => {
     requireLook(look);
-    const { theme = "light", words = ENGLISH } = look;
+    const { words = ENGLISH } = look;
     const { title = label(words, "title-areas") } = look;
     const checks = checkAreas(plan, areas);
-    const palette = PALETTES[theme];
-    const brush: Brush = { view: planView(plan), palette, onPhoto: false, words };
+    const brush = brushOf(planView(plan), look);
     const box = boxWith(checks, faceBox(plan, brush), brush);
     const layers = [
       ...planLayers(plan, box, brush),
       ...checks.map((check, index) => areaLayer(plan, check, keyOf(index, words), brush)),
     ];
-    const { elements, unplaced } = compose(layers, headingsOver(box, brush), box, brush);
+    const { elements, unplaced } = compose(layers, planHeadings(plan, box, brush), box, brush);
     const sheet = { width: box.width, brush };
     const explained = legend([...planLegend(plan, words), ...entriesFor(checks, words)], sheet);
     const said = checks.map(({ note }) => say(note, words));
@@ -70,7 +76,7 @@ export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look
       ].join(" "),
       words,
       [
-        element("rect", { ...box, height, fill: palette.paper }),
+        element("rect", { ...box, height, fill: brush.palette.backdrop }),
         ...elements,
         ...explained.drawnAt(box.x, box.y + box.height),
         ...beneath.drawnAt(box.x, box.y + box.height + explained.height),

@@ -2,7 +2,7 @@ import { eachSide, type Point, type Side } from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
-import type { Brush } from "../canvas/brush.js";
+import { brushOf } from "../canvas/brush.js";
 import {
   capturePanel,
   COMPARED,
@@ -14,7 +14,6 @@ import {
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
@@ -48,9 +47,8 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
   return refusingAs("drawCaptures", () => {
     requireLook(look);
     const laid = laidOver(requireSome(captures));
-    const { theme = "light", words = ENGLISH } = look;
+    const { words = ENGLISH } = look;
     const { title = label(words, "title-captures") } = look;
-    const palette = PALETTES[theme];
     const [first] = laid;
     const size = uprightSize(first.face);
     const extent = extentAround(
@@ -58,11 +56,11 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       laid.flatMap(({ face }) => SIDES.flatMap((side) => pointsOf(face[side]))),
       size,
     );
+    const brush = brushOf(uprightView([0, 0], size), look);
     const rows = laid.map((capture, row) => {
       const box = { ...extent, x: 0, y: row * extent.height };
-      return capturePanel(capture, first, { box, extent, size, palette, words });
+      return capturePanel(capture, first, { box, extent, flat: brush });
     });
-    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
     const explained = legend(entriesFor(laid, words), { width: extent.width, brush });
     const rowsHeight = laid.length * extent.height;
     const height = rowsHeight + explained.height;
@@ -73,7 +71,7 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       describe(laid, unplaced, words),
       words,
       [
-        element("rect", { width: extent.width, height, fill: palette.paper }),
+        element("rect", { width: extent.width, height, fill: brush.palette.backdrop }),
         ...rows.flatMap(({ elements }) => elements),
         ...explained.drawnAt(0, rowsHeight),
       ],

@@ -6,12 +6,11 @@ import { refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, say, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
-import { arrowData, type Brush, strokeGroup } from "../canvas/brush.js";
+import { arrowData, type Brush, brushOf, strokeGroup } from "../canvas/brush.js";
 import { compose, headingsOver } from "../canvas/compose.js";
 import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
@@ -50,9 +49,8 @@ export type CarriedOnto = FaceWith<"mm", "endocanthion" | "exocanthion">;
 export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Look = {}): string {
   return refusingAs("drawCarried", () => {
     requireLook(look);
-    const { theme = "light", words = ENGLISH } = look;
+    const { words = ENGLISH } = look;
     const { title = label(words, "title-carried") } = look;
-    const palette = PALETTES[theme];
     const size = uprightSize(capture);
     const extent = extentAround(
       capture,
@@ -60,12 +58,7 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       size,
     );
     const box: Box = { ...extent, x: 0, y: 0 };
-    const brush: Brush = {
-      view: uprightView([-extent.x, -extent.y], size),
-      palette,
-      onPhoto: false,
-      words,
-    };
+    const brush = brushOf(uprightView([-extent.x, -extent.y], size), look);
     const middle = {
       top: -extent.y - TOP_ROOM * size,
       bottom: -extent.y - extent.height + size,
@@ -101,7 +94,7 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       ].join(" "),
       words,
       [
-        element("rect", { width: extent.width, height, fill: palette.paper }),
+        element("rect", { width: extent.width, height, fill: brush.palette.backdrop }),
         ...panel.elements,
         ...explained.drawnAt(0, extent.height),
         ...said.drawnAt(0, extent.height + explained.height),

@@ -1,3 +1,4 @@
+import { planHeadings } from "../layers/verdict-layer.js";
 import type { BrowPlan } from "../../mapping/index.js";
 import { requirePlan } from "../../mapping/internal.js";
 import type { ImageSize } from "../../landmarks/index.js";
@@ -5,12 +6,11 @@ import { refuse, requirePositive, requireWord, refusingAs } from "../../units/in
 import { ENGLISH } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import type { Box } from "../canvas/box.js";
-import type { Brush } from "../canvas/brush.js";
-import { compose, headingsOver } from "../canvas/compose.js";
+import { brushOf } from "../canvas/brush.js";
+import { compose } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { legend, planLegend } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { planView } from "../canvas/view.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
@@ -77,20 +77,15 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
     requireLook(options);
     requireWord("view", options.view, ["photo", "face"]);
     const photo = options.photo && photoOf(plan, options.photo);
-    const { theme = "light", words = ENGLISH } = options;
+    const { words = ENGLISH } = options;
     const shows = options.view ?? (photo === undefined ? "face" : "photo");
-    const brush: Brush = {
-      view: planView(plan),
-      palette: PALETTES[theme],
-      onPhoto: photo !== undefined,
-      words,
-    };
+    const brush = brushOf(planView(plan), options, photo !== undefined);
     const box =
       shows === "photo" && photo !== undefined
         ? whole(photo)
         : faceBox(options.around ?? plan, brush);
     const layers = planLayers(plan, box, brush, options);
-    const { elements, unplaced } = compose(layers, headingsOver(box, brush), box, brush);
+    const { elements, unplaced } = compose(layers, planHeadings(plan, box, brush), box, brush);
     const explained =
       (options.legend ?? shows === "face")
         ? legend(planLegend(plan, words, options), { width: box.width, brush })
@@ -103,7 +98,7 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
       words,
       [
         photo === undefined
-          ? element("rect", { ...box, height, fill: brush.palette.paper })
+          ? element("rect", { ...box, height, fill: brush.palette.backdrop })
           : photoElement(photo),
         ...elements,
         ...(explained?.drawnAt(box.x, box.y + box.height) ?? []),

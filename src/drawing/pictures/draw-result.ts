@@ -10,12 +10,11 @@ import { refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
 import type { Box, Spot } from "../canvas/box.js";
-import { type Brush, strokeGroup } from "../canvas/brush.js";
+import { type Brush, brushOf, strokeGroup } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
 import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
@@ -68,11 +67,11 @@ export function drawResult(
 ): string {
   return refusingAs("drawResult", () => {
     requireLook(options);
-    const { theme = "light", words = ENGLISH } = options;
+    const { words = ENGLISH } = options;
     const { title = label(words, "title-result") } = options;
     const { results } = compareResult(plan, captures, options);
-    const palette = PALETTES[theme];
     const size = uprightSize(plan.face);
+    const brush = brushOf(uprightView([0, 0], size), options);
     const points = results.flatMap(({ brows }) =>
       SIDES.flatMap((side) => [...brows[side].brow.upper, ...(brows[side].brow.lower ?? [])]),
     );
@@ -92,11 +91,10 @@ export function drawResult(
     );
     const caption = (CAPTION_MARGIN + most * lineOf(TYPE_SIZES.legend)) * size;
     const extent = { ...tight, height: tight.height + caption };
-    const shared = { extent, caption, size, palette, words };
+    const shared = { extent, caption, flat: brush };
     const rows = captioned.map((result, row) =>
       panel(plan, result, { ...extent, x: 0, y: row * extent.height }, shared),
     );
-    const brush: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
     const sheet = { width: extent.width, brush };
     const explained = legend(entriesFor(words), sheet);
     const sentences = results.flatMap((result) => saidOf(result, words));
@@ -110,7 +108,7 @@ export function drawResult(
       describeResults(results, unplaced, words),
       words,
       [
-        element("rect", { width: extent.width, height, fill: palette.paper }),
+        element("rect", { width: extent.width, height, fill: brush.palette.backdrop }),
         ...rows.flatMap(({ elements }) => elements),
         ...explained.drawnAt(0, rowsHeight),
         ...said.drawnAt(0, rowsHeight + explained.height),
@@ -134,21 +132,19 @@ function panel(
   {
     extent,
     caption,
-    size,
-    palette,
-    words,
+    flat,
   }: {
     readonly extent: Box;
     /** Height of what is said of each brow. */
     readonly caption: number;
-    readonly size: number;
-    readonly palette: Palette;
-    readonly words: Words;
+    readonly flat: Brush;
   },
 ): Composition {
   const { face, dots, choices } = plan;
+  const { words } = flat;
+  const { size } = flat.view;
   const view = uprightView([box.x - extent.x, box.y - extent.y], size);
-  const brush: Brush = { view, palette, onPhoto: false, words };
+  const brush: Brush = { ...flat, view };
   const middle = {
     top: -extent.y - TOP_ROOM * size,
     bottom: -extent.y - extent.height + caption + size,

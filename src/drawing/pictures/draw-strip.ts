@@ -1,10 +1,10 @@
 import type { BrowPlan } from "../../mapping/index.js";
 import { type Side } from "../../units/index.js";
 import { SIDES, refusingAs } from "../../units/internal.js";
-import { ENGLISH, type Words } from "../../words/index.js";
+import { ENGLISH } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
-import type { Brush } from "../canvas/brush.js";
+import { type Brush, brushOf } from "../canvas/brush.js";
 import {
   dotsLayer,
   grownLayer,
@@ -20,7 +20,6 @@ import type { Layer } from "../canvas/layer.js";
 import { legend } from "./legend.js";
 import { lengthsLayer } from "../layers/lengths-layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { type Palette, PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
 
@@ -55,9 +54,9 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
 export function drawStrip(plan: BrowPlan, options: Look = {}): string {
   return refusingAs("drawStrip", () => {
     requireLook(options);
-    const { theme = "light", words = ENGLISH } = options;
+    const { words = ENGLISH } = options;
     const { title = label(words, "title-strip") } = options;
-    const palette = PALETTES[theme];
+    const brush = brushOf(uprightView([0, 0], uprightSize(plan.face)), options);
     const extent = sideExtent(plan);
     // What grows stands first, in the order of reading; a side stays at the midline's side.
     const states = ["natural", "planned"] as const;
@@ -65,12 +64,11 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
     const panels = SIDES.flatMap((side, row) =>
       columns.map((state, column) => {
         const box = { ...extent, x: column * extent.width, y: row * extent.height };
-        return panel(plan, { side, state }, box, extent, palette, words);
+        return panel(plan, { side, state }, box, extent, brush);
       }),
     );
     const [width, rows] = [2 * extent.width, 2 * extent.height];
-    const view = uprightView([0, 0], uprightSize(plan.face));
-    const explained = legend([], { width, brush: { view, palette, onPhoto: false, words } });
+    const explained = legend([], { width, brush });
     const height = rows + explained.height;
     const unplaced = panels.flatMap((one) => one.unplaced);
     return pictureSource(
@@ -79,7 +77,7 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
       describePlan(plan, unplaced, words),
       words,
       [
-        element("rect", { width, height, fill: palette.paper }),
+        element("rect", { width, height, fill: brush.palette.backdrop }),
         ...panels.flatMap(({ elements }) => elements),
         ...explained.drawnAt(0, rows),
       ],
@@ -105,17 +103,15 @@ function panel(
   { side, state }: Panel,
   box: Box,
   extent: Box,
-  palette: Palette,
-  words: Words,
+  flat: Brush,
 ): Composition {
   const { face, dots, natural, measures, naturalMeasures, choices } = plan;
-  const size = uprightSize(face);
+  const { words } = flat;
+  const { size } = flat.view;
   const inwards = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
+    ...flat,
     view: uprightView([box.x + inwards, box.y - extent.y], size),
-    palette,
-    onPhoto: false,
-    words,
   };
   const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
   const brow: readonly Layer[] =

@@ -7,13 +7,12 @@ import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, say, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
-import { type Brush, pathData, strokeGroup } from "../canvas/brush.js";
+import { type Brush, brushOf, pathData, strokeGroup } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { shownLength } from "../canvas/figures.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
@@ -74,16 +73,16 @@ export function drawVariants(
 ): string {
   return refusingAs("drawVariants", () => {
     requireLook(options);
-    const { theme = "light", words = ENGLISH, columns = 2 } = options;
+    const { words = ENGLISH, columns = 2 } = options;
     const { title = label(words, "title-choices") } = options;
     if (!Number.isInteger(columns) || columns < 1) {
       refuse("out-of-range", "columns", columns, "a whole number from 1 on");
     }
     const variants = variantsOf(face, weighed, words);
     const current = currentOf(variants, options.current);
-    const palette = PALETTES[theme];
     const size = uprightSize(face);
-    const flat: Brush = { view: uprightView([0, 0], size), palette, onPhoto: false, words };
+    const flat = brushOf(uprightView([0, 0], size), options);
+    const { palette } = flat;
     const brows = boxAround(
       variants.flatMap(({ dots, shape }) =>
         SIDES.flatMap((side) => plannedSpots(dots[side], shape, flat)),
@@ -134,7 +133,7 @@ export function drawVariants(
       [label(words, "described-variants"), ...captions.flat(), ...reasons].join(" "),
       words,
       [
-        element("rect", { width: sheet.width, height, fill: palette.paper }),
+        element("rect", { width: sheet.width, height, fill: palette.backdrop }),
         ...panels.flatMap(({ elements }) => elements),
         ...written,
         ...explained.drawnAt(0, rowsHeight),

@@ -1,5 +1,12 @@
 import type { Box, Spot } from "../canvas/box.js";
-import { arrowData, type Brush, markerAt, pathData, strokeGroup } from "../canvas/brush.js";
+import {
+  arrowData,
+  besidePhoto,
+  type Brush,
+  markerAt,
+  pathData,
+  strokeGroup,
+} from "../canvas/brush.js";
 import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { MARKERS, type MarkerShape, type StrokeRole } from "../canvas/palette.js";
@@ -46,7 +53,7 @@ export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
   const { width, brush } = sheet;
   const { size } = brush.view;
   const rounding = roundingOf(brush.words);
-  const plain: Brush = { ...brush, onPhoto: false };
+  const plain = besidePhoto(brush);
   const look = { size: TYPE_SIZES.legend * size, colour: plain.palette.ink };
   const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
   const column = (width - 2 * PADDING * size) / columns;
@@ -80,7 +87,7 @@ export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
         ];
       });
     });
-    const paper = element("rect", { x: left, y: top, width, height, fill: plain.palette.paper });
+    const paper = element("rect", { x: left, y: top, width, height, fill: plain.palette.backdrop });
     return [element("g", { class: "legend" }, [paper, ...drawn])];
   };
   return { height, drawnAt };
@@ -135,7 +142,8 @@ function hatchSample(role: HatchRole, { x, y, width }: Box, brush: Brush): SvgEl
     [x + width, y + half],
     [x, y + half],
   ];
-  return strokeGroup(role, "sample", [hatchData(role, corners, [], brush)], brush);
+  const plain = { ...brush, edged: false };
+  return strokeGroup(role, "sample", [hatchData(role, corners, [], brush)], plain);
 }
 
 /** What the strokes and dots of a plan's picture mean, the plan's own conventions included. */

@@ -1,3 +1,4 @@
+import { besidePhoto } from "../canvas/brush.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Block } from "../sheet/block.js";
 import { inwards, type Sheet } from "../sheet/text-blocks.js";
@@ -20,10 +21,13 @@ export function sentencesBeneath(sentences: readonly string[], sheet: Sheet): Bl
       element(
         "g",
         { class: "notes" },
-        linesAt(lines, { x: inwards(left, sheet)(room), side: "start" }, top, look, {
-          ...brush,
-          onPhoto: false,
-        }),
+        linesAt(
+          lines,
+          { x: inwards(left, sheet)(room), side: "start" },
+          top,
+          look,
+          besidePhoto(brush),
+        ),
       ),
     ],
   };

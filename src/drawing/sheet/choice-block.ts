@@ -2,19 +2,18 @@ import type { PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/
 import type { Side } from "../../units/index.js";
 import { isHair } from "../../mapping/internal.js";
 import { SIDES } from "../../units/internal.js";
-import { ENGLISH, say } from "../../words/index.js";
+import { say } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf } from "./block.js";
 import { type Box, boxAround, type Spot } from "../canvas/box.js";
 import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
-import type { Brush } from "../canvas/brush.js";
+import { type Brush, brushOf } from "../canvas/brush.js";
 import { choiceFigures, isSeen, numberedTitle } from "./choice-words.js";
 import { compose } from "../canvas/compose.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { textAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
-import { PALETTES } from "../canvas/palette.js";
 import type { SvgElement } from "../canvas/svg.js";
 import { lineOf } from "../canvas/text-size.js";
 import { heading, inwards, list, PAPER_TYPE, rule, type Sheet, tableRow } from "./text-blocks.js";
@@ -125,7 +124,7 @@ export interface Weighing {
 /** What both eyes, the brows as they grow and all those planned take: every picture is as large. */
 export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]): Weighing {
   const view = scaledView([0, 0], 1);
-  const brush: Brush = { view, palette: PALETTES.light, onPhoto: false, words: ENGLISH };
+  const brush = brushOf(view, {});
   const layers = SIDES.flatMap((side) => [
     bordersLayer(face[side].brow, side, "natural", brush),
     ...rows.flatMap((row) =>

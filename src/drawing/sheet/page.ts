@@ -1,10 +1,8 @@
 import { refuse, requireWord } from "../../units/internal.js";
-import { ENGLISH } from "../../words/index.js";
 import { decimal, isolatedNumber, label } from "../../words/internal.js";
 import { type Block, drawnBlocks, heightOf, paginated } from "./block.js";
-import type { Brush } from "../canvas/brush.js";
+import { brushOf } from "../canvas/brush.js";
 import { type Look, requireLook } from "../canvas/look.js";
-import { PALETTES } from "../canvas/palette.js";
 import { uprightView } from "../canvas/view.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
@@ -53,7 +51,7 @@ export function pagesOf(document: Document, sheet: Sheet): readonly string[] {
       [
         // Browsers otherwise add margins of their own, and shrink the sheet or cut it in two.
         element("style", {}, [`@page{size:${size.width}mm ${size.height}mm;margin:0}`]),
-        element("rect", { ...size, fill: palette.paper }),
+        element("rect", { ...size, fill: palette.backdrop }),
         ...drawnBlocks(page, PAPER_MARGIN, PAPER_MARGIN),
         ...foot(top),
         textAt(
@@ -87,9 +85,8 @@ export function sheetOn(options: Look & { readonly paper?: Paper }): {
   readonly sheet: Sheet;
 } {
   requireLook(options);
-  const { paper = "A4", theme = "light", words = ENGLISH } = options;
+  const { paper = "A4" } = options;
   requireWord("paper", paper, Object.keys(PAPERS));
-  const view = uprightView([0, 0]);
-  const brush: Brush = { view, palette: PALETTES[theme], onPhoto: false, words };
+  const brush = brushOf(uprightView([0, 0]), options);
   return { paper, sheet: { width: PAPERS[paper].width - 2 * PAPER_MARGIN, brush } };
 }

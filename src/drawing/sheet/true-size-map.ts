@@ -2,11 +2,12 @@ import { refuse } from "../../units/internal.js";
 import type { BrowPlan } from "../../mapping/index.js";
 import type { Box, Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
-import { compose, type Composition, headingsOver } from "../canvas/compose.js";
+import { compose, type Composition } from "../canvas/compose.js";
 import type { Attributes } from "../canvas/svg.js";
 import { uprightView } from "../canvas/view.js";
 import { movesLayer } from "../layers/moves-layer.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
+import { planHeadings } from "../layers/verdict-layer.js";
 import { PAPERS } from "./paper.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
 
@@ -45,7 +46,7 @@ export function trueSizeMap(
   const moves = shown.check === undefined ? [movesLayer(plan, placed)] : [];
   const layers = planLayers(plan, box, placed, shown, moves);
   return {
-    ...compose([...layers, rulerLayer], headingsOver(box, placed), box, placed),
+    ...compose([...layers, rulerLayer], planHeadings(plan, box, placed), box, placed),
     frame: trueSizeFrame(box),
   };
 }

@@ -18,7 +18,7 @@ export const LABELS = {
   "line-start": "start",
   "line-arch": "arch",
   "line-tail": "tail",
-  "line-off-front": "head looks {angle}° off the front",
+  "line-off-front": "head looks {angle}° off",
   "line-retake": "Take the photo again",
   "small-natural": "as they grow",
   "small-before": "before",

@@ -18,7 +18,7 @@ export const LABELS = {
   "line-start": "inicio",
   "line-arch": "arco",
   "line-tail": "cola",
-  "line-off-front": "la cabeza parece desviada {angle}° del frente",
+  "line-off-front": "cabeza desviada unos {angle}°",
   "line-retake": "Repita la foto",
   "small-natural": "como crecen",
   "small-before": "antes",

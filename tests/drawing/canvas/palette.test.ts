@@ -19,7 +19,7 @@ const VISION = {
 
 const BOLD_ROLES = ["natural", "planned", "midline", "start", "arch", "tail"] as const;
 
-describe.each(["light", "dark"] as const)("the %s palette", (theme) => {
+describe.each(["light", "dark", "transparent"] as const)("the %s palette", (theme) => {
   const { strokes } = PALETTES[theme];
 
   it.each(Object.entries(VISION))("is told apart by a %s", (_, vision) => {
@@ -32,18 +32,24 @@ describe.each(["light", "dark"] as const)("the %s palette", (theme) => {
   });
 });
 
-describe.each(["light", "dark", "monochrome"] as const)("the %s palette", (theme) => {
-  const { paper, ink, quiet, strokes } = PALETTES[theme];
+describe.each(["light", "dark", "monochrome", "transparent"] as const)(
+  "the %s palette",
+  (theme) => {
+    const { paper, ink, quiet, strokes } = PALETTES[theme];
 
-  // Contrasts as the Web Content Accessibility Guidelines ask: 4.5 for text, 3 for graphics (from memory).
-  it("stands out from its paper", () => {
-    expect(contrast(ink, paper)).toBeGreaterThan(7);
-    expect(contrast(quiet, paper)).toBeGreaterThan(4.5);
-    for (const colour of Object.values(strokes)) {
-      expect(contrast(colour, paper)).toBeGreaterThan(3);
-    }
-  });
-});
+    // Contrasts as the Web Content Accessibility Guidelines ask: 4.5 for text, 3 for graphics (from memory).
+    it("stands out from its paper", () => {
+      expect(contrast(ink, paper)).toBeGreaterThan(7);
+      // Guides are named in their own colours.
+      for (const letters of [quiet, strokes.start, strokes.arch, strokes.tail, strokes.guess]) {
+        expect(contrast(letters, paper)).toBeGreaterThan(4.5);
+      }
+      for (const colour of Object.values(strokes)) {
+        expect(contrast(colour, paper)).toBeGreaterThan(3);
+      }
+    });
+  },
+);
 
 describe("strokes", () => {
   it("have dashes of their own, so that they differ without colour", () => {

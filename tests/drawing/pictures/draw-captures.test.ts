@@ -111,6 +111,6 @@ describe("drawCaptures", () => {
 it("refuses a theme that there is not, by name", () => {
   const capture = { name: "upright", face: syntheticFace() };
   expect(() => drawCaptures([capture], { theme: "sepia" as "light" })).toThrow(
-    'drawCaptures: theme is "sepia"; needs one of light, dark, monochrome',
+    'drawCaptures: theme is "sepia"; needs one of light, dark, monochrome, transparent',
   );
 });

@@ -102,29 +102,34 @@ describe.each(PICTURED_PLANS)("the picture of a plan: %s", (_, plan) => {
   });
 });
 
-describe.each(["light", "dark", "monochrome"] as const)("the %s theme", (theme: Theme) => {
-  const plan = syntheticPlan;
-  const picture = pictureOf(drawPlan(plan, { theme }));
+describe.each(["light", "dark", "monochrome", "transparent"] as const)(
+  "the %s theme",
+  (theme: Theme) => {
+    const plan = syntheticPlan;
+    const picture = pictureOf(drawPlan(plan, { theme }));
 
-  it("gives brows, midline and guides dashes of their own", () => {
-    const roles = ["planned", "natural", "midline", "start", "arch", "tail"];
-    const dashes = roles.map((role) => {
-      const group = withClass(picture, role)[0]?.children.at(-1);
-      return group?.attributes["stroke-dasharray"] ?? "solid";
+    it("gives brows, midline and guides dashes of their own", () => {
+      const roles = ["planned", "natural", "midline", "start", "arch", "tail"];
+      const dashes = roles.map((role) => {
+        const group = withClass(picture, role)[0]?.children.at(-1);
+        return group?.attributes["stroke-dasharray"] ?? "solid";
+      });
+      expect(new Set(dashes).size).toBe(roles.length);
     });
-    expect(new Set(dashes).size).toBe(roles.length);
-  });
 
-  it("tells the dots apart by the shape of their dots", () => {
-    const shapes = (["upperStart", "upperArch", "tailEnd", "lowerBody"] as const).map((dot) => {
-      const element = withClass(picture, "dot").find(
-        ({ attributes }) => attributes["data-dot"] === dot,
-      );
-      return element?.name === "circle" ? "circle" : pathSpots(element?.attributes.d ?? "").length;
+    it("tells the dots apart by the shape of their dots", () => {
+      const shapes = (["upperStart", "upperArch", "tailEnd", "lowerBody"] as const).map((dot) => {
+        const element = withClass(picture, "dot").find(
+          ({ attributes }) => attributes["data-dot"] === dot,
+        );
+        return element?.name === "circle"
+          ? "circle"
+          : pathSpots(element?.attributes.d ?? "").length;
+      });
+      expect(shapes).toEqual([4, 3, 4, "circle"]);
     });
-    expect(shapes).toEqual([4, 3, 4, "circle"]);
-  });
-});
+  },
+);
 
 describe("what a plan found in its own shape", () => {
   const plan = planBrows(syntheticFace(), {
@@ -175,7 +180,7 @@ it("draws monochrome pictures in greys alone", () => {
 it("refuses a theme or a view that there is not, by name", () => {
   const plan = syntheticPlan;
   expect(() => drawPlan(plan, { theme: "sepia" as Theme })).toThrow(
-    'drawPlan: theme is "sepia"; needs one of light, dark, monochrome',
+    'drawPlan: theme is "sepia"; needs one of light, dark, monochrome, transparent',
   );
   expect(() => drawPlan(plan, { view: "side" as "face" })).toThrow(
     'drawPlan: view is "side"; needs one of photo, face',
@@ -342,7 +347,7 @@ describe("any face in any pose", () => {
     attempt(() => ({ ...readings, ...planDots(face), frame: frameIn(pose) }));
   const anyPlan = fc.tuple(anyFace(1.5), anyPose()).map(([face, pose]) => plannedIn(face, pose));
   const anyOptions: fc.Arbitrary<PlanDrawing> = fc.record({
-    theme: fc.constantFrom<Theme>("light", "dark", "monochrome"),
+    theme: fc.constantFrom<Theme>("light", "dark", "monochrome", "transparent"),
     legend: fc.boolean(),
   });
 

@@ -225,7 +225,7 @@ it("refuses paper and themes that there are not, by name", () => {
     'drawSheet: paper is "A5"; needs one of A4, letter',
   );
   expect(() => drawSheet(plan, { theme: "sepia" as "light" })).toThrow(
-    'drawSheet: theme is "sepia"; needs one of light, dark, monochrome',
+    'drawSheet: theme is "sepia"; needs one of light, dark, monochrome, transparent',
   );
 });
 

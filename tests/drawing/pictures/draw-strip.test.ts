@@ -70,6 +70,6 @@ it("escapes its title", () => {
 
 it("refuses a theme that there is not, by name", () => {
   expect(() => drawStrip(syntheticPlan, { theme: "sepia" as "light" })).toThrow(
-    'drawStrip: theme is "sepia"; needs one of light, dark, monochrome',
+    'drawStrip: theme is "sepia"; needs one of light, dark, monochrome, transparent',
   );
 });
