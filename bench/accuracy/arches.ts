@@ -104,7 +104,7 @@ function outlineDrawn(deviations: Deviations): Polyline<"mm"> {
   };
   const slopes = { startSlope: between(0.8, 2), tailSlope: between(0.8, 2) };
   const shape = { angularity: between(0, 0.6), ...(chosen ? slopes : {}) };
-  const curve = upperBorder( dots, shape);
+  const curve = upperBorder(dots, shape);
   return Array.from({ length: FINE + 1 }, (_, index) => {
     const x = (length * index) / FINE;
     return flatPoint<"mm">(x, hermiteAt(curve, x));

@@ -35,7 +35,7 @@ export function slopeTable(seed: number, draws: number): string {
   const columns = WAYS.map(({ name, faces: count, planOf }) => {
     const ratios = new Map<string, number[]>();
     for (const face of faces.slice(next, next + count)) {
-      const deviations = deviationsFrom( seed + next);
+      const deviations = deviationsFrom(seed + next);
       for (const [reading, ratio] of ratiosOf(planOf(face), deviations, draws)) {
         ratios.set(reading, [...(ratios.get(reading) ?? []), ratio]);
       }
@@ -75,7 +75,7 @@ export function limitTable(seed: number, draws: number): string {
     .slice(0, LIMITED_FACES);
   const ratios = new Map<string, number[]>();
   plans.forEach((plan, index) => {
-    const deviations = deviationsFrom( seed + index);
+    const deviations = deviationsFrom(seed + index);
     for (const [reading, ratio] of differenceRatios(plan, deviations, draws)) {
       ratios.set(reading, [...(ratios.get(reading) ?? []), ratio]);
     }

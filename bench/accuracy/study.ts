@@ -88,7 +88,7 @@ const KINDS: readonly ScaleKind[] = ["ruler", "iris"];
 function coverageTable(): string {
   const columns = SOURCES.map((source, index) => ({
     source,
-    tallies: study(source, PEOPLE, deviationsFrom( SEED + index), PRIORS),
+    tallies: study(source, PEOPLE, deviationsFrom(SEED + index), PRIORS),
   }));
   const header = columns.flatMap(({ source }) =>
     KINDS.map((kind) => `${source.name}; scale by ${kind}`),
@@ -161,7 +161,7 @@ function mistakeTable(): string {
   const people = Math.max(1, Math.round(PEOPLE / 10));
   const rows = MISTAKES.map(({ what, source: index, kind, beliefs }) => {
     const source = SOURCES[index] as Source;
-    const tallies = study(source, people, deviationsFrom( SEED), beliefs);
+    const tallies = study(source, people, deviationsFrom(SEED), beliefs);
     const cells = SHOWN.map((name) => {
       const { held, bias } = tallies[`${kind}.${name}`];
       return `${percent(held)} (${signed(bias)})`;
@@ -184,8 +184,7 @@ function signed(value: number): string {
 
 const TABLES = {
   faces: realFacesTable,
-  arches: () =>
-    archTable(deviationsFrom( SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
+  arches: () => archTable(deviationsFrom(SEED + 100), Math.max(1, Math.round(PEOPLE / 10))),
   mistakes: mistakeTable,
   slopes: () => slopeTable(SEED + 200, 2 * PEOPLE),
   limits: () => limitTable(SEED + 300, 2 * PEOPLE),
