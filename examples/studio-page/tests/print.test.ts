@@ -15,7 +15,7 @@ describe("the sheet", () => {
     await page.getByRole("button", { name: "Ruler only, on a plain face" }).click();
     await page.getByRole("button", { name: "Show the map" }).click();
     await goTo(page, "Keep");
-    await page.getByRole("button", { name: "Print the sheet" }).click();
+    await page.getByRole("button", { name: "Print sheet" }).click();
     await page.locator("[data-printed]").waitFor();
 
     const printed = await page.context().newPage();

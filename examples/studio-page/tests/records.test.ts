@@ -10,7 +10,7 @@ async function saved(page: Page): Promise<Buffer> {
   await goTo(page, "Keep");
   const [download] = await Promise.all([
     page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save the record" }).click(),
+    page.getByRole("button", { name: "Save record" }).click(),
   ]);
   return readFile(await download.path());
 }

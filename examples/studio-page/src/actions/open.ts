@@ -36,11 +36,9 @@ export function openPlainFace(): void {
 /** The face that comes with the library. */
 export function openExample(): Promise<void> {
   return telling("Opening the example …", "The example cannot be opened", async () => {
-    const shot = await exampleShot();
-    start({ ...EMPTY, map: { ...shot, traced: { right: true, left: true } } });
+    start({ ...EMPTY, map: await exampleShot() });
     tab.value = "map";
-    said.value =
-      "A real face without its photo. Here the face finder’s guess stands in for traced hair.";
+    said.value = "This client is drawn, on the landmarks of a real face.";
   });
 }
 

@@ -11,10 +11,10 @@ export function KeepPanel({ map }: { readonly map: Mapped }) {
     <>
       <div class="row">
         <button type="button" class="main" onClick={() => printSheet(map.plan)}>
-          Print the sheet
+          Print sheet
         </button>
         <button type="button" class="main" onClick={() => saveRecord(map)}>
-          Save the record
+          Save record
         </button>
       </div>
       <p>

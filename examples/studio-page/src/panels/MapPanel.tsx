@@ -16,8 +16,13 @@ export function MapPanel({ map }: { readonly map: Mapped }) {
   return (
     <>
       <ol class="moves">
-        {moves.map(({ move }) => (
-          <li key={`${move.side} ${move.dot}`}>{say(move)}</li>
+        {moves.map(({ text, signs }) => (
+          <li key={text}>
+            <span class="signs" aria-hidden="true">
+              {signs}
+            </span>
+            {text}
+          </li>
         ))}
       </ol>
       {moves.length === 0 && <p>Nothing to move by half a millimetre or more.</p>}

@@ -1,12 +1,13 @@
-import type { BrowPlan } from "brow-geometry";
-import { type FlatPoint, mm } from "brow-geometry/units";
-
-type Move = BrowPlan["moves"][number];
-type DotMove = Exclude<Move, { kind: "place" }>;
+import { type BrowPlan, mm, say, type Side, workSteps } from "brow-geometry";
+import type { Dot } from "brow-geometry/landmarks";
+import type { FlatPoint, Note } from "brow-geometry/units";
 
 /** A move as an arrow on the face. */
 export interface Arrow {
-  readonly move: DotMove;
+  readonly dot: Dot;
+  /** In words, and in a sign or two as the picture shows it: "↑ 2.5". */
+  readonly text: string;
+  readonly signs: string;
   readonly from: FlatPoint<"mm">;
   readonly to: FlatPoint<"mm">;
 }
@@ -14,19 +15,54 @@ export interface Arrow {
 /** How many moves an artist has in her head at a time. */
 const MOST = 3;
 
-/** The moves that matter most: the greatest ones that are told, from the hair to the plan. */
-export function greatestMoves({ moves, dots }: BrowPlan): readonly Arrow[] {
-  return moves
-    .flatMap((move) => (move.kind === "move" ? [{ move, size: sizeOf(move) }] : []))
-    .sort((one, other) => other.size - one.size)
-    .slice(0, MOST)
-    .map(({ move }) => {
-      const [x, y] = dots[move.side][move.dot];
-      const out = (move.outward?.value ?? 0) * (move.side === "left" ? 1 : -1);
-      return { move, from: mm([x - out, y - move.up.value]), to: mm([x, y]) };
-    });
+/** The moves that matter most: the greatest ones, from the hair to the plan, in half millimetres. */
+export function greatestMoves(plan: BrowPlan): readonly Arrow[] {
+  return workSteps(plan)
+    .flatMap((step) => {
+      const { dot, ways } = step.values;
+      return step.code === "dot-moves" && Array.isArray(ways)
+        ? [arrowOf(plan, step, dot as Dot, ways as readonly Note[])]
+        : [];
+    })
+    .sort((one, other) => lengthOf(other) - lengthOf(one))
+    .slice(0, MOST);
 }
 
-function sizeOf({ up, outward }: DotMove): number {
-  return Math.hypot(up.value, outward?.value ?? 0);
+function arrowOf(
+  plan: BrowPlan,
+  step: Note & { readonly side: Side },
+  dot: Dot,
+  ways: readonly Note[],
+): Arrow {
+  const { side } = step;
+  const [x, y] = plan.dots[side][dot];
+  const steps = ways.map((way) => stepOf(way, side));
+  const [across, up] = [0, 1].map((axis) =>
+    steps.reduce((sum, one) => sum + (one.by[axis] ?? 0), 0),
+  );
+  return {
+    dot,
+    text: say(step),
+    signs: steps.map(({ sign }) => sign).join("  "),
+    from: mm([x - (across ?? 0), y - (up ?? 0)]),
+    to: mm([x, y]),
+  };
+}
+
+/** One way of a move, as the artist sees it who faces the client: her right is on the left. */
+function stepOf({ code, values }: Note, side: Side) {
+  const by = Number(values.by);
+  const toTheLeft = (code === "way-outward") === (side === "right");
+  switch (code) {
+    case "way-up":
+      return { by: [0, by], sign: `↑ ${by}` };
+    case "way-down":
+      return { by: [0, -by], sign: `↓ ${by}` };
+    default:
+      return { by: [toTheLeft ? -by : by, 0], sign: `${toTheLeft ? "←" : "→"} ${by}` };
+  }
+}
+
+function lengthOf({ from, to }: Arrow): number {
+  return Math.hypot(to[0] - from[0], to[1] - from[1]);
 }

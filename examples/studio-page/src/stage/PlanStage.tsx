@@ -1,4 +1,4 @@
-import { drawPlan, type Pin, type Side, type Theme } from "brow-geometry";
+import { type BrowPlan, drawPlan, type Pin, type Side, type Theme } from "brow-geometry";
 import { nearestDot, placeUnder } from "brow-geometry/drawing";
 import { type Dot, DOTS } from "brow-geometry/landmarks";
 import { ENGLISH } from "brow-geometry/words";
@@ -21,7 +21,7 @@ const SIDES: readonly Side[] = ["right", "left"];
 const DOT_NAMES = Object.keys(DOTS) as readonly Dot[];
 
 /** Room around eyes, nose and brows, in millimetres. */
-const MARGINS = { top: 14, side: 9, bottom: 6 };
+const MARGINS = { top: 15, side: 10, bottom: 6 };
 /** What an arrow key moves a dot by, in millimetres: what a pencil draws. */
 const STEP = 0.5;
 
@@ -36,9 +36,10 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
     () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
     [atRest, picture, theme, linesShown.value],
   );
+  // The view is that of the face: it holds still while the plan changes.
   const box = useMemo(
-    () => boxOf(drawing ?? "") ?? browBox(atRest, place, perMm),
-    [drawing, atRest],
+    () => boxOf(drawing ?? "") ?? browBox(atRest.plan.face, place, perMm),
+    [drawing, atRest.input],
   );
 
   const move = (id: string, at: Spot) => {
@@ -71,7 +72,7 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
           {picture === undefined && drawing === undefined && (
             <FaceSketch face={plan.face} place={place} />
           )}
-          <PlanLayer plan={plan} place={place} unit={unit} hasArrows={!isMoving.value} />
+          <PlanLayer plan={plan} place={place} box={box} unit={unit} hasArrows={!isMoving.value} />
         </>
       )}
     </Stage>
@@ -93,15 +94,15 @@ function linesOf(
   return drawPlan(plan, { ...(size && { photo: size }), view: "face", legend: false, theme });
 }
 
-function browBox({ plan }: Mapped, place: Place, perMm: number) {
-  const dots = SIDES.flatMap((side) => Object.values(plan.dots[side]).map((dot) => place(dot)));
+function browBox(face: BrowPlan["face"], place: Place, perMm: number) {
   const { top, side, bottom } = MARGINS;
   const margins = { top: top * perMm, side: side * perMm, bottom: bottom * perMm };
-  return boxAround([...spotsOf(plan.face, place), ...dots], margins);
+  return boxAround(spotsOf(face, place), margins);
 }
 
-function handlesOf({ plan, choices }: Mapped, place: Place): readonly Handle[] {
-  const { pins = [] } = choices;
+/** A handle for each dot; those that wishes have moved are not the artist's pins. */
+function handlesOf({ plan }: Mapped, place: Place): readonly Handle[] {
+  const { pins = [] } = shown.value.choices;
   return SIDES.flatMap((side) =>
     DOT_NAMES.map((dot): Handle => {
       const point = plan.dots[side][dot];

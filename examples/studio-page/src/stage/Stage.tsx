@@ -87,7 +87,7 @@ export function Stage(props: StageProps) {
 
   const drawn = children(unit);
   return (
-    <div class="stage" ref={frame} style={{ "--ratio": box.width / box.height }}>
+    <div class="stage" ref={frame} style={{ "--ratio": box.width / box.height, "--unit": unit }}>
       {picture && <PictureImage picture={picture} box={box} />}
       {drawing && <div class="drawing" dangerouslySetInnerHTML={{ __html: drawing }} />}
       <svg

@@ -1,0 +1,60 @@
+import assert from "node:assert/strict";
+import { describe, it } from "node:test";
+import type { Page } from "playwright-core";
+import { choose, drag, goTo, placeOf, studio } from "./support/studio.js";
+
+const { open } = studio();
+
+/** A picture in which nobody finds a face. */
+async function blank(page: Page): Promise<Buffer> {
+  const address = await page.evaluate(() => {
+    const canvas = document.createElement("canvas");
+    canvas.width = canvas.height = 800;
+    return canvas.toDataURL("image/png");
+  });
+  return Buffer.from(address.split(",")[1] ?? "", "base64");
+}
+
+describe("a photo in which no face is found", () => {
+  it("is mapped by hand: eyes, ruler, brows", async () => {
+    const page = await open();
+    const buffer = await blank(page);
+    await page
+      .getByLabel("Open a photo")
+      .setInputFiles({ name: "client.png", mimeType: "image/png", buffer });
+    await page.getByText("No face was found.").waitFor();
+    const corner = "right exocanthion";
+    const before = await placeOf(page, corner);
+    await drag(page, corner, [-4, 0]);
+    assert.ok((await placeOf(page, corner))[0] < before[0]);
+
+    await choose(page, "Right brow");
+    await page.getByRole("button", { name: "The right brow fits the hair" }).click();
+    await page.getByRole("button", { name: "The left brow fits the hair" }).click();
+    await page.getByText("Millimetres are missing.").waitFor();
+    await page.getByRole("button", { name: "To the ruler" }).click();
+    const box = await page.getByRole("group", { name: "Photo with a ruler" }).boundingBox();
+    assert.ok(box);
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 4];
+    await page.mouse.click(x - 55, y);
+    await page.mouse.click(x + 55, y);
+    await page.getByText("Between both marks").waitFor();
+    await choose(page, "100 mm");
+    await goTo(page, "Map");
+    await page.locator(".planned").first().waitFor();
+    await page.context().close();
+  });
+
+  it("can be left for the ruler alone", async () => {
+    const page = await open();
+    const buffer = await blank(page);
+    await page
+      .getByLabel("Open a photo")
+      .setInputFiles({ name: "client.png", mimeType: "image/png", buffer });
+    await page.getByText("No face was found.").waitFor();
+    await page.getByRole("button", { name: "Ruler only" }).click();
+    await page.getByRole("button", { name: "Show the map" }).click();
+    await page.locator(".planned").first().waitFor();
+    await page.context().close();
+  });
+});
