@@ -25,4 +25,4 @@ export { rootBetween } from "./curves/root-between.js";
 export { dotProduct, spaceAdvance } from "./lines/space-vector.js";
 export { lengthAlongSurface, liftOnto, type Surface } from "./curves/surface.js";
 export { type EigenPair, eigenPairs } from "./fits/symmetric-matrix.js";
-export { robustFit } from "./fits/robust-fit.js";
+export { type FitInRows, robustFit } from "./fits/robust-fit.js";

@@ -1,5 +1,6 @@
 export { DOT_NAMES, PLACED_DOTS } from "./face/brow-dots.js";
-export { atEyeCorner, deepen, onSkin, SET_BACK } from "./skin/skin.js";
+export { atEyeCorner, deepen, numbersOf, onSkin, SET_BACK, POWERS, skinWith } from "./skin/skin.js";
+export { skinsNear } from "./skin/skin-of.js";
 export type { SkinWithSetBack } from "./skin/skin.js";
 export { BROW_ARCHES, isGuide, MARKS } from "./face/conventions.js";
 export { TAIL_CONVENTIONS } from "./face/conventions.js";

@@ -73,7 +73,7 @@ export function zeros(count: number): number[] {
 /** The factors with which the terms of a basis run closest to values. */
 export function closestFactors(
   { columns, triangle }: Basis,
-  values: readonly number[],
+  values: ArrayLike<number>,
 ): readonly number[] {
   return solveTriangle(
     triangle,

@@ -1,13 +1,6 @@
 import { refusingAs, refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { bisquare, BISQUARE_CUT } from "./bisquare.js";
-import {
-  addTo,
-  columnsOf,
-  DEPENDENT,
-  orthonormalBasis,
-  solveTriangle,
-  zeros,
-} from "./least-squares.js";
+import { addTo, type Basis, closestFactors, columnsOf, orthonormalBasis } from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -21,7 +14,7 @@ export interface RobustFit {
 
 /** Standard deviation of normal errors over the median of their sizes. */
 const SPREAD_OF_MEDIAN = 1.4826;
-const MOST_STEPS = 50;
+const MOST_STEPS = 1000;
 /** Weights that change by less are settled. */
 const SETTLED = 1e-9;
 
@@ -57,94 +50,79 @@ export function fitRobustly(
   });
 }
 
-/** As {@link fitRobustly}, of terms in columns, with as many finite numbers as its caller knows there are. */
+/**
+ * As {@link fitRobustly}, of terms in columns, with as many finite numbers as its caller knows there are.
+ *
+ * @param near a fit of terms and values that differ a little, to start from
+ */
 export function robustFit(
   terms: readonly Float64Array[],
   values: readonly number[],
   spread: number,
+  near?: FitInRows,
 ): FitInRows {
   const basis = orthonormalBasis(terms);
   if (basis === undefined) refuseTerms();
-  const { columns, triangle } = basis;
-  const sides = [...columns, new Float64Array(values)];
-  const weights = new Float64Array(values.length).fill(1);
-  const residuals = weights.slice();
-  const equations = columns.map(() => zeros(sides.length));
-  const solve = (): readonly number[] => solveWeighted(sides, weights, equations, residuals);
-  let factors = solve();
-  if (values.length > sides.length) {
-    weights[mostHarmful(columns, residuals)] = 0;
-    solve();
-    const reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
-    for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
-      change = 0;
-      for (let row = 0; row < residuals.length; row += 1) {
-        const next = bisquare((at(residuals, row) / reach) ** 2);
-        change = Math.max(change, Math.abs(next - at(weights, row)));
-        weights[row] = next;
-      }
-      factors = solve();
-    }
+  const residuals = new Float64Array(values);
+  const weights = residuals.slice().fill(1);
+  const coefficients = terms.map(() => 0);
+  const move = (steps: readonly number[]): void => {
+    steps.forEach((step, term) => {
+      coefficients[term] = (coefficients[term] as number) + step;
+      addTo(residuals, terms[term] as Float64Array, -step);
+    });
+  };
+  move(near?.coefficients ?? closestFactors(basis, values));
+  let reach = near?.reach ?? Number.POSITIVE_INFINITY;
+  if (near === undefined && values.length > terms.length + 1) {
+    move(withoutWorst(basis, residuals));
+    reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
   }
-  return { coefficients: solveTriangle(triangle, factors), residuals, weights };
+  const pulls = residuals.slice();
+  for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
+    change = 0;
+    for (let row = 0; row < residuals.length; row += 1) {
+      const square = (at(residuals, row) / reach) ** 2;
+      // Values that may be left out on the way are for a fit from the start.
+      if (near && square > FALLING) return robustFit(terms, values, spread);
+      const next = bisquare(square);
+      change = Math.max(change, Math.abs(next - at(weights, row)));
+      weights[row] = next;
+      pulls[row] = next * at(residuals, row);
+    }
+    // Least squares of what is left, as it counts: smaller steps than least squares with the weights would take,
+    // each at a fraction of their cost.
+    move(closestFactors(basis, pulls));
+  }
+  return { coefficients, residuals, weights, reach };
 }
 
-interface FitInRows extends Pick<RobustFit, "coefficients"> {
+/** A fit whose numbers stand in rows. */
+export interface FitInRows extends Pick<RobustFit, "coefficients"> {
   readonly residuals: Float64Array;
   readonly weights: Float64Array;
+  /** What lies farther from the fit counts for nothing. */
+  readonly reach: number;
 }
+
+/** From this share of the reach on, squared, a value pulls the less the farther off it lies. */
+const FALLING = 1 / 5;
 
 /**
- * Factors with which columns run closest to the values behind them, each of which counts by its weight, and what
- * is left of the values: by normal equations that are eliminated as they are set up. Between the columns of a basis
- * these lose no digits.
- *
- * @param equations rows to write into: each equation from its own factor on, at its end what it amounts to
- * @param residuals a row to write into, likewise
+ * Where a least-squares fit moves without the value whose absence lets the sum of squares fall furthest, by
+ * residual² / (1 − leverage).
  */
-function solveWeighted(
-  columns: readonly Float64Array[],
-  weights: Float64Array,
-  equations: readonly number[][],
-  residuals: Float64Array,
-): readonly number[] {
-  const size = equations.length;
-  for (let term = 0; term < size; term += 1) {
-    const equation = equations[term] as number[];
-    for (let side = term; side <= size; side += 1) {
-      const [one, other] = [columns[term] as Float64Array, columns[side] as Float64Array];
-      let sum = 0;
-      for (let row = 0; row < one.length; row += 1) {
-        sum += at(weights, row) * at(one, row) * at(other, row);
-      }
-      for (let before = 0; before < term; before += 1) {
-        const earlier = equations[before] as number[];
-        sum -=
-          ((earlier[term] as number) * (earlier[side] as number)) / (earlier[before] as number);
-      }
-      equation[side] = sum;
-    }
-    // The columns had length 1: of one that has lost nearly all of it, nothing is left but rounding.
-    if (!((equation[term] as number) > DEPENDENT)) refuseTerms();
-  }
-  const factors = solveTriangle(
-    equations,
-    equations.map((equation) => equation[size] as number),
+function withoutWorst(basis: Basis, residuals: Float64Array): readonly number[] {
+  const room = residuals.map((_, row) => {
+    const leverage = basis.columns.reduce((sum, column) => sum + at(column, row) ** 2, 0);
+    return Math.max(1 - leverage, Number.EPSILON);
+  });
+  const harm = residuals.map((residual, row) => residual ** 2 / at(room, row));
+  const worst = harm.indexOf(Math.max(...harm));
+  return closestFactors(
+    basis,
+    residuals.map((residual, row) => (row === worst ? -residual / at(room, row) : 0)),
   );
-  residuals.set(columns[size] as Float64Array);
-  factors.forEach((factor, term) => {
-    addTo(residuals, columns[term] as Float64Array, -factor);
-  });
-  return factors;
-}
-
-/** The value without which the sum of squares falls furthest, by residual² / (1 − leverage). */
-function mostHarmful(columns: readonly Float64Array[], residuals: Float64Array): number {
-  const harm = residuals.map((residual, row) => {
-    const leverage = columns.reduce((sum, column) => sum + at(column, row) ** 2, 0);
-    return residual ** 2 / Math.max(1 - leverage, Number.EPSILON);
-  });
-  return harm.indexOf(Math.max(...harm));
 }
 
 function spreadOf(residuals: Float64Array): number {

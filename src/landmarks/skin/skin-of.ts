@@ -1,10 +1,10 @@
 import { distance } from "../../geometry/index.js";
-import { robustFit } from "../../geometry/internal.js";
+import { type FitInRows, robustFit } from "../../geometry/internal.js";
 import { type DeepPoint, hasDepth, type Length, length, type Side } from "../../units/index.js";
 import { refuse, requireFinitePoint, refusingAs, SIDES } from "../../units/internal.js";
 import type { Face } from "../face/face.js";
 import { requirePair } from "../face/require-pair.js";
-import type { FittedSkin, Skin } from "./skin.js";
+import { type FittedSkin, fittedWith, POWERS, type Skin } from "./skin.js";
 
 /**
  * Width of the modelled skin over the biocular width, and its relative standard uncertainty. Measured
@@ -63,7 +63,7 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
       case "fitted":
       case undefined: {
         const shallow = shallowSide(face);
-        if (shallow === undefined) return fittedSkin(face);
+        if (shallow === undefined) return skinBy(fitOf(face), face);
         if (kind === undefined) return modelledSkin(face);
         const need = `3 points with depth, over ${LEAST_REACH} mm`;
         const { brow } = face[shallow];
@@ -80,37 +80,32 @@ function modelledSkin(face: Face<"mm">): Skin {
   return { kind: "modelled", width, relativeU: 2 * MODEL.relativeU };
 }
 
-function fittedSkin(face: Face<"mm">): FittedSkin {
+/** Fits skins to faces that differ a little from one whose skin is fitted. */
+export function skinsNear(face: Face<"mm">): (moved: Face<"mm">) => FittedSkin {
+  const fit = fitOf(face);
+  return (moved) => skinBy(fitOf(moved, fit), face);
+}
+
+function fitOf(face: Face<"mm">, near?: FitInRows): FitInRows {
   const { glabella } = face.midline;
   const points = SIDES.flatMap((side) => deepBorder(face, side));
   if (glabella !== undefined && hasDepth(glabella)) points.push(glabella);
-  const reaches = points.map(([x]) => x / REACH);
   const terms = points.length < ENOUGH_FOR_SLOPE ? TERMS.slice(0, -1) : TERMS;
-  const { coefficients } = robustFit(
-    terms.map((term) => new Float64Array(reaches.map(term))),
-    points.map(([, , depth]) => depth),
-    POINT_SPREAD,
-  );
-  const [atMidline, secondRight, fourthRight, secondLeft, fourthLeft, slope = 0] =
-    coefficients as Coefficients;
-  return {
-    kind: "fitted",
-    atMidline: length(atMidline),
-    slope: slope / REACH,
-    right: { second: secondRight / REACH ** 2, fourth: fourthRight / REACH ** 4 },
-    left: { second: secondLeft / REACH ** 2, fourth: fourthLeft / REACH ** 4 },
-    relativeU: face.source?.depth === "estimated" ? ESTIMATED_DEPTH_U : 0,
-  };
+  const columns = terms.map((term) => {
+    const column = new Float64Array(points.length);
+    points.forEach(([x], row) => (column[row] = term(x / REACH)));
+    return column;
+  });
+  const depths = points.map(([, , depth]) => depth);
+  return robustFit(columns, depths, POINT_SPREAD, near);
 }
 
-type Coefficients = readonly [
-  atMidline: number,
-  secondRight: number,
-  fourthRight: number,
-  secondLeft: number,
-  fourthLeft: number,
-  slope?: number,
-];
+function skinBy({ coefficients }: FitInRows, { source }: Face<"mm">): FittedSkin {
+  return fittedWith(
+    coefficients.map((coefficient, index) => coefficient / REACH ** (POWERS[index] as number)),
+    source?.depth === "estimated" ? ESTIMATED_DEPTH_U : 0,
+  );
+}
 
 /** What each coefficient is multiplied by at a place; even powers have one for each side. */
 const TERMS: readonly ((x: number) => number)[] = [

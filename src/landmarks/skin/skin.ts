@@ -116,19 +116,13 @@ export function deepen(skin: Skin, factor: number, times = 1): Skin {
       return skin;
     case "modelled":
       return { ...skin, width: length((times * skin.width) / Math.sqrt(factor)) };
-    case "fitted": {
-      const curve = ({ second, fourth }: SkinCurve): SkinCurve => ({
-        second: (factor * second) / times,
-        fourth: (factor * fourth) / times ** 3,
-      });
-      return {
-        ...skin,
-        atMidline: length(factor * times * skin.atMidline),
-        slope: factor * skin.slope,
-        right: curve(skin.right),
-        left: curve(skin.left),
-      };
-    }
+    case "fitted":
+      return skinWith(
+        numbersOf(skin).map(
+          (number, index) => factor * number * times ** (1 - (POWERS[index] as number)),
+        ),
+        skin,
+      );
   }
 }
 
@@ -154,3 +148,49 @@ export function atEyeCorner(exocanthion: Point<"mm">, skin: SkinWithSetBack): De
   const setBack = skin.kind === "flat" ? 0 : (skin.setBack ?? SET_BACK.value) * Math.abs(x);
   return deepPoint(x, y, skinDepth(x, skin) - setBack);
 }
+
+/** The power of x that each number of a fitted skin belongs to; no skin has more numbers. */
+export const POWERS: readonly number[] = [0, 2, 4, 2, 4, 1];
+
+/** The numbers that say how deep a skin lies: a sum of them, each so many times. */
+export function numbersOf(skin: SkinWithSetBack): number[] {
+  switch (skin.kind) {
+    case "flat":
+      return [];
+    case "modelled":
+      return [1 / skin.width ** 2, skin.setBack ?? SET_BACK.value];
+    case "fitted": {
+      const { atMidline, slope, right, left } = skin;
+      return [atMidline, right.second, right.fourth, left.second, left.fourth, slope];
+    }
+  }
+}
+
+/** A skin of the same kind, by its numbers. */
+export function skinWith(numbers: readonly number[], skin: Skin): SkinWithSetBack {
+  switch (skin.kind) {
+    case "flat":
+      return skin;
+    case "modelled": {
+      const [fall, setBack] = numbers as [number, number];
+      return { ...skin, width: length(1 / Math.sqrt(fall)), setBack };
+    }
+    case "fitted":
+      return fittedWith(numbers, skin.relativeU);
+  }
+}
+
+/** A fitted skin by its numbers; without the last it has no slope. */
+export function fittedWith(numbers: readonly number[], relativeU: number): FittedSkin {
+  const [atMidline, second, fourth, secondLeft, fourthLeft, slope = 0] = numbers as SkinNumbers;
+  return {
+    kind: "fitted",
+    atMidline: length(atMidline),
+    slope,
+    right: { second, fourth },
+    left: { second: secondLeft, fourth: fourthLeft },
+    relativeU,
+  };
+}
+
+type SkinNumbers = readonly [number, number, number, number, number, slope?: number];

@@ -13,6 +13,7 @@ import {
   type KnownErrors,
   type PointMoves,
   SET_BACK,
+  skinsNear,
   type SkinWithSetBack,
   withMoves,
 } from "../../landmarks/internal.js";
@@ -86,7 +87,12 @@ export function causesOnPhoto(
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
     const space = (face: PlannableFace): SpaceShift => spaceOf(face, method);
-    return [...landmarkCauses(truth, [...PLANNED_ON, ...FITTED_TO], space, known), ...causes];
+    const fitted = landmarkCauses(truth, FITTED_TO, space, known);
+    return [
+      ...landmarkCauses(truth, PLANNED_ON, space, known),
+      ...fitted.map(({ faceAt: _, ...moves }) => moves),
+      ...causes,
+    ];
   }
   const shift = midline.throughU * scale.factor;
   return [
@@ -107,13 +113,14 @@ function landmarkCauses(
   spaceIn?: (face: PlannableFace) => SpaceShift,
   known?: KnownErrors,
 ): readonly Cause[] {
+  const skinAt = skin.kind === "fitted" ? skinsNear(face) : undefined;
   return errorSources(face, uncertain, known).map((source): Cause => {
     const moved = (amount: number): PlannableFace =>
       withMoves(face, source, amount) as PlannableFace;
-    const isRefitted = skin.kind === "fitted" && movesSkin(source);
+    const isRefitted = movesSkin(source);
     const faceAt = (amount: number): Variation => {
       const face = moved(amount);
-      return { face, skin: isRefitted ? skinOf(face) : skin, pins };
+      return { face, skin: isRefitted && skinAt ? skinAt(face) : skin, pins };
     };
     if (spaceIn === undefined || !movesSpace(source)) return { faceAt };
     const [from, to] = [spaceIn(moved(-1)), spaceIn(moved(1))];

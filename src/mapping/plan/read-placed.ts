@@ -1,4 +1,5 @@
 import { type CompleteDots, lengthBetween, type Skin } from "../../landmarks/index.js";
+import { numbersOf, skinWith } from "../../landmarks/internal.js";
 import {
   type BrowCurves,
   type BrowEdge,
@@ -15,17 +16,17 @@ import { fillMoves, MOVED } from "./moves.js";
 import { AFTER_DOTS, AFTER_UPPER, dotsIn, eyeIn, PLACED } from "./placed-row.js";
 import { BETWEEN, fillSide, READ } from "./reading-rows.js";
 
-/**
- * The last stage: what is read on planned dots, the eyes beside them being where the row has them, and then
- * how far their borders lie from the hair's.
- */
-export function plannedReader(plan: PlannedDots): (placed: Row, skin: Skin) => Row {
+/** The last stage: what is read on planned dots, and how far their borders lie from the hair's. */
+export function plannedReader(plan: PlannedDots): (placed: Row) => Row {
   const readers = eachSide((side) => plannedSideReader(plan, side));
-  return (placed, skin) => {
+  const own = numbersOf(plan.skin);
+  return (placed) => {
+    const numbers = placed.slice(2 * PLACED);
+    const skin = isAlike(numbers, own, own.length) ? plan.skin : skinWith(numbers, plan.skin);
     const row = zeros(READ + 2 * MOVED);
     const [right, left] = [
       readers.right(placed.slice(0, PLACED), skin),
-      readers.left(placed.slice(PLACED), skin),
+      readers.left(placed.slice(PLACED, 2 * PLACED), skin),
     ];
     fillSide(row, "right", right.reading);
     fillSide(row, "left", left.reading);

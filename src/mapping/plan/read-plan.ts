@@ -1,10 +1,11 @@
-import { lengthBetween } from "../../landmarks/index.js";
+import { lengthBetween, type Skin } from "../../landmarks/index.js";
+import { numbersOf, POWERS } from "../../landmarks/internal.js";
 import { intoSpace } from "../../symmetry/internal.js";
-import { eachSide, type Measured } from "../../units/index.js";
+import { eachSide, type Measured, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import { answersOf, dotsFor } from "./answers.js";
-import { readAnew, readGrown } from "./grown-side.js";
+import { type GrownSide, readAnew, readGrown } from "./grown-side.js";
 import {
   addEffects,
   fillFrom,
@@ -22,9 +23,9 @@ import { BETWEEN, fillSide, READ, readingsFrom, type SideReadings } from "./read
 import { seenBy, type Variation } from "./variation.js";
 
 // A plan is read in stages: from the face to what grows and to what it answers when dots are solved, from
-// answers to dots, and from dots to what is read on them. Slopes of all stages multiply. Only the first one
-// has many inputs, one for each error of each point; the later ones hold the costly parts, solving and
-// outlines. Numbers stand in rows, NaN is what does not exist.
+// answers to dots, and from dots and the numbers of the skin to what is read on them. Slopes of all stages
+// multiply. Only the first one has many inputs, one for each error of each point; the later ones hold the
+// costly parts, solving and outlines. Numbers stand in rows, NaN is what does not exist.
 
 /** One independent cause of error. */
 export interface Cause {
@@ -57,25 +58,19 @@ export function readPlan(
   grown: boolean,
 ): PlanReadings {
   const own = eachSide((side) => readGrown(plan, side, truth, plan.natural[side]));
-  const { right, left } = own;
   const centre = zeros(ANSWERED);
-  for (const side of SIDES) fillSide(centre, side, own[side].reading);
-  centre[BETWEEN] = lengthBetween(
-    right.natural.dots.upperStart,
-    left.natural.dots.upperStart,
-    truth.skin,
-  );
-  fillPlaced(centre, AT_PLACES, plan.dots);
   SIDES.forEach((side, index) => {
+    fillSide(centre, side, own[side].reading);
     fillEye(centre, AT_PLACES + index * PLACED, truth.face[side]);
   });
+  fillApart(centre, own, truth.skin);
+  fillPlaced(centre, AT_PLACES, plan.dots);
   const readPlanned = plannedReader(plan);
-  const placed = centre.slice(AT_PLACES, BY_SKIN);
-  const readThere = (row: Row): Row => readPlanned(row, plan.skin);
-  fillFrom(centre, BY_SKIN, readThere(placed));
+  const placed = centre.slice(AT_PLACES, BY_PLACES);
+  fillFrom(centre, BY_PLACES, readPlanned(placed));
   const readings = (effects: readonly Row[]): PlanReadings => ({
     natural: readingsFrom(centre, effects),
-    planned: readingsFrom(centre, effects, BY_SKIN),
+    planned: readingsFrom(centre, effects, BY_PLACES),
     moves: movesFrom(plan, centre.slice(MOVES), rootOfSquares(effects, 2 * MOVED, MOVES)),
   });
   if (causes === undefined) return readings([centre.map(() => Number.NaN)]);
@@ -101,8 +96,7 @@ export function readPlan(
       const isAsked = hair[side].asks !== own[side].asks;
       if (isAsked && !isSolved) answers.fill(state, ANSWERED, hair[side]);
     });
-    const [from, to] = [hair.right.natural.dots.upperStart, hair.left.natural.dots.upperStart];
-    state[BETWEEN] = lengthBetween(from, to, skin);
+    fillApart(state, hair, skin);
     if (isSolved) {
       fillPlaced(
         state,
@@ -110,7 +104,6 @@ export function readPlan(
         ifAny(() => dotsFor(plan, hair, skin, pins, grown)),
       );
     }
-    if (skin !== truth.skin) fillFrom(state, BY_SKIN, readPlanned(placed, skin).slice(0, READ));
     return state;
   };
   const spaces = causes.map(({ space = IN_PLACE }) => space);
@@ -135,25 +128,42 @@ export function readPlan(
     );
     return row;
   };
-  const follow = (read: (row: Row) => Row, row: Row, from: number, to: number): void => {
-    const slopes = slopesOf(read, row, rootOfSquares(effects, row.length, from));
-    addEffects(effects, to, slopes, effects, from);
+  const follow = (
+    read: (row: Row) => Row,
+    row: Row,
+    from: number,
+    to: number,
+    atSkin = row.length,
+  ): void => {
+    // Numbers of a skin err together: by so much one by one they would bend it as no skin is bent.
+    const steps = rootOfSquares(effects, row.length, from).map((step, index) =>
+      index < atSkin ? step : step / 8,
+    );
+    addEffects(effects, to, slopesOf(read, row, steps), effects, from);
   };
   follow(placedBy, answered, ANSWERED, AT_PLACES);
-  follow(readThere, placed, AT_PLACES, BY_SKIN);
+  follow(readPlanned, placed, AT_PLACES, BY_PLACES, AT_SKIN - AT_PLACES);
   return readings(effects);
 }
 
 /** A face space that lies where it was laid. */
 const IN_PLACE: Row = [0, 0, 0];
 
-// A row of the first stage: what is read on what grows; where dots and eyes lie, and what is read there, as far
-// as that does not follow from what stands behind it; how far planned borders lie from the hair's, likewise; and
-// what the hair answers.
+// A row of the first stage: what is read on what grows; where dots and eyes lie, as far as that does not follow
+// from what stands behind it, and how deep the skin; what is read there; how far planned borders lie from the
+// hair's, likewise; and what the hair answers.
 const AT_PLACES = READ;
-const BY_SKIN = AT_PLACES + 2 * PLACED;
-const MOVES = BY_SKIN + READ;
+const AT_SKIN = AT_PLACES + 2 * PLACED;
+const BY_PLACES = AT_SKIN + POWERS.length;
+const MOVES = BY_PLACES + READ;
 const ANSWERED = MOVES + 2 * MOVED;
+
+/** Writes what neither side has by itself: how far starts are apart, and how deep the skin lies. */
+function fillApart(row: Row, { right, left }: Sides<GrownSide>, skin: Skin): void {
+  const [from, to] = [right.natural.dots.upperStart, left.natural.dots.upperStart];
+  row[BETWEEN] = lengthBetween(from, to, skin);
+  fillFrom(row, AT_SKIN, numbersOf(skin));
+}
 
 /** Writes the dots of both sides into a row; they may not exist. */
 function fillPlaced(row: Row, from: number, dots: PlannedDots["dots"] | undefined): void {

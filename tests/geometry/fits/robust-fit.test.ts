@@ -1,4 +1,5 @@
 import { fitRobustly } from "brow-geometry/geometry";
+import { robustFit } from "../../../src/geometry/internal.js";
 import fc from "fast-check";
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
@@ -99,6 +100,40 @@ describe("a robust fit", () => {
       fitRobustly(terms, [0, 1, 8], 0.1),
       { coefficients: [-1, 4], residuals: [1, -2, 1], weights: [1, 1, 1] },
       1e-12,
+    );
+  });
+
+  it("started from a fit nearby ends where a fit from the start does, also where a value is left out", () => {
+    const columns = [0, 1, 2].map(
+      (term) => new Float64Array(parabola.map((row) => row[term] ?? 0)),
+    );
+    fc.assert(
+      fc.property(
+        fc.array(anyNumber(0.3), { minLength: 9, maxLength: 9 }),
+        fc.nat(places.length - 1),
+        fc.double({ min: -9, max: 9, noNaN: true }),
+        (errors, moved, by) => {
+          const values = places.map((x, index) => valueAt(x) + (errors[index] ?? 0));
+          const near = robustFit(columns, values, 0.5);
+          values[moved] = (values[moved] ?? 0) + by;
+          const anew = robustFit(columns, values, 0.5).coefficients;
+          const followed = robustFit(columns, values, 0.5, near);
+          // Where a value lies far off there may be rivals: each solves its own equations.
+          const pulls = columns.map((column) =>
+            followed.residuals.reduce(
+              (sum, residual, row) =>
+                sum + residual * (followed.weights[row] ?? 0) * (column[row] ?? 0),
+              0,
+            ),
+          );
+          expectClose(
+            pulls,
+            pulls.map(() => 0),
+            1e-6,
+          );
+          if (Math.abs(by) < 0.5) expectClose(followed.coefficients, anew, 1e-6);
+        },
+      ),
     );
   });
 

@@ -3,7 +3,13 @@ import { depthAt, skinUncertainty } from "brow-geometry/landmarks";
 import { lengthBetween, mm, type Skin, skinOf } from "brow-geometry";
 import { describe, expect, it } from "vitest";
 import { spaceDistance } from "brow-geometry/geometry";
-import { atEyeCorner, deepen, onSkin } from "../../../src/landmarks/internal.js";
+import {
+  atEyeCorner,
+  deepen,
+  numbersOf,
+  onSkin,
+  skinWith,
+} from "../../../src/landmarks/internal.js";
 import { skinDepth, skinSlope } from "../../../src/landmarks/skin/skin.js";
 import {
   CANONICAL_EXOCANTHION,
@@ -102,6 +108,19 @@ describe("a deepened skin", () => {
         },
       ),
     );
+  });
+});
+
+describe("the numbers of a skin", () => {
+  it.each([
+    ["flat", flat],
+    ["modelled", canonical],
+    ["fitted", measured],
+  ])("give a %s one back", (_, skin) => {
+    const again = skinWith(numbersOf(skin), skin);
+    for (const x of [-55, -20, 0, 35, 60]) {
+      expect(depthAt(mm([x, 20]), again)).toBeCloseTo(depthAt(mm([x, 20]), skin), 12);
+    }
   });
 });
 
