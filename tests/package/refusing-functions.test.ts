@@ -360,6 +360,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { current: 1 }),
   ],
   drawPlan: [() => root.drawPlan(plan, { view: "x" } as never), () => root.drawPlan(crookedPlan)],
+  drawPractice: [
+    () => drawing.drawPractice(plan, { paper: "x" } as never),
+    () => drawing.drawPractice(plan, { leastType: NAN }),
+  ],
   drawSheet: [
     () => drawing.drawSheet(plan, { paper: "x" } as never),
     () => drawing.drawSheet(plan, { rulerZero: NAN }),

@@ -15,7 +15,7 @@ import {
   scaleFromIris,
   turnToFront,
 } from "brow-geometry";
-import { drawSheet } from "brow-geometry/drawing";
+import { drawPractice, drawSheet } from "brow-geometry/drawing";
 import {
   drawAreas,
   drawCaptures,
@@ -95,6 +95,7 @@ export const PICTURES: readonly (readonly [
     (look) => [drawSheet(planBrows(face, { arch: "brow-length-share" }), look)],
   ],
   ["a sheet of a photo", (look) => [drawSheet(onPhoto, look)]],
+  ["a practice sheet", (look) => [drawPractice(plan, look)]],
   ["choices", (look) => drawChoices(face, weighed, look)],
   ["variants", (look) => [drawVariants(face, weighed, look)]],
   ["a plan over areas of skin", (look) => [drawAreas(plan, AREAS, look)]],

@@ -70,6 +70,9 @@ export function element(
   return { name, attributes, children: children.filter((child) => child !== undefined) };
 }
 
+/** The namespace of SVG. */
+export const SVG_SPACE = "http://www.w3.org/2000/svg";
+
 /**
  * A picture with its name and what it shows for readers who do not see it. It says its own language
  * and direction: on a page that runs the other way its texts would start at their other ends.
@@ -88,9 +91,8 @@ export function pictureElement(
     ...(rounding === undefined ? [] : [label(words, "legend-rounded", rounding)]),
   ].join(" ");
   const named = [element("title", {}, [title]), element("desc", {}, [described])];
-  const xmlns = "http://www.w3.org/2000/svg";
   const said = { role: "img", lang: language, direction, "font-family": FONT_FAMILY };
-  const attributes = { xmlns, ...frame, ...said };
+  const attributes = { xmlns: SVG_SPACE, ...frame, ...said };
   return element("svg", attributes, [...named, ...children]);
 }
 

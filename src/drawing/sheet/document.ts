@@ -1,35 +1,32 @@
 import { element, type SvgElement, type SvgNode, svgSource } from "../canvas/svg.js";
-import { type PrintStyle, styleSheet } from "./style-sheet.js";
-
-export interface Document extends PrintStyle {
-  readonly title: string;
-  readonly nonce: string | undefined;
-  readonly body: readonly (SvgNode | undefined)[];
-  /** Stands at the foot of every page. */
-  readonly foot: readonly SvgNode[];
-}
+import type { Print } from "./paper.js";
+import { styleSheet } from "./style-sheet.js";
 
 /**
  * A document of one file, which browsers lay out and break into pages: no script, no address, no style but one
- * element's. It is XML as well.
+ * element's. It is XML as well. The foot stands at the foot of every page.
  */
-export function documentSource(document: Document): string {
-  const { title, words, nonce, body, foot } = document;
-  const { language: lang, direction: dir } = words;
+export function documentSource(
+  title: string,
+  body: readonly (SvgNode | undefined)[],
+  foot: readonly SvgNode[],
+  print: Print,
+): string {
+  const { language: lang, direction: dir } = print.words;
   const part = (name: "tbody" | "tfoot", children: readonly (SvgNode | undefined)[]): SvgElement =>
-    element(name, {}, [element("tr", {}, [element("td", {}, children)])]);
+    element(name, {}, [element("tr", {}, [element("td", {}, children.map(prose))])]);
   const html = element("html", { xmlns: "http://www.w3.org/1999/xhtml", lang, dir }, [
     element("head", {}, [
       element("meta", { charset: "utf-8" }),
       element("meta", { name: "viewport", content: "width=device-width" }),
       element("title", {}, [title]),
-      element("style", { nonce }, [styleSheet(document)]),
+      element("style", { nonce: print.nonce }, [styleSheet(print)]),
     ]),
     element("body", {}, [
       // The foot of a table stands on every page that the table runs over, and takes the room that it needs.
       element("table", { class: "pages", role: "presentation" }, [
-        part("tbody", body.map(prose)),
-        part("tfoot", [element("footer", {}, foot.map(prose))]),
+        part("tbody", body),
+        foot.length === 0 ? undefined : part("tfoot", [element("footer", {}, foot)]),
       ]),
     ]),
   ]);

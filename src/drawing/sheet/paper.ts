@@ -1,3 +1,9 @@
+import { requireWithin, requireWord } from "../../units/internal.js";
+import type { Words } from "../../words/index.js";
+import { type Brush, brushOf } from "../canvas/brush.js";
+import { type Look, requireLook } from "../canvas/look.js";
+import { uprightView } from "../canvas/view.js";
+
 /** Sheets of paper: A4 (ISO 216) and US letter. */
 export type Paper = "A4" | "letter";
 
@@ -8,7 +14,39 @@ export const PAPERS: Readonly<Record<Paper, { readonly width: number; readonly h
 /** What printers leave white, and a little more, in millimetres. */
 export const PAPER_MARGIN = 12;
 
-/** How wide what is printed may be. */
-export function widthOn(paper: Paper): number {
-  return PAPERS[paper].width - 2 * PAPER_MARGIN;
+/** How a document to print is drawn. */
+export interface PaperDrawing extends Look {
+  /** Default `"A4"`. */
+  readonly paper?: Paper;
+  /** The smallest type on paper, in points, from 6 to 14. Default 8. */
+  readonly leastType?: number;
+  /** The nonce of a page's Content-Security-Policy, for the document's one style element. Default: none. */
+  readonly nonce?: string;
+}
+
+/** What a document on paper is drawn with. */
+export interface Print {
+  readonly paper: Paper;
+  /** The smallest type, which the running text has, in points. */
+  readonly leastType: number;
+  readonly nonce: string | undefined;
+  readonly words: Words;
+  /** Draws in millimetres on paper. */
+  readonly brush: Brush;
+  /** How wide what is printed may be, in millimetres. */
+  readonly width: number;
+}
+
+/** Millimetres to a point. */
+const POINT = 25.4 / 72;
+
+/** On A4 and light by default, after checks of what the caller asked for. */
+export function printOf(options: PaperDrawing): Print {
+  requireLook(options);
+  const { paper = "A4", leastType = 8, nonce } = options;
+  requireWord("paper", paper, Object.keys(PAPERS));
+  requireWithin("leastType", leastType, 6, 14);
+  const brush = brushOf(uprightView([0, 0], 1, leastType * POINT), options);
+  const width = PAPERS[paper].width - 2 * PAPER_MARGIN;
+  return { paper, leastType, nonce, words: brush.words, brush, width };
 }

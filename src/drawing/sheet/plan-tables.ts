@@ -87,6 +87,11 @@ export function readingsTable(plan: BrowPlan, words: Words): SvgElement {
   return figuresTable(head, rows);
 }
 
+/** The sides as columns, so that each stands beneath its side of the face whichever way the page is read. */
+export function inReadingOrder({ direction }: Words): readonly Side[] {
+  return direction === "rtl" ? [...SIDES].reverse() : SIDES;
+}
+
 /** A step with its number. */
 type Numbered = WorkStep & { readonly number: number };
 
@@ -98,7 +103,7 @@ const MOST_TOGETHER = 6;
  * check it; those of a side stand beneath that side of the face, whichever way the page is read.
  */
 export function stepsTable(plan: BrowPlan, rulerZero: Length<"mm">, words: Words): SvgElement {
-  const sides = words.direction === "rtl" ? [...SIDES].reverse() : SIDES;
+  const sides = inReadingOrder(words);
   const number = { class: "number" };
   const steps = workSteps(plan, { rulerZero }).map((step, index) => ({
     ...step,

@@ -1,28 +1,17 @@
-import type { Words } from "../../words/index.js";
-import type { Palette } from "../canvas/palette.js";
 import { FONT_FAMILY } from "../canvas/text-size.js";
-import { PAPER_MARGIN, type Paper } from "./paper.js";
-
-/** What the look of a document on paper depends on. */
-export interface PrintStyle {
-  readonly paper: Paper;
-  readonly words: Words;
-  readonly palette: Palette;
-  /** The smallest type on paper, which the running text has, in points. */
-  readonly leastType: number;
-}
+import { PAPER_MARGIN, type Print } from "./paper.js";
 
 /** The style of a document: its own sizes are multiples of the smallest type, tables and lists break as seldom as they can. */
-export function styleSheet({ paper, words, palette, leastType }: PrintStyle): string {
+export function styleSheet({ paper, words, brush, leastType }: Print): string {
   const { digits = "0123456789" } = words;
   const symbols = Array.from({ length: 10 }, (_, digit) => {
     return `"\\${digits.charCodeAt(digit).toString(16)}"`;
   });
-  const { ink, quiet } = palette;
+  const { ink, quiet, backdrop } = brush.palette;
   return `
 @counter-style pages{system:numeric;symbols:${symbols.join(" ")}}
-@page{size:${paper};background:${palette.paper};margin:9mm ${PAPER_MARGIN}mm 11mm;@bottom-center{direction:ltr;font:${leastType}pt ${FONT_FAMILY};color:${quiet};vertical-align:top;padding-top:1mm;content:counter(page,pages) " / " counter(pages,pages)}}
-:root{background:${palette.paper};color:${ink};font:15px/1.2 ${FONT_FAMILY};-webkit-print-color-adjust:exact;print-color-adjust:exact}
+@page{size:${paper};background:${backdrop};margin:9mm ${PAPER_MARGIN}mm 11mm;@bottom-center{direction:ltr;font:${leastType}pt ${FONT_FAMILY};color:${quiet};vertical-align:top;padding-top:1mm;content:counter(page,pages) " / " counter(pages,pages)}}
+:root{background:${backdrop};color:${ink};font:15px/1.2 ${FONT_FAMILY};-webkit-print-color-adjust:exact;print-color-adjust:exact}
 body{margin:0 auto;max-width:192mm}
 h1,h2,p,ul,dl,dd,figure{margin:0;padding:0}
 h1{font-size:1.8em;line-height:1.15}
@@ -64,6 +53,9 @@ svg{display:block;max-width:100%;height:auto}
 .work th:nth-child(3),.work td:nth-child(3),.work .step+.step{padding-inline-start:3mm}
 .work tbody{break-inside:avoid}
 .work tbody.long{break-inside:auto}
+figure+p{margin:1.5mm 0}
+.blank td{height:6.6mm;vertical-align:bottom}
+.blank .number{border-bottom:.15mm solid ${quiet}}
 .step{font-weight:bold;padding-top:.35em}
 .tick{display:inline-block;width:.8em;height:.8em;border:.2mm solid ${ink};vertical-align:-.1em;margin-inline-end:.5em}
 footer{display:grid;grid-template-columns:auto 1fr;gap:1mm 4mm;align-items:center;border-top:.15mm solid ${quiet};margin-top:2mm;padding-top:1.5mm;color:${quiet};break-inside:avoid}

@@ -3,13 +3,18 @@ import type { BrowPlan } from "../../mapping/index.js";
 import type { Box, Spot } from "../canvas/box.js";
 import type { Brush } from "../canvas/brush.js";
 import { compose, type Composition } from "../canvas/compose.js";
+import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import type { Attributes } from "../canvas/svg.js";
 import { uprightView } from "../canvas/view.js";
-import { movesLayer } from "../layers/moves-layer.js";
-import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
-import { planHeadings } from "../layers/verdict-layer.js";
+import { faceBox } from "../layers/plan-layers.js";
 import { PAPERS } from "./paper.js";
 import { boxOfUprightRuler, type TrueSizeRuler, trueSizeRuler } from "./true-size-ruler.js";
+
+/** What is drawn of a face, and what stands above it. */
+interface MapContent {
+  readonly layers: readonly Layer[];
+  readonly headings: readonly ColouredLabel[];
+}
 
 /** A face at true size, with its upright ruler. */
 export interface TrueSizeMap extends Composition {
@@ -23,12 +28,12 @@ const RULER_LENGTH = 50;
 /** What a page can do without of a picture's room beside the brows, in millimetres. */
 const SPARE = 9;
 
-/** A plan seen from the front, 1 mm on the face 1 mm on paper, with its moves or with the check. */
+/** A face seen from the front, 1 mm on it 1 mm on paper, with as much room as its plan needs. */
 export function trueSizeMap(
   plan: BrowPlan,
   width: number,
   brush: Brush,
-  shown: AlsoShown = {},
+  drawnIn: (box: Box, brush: Brush) => MapContent,
 ): TrueSizeMap {
   const { least } = brush.view;
   const brushAt = (origin: Spot): Brush => ({ ...brush, view: uprightView(origin, 1, least) });
@@ -42,11 +47,9 @@ export function trueSizeMap(
     elements: [trueSizeRuler(ruler, placed)],
     closed: [boxOfUprightRuler(ruler, placed)],
   };
-  // Arrows of corrections and of moves would be taken for each other.
-  const moves = shown.check === undefined ? [movesLayer(plan, placed)] : [];
-  const layers = planLayers(plan, box, placed, shown, moves);
+  const { layers, headings } = drawnIn(box, placed);
   return {
-    ...compose([...layers, rulerLayer], planHeadings(plan, box, placed), box, placed),
+    ...compose([...layers, rulerLayer], headings, box, placed),
     frame: trueSizeFrame(box),
   };
 }

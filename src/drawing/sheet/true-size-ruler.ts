@@ -3,7 +3,7 @@ import type { Box, Spot } from "../canvas/box.js";
 import { type Brush, pathData } from "../canvas/brush.js";
 import { textAt } from "../canvas/label-layer.js";
 import { element, type SvgElement } from "../canvas/svg.js";
-import { LINE_HEIGHT } from "../canvas/text-size.js";
+import { LINE_HEIGHT, textWidth } from "../canvas/text-size.js";
 
 /** A ruler to hold a real one against: a tick for every millimetre, a number for every ten. */
 export interface TrueSizeRuler {
@@ -23,6 +23,11 @@ function typeSize({ view }: Brush): number {
 /** How far numbers and ticks of a ruler reach from its edge, in millimetres. */
 export function rulerDepth(brush: Brush): number {
   return TICKS.ten + LINE_HEIGHT * typeSize(brush) + 0.3;
+}
+
+/** How far the number at its end reaches past it. */
+export function pastItsEnd(length: number, brush: Brush): number {
+  return textWidth(decimal(length, 0, brush.words), typeSize(brush)) / 2;
 }
 
 /** The ruler with its edge along its direction; ticks hang below it, or stand to its right. */

@@ -57,6 +57,8 @@ export interface Labels {
   readonly "value-nothing": NoValues;
   readonly "value-both": Texts<"value">;
   readonly "title-plan": NoValues;
+  readonly "title-practice": NoValues;
+  readonly "practice-about": NoValues;
   readonly "title-choices": NoValues;
   readonly "title-captures": NoValues;
   readonly "title-strip": NoValues;

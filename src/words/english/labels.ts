@@ -45,6 +45,9 @@ export const LABELS = {
   "value-nothing": "in nothing",
   "value-both": "{value}, both sides",
   "title-plan": "Brow map",
+  "title-practice": "Practice sheet",
+  "practice-about":
+    "Place the dots by ruler, join them, then read each back: its distance from the midline and its height above the level of the inner eye corners. Paper is flat: a ruler reads here what is seen from the front.",
   "title-choices": "Choices weighed",
   "title-captures": "Captures of one face",
   "title-strip": "Brows beside their plan",

@@ -45,6 +45,9 @@ export const LABELS = {
   "value-nothing": "en nada",
   "value-both": "{value}, ambos lados",
   "title-plan": "Diseño de cejas",
+  "title-practice": "Hoja de práctica",
+  "practice-about":
+    "Coloque los puntos con la regla, únalos y después lea cada uno: su distancia a la línea media y su altura sobre el nivel de los ángulos internos de los ojos. El papel es plano: aquí la regla lee lo que se ve de frente.",
   "title-choices": "Elecciones sopesadas",
   "title-captures": "Capturas de una cara",
   "title-strip": "Las cejas junto a su plan",
