@@ -24,7 +24,7 @@ export function Page() {
           <Header />
           <main class="work">
             <StageArea />
-            <section class="panel" aria-label="What to do">
+            <section key={tab.value} class="panel" aria-label="What to do">
               <Messages />
               <Panel at={tab.value} map={atRest.value} />
             </section>

@@ -72,7 +72,13 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
           {picture === undefined && drawing === undefined && (
             <FaceSketch face={plan.face} place={place} />
           )}
-          <PlanLayer plan={plan} place={place} box={box} unit={unit} hasArrows={!isMoving.value} />
+          <PlanLayer
+            plan={plan}
+            place={place}
+            box={box}
+            unit={unit}
+            hasArrows={!isMoving.value && drawing === undefined}
+          />
         </>
       )}
     </Stage>
@@ -90,8 +96,10 @@ function linesOf(
   picture: { readonly width: number; readonly height: number } | undefined,
   theme: Theme,
 ): string {
-  const size = picture && { width: picture.width, height: picture.height };
-  return drawPlan(plan, { ...(size && { photo: size }), view: "face", legend: false, theme });
+  const look = { view: "face", legend: false } as const;
+  if (picture === undefined) return drawPlan(plan, { ...look, theme });
+  const { width, height } = picture;
+  return drawPlan(plan, { ...look, photo: { width, height }, theme: "transparent" });
 }
 
 function browBox(face: BrowPlan["face"], place: Place, perMm: number) {

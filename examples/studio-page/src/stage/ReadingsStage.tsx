@@ -14,7 +14,7 @@ const PLACES = { start: "start", arch: "arch", tail: "tail end" } as const;
 type ReadPlace = keyof typeof PLACES;
 const PLACE_NAMES = Object.keys(PLACES) as readonly ReadPlace[];
 
-const MARGINS = { top: 12, side: 8, bottom: 3 };
+const MARGINS = { top: 12, side: 8, bottom: 6 };
 /** Half a millimetre: what a ruler shows. */
 const STEP = 0.5;
 

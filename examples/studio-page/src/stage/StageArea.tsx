@@ -42,5 +42,14 @@ function FaceStage({ basis }: { readonly basis: Basis }) {
 function ResultPicture({ map }: { readonly map: Mapped }) {
   const theme = useTheme();
   const svg = drawResult(map.plan, capturesOf(shown.value.visits), { theme });
-  return <div class="result" dangerouslySetInnerHTML={{ __html: svg }} />;
+  return (
+    <div
+      class="result"
+      role="region"
+      aria-label="The map and what came of it"
+      // It scrolls where the screen is small, by keys too.
+      tabIndex={0}
+      dangerouslySetInnerHTML={{ __html: svg }}
+    />
+  );
 }
