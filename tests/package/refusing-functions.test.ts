@@ -354,6 +354,10 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawChoices(face, { rows: [], notes: [] }),
     () => drawing.drawChoices(oneBorder(mm([[NAN, NAN]])), mapping.weighChoices(face, [{}])),
   ],
+  drawDimensions: [
+    () => drawing.drawDimensions(plan, { theme: "x" } as never),
+    () => drawing.drawDimensions(crookedPlan),
+  ],
   drawVariants: [
     () => drawing.drawVariants(face, { rows: [], notes: [] }),
     () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { columns: 0 }),

@@ -164,6 +164,18 @@ const CORNERS: Readonly<
   ],
 };
 
+/** Half of the stroke across each end of a ruler's line, in steps. */
+const TICK = 0.9;
+
+/** A line that is read as a length: itself, and a stroke across each of its ends. */
+export function rulerLines(from: Spot, to: Spot, size: number): readonly (readonly Spot[])[] {
+  const [x, y] = wayBetween(from, to).along;
+  const ends = [from, to].map((end) =>
+    [-TICK, TICK].map((half): Spot => [end[0] - half * size * y, end[1] + half * size * x]),
+  );
+  return [[from, to], ...ends];
+}
+
 /** Half of an arrow's head, and of the least that is seen as one, in steps. */
 const HEAD = 0.8;
 const LEAST_HEAD = 0.4;

@@ -1,7 +1,7 @@
 import type { BrowDots, SideMeasures } from "../../landmarks/index.js";
 import type { Measured, Side } from "../../units/index.js";
 import { type Spot, wayBetween } from "../canvas/box.js";
-import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
+import { type Brush, pathData, rulerLines, strokeGroup, stretches } from "../canvas/brush.js";
 import { type Layer, stacked } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { seenDirection } from "../canvas/view.js";
@@ -11,8 +11,6 @@ import { uncertainLength } from "../canvas/figures.js";
 const OFFSET = 7.5;
 /** Where on its line a figure may stand as well, where the middle is taken. */
 const ELSEWHERE = [0.75, 0.25, 1.1, -0.1];
-/** Half of the stroke across each end, in steps. */
-export const TICK = 0.9;
 
 /** Front and tail as a ruler reads them: a line beside each chord with its length, where both are known. */
 export function lengthsLayer(
@@ -37,21 +35,18 @@ export function lengthsLayer(
 function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush): Layer {
   const { view, palette } = brush;
   const normal = normalTowards(seenDirection([0, 1], view), from, to);
-  const beside = (spot: Spot, distance: number): Spot => [
-    spot[0] + normal[0] * distance * view.size,
-    spot[1] + normal[1] * distance * view.size,
+  const beside = ([x, y]: Spot): Spot => [
+    x + normal[0] * OFFSET * view.size,
+    y + normal[1] * OFFSET * view.size,
   ];
-  const line = [beside(from, OFFSET), beside(to, OFFSET)];
-  const ticks = [from, to].map((spot) => [
-    beside(spot, OFFSET - TICK),
-    beside(spot, OFFSET + TICK),
-  ]);
+  const [start, end] = [beside(from), beside(to)];
+  const lines = rulerLines(start, end, view.size);
   const along = (share: number): Spot => [
-    (1 - share) * (line[0] as Spot)[0] + share * (line[1] as Spot)[0],
-    (1 - share) * (line[0] as Spot)[1] + share * (line[1] as Spot)[1],
+    (1 - share) * start[0] + share * end[0],
+    (1 - share) * start[1] + share * end[1],
   ];
   const size = TYPE_SIZES.label * view.size;
-  const data = [line, ...ticks].map((spots) => pathData(spots));
+  const data = lines.map((spots) => pathData(spots));
   return {
     elements: [strokeGroup("ruler", `length ${side}`, data, brush)],
     labels: [
@@ -65,7 +60,7 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
         colour: palette.ink,
       },
     ],
-    barred: [line, ...ticks].flatMap(stretches),
+    barred: lines.flatMap(stretches),
   };
 }
 

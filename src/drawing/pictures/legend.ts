@@ -5,6 +5,7 @@ import {
   type Brush,
   markerAt,
   pathData,
+  rulerLines,
   strokeGroup,
 } from "../canvas/brush.js";
 import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
@@ -24,7 +25,6 @@ import { isHair } from "../../mapping/internal.js";
 import type { OutlineOverlap } from "../../proportions/index.js";
 import { correctionEntries, isOutside, isUndecided } from "../layers/check-layer.js";
 import { findingEntries } from "../layers/findings-layer.js";
-import { TICK } from "../layers/lengths-layer.js";
 import { pinEntries } from "../layers/pins-layer.js";
 import type { AlsoShown } from "../layers/plan-layers.js";
 
@@ -113,21 +113,11 @@ export function sample(entry: LegendEntry, x: number, y: number, brush: Brush): 
   if (entry.role === "remove" || entry.role === "fill") {
     return hatchSample(entry.role, { x, y, width: to - x, height: 0 }, brush);
   }
-  const half = TICK * view.size;
-  const line = (fromX: number, fromY: number, toX: number, toY: number): string =>
-    pathData([
-      [fromX, fromY],
-      [toX, toY],
-    ]);
+  const lines = rulerLines([x, y], [to, y], view.size);
   const data =
     entry.role === "move" || entry.role === "correction"
       ? arrowData([x, y], [to, y], 0, view.size)
-      : [
-          line(x, y, to, y),
-          ...(entry.ticked === true
-            ? [x, to].map((end) => line(end, y - half, end, y + half))
-            : []),
-        ];
+      : (entry.ticked === true ? lines : lines.slice(0, 1)).map((spots) => pathData(spots));
   return strokeGroup(entry.role, "sample", data, brush);
 }
 

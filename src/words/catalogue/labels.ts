@@ -102,6 +102,7 @@ export interface Labels {
   readonly "legend-current": Texts<"of">;
   readonly "legend-more": Texts<"of">;
   readonly "legend-less": Texts<"of">;
+  readonly "legend-dimensions": NoValues;
   readonly "title-carried": NoValues;
   readonly "described-carried": NoValues;
   readonly "legend-carried": NoValues;

@@ -98,6 +98,8 @@ export const LABELS = {
   "legend-current": "planned brow of {of}",
   "legend-more": "more brow than in {of}",
   "legend-less": "less brow than in {of}",
+  "legend-dimensions":
+    "thickness, and heights above the level of the inner eye corners; ± is a standard uncertainty",
   "title-carried": "The plan in another capture",
   "described-carried":
     "A plan as it appears in another capture of the client; right and left are the client’s own.",

@@ -101,6 +101,8 @@ export const LABELS = {
   "legend-current": "ceja planeada de {of}",
   "legend-more": "más ceja que en {of}",
   "legend-less": "menos ceja que en {of}",
+  "legend-dimensions":
+    "grosor, y alturas sobre el nivel de los ángulos internos de los ojos; ± es una incertidumbre típica",
   "title-carried": "El plan en otra captura",
   "described-carried":
     "Un plan como aparece en otra captura de la persona; derecha e izquierda son las de la persona.",
