@@ -14,7 +14,7 @@ export interface RobustFit {
 
 /** Standard deviation of normal errors over the median of their sizes. */
 const SPREAD_OF_MEDIAN = 1.4826;
-const MOST_STEPS = 1000;
+const MOST_STEPS = 50;
 /** Weights that change by less are settled. */
 const SETTLED = 1e-9;
 
@@ -61,8 +61,7 @@ export function robustFit(
   spread: number,
   near?: FitInRows,
 ): FitInRows {
-  const basis = orthonormalBasis(terms);
-  if (basis === undefined) refuseTerms();
+  const basis = basisOf(terms);
   const residuals = new Float64Array(values);
   const weights = residuals.slice().fill(1);
   const coefficients = terms.map(() => 0);
@@ -83,16 +82,15 @@ export function robustFit(
     change = 0;
     for (let row = 0; row < residuals.length; row += 1) {
       const square = (at(residuals, row) / reach) ** 2;
-      // Values that may be left out on the way are for a fit from the start.
-      if (near && square > FALLING) return robustFit(terms, values, spread);
+      // Where values may be left out on the way, or the way is long, a fit starts anew.
+      if (near && (square > FALLING || step > FOLLOWED)) return robustFit(terms, values, spread);
       const next = bisquare(square);
       change = Math.max(change, Math.abs(next - at(weights, row)));
       weights[row] = next;
-      pulls[row] = next * at(residuals, row);
+      pulls[row] = (near ? next : Math.sqrt(next)) * at(residuals, row);
     }
-    // Least squares of what is left, as it counts: smaller steps than least squares with the weights would take,
-    // each at a fraction of their cost.
-    move(closestFactors(basis, pulls));
+    // Nearby, plain least squares of what counts take more steps, each at a fraction of the cost.
+    move(closestFactors(near ? basis : basisOf(terms, weights), pulls));
   }
   return { coefficients, residuals, weights, reach };
 }
@@ -105,8 +103,18 @@ export interface FitInRows extends Pick<RobustFit, "coefficients"> {
   readonly reach: number;
 }
 
+/** A fit nearby is followed for so many steps at most. */
+const FOLLOWED = 40;
 /** From this share of the reach on, squared, a value pulls the less the farther off it lies. */
 const FALLING = 1 / 5;
+
+/** Terms as a basis, each value counting by its weight where that is given. */
+function basisOf(terms: readonly Float64Array[], weights?: Float64Array): Basis {
+  const counted = weights
+    ? terms.map((column) => column.map((term, row) => term * Math.sqrt(at(weights, row))))
+    : terms;
+  return orthonormalBasis(counted) ?? refuseTerms();
+}
 
 /**
  * Where a least-squares fit moves without the value whose absence lets the sum of squares fall furthest, by
