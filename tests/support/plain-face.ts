@@ -24,7 +24,8 @@ export function plainFace(upper: Pairs, lower?: Pairs): PlannableFace {
 /** From 17 to 44 mm out, its brows lie between the heights 12 and 20 where {@link LEVEL_CHOICES} are chosen. */
 export const levelFace: PlannableFace = plainFace([
   [17, 20],
-  [57, 20],
+  [44, 20],
+  [57, 14],
 ]);
 
 export const LEVEL_CHOICES: Choices = {

@@ -1,4 +1,4 @@
-import { hermiteAt } from "../../geometry/internal.js";
+import { heightOver, hermiteAt } from "../../geometry/internal.js";
 import {
   type CompleteDots,
   type Face,
@@ -6,8 +6,14 @@ import {
   skinOf,
 } from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
-import { type BrowCurves, browCurves, startOf } from "../../proportions/internal.js";
-import { eachSide, GeometryError, type Side, WORKING_TOLERANCES } from "../../units/index.js";
+import { type BrowCurves, browCurves, LOWER_DOTS, startOf } from "../../proportions/internal.js";
+import {
+  eachSide,
+  GeometryError,
+  length,
+  type Side,
+  WORKING_TOLERANCES,
+} from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { carryReasons } from "./carry-by-measure.js";
 import type { Choices, Pin } from "../choices/choices.js";
@@ -94,7 +100,7 @@ function pinnedFirst(pins: readonly Pin[]): readonly Side[] {
 
 /** Refuses dots that no outline runs through, and an outline that runs over the eye. */
 function requireOutline(
-  { upperLid = [] }: PlannableFace["left"],
+  { endocanthion, exocanthion, upperLid: lid = [endocanthion, exocanthion] }: PlannableFace["left"],
   dots: CompleteDots<"mm">,
   side: Side,
   { shape, pins }: SettledChoices,
@@ -111,11 +117,18 @@ function requireOutline(
     return refuseFor(field.replace("dots.", `${side} `), value, need);
   }
   const { outwards, lower } = curves;
-  for (const [x, y] of upperLid) {
+  const rooms = lid.flatMap(([x, y]) => {
     const from = outwards * x;
-    if (from < startOf(lower).x || from > outwards * dots.tailEnd[0]) continue;
-    const room = hermiteAt(lower, from) - y;
-    if (room >= 0) continue;
+    const isUnder = from >= startOf(lower).x && from <= outwards * dots.tailEnd[0];
+    return isUnder ? [hermiteAt(lower, from) - y] : [];
+  });
+  // A border that starts or bends between two points of the lid may pass under it there.
+  for (const dot of LOWER_DOTS) {
+    const [x, y] = dots[dot];
+    rooms.push(y - (heightOver(length(x), lid) ?? y));
+  }
+  const room = Math.min(...rooms);
+  if (room < 0) {
     const need = "0 mm or more: a thinner brow, higher levels or another guide";
     refuseFor(`space over the ${side} lid`, room, need);
   }

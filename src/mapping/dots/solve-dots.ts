@@ -156,7 +156,10 @@ export function asksOf(
           : middleOver(x, brow);
     return height === undefined ? undefined : { distance, height };
   };
-  const [start, tail] = [endAt(choices.start, dots.upperStart), endAt(choices.tail, dots.tailEnd)];
+  const start = endAt(choices.start, dots.upperStart);
+  const [x, tip] = dots.tailEnd;
+  // Hair that ends bluntly ends in the middle of its borders, as its moves compare it.
+  const tail = endAt(choices.tail, flatPoint(x, middleOver(length(x), brow) ?? tip));
   return {
     start: start.place,
     tail: (level) => {

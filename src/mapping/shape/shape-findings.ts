@@ -99,7 +99,7 @@ function look<Code extends ShapeCode>(
 /** Everything that is looked at on one brow, with its value. */
 function looksAt({ dots, natural, face, choices }: PlannedDots, side: Side): readonly Look[] {
   const planned = dots[side];
-  const { upperStart, upperArch, tailEnd, lowerStart } = planned;
+  const { upperStart, upperArch, tailEnd, lowerStart, lowerArch } = planned;
   const outwards = outwardsOf(planned);
   const rise = (from: Point<"mm">, to: Point<"mm">): number =>
     toDegrees(Math.atan2(to[1] - from[1], outwards * (to[0] - from[0])));
@@ -110,7 +110,7 @@ function looksAt({ dots, natural, face, choices }: PlannedDots, side: Side): rea
   return [
     look("tail-steep", -rise(upperArch, tailEnd), tailEnd, {}),
     look("front-steep", rise(upperStart, upperArch), upperStart, {}),
-    look("tail-above-arch", tailEnd[1] - upperArch[1], tailEnd, {}),
+    look("tail-above-arch", tailEnd[1] - (upperArch[1] + lowerArch[1]) / 2, tailEnd, {}),
     look("tail-below-start", lowerStart[1] - tailEnd[1], tailEnd, {}),
     ...stations.map(({ station, at, thickness }, index) => {
       const before = stations[index - 1]?.thickness ?? thickness;

@@ -7,7 +7,7 @@ export interface ShapeLimits {
   readonly "tail-steep": number;
   /** How steeply the front rises from the start to the arch. */
   readonly "front-steep": number;
-  /** How far the tail ends above the arch. */
+  /** How far the tail ends above the middle of the arch: the lower border would turn up towards its tip. */
   readonly "tail-above-arch": number;
   /** How far the tail ends below the lower start dot. */
   readonly "tail-below-start": number;
@@ -23,7 +23,7 @@ export interface ShapeLimits {
 }
 
 /**
- * The limits where nothing else is chosen. That a tail neither ends above the arch nor far below the start,
+ * The limits where nothing else is chosen. That a tail neither ends above the middle of the arch nor far below the start,
  * and that a brow does not thicken outward, is trade practice, no source; the figures are ours. 98 of 100
  * brows of 102 faces drawn by hand fall and rise less steeply (DeBruine & Jones, Face Research Lab London
  * Set, doi 10.6084/m9.figshare.5047666.v5, CC BY 4.0).

@@ -110,13 +110,15 @@ function inOrder(
   ];
 }
 
-/** What rows are sorted by: kind, findings, approximated guides, measures that differ, mean and greatest move. */
+/** What rows are sorted by: kind, findings with tails that turn up, approximated guides, measures that differ, mean and greatest move. */
 function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly number[] {
   if (row.kind === "no-solution") return [2];
   const apart = row.comparison.differences.filter(
     ({ decision }) => decision?.outcome === "outside",
   ).length;
-  const { kind, choices, findings, meanMove, greatestMove } = row;
+  const { kind, choices, dots, findings, meanMove, greatestMove } = row;
+  // Of 204 brows drawn by hand three end so; a plan may, but others come first.
+  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
   const approximated = [choices.start, choices.arch, choices.tail].filter(
     (rule) =>
       rule !== undefined &&
@@ -125,7 +127,7 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
   );
   return [
     kind === "usable" ? 0 : 1,
-    findings.length,
+    findings.length + upturned.length,
     approximated.length,
     apart,
     meanMove,

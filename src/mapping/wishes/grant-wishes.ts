@@ -132,6 +132,8 @@ function grant(wish: Wish, earlier: readonly WishAmount[], before: Before): Gran
 }
 
 function requireWishes(wishes: readonly Wish[]): void {
+  const given: unknown = wishes;
+  if (!Array.isArray(given)) refuse("not-parsed", "wishes", given, "a list of wishes");
   wishes.forEach((one, index) => {
     const field = `wishes[${index}]`;
     requireWord(`${field}.wish`, one.wish, keysOf(WISHES));

@@ -29,11 +29,11 @@ export const CAUTIONS = {
   "posture-not-declared":
     "Nobody declared that the client sat upright with a relaxed face: brows move when lying down or raised. Check every distance again upright.",
   "tail-steep":
-    "The tail of the {side:sides} brow falls by {value:0}°, more than {limit:0}°: choose another tail, or a higher tail end.",
+    "The tail of the {side:sides} brow falls by {value:1}°, more than {limit:0}°: choose another tail, or a higher tail end.",
   "front-steep":
-    "The front of the {side:sides} brow rises by {value:0}°, more than {limit:0}°: choose other levels, or a lower arch.",
+    "The front of the {side:sides} brow rises by {value:1}°, more than {limit:0}°: choose other levels, or a lower arch.",
   "tail-above-arch":
-    "The tail of the {side:sides} brow ends {value:1mm} above its arch: choose the height of the tail end.",
+    "The tail of the {side:sides} brow ends {value:1mm} above the middle of its arch: choose the height of the tail end.",
   "tail-below-start":
     "The tail of the {side:sides} brow ends {value:1mm} below its lower start, more than {limit:mm}: choose the height of the tail end.",
   "thickens-outward":

@@ -29,11 +29,11 @@ export const CAUTIONS = {
   "posture-not-declared":
     "Nadie declaró que la persona estuviera sentada erguida con la cara relajada: las cejas se mueven al tumbarse o al levantarlas. Compruebe de nuevo cada distancia con la persona erguida.",
   "tail-steep":
-    "La cola de la ceja {side:sides} cae {value:0}°, más de {limit:0}°: elija otra cola, o un final más alto.",
+    "La cola de la ceja {side:sides} cae {value:1}°, más de {limit:0}°: elija otra cola, o un final más alto.",
   "front-steep":
-    "El tramo delantero de la ceja {side:sides} sube {value:0}°, más de {limit:0}°: elija otras alturas, o un arco más bajo.",
+    "El tramo delantero de la ceja {side:sides} sube {value:1}°, más de {limit:0}°: elija otras alturas, o un arco más bajo.",
   "tail-above-arch":
-    "La cola de la ceja {side:sides} termina {value:1mm} por encima de su arco: elija la altura del final de la cola.",
+    "La cola de la ceja {side:sides} termina {value:1mm} por encima de la mitad de su arco: elija la altura del final de la cola.",
   "tail-below-start":
     "La cola de la ceja {side:sides} termina {value:1mm} por debajo de su inicio inferior, más de {limit:mm}: elija la altura del final de la cola.",
   "thickens-outward":

@@ -20,6 +20,7 @@ import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { londonFaces } from "../../support/london-faces.js";
+import { plainFace } from "../../support/plain-face.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 /** A face with two straight borders a side, the left brow 3 mm higher. */
@@ -144,6 +145,25 @@ describe("moves", () => {
     const plan = planBrows(evenFace(arched, thick));
     expect(plan.moves.filter(({ kind }) => kind !== "stay").map((move) => say(move))).toEqual([]);
     expect(shapeFindings(plan)).toEqual([]);
+  });
+
+  it("are none at the end of hair that ends bluntly, with its tail", () => {
+    const blunt = plainFace(
+      [
+        [17, 20],
+        [38, 27],
+        [57, 18],
+      ],
+      [
+        [17, 13],
+        [38, 20],
+        [57, 12],
+      ],
+    );
+    const plan = planBrows(blunt, { tail: "natural" });
+    // Half-way between its borders.
+    expectClose(plan.dots.left.tailEnd, [57, 15], 1e-9);
+    expect(moveOf(plan.moves, "left", "tailEnd").kind).toBe("stay");
   });
 
   it("are none along the upper border where both sides are one real brow, as it grows", () => {

@@ -48,9 +48,10 @@ describe("shapeFindings", () => {
     expectClose(value, 67.166, 1e-3);
   });
 
-  it("names a tail end above the arch, and one far below the lower start", () => {
-    const { upperArch, lowerStart, tailEnd } = plain.dots.left;
-    const high = found(withLeft({ tailEnd: mm([tailEnd[0], upperArch[1] + 1.5]) }));
+  it("names a tail end above the middle of the arch, and one far below the lower start", () => {
+    const { upperArch, lowerArch, lowerStart, tailEnd } = plain.dots.left;
+    const middle = (upperArch[1] + lowerArch[1]) / 2;
+    const high = found(withLeft({ tailEnd: mm([tailEnd[0], middle + 1.5]) }));
     expect(high.map(([code]) => code)).toContain("tail-above-arch");
     expectClose(high.find(([code]) => code === "tail-above-arch")?.[1], 1.5, 1e-9);
     const low = found(withLeft({ tailEnd: mm([tailEnd[0], lowerStart[1] - 6.5]) }));

@@ -27,6 +27,7 @@ import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { foundFace, londonFaces } from "../../support/london-faces.js";
+import { SIDES } from "../../../src/units/internal.js";
 import { refusal } from "../../support/refusal.js";
 import { type SyntheticFace, syntheticFace } from "../../support/synthetic-face.js";
 
@@ -48,12 +49,17 @@ function onlyRow(face: PlannableFace, choices: Choices, options?: WeighOptions):
   return row;
 }
 
+/** Findings, and tails that end above the lower arch. */
+function foundOn({ findings, dots }: PlannedChoice): number {
+  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
+  return findings.length + upturned.length;
+}
+
 /** Rows with as many findings, and measures in which the sides differ, as another one. */
 function isAlike(to: PlannedChoice | undefined): (row: PlannedChoice) => boolean {
   const outside = (row: PlannedChoice): number =>
     row.comparison.differences.filter(({ decision }) => decision?.outcome === "outside").length;
-  return (row) =>
-    to !== undefined && row.findings.length === to.findings.length && outside(row) === outside(to);
+  return (row) => to !== undefined && foundOn(row) === foundOn(to) && outside(row) === outside(to);
 }
 
 const codes = ({ reasons }: WeighedChoice): readonly string[] => reasons.map(({ code }) => code);
@@ -168,8 +174,8 @@ describe("weighChoices", () => {
     it("puts shapes with fewer findings first, and smaller moves where the sides are left even", () => {
       const usable = rows.flatMap((row) => (row.kind === "usable" ? [row] : []));
       expect(usable.length).toBeGreaterThan(60);
-      const found = usable.map(({ findings }) => findings.length);
-      expect(found).toEqual([...found].sort((some, more) => some - more));
+      const counts = usable.map(foundOn);
+      expect(counts).toEqual([...counts].sort((some, more) => some - more));
       // Placed by hand, to 0.26 mm: no move stands before one that is smaller by more.
       const moves = usable.filter(isAlike(usable[0])).map(({ meanMove }) => meanMove);
       moves.forEach((move, index) => {
@@ -178,6 +184,21 @@ describe("weighChoices", () => {
       // Brows kept as they grow take the same moves half-way as from either side; guides do not.
       const byGuides = everyChoice({ keepHair: mm(0) }).filter(({ start }) => start !== "natural");
       expect(weighChoices(face, byGuides).rows[0]?.choices.lead).toBe("middle");
+    });
+
+    it("puts no tail that turns up among the first five of real faces, where another shape can be had", () => {
+      for (const { hand, millimetres: factor } of londonFaces().filter(
+        (_, index) => index % 9 === 2,
+      )) {
+        const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+        const real = requirePlannable(toFace(hand, faceFrame(hand, scale)));
+        for (const row of weighChoices(real, everyChoice()).rows.slice(0, 5)) {
+          if (row.kind !== "usable") return expect.fail();
+          for (const side of SIDES) {
+            expect(row.dots[side].tailEnd[1]).toBeLessThanOrEqual(row.dots[side].lowerArch[1]);
+          }
+        }
+      }
     });
 
     it("puts what cannot be planned last", () => {
@@ -219,7 +240,7 @@ describe("weighChoices", () => {
         const photo = foundFace(found, markup);
         const guessed = requirePlannable(toFace(photo, faceFrame(photo, scale)));
         const rows = weighChoices(guessed, asked).rows.flatMap((row) =>
-          row.kind === "usable" && row.findings.length === 0 ? [row] : [],
+          row.kind === "usable" && foundOn(row) === 0 ? [row] : [],
         );
         // Detectors find no nose wing: its guides are through a stand-in.
         const onWing = rows.map(

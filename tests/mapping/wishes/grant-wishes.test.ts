@@ -105,7 +105,7 @@ describe("grantWishes", () => {
       [{ wish: "shorten", amount: mm(20) }],
       choices,
       // So far from its hair that another limit would come first.
-      { shapeLimits: { "dot-far-off": 20 } },
+      { shapeLimits: { "dot-far-off": 20, "tail-above-arch": 20 } },
     );
     const { dots } = planDots(face, made);
     expect(whyOf(grants[0])).toBe("wish-at-guide");
