@@ -27,6 +27,14 @@ interface StageProps {
   readonly children: (unit: number) => ComponentChildren;
 }
 
+/** A handle that a pointer drags. */
+interface Held {
+  readonly id: string;
+  readonly off: Spot;
+  /** From the screen to the stage: asked for once, since every question makes the browser lay out the page. */
+  readonly toStage: DOMMatrix;
+}
+
 /** Half of what a gloved finger covers, in pixels of the screen. */
 const REACH = 30;
 
@@ -36,17 +44,12 @@ export function Stage(props: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const live = useRef<SVGSVGElement>(null);
   const unit = useUnit(frame, box);
-  const held = useRef<{ readonly id: string; readonly off: Spot } | undefined>(undefined);
+  const held = useRef<Held | undefined>(undefined);
   const [loupe, setLoupe] = useState<Spot>();
 
-  const spotOf = (event: PointerEvent): Spot => {
-    const matrix = live.current?.getScreenCTM()?.inverse();
-    const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
-    return [x, y];
-  };
-
   const press = (event: PointerEvent) => {
-    const at = spotOf(event);
+    const toStage = live.current?.getScreenCTM()?.inverse() ?? new DOMMatrix();
+    const at = spotOf(event, toStage);
     const reach = REACH * unit;
     const id =
       props.pick === undefined ? nearestHandle(handles, at, reach)?.id : props.pick(at, reach);
@@ -57,14 +60,15 @@ export function Stage(props: StageProps) {
     }
     live.current?.setPointerCapture(event.pointerId);
     // The dot keeps its distance from the finger, which would hide it.
-    held.current = { id: handle.id, off: [handle.at[0] - at[0], handle.at[1] - at[1]] };
+    const off = [handle.at[0] - at[0], handle.at[1] - at[1]] as const;
+    held.current = { id: handle.id, off, toStage };
     setLoupe(handle.at);
   };
 
   const drag = (event: PointerEvent) => {
     if (held.current === undefined) return;
-    const { id, off } = held.current;
-    const [x, y] = spotOf(event);
+    const { id, off, toStage } = held.current;
+    const [x, y] = spotOf(event, toStage);
     const at: Spot = [x + off[0], y + off[1]];
     setLoupe(at);
     onMove(id, at);
@@ -111,4 +115,9 @@ export function Stage(props: StageProps) {
       )}
     </div>
   );
+}
+
+function spotOf({ clientX, clientY }: PointerEvent, toStage: DOMMatrix): Spot {
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(toStage);
+  return [x, y];
 }
