@@ -11,10 +11,9 @@ import { flatPoint } from "brow-geometry/units";
 import { mapBrow } from "../../src/landmarks/internal.js";
 import { LEADS, TAIL_HEIGHTS } from "brow-geometry/mapping";
 import { keysOf } from "../../src/units/internal.js";
-import { syntheticFace } from "../support/synthetic-face.js";
-import { syntheticPlan } from "../support/synthetic-plan.js";
 import { accuracyFigure } from "./accuracy-figure.js";
 import { areasFigure } from "./areas-figure.js";
+import { clientOfTheGuides } from "./client-of-the-guides.js";
 import { carryFigure } from "./carry-figure.js";
 import {
   choicesFigure,
@@ -35,7 +34,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["plan.svg", planFigure],
   ["spaces.svg", spacesFigure],
   ["accuracy.svg", accuracyFigure],
-  ["dots.svg", () => drawPlan(syntheticPlan, { title: "Dots of both brows" })],
+  ["dots.svg", () => drawPlan(planBrows(clientOfTheGuides()), { title: "Dots of both brows" })],
   [
     "starts.svg",
     () =>
@@ -85,7 +84,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["result.svg", resultFigure],
 ]);
 
-function panel(caption: string, choices: Choices, face: PlannableFace = syntheticFace()): Panel {
+function panel(caption: string, choices: Choices, face: PlannableFace = evenFace()): Panel {
   return {
     caption,
     drawing: drawPlan(planBrows(face, { keepHair: mm(0), ...choices }), {
@@ -95,19 +94,26 @@ function panel(caption: string, choices: Choices, face: PlannableFace = syntheti
   };
 }
 
+/** The client of the guides with the left brow on both sides. */
+function evenFace(): PlannableFace {
+  const face = clientOfTheGuides();
+  const brow = mapBrow(face.left.brow, ([x, y]) => flatPoint<"mm">(-x, y));
+  return { ...face, right: { ...face.right, brow } };
+}
+
 /** A nose whose wings lie lateral of the inner eye corners: both start rules part. */
 function wideNose(): PlannableFace {
-  const face = syntheticFace();
+  const face = evenFace();
   return {
     ...face,
-    right: { ...face.right, alare: mm([-21, -38]) },
-    left: { ...face.left, alare: mm([21, -38]) },
+    right: { ...face.right, alare: mm([-21, -39]) },
+    left: { ...face.left, alare: mm([21, -39]) },
   };
 }
 
 /** A left brow that grows higher and farther out than the right one. */
 function unevenFace(): PlannableFace {
-  const face = syntheticFace();
+  const face = evenFace();
   const brow = mapBrow(face.left.brow, ([x, y]) => flatPoint<"mm">(x + 3, y + 4));
   return { ...face, left: { ...face.left, brow } };
 }
