@@ -11,6 +11,7 @@ import {
 } from "../../symmetry/index.js";
 import { pitchUncertainty } from "../../symmetry/internal.js";
 import { type FlatPoint, type Note, type Scale } from "../../units/index.js";
+import { refuse } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { ShapeCode } from "../shape/notes.js";
 import { caution, type CautionCode, type ComparisonFindingCode } from "./notes.js";
@@ -92,6 +93,14 @@ const BIOCULAR = { least: 70, most: 115 };
 /** The length in the caution about scale, and how far it has to be off to be worth a word, in mm; ours. */
 const OF_A_BROW = 50;
 const LEAST_OFF = 0.25;
+
+/** Refuses a face that no doubt of its scale explains, before anything is said of its shape. */
+export function requireSize({ right, left }: PlannableFace): void {
+  const apart = distance(right.exocanthion, left.exocanthion);
+  if (apart > BIOCULAR.least / 2 && apart < 2 * BIOCULAR.most) return;
+  const need = "about 90 mm between outer eye corners: was a ruler of 5 one of 5 cm?";
+  refuse("out-of-range", "scale", apart, need);
+}
 
 function sizeCautions({ right, left }: PlannableFace): readonly Note<CautionCode>[] {
   const apart = distance(right.exocanthion, left.exocanthion);

@@ -8,7 +8,7 @@ import {
 import { ontoFace } from "../../symmetry/internal.js";
 import { type Measured, WORKING_TOLERANCES } from "../../units/index.js";
 import { refusingAs, requireObject } from "../../units/internal.js";
-import { cautionsFor, type PlanFinding } from "./cautions.js";
+import { cautionsFor, type PlanFinding, requireSize } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
@@ -107,11 +107,9 @@ export function planOnPhoto(
 ): BrowPlan {
   return refusingAs("planOnPhoto", () => {
     requireObject("frame", frame, "a frame");
-    const plan = planAcross(
-      frame.midline.tiltU,
-      readFace(mapFace(requirePlannable(photo), ontoFace(frame))),
-      choices,
-    );
+    const read = readFace(mapFace(requirePlannable(photo), ontoFace(frame)));
+    requireSize(read.face);
+    const plan = planAcross(frame.midline.tiltU, read, choices);
     const causes = (truth: Variation): readonly Cause[] => causesOnPhoto(truth, frame);
     return { ...finishedPlan(plan, causes, choices, options, frame), frame };
   });

@@ -20,6 +20,7 @@ import {
   replay,
   requirePlannable,
   say,
+  scaleFromIris,
   type Scale,
   type SideDifference,
   skinOf,
@@ -33,6 +34,8 @@ import { describe, expect, it } from "vitest";
 import { anyFace, anyPose } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { photograph } from "../../support/photograph.js";
+import { refusal } from "../../support/refusal.js";
+import { faceOfMesh, frontalMesh } from "../../support/sample-faces.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
 const exactScale = (factor: number): Scale => ({
@@ -214,6 +217,17 @@ describe("planBrows", () => {
 });
 
 describe("planOnPhoto", () => {
+  it.each([0.1, 10, 25.4])("asks after a ruler read in another unit, %d times off", (times) => {
+    const photo = requirePlannable(faceOfMesh(frontalMesh));
+    const known = scaleFromIris(photo);
+    const scale = { ...known, factor: times * known.factor, u: times * known.u };
+    // Before anything is said of the shape of brows so small.
+    expect(refusal(() => planOnPhoto(photo, faceFrame(photo, scale)))).toMatchObject({
+      code: "out-of-range",
+      detail: { where: "planOnPhoto", field: "scale" },
+    });
+  });
+
   const planned = (photo: Face<"px">, factor: number): { plan: BrowPlan; frame: FaceFrame } => {
     const frame = faceFrame(photo, exactScale(factor));
     return { plan: planOnPhoto(requirePlannable(photo), frame), frame };
