@@ -1,6 +1,6 @@
 export type { NamedCapture } from "./pictures/capture-panel.js";
-export { type ChoicesDrawing, drawChoices } from "./pictures/draw-choices.js";
 export { drawDimensions } from "./pictures/draw-dimensions.js";
+export { drawChoices } from "./pictures/draw-choices.js";
 export { drawVariants, type VariantsDrawing } from "./pictures/draw-variants.js";
 export { drawAreas } from "./pictures/draw-areas.js";
 export { type CarriedOnto, drawCarried } from "./pictures/draw-carried.js";

@@ -1,6 +1,6 @@
 import { checkDrawn, type Choices, drawPlan, mm, planBrows } from "brow-geometry";
 import { drawSheet } from "brow-geometry/drawing";
-import { drawChoices, drawVariants } from "brow-geometry/drawing";
+import { drawVariants } from "brow-geometry/drawing";
 import { weighChoices } from "brow-geometry/mapping";
 import { placeOnSide, pointOnSide } from "brow-geometry/symmetry";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
@@ -21,12 +21,7 @@ const choices: readonly Choices[] = [
   { lead: "left", thickness: { start: mm(9), body: mm(9), arch: mm(8) } },
 ];
 
-/** Four choices weighed, with a demand that one of them breaks. */
-export function choicesFigure(): string {
-  return drawChoices(face, weighChoices(face, choices, { lidRoom: { most: mm(1) } })).join("\n");
-}
-
-/** The same choices beside each other, cropped to the brows. */
+/** Four choices beside each other, cropped to the brows. */
 export function variantsFigure(): string {
   return drawVariants(face, weighChoices(face, choices));
 }

@@ -15,13 +15,7 @@ import { accuracyFigure } from "./accuracy-figure.js";
 import { areasFigure } from "./areas-figure.js";
 import { clientOfTheGuides } from "./client-of-the-guides.js";
 import { carryFigure } from "./carry-figure.js";
-import {
-  choicesFigure,
-  drawnFigure,
-  planFigure,
-  sheetFigure,
-  variantsFigure,
-} from "./client-figures.js";
+import { drawnFigure, planFigure, sheetFigure, variantsFigure } from "./client-figures.js";
 import { figure, type Panel } from "./figure.js";
 import { findingsFigure } from "./findings-figure.js";
 import { lengthsFigure } from "./lengths-figure.js";
@@ -74,7 +68,6 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["lengths.svg", lengthsFigure],
   ["carrying.svg", carryFigure],
   ["yaw.svg", yawFigure],
-  ["choices.svg", choicesFigure],
   ["variants.svg", variantsFigure],
   ["findings.svg", findingsFigure],
   ["sheet.svg", sheetFigure],

@@ -168,15 +168,15 @@ describe("which side is which", () => {
     },
   };
 
-  it.each(PICTURES)("is said in the picture of %s, however long its words are", (_, drawn) => {
+  // Small pictures of choices are too small for it.
+  const named = PICTURES.filter(([what]) => what !== "choices");
+
+  it.each(named)("is said in the picture of %s, however long its words are", (_, drawn) => {
     for (const words of [SPANISH, PSEUDO_RTL, PSEUDO_ARABIC, long]) {
       for (const page of drawn({ words }).flatMap(picturesOf)) {
         const said = bare(page.texts.map(({ text }) => text).join(" "));
-        const { title } = Object.fromEntries(
-          page.root.children.map(({ name, text }) => [name, text]),
-        );
         const faces = page.elements.filter(({ attributes }) => attributes.class === "labels");
-        if (faces.length === 0 || title?.includes(String(words.labels["title-choices"]))) continue;
+        if (faces.length === 0) continue;
         for (const side of ["right", "left"] as const) {
           const corner = bare(String(words.labels[`corner-${side}`]));
           const panel = bare(label(words, "panel-planned", { side }));

@@ -28,7 +28,7 @@ describe.each(GUESSED)("pictures of a plan of guessed brows: %s", (_, plan) => {
     plan: [drawPlan(plan, { overlap: true })],
     sheet: [drawSheet(plan, { overlap: true })],
     strip: [drawStrip(plan)],
-    choices: drawChoices(face, weighChoices(face, choices)),
+    choices: [drawChoices(face, weighChoices(face, choices))],
   };
 
   it.each(Object.entries(drawn))("of the kind %s say nothing of what grows", (_, pages) => {

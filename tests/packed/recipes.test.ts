@@ -59,7 +59,7 @@ console.log(
     compared: plan.comparison.differences.map(({ measure }) => measure),
     drawn: drawPlan(plan),
     weighed: weighed.rows.map(({ kind }) => kind),
-    drawnChoices: drawChoices(face, weighed).join(),
+    drawnChoices: drawChoices(face, weighed),
     differences: compareSides({ right, left }).differences.map(({ measure, decision }) => [measure, decision?.outcome]),
     corrections: checkReadings({ right: {}, left: right }, { right: {}, left }).flatMap((one) => correctionOf(one) ?? []).map((correction) => say(correction)),
     file: file.markup,

@@ -27,6 +27,7 @@ type HtmlName =
   | "div"
   | "dl"
   | "dt"
+  | "figcaption"
   | "figure"
   | "footer"
   | "h1"

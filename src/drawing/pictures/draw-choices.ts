@@ -1,42 +1,25 @@
 import type { PlannableFace, WeighedChoices } from "../../mapping/index.js";
 import { refuse, refusingAs } from "../../units/internal.js";
-import { say, type Words } from "../../words/index.js";
+import type { Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
-import { type Block, gap, together } from "../sheet/block.js";
-import { choiceBlocks, weighingOf } from "../sheet/choice-block.js";
-import { grownEntries, legend, type LegendEntry } from "./legend.js";
-import type { Look } from "../canvas/look.js";
-import { pagesOf, requireShort, roomOn, sheetOn } from "../sheet/page.js";
-import type { Paper } from "../sheet/paper.js";
-import { bullets, PAPER_TYPE, title } from "../sheet/text-blocks.js";
-import { lineOf } from "../canvas/text-size.js";
-
-/** How {@link drawChoices} draws. */
-export interface ChoicesDrawing extends Look {
-  /** Default `"A4"`. */
-  readonly paper?: Paper;
-}
-
-const FOOT_HEIGHT = 6;
-
-function entriesFor(face: PlannableFace, words: Words): readonly LegendEntry[] {
-  return [
-    ...grownEntries(face, words),
-    { text: label(words, "legend-planned"), role: "planned" },
-    { text: label(words, "line-midline"), role: "midline" },
-  ];
-}
+import { element } from "../canvas/svg.js";
+import { choiceSection, weighingOf } from "../sheet/choice-section.js";
+import { documentSource } from "../sheet/document.js";
+import { listOfNotes } from "../sheet/lists.js";
+import { type PaperDrawing, printOf } from "../sheet/paper.js";
+import { grownEntries, type LegendEntry } from "./legend.js";
+import { legendList } from "./legend-list.js";
 
 /**
- * Weighed choices as pages to show to a client or to print: a row for each, in their order, with
+ * Weighed choices to show to a client or to print, an HTML document of one file: a row for each, in their order, with
  * both brows as they grow and as this choice plans them, and what it does: mean and greatest move,
  * hair to remove, skin to fill, in what the sides still differ, room over the lid, front share.
  * What was ruled out or has no solution says why.
  *
- * One SVG for each page. Pictures are scaled to their row, all alike; they are not at true size.
+ * Browsers lay it out and break it into pages. Pictures are scaled to their row, all alike; they are not at true size.
  *
- * @throws GeometryError `wrong-count` where nothing was weighed, `out-of-range` where the title is
- * too long for the first page, or the paper or the theme is unknown
+ * @throws GeometryError `wrong-count` where nothing was weighed, `out-of-range` where the type is too small or too large,
+ * or the paper or the theme is unknown
  *
  * @example
  * ```ts
@@ -50,45 +33,37 @@ function entriesFor(face: PlannableFace, words: Words): readonly LegendEntry[] {
  *   brow: { upper: mm([[sign * 17, 20], [sign * 38, 27], [sign * 57, 18]]) },
  * });
  * const face: PlannableFace = { right: side(-1), left: side(1), midline: {} };
- * const [page] = drawChoices(face, weighChoices(face, [{ lead: "right" }, { lead: "left" }]));
- * page?.includes("1. right leads"); // → true
+ * const html = drawChoices(face, weighChoices(face, [{ lead: "right" }, { lead: "left" }]));
+ * html.includes("1. right leads"); // → true
  * ```
  */
 export function drawChoices(
   face: PlannableFace,
   { rows, notes }: WeighedChoices,
-  options: ChoicesDrawing = {},
-): readonly string[] {
+  options: PaperDrawing = {},
+): string {
   return refusingAs("drawChoices", () => {
-    const { paper, sheet } = sheetOn(options);
+    const print = printOf(options);
     if (rows.length === 0) {
       refuse("wrong-count", "weighed.rows", rows, "at least one choice");
     }
-    const { words } = sheet.brush;
-    const { title: name = label(words, "title-choices") } = options;
-    const named = title(name, sheet);
-    requireShort("title", [named], options.title);
+    const { words, brush } = print;
+    const { title = label(words, "title-choices") } = options;
     const weighing = weighingOf(face, rows);
-    const room = roomOn(paper, FOOT_HEIGHT);
-    const blocks: readonly Block[] = [
-      named,
-      gap(1),
-      ...bullets(notes, sheet),
-      legend(entriesFor(face, words), sheet),
-      ...rows.flatMap((row, index) =>
-        together(choiceBlocks(weighing, row, index + 1, sheet), room),
-      ),
+    const body = [
+      element("h1", {}, [title]),
+      listOfNotes(notes, words),
+      legendList(entriesFor(face, words), brush),
+      ...rows.map((row, index) => choiceSection(weighing, row, index + 1, print)),
     ];
-    const description = rows
-      .map(
-        ({ reasons }, row) =>
-          `${row + 1}: ${reasons.map((reason) => say(reason, words)).join(" ")}`,
-      )
-      .join(" ");
-    const numberDown = FOOT_HEIGHT - lineOf(PAPER_TYPE.small);
-    return pagesOf(
-      { paper, title: name, description, blocks, footHeight: FOOT_HEIGHT, numberDown },
-      sheet,
-    );
+    return documentSource(title, body, [], print);
   });
+}
+
+function entriesFor(face: PlannableFace, words: Words): readonly LegendEntry[] {
+  return [
+    ...grownEntries(face, words),
+    { text: label(words, "legend-planned"), role: "planned" },
+    { text: label(words, "line-midline"), role: "midline" },
+  ];
 }

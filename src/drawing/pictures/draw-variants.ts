@@ -20,7 +20,7 @@ import { plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { midlineLayer } from "../layers/face-layers.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { numberedTitle } from "../sheet/choice-words.js";
-import { inwards } from "../sheet/text-blocks.js";
+import { inwards } from "../canvas/block.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 

@@ -12,8 +12,7 @@ import { type Keyed, linesAt, textAt } from "../canvas/label-layer.js";
 import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { MARKERS, type MarkerShape, type StrokeRole } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
-import { type Block, gap } from "../sheet/block.js";
-import { inwards, type Sheet } from "../sheet/text-blocks.js";
+import { type Block, gap, inwards, type Room } from "../canvas/block.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import type { Face } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
@@ -49,8 +48,8 @@ const PADDING = 3;
 const COLUMN = 55;
 
 /** Lays out entries in as many columns as the width has room for, read row by row. */
-export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
-  const { width, brush } = sheet;
+export function legend(entries: readonly LegendEntry[], room: Room): Block {
+  const { width, brush } = room;
   const { size } = brush.view;
   const rounding = roundingOf(brush.words);
   const plain = besidePhoto(brush);
@@ -79,7 +78,7 @@ export function legend(entries: readonly LegendEntry[], sheet: Sheet): Block {
       const y = below;
       below += ofRow;
       return row.flatMap(({ entry, lines }, index) => {
-        const at = inwards(left, sheet);
+        const at = inwards(left, room);
         const way = PADDING * size + index * column;
         return [
           sample(entry, at(way, SAMPLE * size), y + (LINE_HEIGHT * look.size) / 2, plain),

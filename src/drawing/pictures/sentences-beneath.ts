@@ -1,7 +1,6 @@
 import { besidePhoto } from "../canvas/brush.js";
 import { linesAt } from "../canvas/label-layer.js";
-import type { Block } from "../sheet/block.js";
-import { inwards, type Sheet } from "../sheet/text-blocks.js";
+import { type Block, inwards, type Room } from "../canvas/block.js";
 import { element } from "../canvas/svg.js";
 import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 
@@ -9,8 +8,8 @@ import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 const PADDING = 3;
 
 /** What there is to say of a picture, one sentence below the other, over its whole width. */
-export function sentencesBeneath(sentences: readonly string[], sheet: Sheet): Block {
-  const { width, brush } = sheet;
+export function sentencesBeneath(sentences: readonly string[], within: Room): Block {
+  const { width, brush } = within;
   const { size } = brush.view;
   const look = { size: TYPE_SIZES.legend * size, colour: brush.palette.ink };
   const room = PADDING * size;
@@ -23,7 +22,7 @@ export function sentencesBeneath(sentences: readonly string[], sheet: Sheet): Bl
         { class: "notes" },
         linesAt(
           lines,
-          { x: inwards(left, sheet)(room), side: "start" },
+          { x: inwards(left, within)(room), side: "start" },
           top,
           look,
           besidePhoto(brush),

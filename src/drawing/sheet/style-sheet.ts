@@ -47,6 +47,11 @@ header{display:grid;grid-template-columns:fit-content(45%) 1fr;gap:0 8mm;align-i
 .legend svg{width:9mm;height:1.2em}
 .legend b{text-align:end;padding-inline-end:1mm}
 svg{display:block;max-width:100%;height:auto}
+.choice{break-inside:avoid;border-bottom:.15mm solid ${quiet};padding-bottom:1mm}
+.weighed{display:grid;grid-template-columns:29% 29% 1fr;gap:0 2%}
+.weighed svg{width:100%}
+.weighed td{border:0}
+figcaption{text-align:center;color:${quiet}}
 .work{table-layout:fixed}
 .work th{border-bottom:.15mm solid ${quiet}}
 .work .number{width:8.5em}
@@ -62,6 +67,6 @@ footer{display:grid;grid-template-columns:auto 1fr;gap:1mm 4mm;align-items:cente
 .law{grid-column:1/-1}
 @media print{:root{font-size:${leastType}pt}body{max-width:none}svg{max-width:none}}
 @media screen{body{padding:1em}}
-@media screen and (max-width:50em){.two{columns:auto}header,.fields{grid-template-columns:1fr}footer{display:block}.wide{overflow-x:auto}}
+@media screen and (max-width:50em){.two{columns:auto}header,.fields{grid-template-columns:1fr}footer{display:block}.weighed{grid-template-columns:1fr 1fr}.weighed table{grid-column:1/-1}.wide{overflow-x:auto}}
 `;
 }

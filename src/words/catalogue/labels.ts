@@ -142,7 +142,6 @@ export interface Labels {
   readonly "sheet-true-size": NoValues;
   readonly "sheet-readings": { readonly unit: LengthUnit };
   readonly "sheet-print": NoValues;
-  readonly page: Texts<"title"> & Numbers<"number" | "of">;
   readonly "column-planned": NoValues;
   readonly "column-drawn": NoValues;
   readonly "column-difference": NoValues;

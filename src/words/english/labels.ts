@@ -144,7 +144,6 @@ export const LABELS = {
     "{unit:lengthUnits}, straight by ruler where nothing else is said, with standard uncertainties; heights are above the level of the inner eye corners. Decisions are about the planned brows: within, outside or undecided against the tolerance of each measure; sides that the plan makes alike are not compared.",
   "sheet-print":
     "Check the print with a real ruler: 0 to 100 here and 0 to 50 beside the face. If they differ, print again at 100 %, not fitted to the page.",
-  page: "{title}, page {number} of {of}",
   "column-planned": "planned",
   "column-drawn": "drawn",
   "column-difference": "drawn − planned",

@@ -147,7 +147,6 @@ export const LABELS = {
     "{unit:lengthUnits}, en recto con regla donde no se dice otra cosa, con incertidumbres típicas; las alturas son sobre el nivel de los ángulos internos de los ojos. Las decisiones son sobre las cejas planificadas: dentro, fuera o sin decidir frente a la tolerancia de cada medida; los lados que el plan hace iguales no se comparan.",
   "sheet-print":
     "Compruebe con una regla real: 0 a 100 aquí y 0 a 50 junto a la cara. Si no, imprima al 100 %, sin ajustar. Traducción aún no leída por profesionales nativos.",
-  page: "{title}, página {number} de {of}",
   "column-planned": "plan",
   "column-drawn": "dibujado",
   "column-difference": "dibujado − plan",
