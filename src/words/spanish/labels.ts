@@ -96,9 +96,9 @@ export const LABELS = {
     "longitudes a la marca más cercana de la regla, con un desvío de hasta {off} {unit}",
   "legend-doubt": "los ángulos de los ojos y la nariz no encajan con la primera captura",
   "described-variants":
-    "Cejas una junto a otra, según las planea cada opción; derecha e izquierda son las del cliente.",
+    "Cejas una junto a otra, según las planifica cada opción; derecha e izquierda son las del cliente.",
   "variant-off": "hasta unos {length} de {of}",
-  "legend-current": "ceja planeada de {of}",
+  "legend-current": "ceja planificada de {of}",
   "legend-more": "más ceja que en {of}",
   "legend-less": "menos ceja que en {of}",
   "legend-dimensions":
