@@ -25,7 +25,7 @@ import { CHOSEN_SHARES } from "../mapping/internal.js";
 import { type OutlineOptions, type StationThickness } from "../proportions/index.js";
 import { SHAPES, STATIONS } from "../proportions/internal.js";
 import { type Side } from "../units/index.js";
-import { refusingAs, DECISION_RULES, keysOf, SIDES } from "../units/internal.js";
+import { DECISION_RULES, keysOf, SIDES } from "../units/internal.js";
 import { toleranceSet } from "./tolerance-set.js";
 import { parse } from "./parse.js";
 import type { Length } from "../units/index.js";
@@ -104,7 +104,5 @@ export const choicesSchema: Schema<Choices> = record<Choices>(
  * ```
  */
 export function parseChoices(json: unknown): Choices {
-  return refusingAs("parseChoices", () => {
-    return parse("choices", choicesSchema, json);
-  });
+  return parse("parseChoices", "choices", choicesSchema, json);
 }

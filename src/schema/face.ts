@@ -1,4 +1,3 @@
-import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import {
   type Brow,
@@ -150,7 +149,5 @@ function coordinatesIn(part: object): readonly number[] {
  * ```
  */
 export function parseFace<U extends Unit>(json: unknown, unit: U): Face<U> {
-  return refusingAs("parseFace", () => {
-    return parse("face", faceSchema(unit), json);
-  });
+  return parse("parseFace", "face", faceSchema(unit), json);
 }

@@ -1,4 +1,3 @@
-import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import {
   type Face,
@@ -147,7 +146,5 @@ function markupPoint(): Schema<MarkupPoints[number]> {
  * ```
  */
 export function parseLandmarkFile(json: unknown): LandmarkFile {
-  return refusingAs("parseLandmarkFile", () => {
-    return parse("file", landmarkFileSchema, json);
-  });
+  return parse("parseLandmarkFile", "file", landmarkFileSchema, json);
 }

@@ -7,7 +7,12 @@ type Problem = Omit<GeometryErrorDetail, "where" | "also">;
 type Issue = z.core.$ZodIssue;
 
 /** What a schema makes of foreign data; `root` names the data as a whole. */
-export function parse<Type>(root: string, schema: Schema<Type>, json: unknown): Type {
+export function parse<Type>(
+  where: string,
+  root: string,
+  schema: Schema<Type>,
+  json: unknown,
+): Type {
   const result = schema.safeParse(json);
   if (result.success) return result.data;
   const places = new Map<string, Problem>();
@@ -16,7 +21,7 @@ export function parse<Type>(root: string, schema: Schema<Type>, json: unknown): 
     if (!places.has(problem.field)) places.set(problem.field, problem);
   }
   const [first, ...also] = places.values();
-  throw new GeometryError("not-parsed", { where: "", ...(first as Problem), also });
+  throw new GeometryError("not-parsed", { where, ...(first as Problem), also });
 }
 
 function problems(issue: Issue, root: string, json: unknown): readonly Problem[] {

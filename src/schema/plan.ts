@@ -1,4 +1,3 @@
-import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import type { Length, Measured } from "../units/index.js";
 import type { CompleteDots } from "../landmarks/index.js";
@@ -162,7 +161,5 @@ export const planSchema: Schema<BrowPlan> = record<BrowPlan>(
  * ```
  */
 export function parsePlan(json: unknown): BrowPlan {
-  return refusingAs("parsePlan", () => {
-    return parseVersioned("plan", planSchema, PLAN_STEPS, json, 1);
-  });
+  return parseVersioned("parsePlan", "plan", planSchema, PLAN_STEPS, json, 1);
 }

@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import type { Reading, ReadingSheet, SideReadingSheet } from "../calibration/index.js";
 import { READABLE_MEASURES } from "../landmarks/internal.js";
-import { refusingAs, writtenLength } from "../units/internal.js";
+import { writtenLength } from "../units/internal.js";
 import { parse } from "./parse.js";
 import { measured, spread, words } from "./quantity.js";
 import { each, record, type Schema } from "./schema.js";
@@ -35,7 +35,5 @@ export const readingSheetSchema: Schema<ReadingSheet> = record<ReadingSheet>(
  * ```
  */
 export function parseReadingSheet(json: unknown): ReadingSheet {
-  return refusingAs("parseReadingSheet", () => {
-    return parse("sheet", readingSheetSchema, json);
-  });
+  return parse("parseReadingSheet", "sheet", readingSheetSchema, json);
 }

@@ -1,4 +1,3 @@
-import { refusingAs } from "../units/internal.js";
 import * as z from "zod/mini";
 import { DOT_NAMES, FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import { AGREEMENTS, CALENDAR_DAY } from "../mapping/internal.js";
@@ -102,9 +101,7 @@ export const recordSchema: Schema<MapRecord> = record<MapRecord>(kept, {
  * ```
  */
 export function parseRecord(json: unknown): MapRecord {
-  return refusingAs("parseRecord", () => {
-    return parseVersioned("record", recordSchema, RECORD_STEPS, json);
-  });
+  return parseVersioned("parseRecord", "record", recordSchema, RECORD_STEPS, json);
 }
 
 /**

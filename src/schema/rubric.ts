@@ -1,4 +1,3 @@
-import { refusingAs } from "../units/internal.js";
 import { FACE_MEASURE_NAMES, MEASURE_NAMES } from "../landmarks/internal.js";
 import type { Rubric, RubricItem } from "../grading/index.js";
 import { faceMeasureName, measureName } from "./measures.js";
@@ -34,7 +33,5 @@ export const rubricSchema: Schema<Rubric> = record<Rubric>({
  * ```
  */
 export function parseRubric(json: unknown): Rubric {
-  return refusingAs("parseRubric", () => {
-    return parse("rubric", rubricSchema, json);
-  });
+  return parse("parseRubric", "rubric", rubricSchema, json);
 }

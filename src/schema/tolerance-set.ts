@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { type Limits, type Tolerance, type ToleranceSet } from "../units/index.js";
-import { refusingAs, keysOf, TOLERANCE_UNITS } from "../units/internal.js";
+import { keysOf, TOLERANCE_UNITS } from "../units/internal.js";
 import { limits } from "./decision.js";
 import { parse } from "./parse.js";
 import { words } from "./quantity.js";
@@ -49,7 +49,5 @@ function setWith(limits: Schema<Limits>): Schema<ToleranceSet> {
  * ```
  */
 export function parseToleranceSet(json: unknown): ToleranceSet {
-  return refusingAs("parseToleranceSet", () => {
-    return parse("tolerance set", toleranceSetSchema, json);
-  });
+  return parse("parseToleranceSet", "tolerance set", toleranceSetSchema, json);
 }

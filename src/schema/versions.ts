@@ -1,5 +1,5 @@
 import { MAP_VERSION } from "../mapping/index.js";
-import { refuse } from "../units/internal.js";
+import { GeometryError } from "../units/index.js";
 import { parse, valueAt } from "./parse.js";
 import type { Schema } from "./schema.js";
 
@@ -36,20 +36,21 @@ export const RECORD_STEPS: Steps = { 1: inTurn(visitFrom1, inside("earlier", eac
  * @param unversioned the version of data that names none
  */
 export function parseVersioned<Type>(
+  where: string,
   root: string,
   schema: Schema<Type>,
   steps: Steps,
   json: unknown,
   unversioned?: number,
 ): Type {
-  if (!isObject(json)) return parse(root, schema, json);
+  if (!isObject(json)) return parse(where, root, schema, json);
   let data: unknown = json;
   let version = "version" in json ? json.version : unversioned;
   while (version !== MAP_VERSION) {
     const step = typeof version === "number" ? steps[version] : undefined;
     if (step === undefined) {
       const need = `${MAP_VERSION}, the version of ${root}s that this library knows`;
-      refuse("not-parsed", "version", version, need);
+      throw new GeometryError("not-parsed", { where, field: "version", value: version, need });
     }
     data = step(data);
     version = (version as number) + 1;
@@ -62,7 +63,7 @@ export function parseVersioned<Type>(
       return others;
     }),
   );
-  const known = parse(root, schema, inTurn(...without)(data));
+  const known = parse(where, root, schema, inTurn(...without)(data));
   const kept = added.map((path) =>
     // A name such as `__proto__` is but a name where it is computed.
     atHolder(path, (holder, name) => ({ ...holder, [name]: valueAt(path, data) })),

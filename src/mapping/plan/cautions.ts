@@ -98,7 +98,7 @@ const LEAST_OFF = 0.25;
 export function requireSize({ right, left }: PlannableFace): void {
   const apart = distance(right.exocanthion, left.exocanthion);
   if (apart > BIOCULAR.least / 2 && apart < 2 * BIOCULAR.most) return;
-  const need = "about 90 mm between outer eye corners: was a ruler of 5 one of 5 cm?";
+  const need = "about 90 mm between outer eye corners: is a ruler of 5 5 cm?";
   refuse("out-of-range", "scale", apart, need);
 }
 
