@@ -1,14 +1,13 @@
 import assert from "node:assert/strict";
 import { describe, it } from "node:test";
-import { goTo, portrait, mapPortrait, studio } from "./support/studio.js";
+import { goTo, mapByRuler, mapPortrait, portrait, saved, studio } from "./support/studio.js";
 
 const { open } = studio();
 
 describe("what came of a map", () => {
   it("is compared with the plan, healed, by ruler", async () => {
     const page = await open();
-    await page.getByRole("button", { name: "Ruler only, on a plain face" }).click();
-    await page.getByRole("button", { name: "Show the map" }).click();
+    await mapByRuler(page);
     await goTo(page, "Keep");
     await page.getByRole("button", { name: "By ruler" }).click();
     await page.getByRole("heading", { name: "Result after 6 weeks" }).waitFor();
@@ -38,10 +37,18 @@ describe("what came of a map", () => {
       .getByLabel("From a photo")
       .setInputFiles({ name: "fresh.jpg", mimeType: "image/jpeg", buffer });
     await page.getByRole("heading", { name: "Result, fresh" }).waitFor();
+    const visitsKept = async () => {
+      const { app } = JSON.parse((await saved(page)).toString()) as { app: { visits: unknown[] } };
+      return app.visits.length;
+    };
+    assert.equal(await visitsKept(), 0, "a guess at borders is no pigment");
+    await page.getByText("A visit is not in the record").waitFor();
+    await goTo(page, "Face");
     await page.getByRole("button", { name: "The right brow fits the hair" }).click();
     await page.getByRole("button", { name: "The left brow fits the hair" }).click();
     await page.locator(".result svg").waitFor();
     assert.equal(await page.getByText("Nothing to touch up.").count(), 0, "too early to say");
+    assert.equal(await visitsKept(), 1);
     await page.context().close();
   });
 });

@@ -1,6 +1,8 @@
 import assert from "node:assert/strict";
 import { describe, it } from "node:test";
-import { goTo, studio } from "./support/studio.js";
+import { recordOf } from "brow-geometry";
+import { faceOf, PLAIN_FACE } from "../src/appointment/readings.js";
+import { goTo, openRecord, studio } from "./support/studio.js";
 
 const { open } = studio();
 
@@ -34,6 +36,17 @@ describe("the sheet", () => {
       assert.ok(Math.abs((Number(across) / 72) * 25.4 - 210) < 0.4, `${across} points wide`);
       assert.ok(Math.abs((Number(high) / 72) * 25.4 - 297) < 0.4, `${high} points high`);
     }
+    await page.context().close();
+  });
+
+  it("says why there is none for a face that is wider than the paper", async () => {
+    const page = await open();
+    const [face, side] = [PLAIN_FACE.face, { ...PLAIN_FACE.right, tailDistance: 80 }];
+    const input = { kind: "face", face: faceOf({ face, right: side, left: side }) } as const;
+    await openRecord(page, Buffer.from(JSON.stringify(recordOf(input))));
+    await goTo(page, "Keep");
+    await page.getByRole("button", { name: "Print sheet" }).click();
+    await page.getByText("The sheet cannot be drawn: width of the face").waitFor();
     await page.context().close();
   });
 });

@@ -1,8 +1,8 @@
-import { basisAtHand, withBasis } from "../appointment/appointment.js";
+import { basisAtHand, withBasis, withoutVisit } from "../appointment/appointment.js";
 import { change, kept } from "../appointment/history.js";
 import { PLAIN_FACE } from "../appointment/readings.js";
 import { entering, tab } from "../page-state.js";
-import { enter } from "./open.js";
+import { enter, goToFace } from "./open.js";
 
 /** A brow's borders lie on its hair: on to the other one, then to the map. */
 export function finishBrow(): void {
@@ -21,16 +21,29 @@ export function finishReadings(): void {
   finish();
 }
 
+const BY_RULER = { kind: "ruler", readings: PLAIN_FACE } as const;
+
 /** The face at hand by ruler alone, where a photo will not do. */
 export function changeToRuler(): void {
-  enter({ kind: "ruler", readings: PLAIN_FACE });
+  enter(BY_RULER);
+}
+
+/** The map by ruler alone, whichever visit is just entered. */
+export function changeMapToRuler(): void {
+  change((now) => withBasis(withoutVisit(now), BY_RULER));
+  goToFace(BY_RULER);
+}
+
+/** From why there is no map to its face, or to the ruler on its photo. */
+export function goToMapFace(needsRuler: boolean): void {
+  change(withoutVisit);
+  goToFace(kept.value.map);
+  if (needsRuler) entering.value = "ruler";
 }
 
 /** From a face to its map, or from that of a visit back to what came of it. */
 function finish(): void {
   const isVisit = kept.value.visit !== undefined;
-  if (isVisit) {
-    change(({ visit: _, ...now }) => now);
-  }
+  change(withoutVisit);
   tab.value = isVisit ? "keep" : "map";
 }

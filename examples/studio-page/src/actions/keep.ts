@@ -1,23 +1,37 @@
-import type { BrowPlan } from "brow-geometry";
 import { drawSheet } from "brow-geometry/drawing";
+import { attempt } from "brow-geometry/units";
 import { kept } from "../appointment/history.js";
-import { recordText, today } from "../appointment/record-file.js";
+import { dayOf, recordText, visitsToKeep } from "../appointment/record-file.js";
+import { said } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
+import { needIn } from "./telling.js";
 
 /** The sheet at true size, through the browser's own printing: on paper, or as PDF. */
-export function printSheet(plan: BrowPlan): void {
+export function printSheet({ plan }: Mapped): void {
+  const date = dayOf(kept.value);
+  const sheet = attempt(() =>
+    drawSheet(plan, {
+      fields: [
+        { name: "Client" },
+        { name: "Date", ...(date !== undefined && { value: date }) },
+        { name: "Artist" },
+      ],
+    }),
+  );
+  if (!sheet.ok) {
+    said.value = `The sheet cannot be drawn: ${needIn(sheet.refusal)}.`;
+    return;
+  }
   const frame = document.createElement("iframe");
   frame.className = "sheet";
   frame.title = "Sheet";
-  frame.srcdoc = drawSheet(plan, {
-    fields: [{ name: "Client" }, { name: "Date", value: today() }, { name: "Artist" }],
-  });
+  frame.srcdoc = sheet.answer;
   frame.addEventListener("load", () => {
-    const sheet = frame.contentWindow;
-    sheet?.addEventListener("afterprint", () => {
+    const view = frame.contentWindow;
+    view?.addEventListener("afterprint", () => {
       frame.remove();
     });
-    sheet?.print();
+    view?.print();
   });
   document.body.append(frame);
 }
@@ -27,7 +41,10 @@ export function saveRecord(map: Mapped): void {
   const blob = new Blob([recordText(map, kept.value)], { type: "application/json" });
   const link = document.createElement("a");
   link.href = URL.createObjectURL(blob);
-  link.download = `brow-map-${today()}.json`;
+  link.download = `brow-map-${dayOf(kept.value) ?? "undated"}.json`;
   link.click();
   URL.revokeObjectURL(link.href);
+  if (visitsToKeep(kept.value).length < kept.value.visits.length) {
+    said.value = "A visit is not in the record: its brows are not traced, or have no scale.";
+  }
 }

@@ -1,4 +1,4 @@
-import { type Appointment, basisAtHand, EMPTY, withBasis } from "../appointment/appointment.js";
+import { type Appointment, EMPTY, withBasis } from "../appointment/appointment.js";
 import type { Basis, Shot } from "../appointment/basis.js";
 import { begin, change, kept } from "../appointment/history.js";
 import { PLAIN_FACE } from "../appointment/readings.js";
@@ -57,15 +57,20 @@ export function startAgain(): void {
 
 function start(appointment: Appointment): void {
   begin(appointment);
+  entering.value = "right";
   said.value = "";
 }
 
 /** The first face begins an appointment; another one takes its place. */
 export function enter(basis: Basis): void {
-  if (basisAtHand(kept.value) === undefined && kept.value.map === undefined) {
-    begin({ ...EMPTY, map: basis });
-  } else change((now) => withBasis(now, basis));
-  entering.value = basis.kind === "photo" && isByHand(basis) ? "eyes" : "right";
+  if (kept.value.map === undefined) begin({ ...EMPTY, map: basis });
+  else change((now) => withBasis(now, basis));
+  goToFace(basis);
+}
+
+/** To the face, where entering it begins: eyes that were not found come before brows. */
+export function goToFace(basis: Basis | undefined): void {
+  entering.value = basis?.kind === "photo" && isByHand(basis) ? "eyes" : "right";
   tab.value = "face";
 }
 

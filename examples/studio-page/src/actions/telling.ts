@@ -18,8 +18,13 @@ export async function telling(
   }
 }
 
+/** What a refusal asks for, in the words of the library. */
+export function needIn({ detail }: Pick<GeometryError, "detail">): string {
+  return `${detail.field} needs ${detail.need}`;
+}
+
 function reasonIn(error: unknown): string {
-  if (error instanceof GeometryError) return `${error.detail.field} needs ${error.detail.need}`;
+  if (error instanceof GeometryError) return needIn(error);
   if (error instanceof SyntaxError) return "it is not written as records are";
   return error instanceof RangeError ? error.message : "it is not of a kind that is known here";
 }

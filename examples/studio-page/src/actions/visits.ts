@@ -1,8 +1,8 @@
 import type { Basis } from "../appointment/basis.js";
 import { change } from "../appointment/history.js";
 import { PLAIN_FACE } from "../appointment/readings.js";
-import { entering, tab, weeksSince } from "../page-state.js";
-import { shotIn } from "./open.js";
+import { weeksSince } from "../page-state.js";
+import { goToFace, shotIn } from "./open.js";
 import { telling } from "./telling.js";
 
 /** What came of the work, on a photo: pigment and hair together are traced as a brow is. */
@@ -25,6 +25,5 @@ function add(basis: Basis): void {
     const visits = [...others, { weeks, basis }].sort((one, other) => one.weeks - other.weeks);
     return { ...now, visits, visit: visits.findIndex((visit) => visit.basis === basis) };
   });
-  entering.value = "right";
-  tab.value = "face";
+  goToFace(basis);
 }

@@ -39,6 +39,12 @@ export function basisAtHand({ map, visits, visit }: Appointment): Basis | undefi
   return visit === undefined ? map : visits[visit]?.basis;
 }
 
+/** The same with the map at hand again, whichever visit was. */
+export function withoutVisit(appointment: Appointment): Appointment {
+  const { visit, ...others } = appointment;
+  return visit === undefined ? appointment : others;
+}
+
 /** The same with another face where the one at hand was. A new map is neither agreed nor checked. */
 export function withBasis(appointment: Appointment, basis: Basis): Appointment {
   const { visits, visit } = appointment;

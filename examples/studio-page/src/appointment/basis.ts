@@ -1,4 +1,5 @@
-import type { Brow, Face, MapRecord } from "brow-geometry";
+import type { Brow, Choices, Face, MapRecord } from "brow-geometry";
+import type { Declared } from "brow-geometry/landmarks";
 import type { FlatPoint, Sides } from "brow-geometry/units";
 import type { Readings } from "./readings.js";
 
@@ -42,15 +43,24 @@ export interface RulerFace {
   readonly readings: Readings;
 }
 
-/** What a record that was opened was made from: it stays as it was agreed. */
+/** A record that was opened: its face stays as it was agreed. */
 export interface Kept {
   readonly kind: "kept";
-  readonly input: MapRecord["input"];
+  /** All of it, so that what this page does not read is saved again as it was. */
+  readonly record: MapRecord;
+  /** As an appointment takes them: once these change, it is another map. */
+  readonly choices: Choices;
+  readonly declared: Declared;
   readonly picture?: Picture;
 }
 
 /** What a map is made from. */
 export type Basis = Shot | RulerFace | Kept;
+
+/** Whether borders lie on what is seen: those of a photo are a guess until somebody says so. */
+export function isTraced(basis: Basis): boolean {
+  return basis.kind !== "photo" || (basis.traced.right && basis.traced.left);
+}
 
 export function pictureOf(basis: Basis): Picture | undefined {
   return basis.kind === "ruler" ? undefined : basis.picture;

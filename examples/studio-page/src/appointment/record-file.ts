@@ -3,7 +3,8 @@ import { parseRecord } from "brow-geometry/schema";
 import { attempt } from "brow-geometry/units";
 import { inputOf } from "../planning/input.js";
 import { type Appointment, EMPTY } from "./appointment.js";
-import { type Picture, pictureOf } from "./basis.js";
+import { isTraced, type Kept, type Picture, pictureOf } from "./basis.js";
+import { wishesOf } from "./wishes.js";
 import type { Mapped } from "../planning/map.js";
 
 /** What this page keeps with a record for itself. */
@@ -19,30 +20,71 @@ interface PageExtras {
 const MOST_BYTES = 20_000_000;
 
 /** The record of an appointment, as the text of a file. */
-export function recordText({ input, choices, findings }: Mapped, appointment: Appointment): string {
-  const picture = appointment.map && pictureOf(appointment.map);
-  const app: PageExtras = {
-    page: 1,
-    ticked: appointment.ticked,
-    visits: appointment.visits.flatMap(({ weeks, basis }) => {
-      const record = attempt(() => recordOf(inputOf(basis)));
-      return record.ok ? [{ weeks, record: record.answer }] : [];
-    }),
-    ...(picture && { picture }),
-  };
-  const record = recordOf(input, choices, {
-    date: today(),
-    findings,
-    app,
-    agreement: appointment.agreed
-      ? [{ kind: "agreed", text: "The map as it stands.", by: "the client" }]
-      : [],
+export function recordText(map: Mapped, appointment: Appointment): string {
+  const opened = openedIn(appointment);
+  const app = { ...fieldsOf(opened?.app), ...extrasOf(appointment) };
+  const agreement = agreementIn(appointment);
+  if (opened !== undefined && isAsOpened(appointment)) {
+    return JSON.stringify({ ...opened, app, ...(agreement && { agreement }) });
+  }
+  // What was drawn was drawn against the plan before.
+  const { check: _, ...extras } = opened ?? {};
+  const { input, choices, findings } = map;
+  const now = { date: today(), findings, app, ...(agreement && { agreement }) };
+  return JSON.stringify(recordOf(input, choices, { ...extras, ...now }));
+}
+
+/** The day of a map: that of its record while it stays as it was opened, and today's for every other. */
+export function dayOf(appointment: Appointment): string | undefined {
+  return isAsOpened(appointment) ? openedIn(appointment)?.date : today();
+}
+
+function openedIn({ map }: Appointment): MapRecord | undefined {
+  return map?.kind === "kept" ? map.record : undefined;
+}
+
+/** Whether nothing was chosen or wished for since a record was opened: its plan then stays, to the last bit. */
+function isAsOpened({ map, choices, declared, wishes }: Appointment): boolean {
+  return (
+    map?.kind === "kept" &&
+    map.choices === choices &&
+    map.declared === declared &&
+    wishesOf(wishes).length === 0
+  );
+}
+
+/** What was agreed in the words of its record, as long as it is the same map. */
+function agreementIn(appointment: Appointment): MapRecord["agreement"] {
+  const before = openedIn(appointment)?.agreement;
+  if (isAsOpened(appointment) && appointment.agreed === isAgreed(before)) return before;
+  const others = (before ?? []).filter(({ kind }) => kind !== "agreed");
+  return appointment.agreed
+    ? [...others, { kind: "agreed", text: "The map as it stands.", by: "the client" }]
+    : others;
+}
+
+function isAgreed(agreement: MapRecord["agreement"] = []): boolean {
+  return agreement.some(({ kind }) => kind === "agreed");
+}
+
+function extrasOf(appointment: Appointment): PageExtras {
+  const { map, ticked } = appointment;
+  const picture = map && pictureOf(map);
+  return { page: 1, ticked, visits: visitsToKeep(appointment), ...(picture && { picture }) };
+}
+
+/** Those of its visits that a record can hold: a guess at borders would be read as pigment. */
+export function visitsToKeep({ visits }: Appointment): PageExtras["visits"] {
+  return visits.flatMap(({ weeks, basis }) => {
+    if (basis.kind === "kept") return [{ weeks, record: basis.record }];
+    if (!isTraced(basis)) return [];
+    const record = attempt(() => recordOf(inputOf(basis)));
+    return record.ok ? [{ weeks, record: record.answer }] : [];
   });
-  return JSON.stringify(record);
 }
 
 /** The day on this device's clock, year first. */
-export function today(): string {
+function today(): string {
   const now = new Date();
   const two = (value: number) => String(value).padStart(2, "0");
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
@@ -55,21 +97,23 @@ export async function readRecord(file: Blob): Promise<Appointment> {
   return appointmentOf(record);
 }
 
-function appointmentOf({ input, choices, agreement = [], app }: MapRecord): Appointment {
-  const { picture, ticked, visits } = extrasIn(app);
-  const { declared = {}, ...chosen } = choices;
+function appointmentOf(record: MapRecord): Appointment {
+  const { picture, ticked, visits } = extrasIn(record.app);
+  const map = keptFrom(record);
   return {
     ...EMPTY,
-    map: { kind: "kept", input, ...(picture && { picture }) },
-    choices: chosen,
-    declared,
-    agreed: agreement.some(({ kind }) => kind === "agreed"),
+    map: { ...map, ...(picture && { picture }) },
+    choices: map.choices,
+    declared: map.declared,
+    agreed: isAgreed(record.agreement),
     ticked,
-    visits: visits.map(({ weeks, record }) => ({
-      weeks,
-      basis: { kind: "kept", input: record.input },
-    })),
+    visits: visits.map((visit) => ({ weeks: visit.weeks, basis: keptFrom(visit.record) })),
   };
+}
+
+function keptFrom(record: MapRecord): Kept {
+  const { declared = {}, ...choices } = record.choices;
+  return { kind: "kept", record, choices, declared };
 }
 
 /** Only what has the right form: an address that could load or run something is left out. */

@@ -10,7 +10,7 @@ export function KeepPanel({ map }: { readonly map: Mapped }) {
   return (
     <>
       <div class="row">
-        <button type="button" class="main" onClick={() => printSheet(map.plan)}>
+        <button type="button" class="main" onClick={() => printSheet(map)}>
           Print sheet
         </button>
         <button type="button" class="main" onClick={() => saveRecord(map)}>

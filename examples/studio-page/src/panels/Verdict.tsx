@@ -1,11 +1,12 @@
-import { say, type Finding } from "brow-geometry";
+import { say } from "brow-geometry";
+import type { PlanFinding } from "brow-geometry/mapping";
 import { verdictOf } from "../planning/verdict.js";
-import { changeToRuler } from "../actions/enter.js";
+import { changeMapToRuler } from "../actions/enter.js";
 
 const ICONS = { Good: "✓", Careful: "!", Retake: "↺" } as const;
 
 /** What the photo is worth, in one word; why, a tap away. */
-export function Verdict({ findings }: { readonly findings: readonly Finding[] }) {
+export function Verdict({ findings }: { readonly findings: readonly PlanFinding[] }) {
   const verdict = verdictOf(findings);
   const told = findings.filter(({ severity }) => severity === "retake" || severity === "caution");
   const others = findings.filter((one) => !told.includes(one));
@@ -36,7 +37,7 @@ export function Verdict({ findings }: { readonly findings: readonly Finding[] })
         </details>
       )}
       {verdict === "Retake" && (
-        <button type="button" onClick={changeToRuler}>
+        <button type="button" onClick={changeMapToRuler}>
           Go on by ruler alone
         </button>
       )}

@@ -13,7 +13,7 @@ import {
   turnToFront,
 } from "brow-geometry";
 import type { Declared } from "brow-geometry/landmarks";
-import { type PlannableFace, withHair } from "brow-geometry/mapping";
+import { type PlannableFace, type PlanFinding, withHair } from "brow-geometry/mapping";
 import type { Basis, Gauge, Shot } from "../appointment/basis.js";
 import { faceOf } from "../appointment/readings.js";
 
@@ -23,7 +23,7 @@ export type MapInput = MapRecord["input"];
 export function inputOf(basis: Basis): MapInput {
   switch (basis.kind) {
     case "kept":
-      return basis.input;
+      return basis.record.input;
     case "ruler":
       return { kind: "face", face: faceOf(basis.readings) };
     case "photo": {
@@ -54,4 +54,11 @@ export function faceIn(input: MapInput): PlannableFace {
 /** What speaks against a photo. */
 export function findingsOn({ found, gauge }: Shot, declared: Declared): readonly Finding[] {
   return checkCapture(found, { purpose: "map", scale: scaleOf(found, gauge), declared });
+}
+
+/** What spoke against the capture of a record: kept among the cautions of its plan, those that warn only. */
+export function findingsIn({ plan }: MapRecord): readonly PlanFinding[] {
+  return plan.cautions.flatMap(({ finding, values }) =>
+    finding === undefined ? [] : { ...finding, ...(values as Pick<PlanFinding, "severity">) },
+  );
 }

@@ -2,7 +2,6 @@ import { computed } from "@preact/signals";
 import {
   type BrowPlan,
   type Choices,
-  type Finding,
   planBrows,
   planOnPhoto,
   type PlanOptions,
@@ -11,12 +10,14 @@ import {
   type GrantedWish,
   type GrantedWishes,
   grantWishes,
+  type PlanFinding,
   type Wish,
 } from "brow-geometry/mapping";
 import { attempt } from "brow-geometry/units";
+import { isTraced } from "../appointment/basis.js";
 import { isMoving, shown } from "../appointment/history.js";
 import { wishesOf } from "../appointment/wishes.js";
-import { faceIn, findingsOn, inputOf, type MapInput } from "./input.js";
+import { faceIn, findingsIn, findingsOn, inputOf, type MapInput } from "./input.js";
 
 /** A plan with all that led to it. */
 export interface Mapped {
@@ -24,30 +25,29 @@ export interface Mapped {
   /** Those of the artist, and what became of the client's wishes. */
   readonly choices: Choices;
   readonly grants: readonly GrantedWish[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly PlanFinding[];
   readonly plan: BrowPlan;
 }
 
 const basis = computed(() => shown.value.map);
 const declared = computed(() => shown.value.declared);
 
-/** Borders that nobody has pulled onto the hair are a guess: nothing is planned from them. */
-export const isTraced = computed(() => {
-  const { value } = basis;
-  return (
-    value !== undefined && (value.kind !== "photo" || (value.traced.right && value.traced.left))
-  );
-});
-
-/** Kept while only choices change: turning a head to its front takes longer than a plan. */
+/**
+ * Kept while only choices change: turning a head to its front takes longer than a plan. Borders that nobody has
+ * pulled onto the hair are a guess: nothing is planned from them.
+ */
 const input = computed(() => {
   const { value } = basis;
-  return value === undefined || !isTraced.value ? undefined : attempt(() => inputOf(value));
+  return value === undefined || !isTraced(value) ? undefined : attempt(() => inputOf(value));
 });
 
-/** What speaks against the photo of the map; undefined where there is none, or no scale. */
-export const findings = computed(() => {
+/** What speaks against the photo of the map; undefined where there is none, or no scale, or a record has kept none. */
+export const findings = computed((): readonly PlanFinding[] | undefined => {
   const { value } = basis;
+  if (value?.kind === "kept") {
+    const warnings = findingsIn(value.record);
+    return warnings.length === 0 ? undefined : warnings;
+  }
   if (value?.kind !== "photo") return undefined;
   const found = attempt(() => findingsOn(value, declared.value));
   return found.ok ? found.answer : undefined;

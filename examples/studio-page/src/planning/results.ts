@@ -2,12 +2,13 @@ import type { BrowPlan } from "brow-geometry";
 import { compareResult, type ResultCapture, type ResultComparison } from "brow-geometry/mapping";
 import { type Attempt, attempt } from "brow-geometry/units";
 import type { Visit } from "../appointment/appointment.js";
+import { isTraced } from "../appointment/basis.js";
 import { faceIn, inputOf } from "./input.js";
 
 /** The visits that can be compared: a photo's borders count once they lie on what is seen. */
 export function capturesOf(visits: readonly Visit[]): readonly ResultCapture[] {
   return visits.flatMap(({ weeks, basis }): readonly ResultCapture[] => {
-    if (basis.kind === "photo" && !(basis.traced.right && basis.traced.left)) return [];
+    if (!isTraced(basis)) return [];
     return [{ name: nameOf(weeks), weeks, face: faceIn(inputOf(basis)) }];
   });
 }

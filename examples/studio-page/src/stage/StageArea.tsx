@@ -14,7 +14,8 @@ import { TraceStage } from "./TraceStage.js";
 
 /** The picture of what is done on this tab. */
 export function StageArea() {
-  const basis = basisAtHand(shown.value);
+  // On every other place it is the map that is seen, even while a visit is entered.
+  const basis = tab.value === "face" ? basisAtHand(shown.value) : shown.value.map;
   if (tab.value === "face" && basis !== undefined && basis.kind !== "kept") {
     return <FaceStage basis={basis} />;
   }

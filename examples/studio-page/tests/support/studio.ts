@@ -110,6 +110,28 @@ export async function openPortrait(page: Page): Promise<void> {
   await page.getByRole("group", { name: "Borders of the right brow" }).waitFor();
 }
 
+/** The plain face as it is, by ruler alone, and its map. */
+export async function mapByRuler(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Ruler only, on a plain face" }).click();
+  await page.getByRole("button", { name: "Show the map" }).click();
+}
+
+/** The file that "Save record" saves. */
+export async function saved(page: Page): Promise<Buffer> {
+  await goTo(page, "Keep");
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save record" }).click(),
+  ]);
+  return readFile(await download.path());
+}
+
+export async function openRecord(page: Page, buffer: Buffer): Promise<void> {
+  await page
+    .getByLabel("Open a record")
+    .setInputFiles({ name: "record.json", mimeType: "application/json", buffer });
+}
+
 /** One of the five places of the page. */
 export async function goTo(page: Page, tab: string): Promise<void> {
   await page.getByRole("navigation").getByRole("button", { name: tab }).click();
