@@ -12,16 +12,16 @@ const { terms } = ENGLISH;
 /** What the artist may choose, and what the client may wish for. */
 export function ShapePanel({ map }: { readonly map: Mapped }) {
   const { choices } = kept.value;
-  const choose = (chosen: Partial<Choices>) =>
-    change((now) => withChoices(now, { choices: { ...now.choices, ...chosen } }));
+  const { lead, arch, tailHeight } = map.plan.choices;
+  const choose = (chosen: Choices) => change((now) => withChoices(now, { choices: chosen }));
   const pins = choices.pins ?? [];
   return (
     <>
       <Options
         title="Which brow leads"
         options={{ right: "Right", middle: "Both", left: "Left" } satisfies Record<Lead, string>}
-        chosen={choices.lead ?? "middle"}
-        onChoose={(lead) => choose({ lead })}
+        chosen={lead}
+        onChoose={(to) => choose({ ...choices, lead: to })}
       />
       <WishControls map={map} />
       <ThicknessControls map={map} onChoose={choose} />
@@ -29,8 +29,8 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
         title="Arch"
         isList
         options={named(ARCH_CONVENTIONS, terms.rules)}
-        chosen={choices.arch ?? "natural"}
-        onChoose={(arch) => choose({ arch })}
+        chosen={arch}
+        onChoose={(to) => choose({ ...choices, arch: to })}
       />
       <Options
         title="Tail end"
@@ -39,11 +39,11 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
           Object.keys(TAIL_HEIGHTS) as (keyof typeof TAIL_HEIGHTS)[],
           terms.tailHeights,
         )}
-        chosen={choices.tailHeight ?? "natural"}
-        onChoose={(tailHeight) => choose({ tailHeight })}
+        chosen={tailHeight}
+        onChoose={(to) => choose({ ...choices, tailHeight: to })}
       />
       {pins.length > 0 && (
-        <button type="button" onClick={() => choose({ pins: [] })}>
+        <button type="button" onClick={() => choose({ ...choices, pins: [] })}>
           Let go of {pins.length === 1 ? "the pinned dot" : `${pins.length} pinned dots`}
         </button>
       )}

@@ -4,13 +4,14 @@ import { Stepper } from "../controls/Stepper.js";
 import { kept } from "../appointment/history.js";
 import type { Mapped } from "../planning/map.js";
 
-const STATIONS = { start: "Thick at the start", body: "At the body", arch: "At the arch" } as const;
+const STATIONS = { start: "At the start", body: "At the body", arch: "At the arch" } as const;
 type Station = keyof typeof STATIONS;
 const STATION_NAMES = Object.keys(STATIONS) as readonly Station[];
 
 interface ThicknessProps {
   readonly map: Mapped;
-  readonly onChoose: (chosen: Partial<Choices>) => void;
+  /** Takes all choices, so that one can be left out again. */
+  readonly onChoose: (choices: Choices) => void;
 }
 
 /** How thick the brow is: as it grows, or as the artist says. */
@@ -27,6 +28,7 @@ export function ThicknessControls({ map, onChoose }: ThicknessProps) {
         onChoose={(to) =>
           to === "own"
             ? onChoose({
+                ...others,
                 thickness: {
                   start: mm(own("start")),
                   body: mm(own("body")),
@@ -44,7 +46,9 @@ export function ThicknessControls({ map, onChoose }: ThicknessProps) {
             value={own(station)}
             least={2}
             most={15}
-            onStep={(value) => onChoose({ thickness: { ...thickness, [station]: mm(value) } })}
+            onStep={(value) =>
+              onChoose({ ...others, thickness: { ...thickness, [station]: mm(value) } })
+            }
           />
         ))}
     </>
