@@ -32,7 +32,7 @@ describe("a photo in which no face is found", () => {
     await page.getByRole("button", { name: "The right brow fits the hair" }).click();
     await page.getByRole("button", { name: "The left brow fits the hair" }).click();
     await page.getByText("Millimetres are missing.").waitFor();
-    await page.getByRole("button", { name: "To the ruler" }).click();
+    await page.getByRole("button", { name: "Go to the ruler" }).click();
     const box = await page.getByRole("group", { name: "Photo with a ruler" }).boundingBox();
     assert.ok(box);
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 4];
@@ -55,6 +55,31 @@ describe("a photo in which no face is found", () => {
     await page.getByRole("button", { name: "Ruler only" }).click();
     await page.getByRole("button", { name: "Show the map" }).click();
     await page.locator(".planned").first().waitFor();
+    await page.context().close();
+  });
+
+  it("forgets the first mark of a ruler with its photo, and begins with the eyes on a visit, too", async () => {
+    const page = await open();
+    const client = { name: "client.png", mimeType: "image/png", buffer: await blank(page) };
+    await page.getByLabel("Open a photo").setInputFiles(client);
+    await page.getByText("No face was found.").waitFor();
+    await choose(page, "Ruler");
+    const stage = page.getByRole("group", { name: "Photo with a ruler" });
+    await stage.click();
+    await page.getByText("Now tap the second mark").waitFor();
+    const eyes = page.getByRole("group", { name: "Eye corners and nose wings" });
+    await page.getByLabel("Another photo").setInputFiles(client);
+    await eyes.waitFor();
+    await choose(page, "Ruler");
+    await page.getByText("Tap two marks of a ruler").waitFor();
+    await stage.click();
+    await page.getByText("Now tap the second mark").waitFor();
+
+    await page.getByRole("button", { name: "Ruler only" }).click();
+    await page.getByRole("button", { name: "Show the map" }).click();
+    await goTo(page, "Keep");
+    await page.getByLabel("From a photo").setInputFiles(client);
+    await eyes.waitFor();
     await page.context().close();
   });
 });

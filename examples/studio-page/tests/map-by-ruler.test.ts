@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { describe, it } from "node:test";
-import { goTo, placeOf, drag, studio } from "./support/studio.js";
+import { choose, drag, goTo, mapByRuler, placeOf, studio } from "./support/studio.js";
 
 const { open } = studio();
 
@@ -32,8 +32,7 @@ describe("a map from readings alone", () => {
 
   it("plans by the choices and wishes that are tapped", async () => {
     const page = await open();
-    await page.getByRole("button", { name: "Ruler only, on a plain face" }).click();
-    await page.getByRole("button", { name: "Show the map" }).click();
+    await mapByRuler(page);
     await goTo(page, "Shape");
     const before = await placeOf(page, "left tailEnd");
     await page.getByRole("button", { name: "Height: more" }).click();
@@ -44,6 +43,30 @@ describe("a map from readings alone", () => {
       Math.abs(before[1] - after[1] - 1) < 0.01,
       "lifted by the millimetre that was granted",
     );
+
+    const thickness = page.getByRole("button", { name: "At the start: more" });
+    await choose(page, "My own");
+    await thickness.click();
+    await choose(page, "As it grows");
+    assert.equal(await thickness.count(), 0, "its own thickness was let go of");
+    assert.ok(await page.getByRole("radio", { name: "As it grows" }).isChecked());
+    await page.context().close();
+  });
+
+  it("keeps nothing of a drag that the browser breaks off", async () => {
+    const page = await open();
+    await mapByRuler(page);
+    const dot = "left upperArch";
+    const before = await placeOf(page, dot);
+    const box = await page.locator(`[data-handle="${dot}"] .spot`).boundingBox();
+    assert.ok(box);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, box.y - 9);
+    assert.notDeepEqual(await placeOf(page, dot), before);
+    await page.locator("svg.live").dispatchEvent("pointercancel");
+    assert.deepEqual(await placeOf(page, dot), before);
+    await page.mouse.up();
     await page.context().close();
   });
 });

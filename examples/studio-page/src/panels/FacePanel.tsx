@@ -92,7 +92,9 @@ function GaugeControls({ shot }: { readonly shot: Shot }) {
     return (
       <p>
         {firstMark.value === undefined
-          ? "Millimetres come from the irises, good to a tenth. Better: tap two marks of a ruler held at brow height."
+          ? isByHand(shot)
+            ? "Tap two marks of a ruler held at brow height: millimetres come from them."
+            : "Millimetres come from the irises, good to a tenth. Better: tap two marks of a ruler held at brow height."
           : "Now tap the second mark."}
       </p>
     );
@@ -107,12 +109,14 @@ function GaugeControls({ shot }: { readonly shot: Shot }) {
           change((now) => withBasis(now, { ...shot, gauge: { ...gauge, length: Number(length) } }))
         }
       />
-      <button
-        type="button"
-        onClick={() => change((now) => withBasis(now, { ...shot, gauge: { kind: "irises" } }))}
-      >
-        Use the irises instead
-      </button>
+      {!isByHand(shot) && (
+        <button
+          type="button"
+          onClick={() => change((now) => withBasis(now, { ...shot, gauge: { kind: "irises" } }))}
+        >
+          Use the irises instead
+        </button>
+      )}
     </>
   );
 }

@@ -1,43 +1,34 @@
-import { basisAtHand } from "../appointment/appointment.js";
 import { kept } from "../appointment/history.js";
-import { changeToRuler } from "../actions/enter.js";
-import { entering, tab } from "../page-state.js";
+import { changeMapToRuler, goToMapFace } from "../actions/enter.js";
+import { needIn } from "../actions/telling.js";
 import { map } from "../planning/map.js";
 
 /** Why there is no map, and what leads to one. */
 export function NoMapPanel() {
   const { value } = map;
-  const basis = basisAtHand(kept.value);
   if (value === undefined || value.ok) {
     return (
       <>
         <p>First pull the borders of both brows onto the hair: nothing is planned from a guess.</p>
-        <button type="button" class="main" onClick={() => (tab.value = "face")}>
-          To the face
+        <button type="button" class="main" onClick={() => goToMapFace(false)}>
+          Go to the face
         </button>
       </>
     );
   }
-  const { code, detail } = value.refusal;
-  const needsRuler = basis?.kind === "photo" && code === "missing-landmark";
+  const { refusal } = value;
+  const needsRuler = kept.value.map?.kind === "photo" && refusal.code === "missing-landmark";
   return (
     <>
       <p role="alert">
         {needsRuler
           ? "Millimetres are missing. Tap two marks of a ruler in the photo."
-          : `No map from this: ${detail.field} needs ${detail.need}.`}
+          : `No map from this: ${needIn(refusal)}.`}
       </p>
-      <button
-        type="button"
-        class="main"
-        onClick={() => {
-          entering.value = needsRuler ? "ruler" : "right";
-          tab.value = "face";
-        }}
-      >
-        {needsRuler ? "To the ruler" : "Back to the face"}
+      <button type="button" class="main" onClick={() => goToMapFace(needsRuler)}>
+        {needsRuler ? "Go to the ruler" : "Go to the face"}
       </button>
-      <button type="button" onClick={changeToRuler}>
+      <button type="button" onClick={changeMapToRuler}>
         Go on by ruler alone
       </button>
     </>

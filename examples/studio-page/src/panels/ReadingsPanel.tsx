@@ -26,7 +26,7 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
   const side: Side = entering.value === "left" ? "left" : "right";
   const keepReadings = (next: Readings) => {
     if (isReadable(next)) change((now) => withBasis(now, { ...basis, readings: next }));
-    else said.value = "No brow has its dots so.";
+    else said.value = "No brow can have its dots like that.";
   };
   return (
     <>

@@ -8,8 +8,8 @@ import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { AS_IT_IS } from "./place.js";
 import { Stage } from "./Stage.js";
+import { SIDES } from "./sides.js";
 
-const SIDES: readonly Side[] = ["right", "left"];
 const POINTS = {
   endocanthion: "inner eye corner",
   exocanthion: "outer eye corner",

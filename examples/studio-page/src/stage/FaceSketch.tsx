@@ -1,9 +1,8 @@
-import type { Face, Side } from "brow-geometry";
+import type { Face } from "brow-geometry";
 import { useId } from "preact/hooks";
 import type { Spot } from "./box.js";
 import type { Place } from "./place.js";
-
-const SIDES: readonly Side[] = ["right", "left"];
+import { SIDES } from "./sides.js";
 
 interface SketchProps {
   readonly face: Face<"mm"> | Face<"px">;

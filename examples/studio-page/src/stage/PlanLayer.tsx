@@ -2,6 +2,7 @@ import type { BrowPlan, Side } from "brow-geometry";
 import { type Arrow, greatestMoves } from "../planning/moves.js";
 import type { Box } from "./box.js";
 import { outlineSpots, pathOf, type Place } from "./place.js";
+import { SIDES } from "./sides.js";
 
 interface PlanLayerProps {
   readonly plan: BrowPlan;
@@ -12,8 +13,6 @@ interface PlanLayerProps {
   /** Arrows belong to a plan at rest: while a finger moves, nobody knows yet which moves are told. */
   readonly hasArrows: boolean;
 }
-
-const SIDES: readonly Side[] = ["right", "left"];
 
 /** The brows as they grow, as they are planned, and the moves that matter most between both. */
 export function PlanLayer({ plan, place, box, unit, hasArrows }: PlanLayerProps) {

@@ -16,8 +16,8 @@ import type { Handle } from "./handle.js";
 import { PlanLayer } from "./PlanLayer.js";
 import { type Place, placeOf, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
+import { SIDES } from "./sides.js";
 
-const SIDES: readonly Side[] = ["right", "left"];
 const DOT_NAMES = Object.keys(DOTS) as readonly Dot[];
 
 /** Room around eyes, nose and brows, in millimetres. */
@@ -49,7 +49,7 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
     // No brow can have the dot where the finger is: it stops as near as one can.
     const isHeld = mapped.value === undefined;
     if (isHeld) pin(nearestPin(atRest, asked));
-    said.value = isHeld ? "It stops here: no brow can have this dot farther out." : "";
+    said.value = isHeld ? "It stops here: a brow cannot have this dot any farther that way." : "";
   };
 
   return (

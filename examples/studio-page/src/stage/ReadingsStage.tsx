@@ -8,8 +8,8 @@ import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { ON_PAPER, pathOf, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
+import { SIDES } from "./sides.js";
 
-const SIDES: readonly Side[] = ["right", "left"];
 const PLACES = { start: "start", arch: "arch", tail: "tail end" } as const;
 type ReadPlace = keyof typeof PLACES;
 const PLACE_NAMES = Object.keys(PLACES) as readonly ReadPlace[];

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useRef, useState } from "preact/hooks";
 import type { Picture } from "../appointment/basis.js";
+import { letGo } from "../appointment/history.js";
 import { type Box, type Spot, viewBox } from "./box.js";
 import { afterKey, type Handle, nearestHandle } from "./handle.js";
 import { Handles } from "./Handles.js";
@@ -74,11 +75,11 @@ export function Stage(props: StageProps) {
     onMove(id, at);
   };
 
-  const release = () => {
+  const letGoOf = (ending: () => void) => {
     if (held.current === undefined) return;
     held.current = undefined;
     setLoupe(undefined);
-    onDrop();
+    ending();
   };
 
   const pressKey = (handle: Handle, event: KeyboardEvent) => {
@@ -102,8 +103,9 @@ export function Stage(props: StageProps) {
         aria-label={label}
         onPointerDown={press}
         onPointerMove={drag}
-        onPointerUp={release}
-        onPointerCancel={release}
+        onPointerUp={() => letGoOf(onDrop)}
+        // The browser took the finger for its own: nobody has chosen where it was.
+        onPointerCancel={() => letGoOf(letGo)}
       >
         {drawn}
         <Handles handles={handles} unit={unit} onKey={pressKey} />
