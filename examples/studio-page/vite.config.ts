@@ -3,7 +3,7 @@ import { VitePWA } from "vite-plugin-pwa";
 import { meshFiles } from "./mesh-files.js";
 
 export default defineConfig({
-  // The page runs from any folder of any server, or from a stick.
+  // The page runs from any folder of any server.
   base: "./",
   build: { target: "es2022" },
   plugins: [
