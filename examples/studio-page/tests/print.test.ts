@@ -7,7 +7,7 @@ import { goTo, openRecord, studio } from "./support/studio.js";
 const { open } = studio();
 
 describe("the sheet", () => {
-  it("prints at true size, and nothing of the page with it", async () => {
+  it("prints at true size, and nothing of the page with it, where the paper is wide enough", async () => {
     const page = await open();
     // In every frame: what would print says so instead.
     await page.addInitScript(() => {
@@ -36,11 +36,9 @@ describe("the sheet", () => {
       assert.ok(Math.abs((Number(across) / 72) * 25.4 - 210) < 0.4, `${across} points wide`);
       assert.ok(Math.abs((Number(high) / 72) * 25.4 - 297) < 0.4, `${high} points high`);
     }
-    await page.context().close();
-  });
+    await printed.close();
 
-  it("says why there is none for a face that is wider than the paper", async () => {
-    const page = await open();
+    // A face that is wider than the paper has no sheet, and the page says why.
     const [face, side] = [PLAIN_FACE.face, { ...PLAIN_FACE.right, tailDistance: 80 }];
     const input = { kind: "face", face: faceOf({ face, right: side, left: side }) } as const;
     await openRecord(page, Buffer.from(JSON.stringify(recordOf(input))));
