@@ -79,9 +79,8 @@ export interface RulerFit {
  */
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
   return refusingAs("fitRuler", () => {
-    const where = "fitRuler";
     requireMarks(marks);
-    const edge = refusingAs(where, () => fitLine(marks.map(({ at }) => at)));
+    const edge = fitLine(marks.map(({ at }) => at));
     const places = marks.map(({ at, reading }) => ({
       reading,
       along: distanceAlongLine(at, edge.line),

@@ -8,6 +8,6 @@ export { registrationU, STABLE_LANDMARKS } from "./comparison/register-captures.
 export { PROFILE_LEAN, raisedBy, UPRIGHT_U } from "./frame/turning.js";
 export { type TurningOffset, turningShift } from "./frame/turning.js";
 export { intoSpace, spaceOf, type SpaceShift } from "./midline/space-shift.js";
-export { MIDLINE_PAIRS, MIDLINE_POINTS } from "./midline/mirror-pairs.js";
+export { biocularWidth, MIDLINE_PAIRS, MIDLINE_POINTS } from "./midline/mirror-pairs.js";
 export { ontoFace } from "./frame/frame.js";
 export { pitchUncertainty } from "./frame/pitch-uncertainty.js";

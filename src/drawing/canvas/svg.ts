@@ -39,7 +39,6 @@ type HtmlName =
   | "meta"
   | "p"
   | "section"
-  | "small"
   | "span"
   | "table"
   | "tbody"

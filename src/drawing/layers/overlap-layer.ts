@@ -38,21 +38,21 @@ export function overlapLayer(plan: PlannedDots, side: Side, brush: Brush): Layer
   const planned = plannedSpots(plan.dots[side], plan.choices.shape, brush);
   return {
     elements: [
-      hatched("remove", side, natural, planned, brush),
-      hatched("fill", side, planned, natural, brush),
+      hatched("remove", `remove ${side}`, [[natural, planned]], brush),
+      hatched("fill", `fill ${side}`, [[planned, natural]], brush),
     ],
   };
 }
 
-function hatched(
+/** What lies inside one closed outline and outside of another, for each such pair. */
+export function hatched(
   role: HatchRole,
-  side: Side,
-  inside: readonly Spot[],
-  outside: readonly Spot[],
+  named: string,
+  areas: readonly (readonly [inside: readonly Spot[], outside: readonly Spot[]])[],
   brush: Brush,
 ): Layer["elements"][number] {
-  const data = hatchData(role, inside, outside, brush);
+  const data = areas.map(([inside, outside]) => hatchData(role, inside, outside, brush));
   // Without the edge that sets lines off from a photo: the hair between the strokes is to be seen.
   const plain = { ...brush, edged: false };
-  return strokeGroup(role, `${role} ${side}`, data === "" ? [] : [data], plain);
+  return strokeGroup(role, named, data.filter(Boolean), plain);
 }

@@ -107,9 +107,9 @@ const HEIGHTS = [
 ] as const;
 
 const THICKNESSES = [
-  { measure: "startThickness", upper: "upperStart", lower: "lowerStart", aside: 1 },
-  { measure: "bodyThickness", upper: "upperBody", lower: "lowerBody", aside: 0 },
-  { measure: "archThickness", upper: "upperArch", lower: "lowerArch", aside: -1 },
+  { measure: "startThickness", upper: "upperStart", aside: 1 },
+  { measure: "bodyThickness", upper: "upperBody", aside: 0 },
+  { measure: "archThickness", upper: "upperArch", aside: -1 },
 ] as const;
 
 /** The box, about the face's origin, that holds either brow as a left one, from the midline and the level of the eyes. */
@@ -123,10 +123,10 @@ function extentOf({ dots, choices }: BrowPlan, flat: Brush): Box {
 function panel(plan: BrowPlan, side: Side, box: Box, extent: Box, flat: Brush): Composition {
   const { dots, choices, measures } = plan;
   const { size } = flat.view;
-  const inwards = side === "right" ? box.width + extent.x : -extent.x;
+  const toMidline = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
     ...flat,
-    view: uprightView([box.x + inwards, box.y - extent.y], size),
+    view: uprightView([box.x + toMidline, box.y - extent.y], size),
   };
   const { place } = brush.view;
   const outward = side === "left" ? 1 : -1;
@@ -137,12 +137,12 @@ function panel(plan: BrowPlan, side: Side, box: Box, extent: Box, flat: Brush): 
     const [from, to] = [place(flatPoint(x, 0)), place(flatPoint(x, y))].map((spot) =>
       beside(spot, aside * BESIDE.height),
     ) as [Spot, Spot];
-    const middle: Spot = [(from[0] + to[0]) / 2, (3 * from[1] + to[1]) / 4];
+    const quarter: Spot = [(from[0] + to[0]) / 2, (3 * from[1] + to[1]) / 4];
     return dimension(
       read[measure],
       from,
       to,
-      middle,
+      quarter,
       [
         [outward, 0],
         [-outward, 0],
@@ -150,8 +150,11 @@ function panel(plan: BrowPlan, side: Side, box: Box, extent: Box, flat: Brush): 
       brush,
     );
   });
-  const thicknesses = THICKNESSES.flatMap(({ measure, upper, lower, aside }) => {
-    const [from, to] = [place(dots[side][lower]), place(dots[side][upper])].map((spot) =>
+  const thicknesses = THICKNESSES.flatMap(({ measure, upper, aside }) => {
+    const [x, y] = dots[side][upper];
+    // Read straight down, also where the lower dot lies aside.
+    const thickness = read[measure]?.value ?? 0;
+    const [from, to] = [place(flatPoint(x, y - thickness)), place(flatPoint(x, y))].map((spot) =>
       beside(spot, aside * BESIDE.thickness),
     ) as [Spot, Spot];
     return dimension(

@@ -23,7 +23,7 @@ export interface PracticeDrawing extends PaperDrawing {
 }
 
 /**
- * A practice sheet to print at true size, an HTML document of one page: midline, the level of the inner eye corners,
+ * A practice sheet to print at true size, an HTML document, of one page unless its type is large: midline, the level of the inner eye corners,
  * landmarks and the guides of a plan, with the names of the dots that belong on them, and no brow; beneath, a line for
  * every dot to write down where a ruler reads it. For trainees and for work with a pen.
  *
@@ -75,11 +75,11 @@ export function drawPractice(plan: BrowPlan, options: PracticeDrawing = {}): str
 function legendOf({ choices }: BrowPlan, words: Words): readonly LegendEntry[] {
   return [
     { text: label(words, "legend-level"), role: "ruler" },
-    { text: label(words, "legend-start", { rule: choices.start }), role: "start" },
-    ...(isGuide(choices.arch)
-      ? [{ text: label(words, "legend-arch", { rule: choices.arch }), role: "arch" } as const]
-      : []),
-    { text: label(words, "legend-tail", { rule: choices.tail }), role: "tail" },
+    ...(["start", "arch", "tail"] as const).flatMap((role): readonly LegendEntry[] => {
+      const rule = choices[role];
+      // Hair has no guide to draw.
+      return isGuide(rule) ? [{ text: label(words, `legend-${role}`, { rule }), role }] : [];
+    }),
     { text: label(words, "legend-landmark"), role: "landmark", marker: MARKERS.landmark },
   ];
 }

@@ -9,8 +9,8 @@ import { eachSide, type Side, type Sides } from "../../units/index.js";
 import { refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
-import type { Box, Spot } from "../canvas/box.js";
-import { type Brush, brushOf, strokeGroup } from "../canvas/brush.js";
+import type { Box } from "../canvas/box.js";
+import { type Brush, brushOf } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
@@ -20,7 +20,7 @@ import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
 import { bordersLayer, plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
-import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
+import { hatched } from "../layers/overlap-layer.js";
 import { extentAround, TOP_ROOM } from "./capture-panel.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { captionOf, describeResults, saidOf } from "./result-words.js";
@@ -174,11 +174,12 @@ function hatchedLayer(
   if (lower === undefined) return { elements: [] };
   const found = placed([...upper, ...[...lower].reverse()], brush.view);
   const planned = plannedSpots(dots[side], choices.shape, brush);
-  const hatched = (role: HatchRole, inside: readonly Spot[], outside: readonly Spot[]) => {
-    const data = hatchData(role, inside, outside, brush);
-    return strokeGroup(role, `${role} ${side}`, data === "" ? [] : [data], brush);
+  return {
+    elements: [
+      hatched("remove", `remove ${side}`, [[found, planned]], brush),
+      hatched("fill", `fill ${side}`, [[planned, found]], brush),
+    ],
   };
-  return { elements: [hatched("remove", found, planned), hatched("fill", planned, found)] };
 }
 
 function captionElements(

@@ -6,7 +6,7 @@ import { eachSide, type Sides } from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, say, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
-import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
+import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import { type Brush, brushOf, pathData, strokeGroup } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { shownLength } from "../canvas/figures.js";
@@ -18,8 +18,8 @@ import { lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
 import { plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { midlineLayer } from "../layers/face-layers.js";
-import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
-import { numberedTitle } from "../sheet/choice-words.js";
+import { hatched } from "../layers/overlap-layer.js";
+import { numberedTitle, verdictOf } from "../sheet/choice-words.js";
 import { inwards } from "../canvas/block.js";
 import { legend, type LegendEntry } from "./legend.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
@@ -36,6 +36,8 @@ export interface VariantsDrawing extends Look {
 interface Variant {
   readonly numbers: readonly number[];
   readonly titles: readonly string[];
+  /** What rules the choices out, in words. */
+  readonly ruledOut: readonly string[];
   readonly dots: Sides<CompleteDots<"mm">>;
   readonly shape: OutlineOptions;
 }
@@ -43,7 +45,8 @@ interface Variant {
 /**
  * Weighed choices beside each other, cropped to the brows: each result once, with every choice that leads to it, at
  * one scale. Beside the current one, the others carry its outline in fine dots; what they have more than it and what
- * they have less is hatched, and the greatest way between their dots is told. What cannot be planned says why beneath.
+ * they have less is hatched, and the greatest way between their dots is told. What is ruled out says why, and beneath what
+ * cannot be planned.
  *
  * Coordinates are millimetres. For figures of each choice on paper see {@link drawChoices}.
  *
@@ -63,7 +66,7 @@ interface Variant {
  * });
  * const face: PlannableFace = { right: side(-1, 0), left: side(1, 2), midline: {} };
  * const svg = drawVariants(face, weighChoices(face, [{ lead: "right" }, { lead: "left" }]));
- * svg.includes("up to about 2.0 mm off 1"); // → true
+ * svg.includes("up to about 2.0 mm from choice 1"); // → true
  * ```
  */
 export function drawVariants(
@@ -168,6 +171,7 @@ function variantsOf(
     const one = {
       numbers: [index + 1],
       titles: [numberedTitle(face, choices, index + 1, words)],
+      ruledOut: verdictOf(row).map((reason) => `✕ ${say(reason, words)}`),
       dots,
       shape,
     };
@@ -214,14 +218,12 @@ function numbersOf({ numbers }: Variant, words: Words): string {
   return numbers.map((number) => decimal(number, 0, words)).join(words.separator);
 }
 
-/** The choices that lead to a variant, and how far it lies off the current one. */
+/** The choices that lead to a variant, what rules them out, and how far it lies off the current one. */
 function captionOf(variant: Variant, current: Variant, words: Words): readonly string[] {
-  if (variant === current) return variant.titles;
+  const told = [...variant.titles, ...variant.ruledOut];
+  if (variant === current) return told;
   const length = shownLength(farthest(variant, current), words);
-  return [
-    ...variant.titles,
-    label(words, "variant-off", { length, of: numbersOf(current, words) }),
-  ];
+  return [...told, label(words, "variant-off", { length, of: numbersOf(current, words) })];
 }
 
 function panel(
@@ -250,19 +252,20 @@ function differencesLayer(variant: Variant, current: Variant, brush: Brush): Lay
   const spots = ({ dots, shape }: Variant) =>
     eachSide((side) => plannedSpots(dots[side], shape, brush));
   const [shown, before] = [spots(variant), spots(current)];
-  const hatched = (role: HatchRole, inside: Sides<readonly Spot[]>, outside: typeof inside) =>
-    strokeGroup(
-      role,
-      role,
-      SIDES.map((side) => hatchData(role, inside[side], outside[side], brush)).filter(
-        (data) => data !== "",
-      ),
-      brush,
-    );
   return {
     elements: [
-      hatched("fill", shown, before),
-      hatched("remove", before, shown),
+      hatched(
+        "fill",
+        "fill",
+        SIDES.map((side) => [shown[side], before[side]] as const),
+        brush,
+      ),
+      hatched(
+        "remove",
+        "remove",
+        SIDES.map((side) => [before[side], shown[side]] as const),
+        brush,
+      ),
       strokeGroup(
         "guess",
         "current",

@@ -1,7 +1,6 @@
-import { label, roundingOf } from "../../words/internal.js";
 import type { Brush } from "../canvas/brush.js";
 import { element, SVG_SPACE, type SvgElement } from "../canvas/svg.js";
-import { type LegendEntry, sample, SAMPLE } from "./legend.js";
+import { type LegendEntry, roundedEntries, sample, SAMPLE } from "./legend.js";
 
 /** Height of a sample, in millimetres. */
 const HEIGHT = 2.6;
@@ -12,11 +11,7 @@ export function legendList(
   brush: Brush,
   note?: string,
 ): SvgElement {
-  const { words } = brush;
-  const rounding = roundingOf(words);
-  const rounded =
-    rounding === undefined ? [] : [{ key: "≈", text: label(words, "legend-rounded", rounding) }];
-  const items = [...entries, ...rounded].map((entry) =>
+  const items = [...entries, ...roundedEntries(brush.words)].map((entry) =>
     element("li", {}, [
       "key" in entry ? element("b", {}, [entry.key]) : samplePicture(entry, brush),
       element("span", {}, [entry.text]),

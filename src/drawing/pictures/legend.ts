@@ -47,21 +47,23 @@ export const SAMPLE = 9;
 const PADDING = 3;
 const COLUMN = 55;
 
+/** That lengths are rounded to the marks of a ruler, where words round them. */
+export function roundedEntries(words: Words): readonly LegendEntry[] {
+  const rounding = roundingOf(words);
+  if (rounding === undefined) return [];
+  return [{ key: "≈", text: label(words, "legend-rounded", rounding) }];
+}
+
 /** Lays out entries in as many columns as the width has room for, read row by row. */
 export function legend(entries: readonly LegendEntry[], room: Room): Block {
   const { width, brush } = room;
   const { size } = brush.view;
-  const rounding = roundingOf(brush.words);
   const plain = besidePhoto(brush);
   const look = { size: TYPE_SIZES.legend * size, colour: plain.palette.ink };
   const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
   const column = (width - 2 * PADDING * size) / columns;
   const indent = (SAMPLE + 1.5) * size;
-  const rounded =
-    rounding === undefined
-      ? []
-      : [{ key: "≈", text: label(brush.words, "legend-rounded", rounding) }];
-  const all = [...entries, ...rounded];
+  const all = [...entries, ...roundedEntries(brush.words)];
   if (all.length === 0) return gap(0);
   const cells = all.map((entry) => ({
     entry,

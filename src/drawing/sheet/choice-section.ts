@@ -13,7 +13,7 @@ import type { View } from "../canvas/view.js";
 import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
-import { choiceFigures, isSeen, numberedTitle } from "./choice-words.js";
+import { choiceFigures, isSeen, numberedTitle, verdictOf } from "./choice-words.js";
 import { cell } from "./document.js";
 import { keyedList } from "./lists.js";
 import type { Print } from "./paper.js";
@@ -32,9 +32,7 @@ export function choiceSection(
   print: Print,
 ): SvgElement {
   const { words } = print;
-  const verdict = row.reasons.filter(
-    ({ code }) => code === "lid-room-closes" || code === "no-solution",
-  );
+  const verdict = verdictOf(row);
   return element("section", { class: "choice" }, [
     element("h2", {}, [numberedTitle(weighing.face, row.choices, number, words)]),
     keyedList(verdict.map((reason) => ({ key: "✕", text: say(reason, words) }))),

@@ -1,6 +1,6 @@
-import type { Choices, PlannableFace, PlannedChoice } from "../../mapping/index.js";
+import type { Choices, PlannableFace, PlannedChoice, WeighedChoice } from "../../mapping/index.js";
 import { CHOSEN_SHARES, defaultLead, isHair } from "../../mapping/internal.js";
-import { eachSide, type Side } from "../../units/index.js";
+import { eachSide, type Note, type Side } from "../../units/index.js";
 import { keysOf, SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
 import { decimal, label, lengthSign, shareFigure } from "../../words/internal.js";
@@ -16,6 +16,11 @@ export function numberedTitle(
   const chosen = isSeen(face) ? choices : followingNoHair(choices);
   const title = choiceTitle({ lead: defaultLead(face), ...chosen }, words);
   return `${decimal(number, 0, words)}. ${title}`;
+}
+
+/** Why a choice is ruled out, or has no solution; empty for one that is usable. */
+export function verdictOf({ reasons }: WeighedChoice): readonly Note[] {
+  return reasons.filter(({ code }) => code === "lid-room-closes" || code === "no-solution");
 }
 
 /** Whether anything is known of the hair of a face. */

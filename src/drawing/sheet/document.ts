@@ -34,7 +34,7 @@ export function documentSource(
 }
 
 /** Spaces between a number and its unit or fraction, and behind ±. */
-const KEPT = /(?<=±) |(?<=\d) (?=(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d)/g;
+const KEPT = /(?<=±) |(?<=\p{Nd}) (?=(?:[cm]m²?|in²?|%)(?![\w²])|\p{Nd}+\/\p{Nd})/gu;
 
 /** Text whose numbers stay with their units, wherever a browser breaks its lines. */
 function prose(node: SvgNode | undefined): SvgNode | undefined {

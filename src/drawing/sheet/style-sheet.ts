@@ -1,12 +1,10 @@
 import { FONT_FAMILY } from "../canvas/text-size.js";
 import { PAPER_MARGIN, type Print } from "./paper.js";
 
-/** The style of a document: its own sizes are multiples of the smallest type, tables and lists break as seldom as they can. */
+/** The style of a document: its own sizes are multiples of the smallest type. Tables and lists break as seldom as they can. */
 export function styleSheet({ paper, words, brush, leastType }: Print): string {
   const { digits = "0123456789" } = words;
-  const symbols = Array.from({ length: 10 }, (_, digit) => {
-    return `"\\${digits.charCodeAt(digit).toString(16)}"`;
-  });
+  const symbols = Array.from(digits, (digit) => `"\\${digit.codePointAt(0)?.toString(16)}"`);
   const { ink, quiet, backdrop } = brush.palette;
   return `
 @counter-style pages{system:numeric;symbols:${symbols.join(" ")}}

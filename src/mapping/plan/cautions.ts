@@ -1,5 +1,4 @@
 import type { FindingCode, FindingSeverity } from "../../capture/index.js";
-import { distance } from "../../geometry/index.js";
 import type { Declared } from "../../landmarks/index.js";
 import {
   eyeCant,
@@ -9,7 +8,7 @@ import {
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
-import { pitchUncertainty } from "../../symmetry/internal.js";
+import { biocularWidth, pitchUncertainty } from "../../symmetry/internal.js";
 import { type FlatPoint, type Note, type Scale } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -95,15 +94,15 @@ const OF_A_BROW = 50;
 const LEAST_OFF = 0.25;
 
 /** Refuses a face that no doubt of its scale explains, before anything is said of its shape. */
-export function requireSize({ right, left }: PlannableFace): void {
-  const apart = distance(right.exocanthion, left.exocanthion);
+export function requireSize(face: PlannableFace): void {
+  const apart = biocularWidth(face) as number;
   if (apart > BIOCULAR.least / 2 && apart < 2 * BIOCULAR.most) return;
-  const need = "about 90 mm between outer eye corners: is a ruler of 5 5 cm?";
-  refuse("out-of-range", "scale", apart, need);
+  const need = "35 to 230 mm: was the ruler in another unit?";
+  refuse("out-of-range", "eye corners apart", apart, need);
 }
 
-function sizeCautions({ right, left }: PlannableFace): readonly Note<CautionCode>[] {
-  const apart = distance(right.exocanthion, left.exocanthion);
+function sizeCautions(face: PlannableFace): readonly Note<CautionCode>[] {
+  const apart = biocularWidth(face) as number;
   if (apart >= BIOCULAR.least && apart <= BIOCULAR.most) return [];
   return [caution("size-implausible", { distance: apart, ...BIOCULAR })];
 }

@@ -82,7 +82,8 @@ export function planBrows(
  * A map of both brows from a face on a photo, as {@link planBrows}; the uncertainties of the midline
  * and of the scale are carried into every length too.
  *
- * @throws GeometryError as {@link planDots} and `faceFrame`
+ * @throws GeometryError as {@link planDots} and `faceFrame`; `out-of-range` where the scale makes a face less than
+ * half or more than twice as large as faces are
  *
  * @example
  * ```ts

@@ -7,7 +7,7 @@ export interface ShapeLimits {
   readonly "tail-steep": number;
   /** How steeply the front rises from the start to the arch. */
   readonly "front-steep": number;
-  /** How far the tail ends above the middle of the arch: the lower border would turn up towards its tip. */
+  /** How far the tail ends above the middle of the arch, from where both borders would fall to it. */
   readonly "tail-above-arch": number;
   /** How far the tail ends below the lower start dot. */
   readonly "tail-below-start": number;

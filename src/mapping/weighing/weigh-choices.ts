@@ -117,7 +117,8 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
     ({ decision }) => decision?.outcome === "outside",
   ).length;
   const { kind, choices, dots, findings, meanMove, greatestMove } = row;
-  // Of 204 brows drawn by hand three end so; a plan may, but others come first.
+  // Its lower border turns up, as on three of 204 brows drawn by hand: others come first, those that are found
+  // to end above the middle of the arch last.
   const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
   const approximated = [choices.start, choices.arch, choices.tail].filter(
     (rule) =>

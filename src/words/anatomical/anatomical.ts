@@ -79,6 +79,9 @@ function anatomical(): Words {
         "wing-side": "the side of the ala",
         "wing-lower": "the lower side of the ala",
         "wing-base": "the base of the ala",
+        "septum-point": "mesh point 2, near where septum and lip meet",
+        "chin-point": "mesh point 152, near menton",
+        "eye-centroid": "centroid of the six points of the eye",
       },
     },
   };

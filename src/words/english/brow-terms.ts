@@ -70,7 +70,7 @@ export const BROW_TERMS: Pick<
   },
   rules: {
     natural: "where it grows",
-    "brow-length-share": "at a share of the length by ruler",
+    "brow-length-share": "at two thirds by ruler, or the share chosen",
     "alare-vertical": "above the nose wing",
     "endocanthion-vertical": "above the inner eye corner",
     "lateral-limbus-vertical": "above the outer edge of the iris",

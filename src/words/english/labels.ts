@@ -18,7 +18,7 @@ export const LABELS = {
   "line-start": "start",
   "line-arch": "arch",
   "line-tail": "tail",
-  "line-off-front": "head looks {angle}° off",
+  "line-off-front": "head about {angle}° off",
   "line-retake": "Take the photo again",
   "small-natural": "as they grow",
   "small-before": "before",
@@ -73,7 +73,7 @@ export const LABELS = {
   "legend-arch": "arch: {rule:rules}",
   "legend-tail": "tail: {rule:rules}",
   "legend-dots":
-    "dots, hollow on the lower border, round at the body; beside a guide where both sides are made alike or hair past it is kept",
+    "dots: hollow on the lower border, round at the body; they lie off a guide where the sides are made even or hair past it is kept",
   "legend-bent": "{tail}; bent at the eye, since the head is turned",
   "legend-lengths": "front and tail, straight by ruler; ± is a standard uncertainty",
   "legend-landmark": "landmark",
@@ -94,7 +94,7 @@ export const LABELS = {
   "legend-doubt": "eye corners and nose do not fit the first capture",
   "described-variants":
     "Brows beside each other, as each choice plans them; right and left are the client’s own.",
-  "variant-off": "up to about {length} off {of}",
+  "variant-off": "up to about {length} from choice {of}",
   "legend-current": "planned brow of {of}",
   "legend-more": "more brow than in {of}",
   "legend-less": "less brow than in {of}",

@@ -70,7 +70,7 @@ export const BROW_TERMS: Pick<
   },
   rules: {
     natural: "donde crece",
-    "brow-length-share": "a una parte de la longitud con regla",
+    "brow-length-share": "a dos tercios con regla, o a la parte elegida",
     "alare-vertical": "en la vertical del ala de la nariz",
     "endocanthion-vertical": "en la vertical del ángulo interno del ojo",
     "lateral-limbus-vertical": "en la vertical del borde externo del iris",

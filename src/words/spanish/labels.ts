@@ -73,7 +73,7 @@ export const LABELS = {
   "legend-arch": "arco: {rule:rules}",
   "legend-tail": "cola: {rule:rules}",
   "legend-dots":
-    "puntos, huecos en el borde inferior y redondos en el cuerpo; junto a una guía donde ambos lados se igualan o se conserva el vello que la pasa",
+    "puntos: huecos en el borde inferior, redondos en el cuerpo; quedan fuera de una guía donde los lados se igualan o se conserva el vello que la pasa",
   "legend-bent": "{tail}; quebrada en el ojo, pues la cabeza está girada",
   "legend-lengths": "tramo delantero y cola, rectos con regla; ± es la incertidumbre típica",
   "legend-landmark": "punto de referencia",

@@ -62,7 +62,7 @@ describe("a head that was not held to the front", () => {
   // Beyond 5° a portrait is not frontal: ISO/IEC 19794-5, from memory.
   it("says so in the picture from 5° on, by the greater of its angles", () => {
     expect(textsOf(3, 0)).toEqual([]);
-    expect(textsOf(9, 0)).toEqual(["head looks 9° off"]);
+    expect(textsOf(9, 0)).toEqual(["head about 9° off"]);
     const [lowered = ""] = textsOf(2, -20);
     expect(Number(/\d+/.exec(lowered)?.[0])).toBeGreaterThan(12);
   });
@@ -72,6 +72,6 @@ describe("a head that was not held to the front", () => {
       { code: "head-turned", values: { size: 7, towards: "left", limit: 5 } },
     ];
     const svg = drawPlan(planBrows(syntheticFace(), {}, { findings }));
-    expect(svg).toContain(">head looks 7° off<");
+    expect(svg).toContain(">head about 7° off<");
   });
 });

@@ -73,7 +73,7 @@ describe("drawVariants", () => {
       [lowerBody, other.dots.left.lowerBody],
       [lowerStart, other.dots.left.lowerStart],
     ].map(([[x = NaN, y = NaN] = [], [toX = NaN, toY = NaN] = []]) => Math.hypot(toX - x, toY - y));
-    const told = wordsOf(drawn()).filter((text) => text.endsWith(" off 1, 3"));
+    const told = wordsOf(drawn()).filter((text) => text.endsWith(" from choice 1, 3"));
     expect(told).toHaveLength(2);
     const figures = told.map((text) => Number(/[\d.]+/.exec(text)?.[0]));
     expect(figures[1]).toBeGreaterThanOrEqual(Math.max(...ways) - 0.05);

@@ -224,7 +224,7 @@ describe("planOnPhoto", () => {
     // Before anything is said of the shape of brows so small.
     expect(refusal(() => planOnPhoto(photo, faceFrame(photo, scale)))).toMatchObject({
       code: "out-of-range",
-      detail: { where: "planOnPhoto", field: "scale" },
+      detail: { where: "planOnPhoto", field: "eye corners apart" },
     });
   });
 
