@@ -16,6 +16,7 @@ import { describe, expect, it } from "vitest";
 import { anyFace } from "../../support/arbitraries.js";
 import { expectClose } from "../../support/close.js";
 import { londonFaces } from "../../support/london-faces.js";
+import { plainFace } from "../../support/plain-face.js";
 import { refusal } from "../../support/refusal.js";
 import { faceOfMesh, frontalMesh } from "../../support/sample-faces.js";
 
@@ -77,18 +78,10 @@ describe("a brow that is followed", () => {
   });
 
   it("has an upper border only, where no lower one is known, and no arch where it is flat", () => {
-    const side = (sign: 1 | -1): PlannableFace["left"] => ({
-      endocanthion: mm([sign * 16, 0]),
-      exocanthion: mm([sign * 44, 0]),
-      alare: mm([sign * 17, -38]),
-      brow: {
-        upper: mm([
-          [sign * 15, 20],
-          [sign * 57, 18],
-        ]),
-      },
-    });
-    const flat: PlannableFace = { right: side(-1), left: side(1), midline: {} };
+    const flat = plainFace([
+      [15, 20],
+      [57, 18],
+    ]);
     expect(followBrow(flat, "right").pins?.map(({ dot }) => dot)).toEqual([
       "upperStart",
       "tailEnd",

@@ -17,7 +17,7 @@ export function Cautions() {
           ruler.
         </li>
         <li>
-          Photos and maps of a face are personal data: keep the files that you save as safe as any
+          Photos and maps of a face are personal data: keep the files that you save safe, like every
           client’s file.
         </li>
       </ul>

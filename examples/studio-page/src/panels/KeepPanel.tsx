@@ -19,7 +19,7 @@ export function KeepPanel({ map }: { readonly map: Mapped }) {
       </div>
       <p>
         Print at 100 %, or save as PDF. The record is a file on this device, with the photo in it:
-        keep it as safe as any client’s file.
+        keep it safe, like every client’s file.
       </p>
       <VisitsPanel map={map} />
       <div class="row">
