@@ -5,6 +5,7 @@ import { refuse, requireFinite, requireObject, SIDES, refusingAs } from "../../u
 import type { Choices } from "../choices/choices.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
+import type { ShapeCode } from "../shape/notes.js";
 import { type GrownBrows, readGrown, weighPlan } from "./weigh-plan.js";
 import type { WeighedChoice, WeighedChoices, WeighOptions } from "./weighed-choice.js";
 import { weighingNote } from "./notes.js";
@@ -61,7 +62,7 @@ export function weighChoices(
     return {
       rows: inOrder(
         rows.map((row) => ({ row, ranks: ranksOf(row, face) })),
-        [0, 0, 0, 0, known, known],
+        [0, 0, 0, 0, 0, known, known],
       ).map(({ row }) => row),
       notes: [
         weighingNote("same-landmarks"),
@@ -110,7 +111,13 @@ function inOrder(
   ];
 }
 
-/** What rows are sorted by: kind, findings with tails that turn up, approximated guides, measures that differ, mean and greatest move. */
+/** What a shape does to hair and eye, where the brow drawn may still be sound. */
+const AGAINST_FACE: readonly ShapeCode[] = ["lid-space-closes", "dot-far-off"];
+
+/**
+ * What rows are sorted by: kind, findings in the brow drawn with tails that turn up, all findings,
+ * approximated guides, measures that differ, mean and greatest move.
+ */
 function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly number[] {
   if (row.kind === "no-solution") return [2];
   const apart = row.comparison.differences.filter(
@@ -126,9 +133,12 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
       isGuide(rule) &&
       GUIDES[rule].through.some((name) => standIns.some(({ landmark }) => landmark === name)),
   );
+  // Where hair grows as a hook, every choice has findings: a sound brow far from it comes before a hook.
+  const inShape = findings.filter(({ code }) => !AGAINST_FACE.includes(code));
   return [
     kind === "usable" ? 0 : 1,
-    findings.length + upturned.length,
+    inShape.length + upturned.length,
+    findings.length,
     approximated.length,
     apart,
     meanMove,

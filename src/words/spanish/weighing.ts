@@ -3,7 +3,7 @@ export const WEIGHING = {
   "same-landmarks":
     "Todas las elecciones se sopesan con los mismos puntos de referencia, cuyos errores comparte cada fila: las decisiones miran solo los valores.",
   order:
-    "Por orden: las elecciones que cumplen lo exigido, las descartadas, las que no tienen solución; en cada grupo van primero las formas con menos hallazgos, contadas con ellos las colas que terminan por encima del arco inferior, después las que usan menos guías por puntos de referencia solo aproximados, después las que tienen menos medidas en que los lados difieren más que la tolerancia, después las de menor movimiento medio desde las cejas dadas, después las de menor movimiento máximo, ambos en la medida en que estas se conocen bastante para distinguirlas, y después el orden dado.",
+    "Por orden: las elecciones que cumplen lo exigido, las descartadas, las que no tienen solución; en cada grupo van primero las cejas con menos hallazgos en su propia forma, contadas con ellos las colas que terminan por encima del arco inferior, después las que tienen menos hallazgos en total (espacio sobre los párpados, puntos lejos del vello), después las que usan menos guías por puntos de referencia solo aproximados, después las que tienen menos medidas en que los lados difieren más que la tolerancia, después las de menor movimiento medio desde las cejas dadas, después las de menor movimiento máximo, ambos en la medida en que estas se conocen bastante para distinguirlas, y después el orden dado.",
   "artist-decides": "El orden es una regla, no un juicio: decide quien dibuja.",
   moves:
     "Mueve los puntos {mean:1mm} de media; el que más, el {dot:dots} de la ceja {side:sides}, {greatest:1mm}.",

@@ -6,22 +6,24 @@ import { deviationsFrom } from "../../../src/units/uncertainty/random.js";
 import { londonFaces } from "../../support/london-faces.js";
 
 const faces = londonFaces();
-const UNSEEN = 26;
+const FOLDS = 4;
 
-/** People whom the table that they are read with has not seen: others with every seed. */
+/** All people, shared out into folds that change with the seed: each is read with what is known from the others. */
 const drawn = deviationsFrom(fc.readConfigureGlobal().seed ?? 1);
-const unseen = faces
+const shuffled = faces
   .map((face) => ({ face, rank: drawn.rectangular() }))
   .sort((one, other) => one.rank - other.rank)
-  .slice(0, UNSEEN)
   .map(({ face }) => face);
+const folds = Array.from({ length: FOLDS }, (_, fold) =>
+  shuffled.filter((_face, index) => index % FOLDS === fold),
+);
 
-// Source of the hand-drawn points: tests/fixtures/README.md. Over all folds 95 % of measures and 97 % of
-// differences are held; the readings of a person go together, so that over 26 people shares scatter by 2 %.
+// Source of the hand-drawn points: tests/fixtures/README.md. The readings of a person go together, so that shares over
+// some of the people scatter by several percent with who they are; over all of them little depends on the folds.
 describe.each(["mesh-478", "points-68"] as const)(
   "intervals stated for unseen faces of %s",
   (markup) => {
-    const readings = heldOut(faces, unseen, markup);
+    const readings = folds.flatMap((unseen) => heldOut(faces, unseen, markup));
 
     it.each([
       ["measures of natural brows", "measure"],
@@ -29,8 +31,8 @@ describe.each(["mesh-478", "points-68"] as const)(
     ] as const)("hold what a hand drew: %s", (_, group) => {
       const all = readings.filter((reading) => reading.group === group);
       const held = all.filter(isHeld).length / all.length;
-      expect(held).toBeGreaterThan(0.88);
-      expect(held).toBeLessThan(0.995);
+      expect(held).toBeGreaterThan(0.93);
+      expect(held).toBeLessThan(0.98);
     });
   },
 );
