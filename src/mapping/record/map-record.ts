@@ -28,8 +28,9 @@ export interface Agreement extends RecordNote {
 /** All kinds of agreement. */
 export const AGREEMENTS = ["shown", "agreed", "asked-for"] as const;
 
-/** A day as records write it, year first. */
-export const CALENDAR_DAY: RegExp = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
+/** A day as records write it, year first: one that its month has; every February has 29. */
+export const CALENDAR_DAY: RegExp =
+  /^\d{4}-(?!02-3|(0[469]|11)-31)(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 
 /** What belongs to a record besides the plan. */
 export interface RecordExtras {

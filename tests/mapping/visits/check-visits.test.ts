@@ -3,6 +3,7 @@ import { checkVisits, visitsOf } from "brow-geometry/mapping";
 import { parseRecord, recordJsonSchema } from "brow-geometry/schema";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { CALENDAR_DAY } from "../../../src/mapping/internal.js";
 import { refusal } from "../../support/refusal.js";
 import { syntheticFace } from "../../support/synthetic-face.js";
 
@@ -77,10 +78,20 @@ describe("a chain of visits", () => {
   });
 
   it("refuses what is no day", () => {
-    for (const date of ["14 March", "2026-13-01", "2026-3-14", ""]) {
+    const written = ["14 March", "2026-13-01", "2026-3-14", ""];
+    const ofNoMonth = ["2026-02-31", "2026-02-30", "2026-04-31", "2026-11-31", "2026-01-00"];
+    for (const date of [...written, ...ofNoMonth]) {
       expect(refusal(() => recordOf(input, {}, { date })).message).toContain("recordOf: date is ");
       expect(refusal(() => parseRecord({ ...first, date })).message).toContain("date is ");
     }
+  });
+
+  it("takes every day of a leap year", () => {
+    for (let day = 0; day < 366; day += 1) {
+      const date = new Date(Date.UTC(2028, 0, 1 + day)).toISOString().slice(0, 10);
+      expect(date).toMatch(CALENDAR_DAY);
+    }
+    expect(parseRecord({ ...first, date: "2028-02-29" }).date).toBe("2028-02-29");
   });
 
   it("opens a record that knows nothing of visits", () => {
