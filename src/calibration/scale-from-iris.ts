@@ -3,7 +3,6 @@ import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/inde
 
 import {
   type Length,
-  measured,
   type Measured,
   mm,
   type Note,
@@ -12,12 +11,13 @@ import {
   type Side,
 } from "../units/index.js";
 import {
-  scaleNote,
+  measuredAs,
   refuse,
   refusingAs,
   requireFinitePoint,
   requireObject,
   requirePositive,
+  scaleNote,
 } from "../units/internal.js";
 import { requireBaseline, type SeenWidth } from "./baseline.js";
 
@@ -69,8 +69,8 @@ export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scal
     requireObject("face", face, "a face");
     const width = options.width ?? IRIS_WIDTH;
     const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
-    requirePositive("width", measured(width.value, width.u).value);
-    requirePositive("ringFactor", measured(ringFactor.value, ringFactor.u).value);
+    requirePositive("width", measuredAs(width.value, width.u).value);
+    requirePositive("ringFactor", measuredAs(ringFactor.value, ringFactor.u).value);
     const { seen, notes } = seenWidth(face, placementOf(face, width, options));
     const factor = (width.value * ringFactor.value) / seen.value;
     const perspective = browPerspective(options.cameraDistance);
@@ -108,17 +108,17 @@ function seenWidth(face: Face<"px">, placement: (width: number) => number): Seen
   }
   const mean = right === undefined || left === undefined ? one : (right + left) / 2;
   const u = placement(mean);
-  requireBaseline("limbusMedial, limbusLateral", mean, measured(mean, u));
+  requireBaseline("limbusMedial, limbusLateral", mean, measuredAs(mean, u));
   if (right === undefined || left === undefined) {
     return {
-      seen: measured(mean, u),
+      seen: measuredAs(mean, u),
       notes: [scaleNote("one-iris", { side: right === undefined ? "left" : "right" })],
     };
   }
   const apart = Math.abs(right - left);
   return {
     // Where the two disagree by more than their placement explains, their disagreement counts.
-    seen: measured(mean, Math.max(u / Math.SQRT2, apart / 2)),
+    seen: measuredAs(mean, Math.max(u / Math.SQRT2, apart / 2)),
     notes: apart > COVERAGE * Math.SQRT2 * u ? [scaleNote("irises-differ", { right, left })] : [],
   };
 }
@@ -140,7 +140,7 @@ function placementOf(
   iris: Measured<Length<"mm">>,
   { placement }: IrisOptions,
 ): (width: number) => number {
-  if (placement !== undefined) return () => Math.SQRT2 * measured<number>(0, placement).u;
+  if (placement !== undefined) return () => Math.SQRT2 * measuredAs<number>(0, placement).u;
   const edges = Math.hypot(
     landmarkUncertainty(face, "limbusMedial"),
     landmarkUncertainty(face, "limbusLateral"),
@@ -192,7 +192,7 @@ export function browPerspective(cameraDistance: Measured<Length<"mm">> | undefin
   readonly note: Note<ScaleNoteCode>;
 } {
   if (cameraDistance !== undefined) {
-    const { value: distance } = measured(cameraDistance.value, cameraDistance.u);
+    const { value: distance } = measuredAs(cameraDistance.value, cameraDistance.u);
     requirePositive("cameraDistance", distance);
     return { u: 0, note: scaleNote("perspective-corrected", { distance }) };
   }

@@ -2,6 +2,7 @@ export { cubicsOf, graphOf, mapPath, pointOnCubic, reversePath } from "./curves/
 export { straightCubic } from "./curves/cubic.js";
 export { flatten } from "./curves/flatten.js";
 export { endDirection } from "./polylines/end-direction.js";
+export { lineBetween } from "./lines/line.js";
 export { crossingsOf } from "./polylines/intersect-polyline.js";
 export { heightOver } from "./polylines/height-over.js";
 export { shareAlong } from "./polylines/share-along.js";

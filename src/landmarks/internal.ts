@@ -1,6 +1,6 @@
 export { DOT_NAMES, PLACED_DOTS } from "./face/brow-dots.js";
 export { atEyeCorner, deepen, numbersOf, onSkin, SET_BACK, POWERS, skinWith } from "./skin/skin.js";
-export { skinsNear } from "./skin/skin-of.js";
+export { skinsNear, usualSkin } from "./skin/skin-of.js";
 export type { SkinWithSetBack } from "./skin/skin.js";
 export { BROW_ARCHES, isGuide, MARKS } from "./face/conventions.js";
 export { TAIL_CONVENTIONS } from "./face/conventions.js";
@@ -27,4 +27,4 @@ export {
   toleranceNameOf,
 } from "./face/measures.js";
 export type { KindOfMeasure, MeasureKind } from "./face/measures.js";
-export { lengthOfCurve, type Tape, tapeOn } from "./skin/skin-length.js";
+export { byRuler, lengthOfCurve, type Tape, tapeOn } from "./skin/skin-length.js";

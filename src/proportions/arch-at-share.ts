@@ -1,6 +1,7 @@
 import { distance, type PolylinePlace } from "../geometry/index.js";
 import { rootBetween } from "../geometry/internal.js";
-import { lengthBetween, type Skin } from "../landmarks/index.js";
+import { type Skin } from "../landmarks/index.js";
+import { byRuler } from "../landmarks/internal.js";
 import { flatPoint, length, type Point, type Polyline } from "../units/index.js";
 import {
   refuse,
@@ -54,7 +55,7 @@ export function placeAtShare(
   share: number,
 ): PolylinePlace<"mm"> {
   const excessAt = (at: Point<"mm">): number =>
-    shareOf(lengthBetween(start, at, skin), lengthBetween(at, tailEnd, skin)) - share;
+    shareOf(byRuler(start, at, skin), byRuler(at, tailEnd, skin)) - share;
   let way = 0;
   let from = border[0] as Point<"mm">;
   let excess = excessAt(from);

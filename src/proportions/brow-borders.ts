@@ -1,11 +1,6 @@
 import { flatten, graphOf, heightOver, hermiteAt } from "../geometry/internal.js";
-import {
-  type Brow,
-  type BrowDots,
-  lengthBetween,
-  lengthOfPath,
-  type Skin,
-} from "../landmarks/index.js";
+import { type Brow, type BrowDots, lengthOfPath, type Skin } from "../landmarks/index.js";
+import { byRuler } from "../landmarks/internal.js";
 import { length, mm } from "../units/index.js";
 import { type BrowEdge, edgeOfDots, edgeOfHair, isBetween } from "./brow-edge.js";
 import { outlineArea } from "./outline-path.js";
@@ -35,7 +30,7 @@ function edgeOfOutline(drawn: Outline<"mm">, skin: Skin): BrowEdge {
       const corner = drawn.upper[0]?.[0];
       // A front that is set back begins behind its dot.
       const before =
-        corner && isBetween(corner[0], from[0], to[0]) ? lengthBetween(from, corner, skin) : 0;
+        corner && isBetween(corner[0], from[0], to[0]) ? byRuler(from, corner, skin) : 0;
       const pieces = drawn.upper.filter(([[start], , , [end]]) =>
         isBetween((start + end) / 2, from[0], to[0]),
       );

@@ -1,6 +1,6 @@
 import { type Cubic, polygonArea } from "../geometry/index.js";
 import { heightOver, hermiteArea, hermiteAt, partBetween } from "../geometry/internal.js";
-import { type Brow, type BrowDots, lengthOf, type Skin } from "../landmarks/index.js";
+import type { Brow, BrowDots, Skin } from "../landmarks/index.js";
 import { lengthOfCurve, type Tape, tapeOn } from "../landmarks/internal.js";
 import { type Length, length, type Point, type Polyline } from "../units/index.js";
 import { BORDER_END } from "./border-end.js";
@@ -64,9 +64,8 @@ export function edgeOfDots(
   return {
     lowerAt: (x) => heightOver(length(x), lower),
     along: (from, to) =>
-      lengthOf(
+      tapeOn(skin)(
         upperBody && isBetween(upperBody[0], from[0], to[0]) ? [from, upperBody, to] : [from, to],
-        skin,
       ),
     area: undefined,
   };

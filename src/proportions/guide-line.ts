@@ -1,4 +1,5 @@
-import { type Line, lineThrough } from "../geometry/index.js";
+import type { Line } from "../geometry/index.js";
+import { lineBetween } from "../geometry/internal.js";
 import {
   type Face,
   type FaceSide,
@@ -58,19 +59,23 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
     const { share = ARCH_EYE_WIDTH_SHARE } = options;
     requirePositive("options.share", share);
     requireLandmarksOn(face, [side], convention);
-    const rule: GuideRule = GUIDES[convention];
-    const from: readonly SideLandmark[] = rule.through;
-    return {
-      mark: rule.mark,
-      convention,
-      side,
-      line: sightLine(convention, face[side], share),
-      from,
-      standIns: (face.standIns ?? []).filter(({ landmark }) =>
-        from.some((name) => name === landmark),
-      ),
-    };
+    return guideOn(face, side, convention, share);
   });
+}
+
+/** A guide on a side that has its landmarks. */
+export function guideOn<Convention extends GuideConvention, Which extends Side>(
+  face: FaceForGuide<NoInfer<Convention>, Which>,
+  side: Which,
+  convention: Convention,
+  share: number,
+): Guide<Convention> {
+  const { mark, through: from }: GuideRule = GUIDES[convention];
+  const line = sightLine(convention, face[side], share);
+  const standIns = (face.standIns ?? []).filter(({ landmark }) =>
+    from.some((name) => name === landmark),
+  );
+  return { mark, convention, side, line, from, standIns };
 }
 
 /** The line of a guide alone, on a side that has its landmarks. */
@@ -85,7 +90,7 @@ export function sightLine(
     case "vertical":
       return verticalAt(at(through[0]));
     case "line":
-      return lineThrough(at(through[0]), at(through[1]));
+      return lineBetween(at(through[0]), at(through[1]));
     case "share": {
       const [from, to] = [at(through[0]), at(through[1])];
       return verticalAt(flatPoint(from[0] + share * (to[0] - from[0]), from[1]));
@@ -121,14 +126,12 @@ export function requireGuideLandmarks<Convention extends GuideConvention>(
   face: Face<"mm">,
   convention: Convention,
 ): FaceForGuide<Convention> {
-  return refusingAs("requireGuideLandmarks", () => {
-    requireLandmarksOn(face, SIDES, convention);
-    return face as FaceForGuide<Convention>;
-  });
+  requireLandmarksOn(face, SIDES, convention);
+  return face as FaceForGuide<Convention>;
 }
 
 /** Refuses a face without a guide's landmarks on the given sides, naming every one that is missing. */
-export function requireLandmarksOn(
+function requireLandmarksOn(
   face: Face<"mm">,
   sides: readonly Side[],
   convention: GuideConvention,

@@ -3,11 +3,11 @@ import {
   type Face,
   type FaceMeasures,
   type FaceSide,
-  lengthBetween,
   type MeasureName,
   type SideMeasures,
   type Skin,
 } from "../landmarks/index.js";
+import { byRuler } from "../landmarks/internal.js";
 import { eachSide, type Side, type Sides } from "../units/index.js";
 import { keysOf, refusingAs } from "../units/internal.js";
 import { type BrowBorders, edgeWith } from "./brow-borders.js";
@@ -103,6 +103,6 @@ export function measureFace(
     const { right, left } = dots;
     return right.upperStart === undefined || left.upperStart === undefined
       ? sides
-      : { ...sides, startToStart: lengthBetween(right.upperStart, left.upperStart, skin) };
+      : { ...sides, startToStart: byRuler(right.upperStart, left.upperStart, skin) };
   });
 }

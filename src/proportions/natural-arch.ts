@@ -2,10 +2,10 @@ import {
   type FlatPoint,
   length,
   type Length,
-  measured,
   type Measured,
   type Polyline,
 } from "../units/index.js";
+import { measuredAs } from "../units/internal.js";
 import {
   amplitudeOfTurn,
   type Crest,
@@ -61,7 +61,7 @@ const WORST_PLACE = 5;
 export function naturalArch(border: Polyline<"mm">, u: Length<"mm">): NaturalArch {
   const shape = overChord(border);
   const crest = crestOf(shape);
-  if (crest === undefined) return { kind: "flat", rise: measured(length(0), u) };
+  if (crest === undefined) return { kind: "flat", rise: measuredAs(length(0), u) };
   const rise = riseOf(shape, crest, u);
   if (crest.corner === undefined && crest.blend === undefined) return { kind: "flat", rise };
   return judged(placeOfCrest(shape, crest), length(placeU(shape, crest, rise, u)), rise);
@@ -82,11 +82,11 @@ function riseOf(
 ): Measured<Length<"mm">> {
   if (corner !== undefined) {
     const share = shape.shares[corner] as number;
-    return measured(length(height), length(u * Math.hypot(1, share, 1 - share)));
+    return measuredAs(length(height), length(u * Math.hypot(1, share, 1 - share)));
   }
   const byPoints = u * sagFactor(coarseness) * spreadOf(shape, sines);
   const byMethod = height * (HEIGHT_OFF[0] + HEIGHT_OFF[1] * coarseness);
-  return measured(length(height), length(Math.hypot(byPoints, byMethod)));
+  return measuredAs(length(height), length(Math.hypot(byPoints, byMethod)));
 }
 
 function placeU(

@@ -1,13 +1,7 @@
 import { distance, spaceDistance } from "../geometry/index.js";
 import { heightOver } from "../geometry/internal.js";
-import {
-  type BrowDots,
-  type FaceSide,
-  lengthBetween,
-  type MeasureName,
-  type Skin,
-} from "../landmarks/index.js";
-import { atEyeCorner, onSkin } from "../landmarks/internal.js";
+import { type BrowDots, type FaceSide, type MeasureName, type Skin } from "../landmarks/index.js";
+import { byRuler, atEyeCorner, onSkin } from "../landmarks/internal.js";
 import { length, type Length, type Point, type Side } from "../units/index.js";
 import { toDegrees } from "../units/internal.js";
 import type { BrowEdge } from "./brow-edge.js";
@@ -33,7 +27,7 @@ export function readSide(
   const { upperStart: start, upperBody: body, upperArch: arch, tailEnd: tail } = dots;
   const outwards = side === "left" ? 1 : -1;
   const ruler = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
-    from && to && lengthBetween(from, to, skin);
+    from && to && byRuler(from, to, skin);
   const sight = (from?: Point<"mm">, to?: Point<"mm">): Length<"mm"> | undefined =>
     from && to && distance(from, to);
   const inclination = (from?: Point<"mm">, to?: Point<"mm">): number | undefined =>

@@ -1,5 +1,9 @@
 export { BROW_PROMINENCE, prominenceOf } from "./frame/camera.js";
 export { MIDLINE_METHODS } from "./midline/midline.js";
+export { comparisonOf } from "./comparison/compare-sides.js";
+export { halvesOf } from "./comparison/half-faces.js";
+export { cantAgainst } from "./midline/eye-cant.js";
+export { deviationFrom } from "./midline/nose-deviation.js";
 export { carryByRuler } from "./mirroring/carry-by-ruler.js";
 export { mapDots } from "./mirroring/shape.js";
 export type { HalfFacesNotes, RegistrationNoteParts } from "./comparison/notes.js";

@@ -13,7 +13,7 @@ export {
   writtenPath,
 } from "./quantities/geometry-error.js";
 export { SCALE_SOURCES } from "./uncertainty/scale-source.js";
-export { requireUncertainty } from "./uncertainty/measured.js";
+export { measuredAs, requireUncertainty } from "./uncertainty/measured.js";
 export { keysOf } from "./quantities/keys-of.js";
 export { type CodeOf, type NoteMaker, noteMaker } from "./quantities/note.js";
 export type { Given, NoValues, Numbers } from "./quantities/note.js";

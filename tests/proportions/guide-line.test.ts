@@ -119,7 +119,7 @@ describe("guideLine", () => {
     const bare: Face<"mm"> = { right: {}, left: { alare: mm([17, -40]) }, midline: {} };
     expect(refusal(() => requireGuideLandmarks(bare, "alare-vertical"))).toMatchObject({
       code: "missing-landmark",
-      detail: { where: "requireGuideLandmarks", field: "right.alare" },
+      detail: { field: "right.alare" },
     });
     const tail = () => guideLine(bare as typeof face, "left", "alare-through-exocanthion");
     expect(refusal(tail)).toMatchObject({

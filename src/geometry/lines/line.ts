@@ -34,14 +34,17 @@ export interface Line<U extends Unit> {
  * ```
  */
 export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<U> {
-  return refusingAs("lineThrough", () => {
-    const [x, y] = difference(to, from);
-    const size = Math.hypot(x, y);
-    if (size === 0) {
-      refuse("coincident-points", "to", to, "another point");
-    }
-    return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
-  });
+  return refusingAs("lineThrough", () => lineBetween(from, to));
+}
+
+/** {@link lineThrough}, asked for by another function. */
+export function lineBetween<U extends Unit>(from: Point<U>, to: Point<U>): Line<U> {
+  const [x, y] = difference(to, from);
+  const size = Math.hypot(x, y);
+  if (size === 0) {
+    refuse("coincident-points", "to", to, "another point");
+  }
+  return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
 }
 
 /**

@@ -1,5 +1,13 @@
-import { type Length, length, type Point, type Polyline, type Unit } from "../../units/index.js";
-import { endDirection } from "./end-direction.js";
+import {
+  flatPoint,
+  type Length,
+  length,
+  type Point,
+  type Polyline,
+  type Unit,
+} from "../../units/index.js";
+import type { Line } from "../lines/line.js";
+import { beyondEnds } from "./intersect-polyline.js";
 
 /**
  * The y of a polyline over an x: where the vertical through x meets it first; past its ends, on the
@@ -25,20 +33,7 @@ export function heightOver<U extends Unit>(
     }
     from = to;
   }
-  const before = beyond(x, polyline.slice().reverse(), stretch);
-  const after = beyond(x, polyline, stretch);
-  const nearer = after === undefined || (before && before.by < after.by) ? before : after;
-  return nearer && length(nearer.y);
-}
-
-/** Where a vertical meets what goes on from a polyline's last point, and how far beyond it. */
-function beyond<U extends Unit>(
-  x: number,
-  polyline: Polyline<U>,
-  stretch: Length<U> | 0,
-): { readonly y: number; readonly by: number } | undefined {
-  const [endX, endY] = polyline[polyline.length - 1] as Point<U>;
-  const [right, up] = endDirection(polyline, stretch) ?? [0, 0];
-  const by = (x - endX) / right;
-  return by > 0 && Number.isFinite(by) ? { y: endY + by * up, by } : undefined;
+  const upright: Line<U> = { through: flatPoint(x, 0), direction: [0, 1] };
+  const [beyond] = beyondEnds(upright, polyline, stretch, 0);
+  return beyond && length(beyond.at[1]);
 }

@@ -95,7 +95,8 @@ function turnBetween<U extends Unit>(x: number, y: number, { direction }: Line<U
   return direction[1] * x - direction[0] * y;
 }
 
-function beyondEnds<U extends Unit>(
+/** Where a line meets what goes on from the nearer end of a polyline that is so long; nothing where both miss. */
+export function beyondEnds<U extends Unit>(
   line: Line<U>,
   polyline: Polyline<U>,
   stretch: Length<U> | 0,
@@ -117,12 +118,14 @@ function beyond<U extends Unit>(
   stretch: Length<U> | 0,
 ): { readonly at: FlatPoint<U>; readonly by: number } | undefined {
   const end = polyline[polyline.length - 1] as Point<U>;
-  const heading = endDirection(polyline, stretch) as Direction;
+  const heading = endDirection(polyline, stretch) ?? NOWHERE;
   const by = distanceFromLine(end, line) / turnBetween(heading[0], heading[1], line);
   if (!(by > 0 && Number.isFinite(by))) return undefined;
   const [x, y] = advance(end, heading, by);
   return { at: flatPoint(x, y), by };
 }
+
+const NOWHERE: Direction = [0, 0];
 
 /** A polyline's own length, summed up, may round past its last point. */
 const ROUNDING = 1e-12;

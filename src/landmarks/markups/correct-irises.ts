@@ -3,12 +3,11 @@ import {
   deepPoint,
   flatPoint,
   hasDepth,
-  measured,
   type Measured,
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { refusingAs, requirePositive } from "../../units/internal.js";
+import { measuredAs, refusingAs, requirePositive } from "../../units/internal.js";
 import type { Face, FaceSide } from "../face/face.js";
 import { faceNote } from "../face/notes.js";
 
@@ -40,7 +39,7 @@ export function correctIrises<U extends Unit>(
   ringFactor: Measured = face.source?.ringFactor ?? { value: 1, u: 0 },
 ): Face<U> {
   return refusingAs("correctIrises", () => {
-    const { value, u } = measured(ringFactor.value, ringFactor.u);
+    const { value, u } = measuredAs(ringFactor.value, ringFactor.u);
     requirePositive("ringFactor", value);
     const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
     const { source, notes = [] } = face;

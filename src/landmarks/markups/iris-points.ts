@@ -1,4 +1,5 @@
-import { distance, distanceAlongLine, lineThrough } from "../../geometry/index.js";
+import { distance, distanceAlongLine } from "../../geometry/index.js";
+import { lineBetween } from "../../geometry/internal.js";
 import { eachSide, type Point, type Sides } from "../../units/index.js";
 import type { FaceSide } from "../face/face.js";
 import type { MarkupIris } from "./index-table.js";
@@ -85,6 +86,6 @@ function placeInEye(
   if (point === undefined || endocanthion === undefined || exocanthion === undefined) {
     return undefined;
   }
-  const eye = lineThrough(endocanthion, exocanthion);
+  const eye = lineBetween(endocanthion, exocanthion);
   return distanceAlongLine(point, eye) / distance(endocanthion, exocanthion);
 }

@@ -41,14 +41,17 @@ export function lengthBetween(
   options: LengthOptions = {},
 ): Length<"mm"> {
   const { path = "straight", on = "skin" } = options;
-  if (on === "photo" || skin.kind === "flat") return distance(from, to);
-  if (path === "straight") {
-    // Without points of its own: rulers are laid thousands of times for a plan.
-    const [x, y] = [to[0] - from[0], to[1] - from[1]];
-    const depth = skinDepth(to[0], skin) - skinDepth(from[0], skin);
-    return length(Math.sqrt(x * x + y * y + depth * depth));
-  }
-  return lengthAlongSkin(from, to, surfaceOf(skin));
+  if (on === "photo") return distance(from, to);
+  return path === "straight" || skin.kind === "flat"
+    ? byRuler(from, to, skin)
+    : lengthAlongSkin(from, to, surfaceOf(skin));
+}
+
+/** {@link lengthBetween} by ruler, without points of its own: rulers are laid thousands of times for a plan. */
+export function byRuler(from: Point<"mm">, to: Point<"mm">, skin: Skin): Length<"mm"> {
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  const depth = skinDepth(to[0], skin) - skinDepth(from[0], skin);
+  return length(Math.sqrt(x * x + y * y + depth * depth));
 }
 
 /**

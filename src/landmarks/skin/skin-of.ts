@@ -60,17 +60,22 @@ export function skinOf(face: Face<"mm">, kind?: Skin["kind"]): Skin {
         return { kind: "flat" };
       case "modelled":
         return modelledSkin(face);
-      case "fitted":
-      case undefined: {
+      case undefined:
+        return usualSkin(face);
+      case "fitted": {
         const shallow = shallowSide(face);
         if (shallow === undefined) return skinBy(fitOf(face), face);
-        if (kind === undefined) return modelledSkin(face);
         const need = `3 points with depth, over ${LEAST_REACH} mm`;
         const { brow } = face[shallow];
         refuse("missing-landmark", `${shallow}.brow.upper`, brow?.upper, need);
       }
     }
   });
+}
+
+/** The skin of a face as far as it tells, asked for by another function. */
+export function usualSkin(face: Face<"mm">): Skin {
+  return shallowSide(face) === undefined ? skinBy(fitOf(face), face) : modelledSkin(face);
 }
 
 function modelledSkin(face: Face<"mm">): Skin {

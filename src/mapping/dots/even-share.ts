@@ -1,5 +1,6 @@
 import { rootBetween } from "../../geometry/internal.js";
-import { lengthBetween, type Skin } from "../../landmarks/index.js";
+import { type Skin } from "../../landmarks/index.js";
+import { byRuler } from "../../landmarks/internal.js";
 import { pointOnSide, type SidePlace } from "../../symmetry/index.js";
 import { eachSide, type Sides } from "../../units/index.js";
 import { refuse, shownValue } from "../../units/internal.js";
@@ -21,8 +22,8 @@ export function evenShare(
     const { height, heightAt } = arches[side];
     const excess = (at: number): number => {
       const arch = pointOnSide({ distance: at, height: heightAt(at) }, side);
-      const front = lengthBetween(start, arch, skin);
-      return front - frontShare * (front + lengthBetween(arch, tailEnd, skin));
+      const front = byRuler(start, arch, skin);
+      return front - frontShare * (front + byRuler(arch, tailEnd, skin));
     };
     const even = rootBetween(starts[side].distance, tailEnds[side].distance, excess);
     if (even === undefined) {

@@ -1,10 +1,6 @@
 import { heightOver, hermiteAt } from "../../geometry/internal.js";
-import {
-  type CompleteDots,
-  type Face,
-  landmarkUncertainty,
-  skinOf,
-} from "../../landmarks/index.js";
+import { type CompleteDots, type Face, landmarkUncertainty } from "../../landmarks/index.js";
+import { usualSkin } from "../../landmarks/internal.js";
 import { naturalDots } from "../../proportions/index.js";
 import { type BrowCurves, browCurves, LOWER_DOTS, startOf } from "../../proportions/internal.js";
 import {
@@ -55,7 +51,7 @@ export function readFace(given: Face<"mm">): FaceRead {
   const face = requirePlannable(given);
   const u = landmarkUncertainty(face, "brow");
   const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
-  return { face, natural, skin: skinOf(face) };
+  return { face, natural, skin: usualSkin(face) };
 }
 
 /** Plans across a midline whose direction is known to so many degrees (standard uncertainty). */

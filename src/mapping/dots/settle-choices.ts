@@ -6,7 +6,8 @@ import {
 } from "../../landmarks/index.js";
 import type { NaturalArch, NaturalDots } from "../../proportions/index.js";
 import { ARCH_EYE_WIDTH_SHARE, LOWER_DOTS } from "../../proportions/internal.js";
-import { FACE_MIDLINE, noseDeviation, placeOnSide } from "../../symmetry/index.js";
+import { FACE_MIDLINE, placeOnSide } from "../../symmetry/index.js";
+import { deviationFrom } from "../../symmetry/internal.js";
 import { eachSide, type Note, type Side, type Sides } from "../../units/index.js";
 import { type Numbers, SIDES } from "../../units/internal.js";
 import { archLimits } from "./arch-limits.js";
@@ -179,9 +180,9 @@ function bentNose(
 ): { readonly angle: number; readonly u: number; readonly limit: number } | undefined {
   const { sellion, subnasale } = face.midline;
   if (sellion === undefined || subnasale === undefined) return undefined;
-  const { angle, bent, decision } = noseDeviation(
+  const { angle, bent, decision } = deviationFrom(
+    { line: FACE_MIDLINE, tiltU: midlineU },
     { ...face, midline: { ...face.midline, sellion, subnasale } },
-    { midline: { line: FACE_MIDLINE, tiltU: midlineU } },
   );
   const { upper = 0 } = decision.limits;
   return bent ? { angle: Math.abs(angle.value), u: angle.u, limit: upper } : undefined;

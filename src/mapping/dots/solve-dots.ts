@@ -1,4 +1,4 @@
-import { intersect, type Line } from "../../geometry/index.js";
+import type { Line } from "../../geometry/index.js";
 import { heightOver } from "../../geometry/internal.js";
 import {
   type CompleteDots,
@@ -13,6 +13,7 @@ import {
 import { isGuide } from "../../landmarks/internal.js";
 import { type NaturalArch, type NaturalDots } from "../../proportions/index.js";
 import {
+  atHeight,
   BORDER_END,
   meetSight,
   middleOver,
@@ -93,10 +94,9 @@ export function asksOf(
     if (mark === "tail") return dots.tailEnd[1];
     return crestOf(arch)?.[1] ?? refuseFlat(side, arch.rise.value);
   };
-  const atHeight = (convention: GuideConvention, line: Line<"mm">, height: number): SidePlace => {
-    const level: Line<"mm"> = { through: flatPoint(0, height), direction: [1, 0] };
-    const meeting = intersect(line, level);
-    if (meeting.kind === "crossing") return placeOnSide(meeting.at, side);
+  const levelWith = (convention: GuideConvention, line: Line<"mm">, height: number): SidePlace => {
+    const at = atHeight(line, height);
+    if (at !== undefined) return placeOnSide(at, side);
     const field = `${side} ${convention}`;
     refuse("no-solution", field, line.direction, "no level direction");
   };
@@ -106,7 +106,7 @@ export function asksOf(
     const hit = meetSight({ mark, line }, brow);
     if (hit === undefined) {
       told(reason("guide-missed", { side, mark }));
-      return atHeight(convention, line, naturalHeight(mark));
+      return levelWith(convention, line, naturalHeight(mark));
     }
     if (hit.extended) told(reason("border-extended", { side, mark }));
     return placeOnSide(hit.at, side);
@@ -141,7 +141,7 @@ export function asksOf(
       }),
       at: (height) => {
         const met = meet(rule, undefined, () => undefined);
-        const { distance } = atHeight(rule, sight(rule), height);
+        const { distance } = levelWith(rule, sight(rule), height);
         return { distance: distance + shareKept(met) * (own.distance - met.distance), height };
       },
     };

@@ -1,7 +1,5 @@
-import { lengthBetween } from "../../landmarks/index.js";
-import { isGuide } from "../../landmarks/internal.js";
-import { guideLine } from "../../proportions/index.js";
-import { requireGuideLandmarks, shareOf } from "../../proportions/internal.js";
+import { byRuler, isGuide } from "../../landmarks/internal.js";
+import { guideOn, requireGuideLandmarks, shareOf } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import { eachSide, type Note } from "../../units/index.js";
 import { unlessRefused } from "../../units/internal.js";
@@ -80,7 +78,7 @@ function guidesOf(
   const chosen = [start, arch, tail].filter(isGuide);
   return eachSide((side) =>
     chosen.map((convention) =>
-      guideLine(requireGuideLandmarks(face, convention), side, convention, { share }),
+      guideOn(requireGuideLandmarks(face, convention), side, convention, share),
     ),
   );
 }
@@ -105,8 +103,5 @@ function archOf({ dots }: Solution, lead: Lead): number {
 
 function ledShare({ dots }: Solution, { skin }: FaceRead, lead: Lead): number {
   const { upperStart, upperArch, tailEnd } = dots[LEADS[lead][0]];
-  return shareOf(
-    lengthBetween(upperStart, upperArch, skin),
-    lengthBetween(upperArch, tailEnd, skin),
-  );
+  return shareOf(byRuler(upperStart, upperArch, skin), byRuler(upperArch, tailEnd, skin));
 }

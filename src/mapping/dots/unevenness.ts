@@ -1,4 +1,5 @@
-import { type CompleteDots, type Dot, lengthBetween, type Skin } from "../../landmarks/index.js";
+import { type CompleteDots, type Dot, type Skin } from "../../landmarks/index.js";
+import { byRuler } from "../../landmarks/internal.js";
 import { shareOf, STATIONS } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import {
@@ -66,8 +67,8 @@ export function pinBreaks(
   for (const side of SIDES) {
     if (arch !== "brow-length-share" || !pinned("upperStart", "upperArch", "tailEnd")) continue;
     const { upperStart, upperArch, tailEnd } = dots[side];
-    const front = lengthBetween(upperStart, upperArch, skin);
-    const left = shareOf(front, lengthBetween(upperArch, tailEnd, skin));
+    const front = byRuler(upperStart, upperArch, skin);
+    const left = shareOf(front, byRuler(upperArch, tailEnd, skin));
     tell(share, { right: asked, left }, (broken) =>
       reason("pins-break-share", { ...broken, side, share: left, asked }),
     );

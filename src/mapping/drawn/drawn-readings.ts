@@ -1,10 +1,5 @@
-import {
-  type BrowDots,
-  type Dot,
-  type FaceMeasures,
-  lengthBetween,
-} from "../../landmarks/index.js";
-import { DOT_NAMES, MEASURES_ON_BORDERS, PLACED_DOTS } from "../../landmarks/internal.js";
+import { type BrowDots, type Dot, type FaceMeasures } from "../../landmarks/index.js";
+import { byRuler, DOT_NAMES, MEASURES_ON_BORDERS, PLACED_DOTS } from "../../landmarks/internal.js";
 import type { OutlineDots } from "../../proportions/index.js";
 import { edgeOfDots, readSide, type SideReading } from "../../proportions/internal.js";
 import {
@@ -36,7 +31,7 @@ export function readDrawn(
     fillSide(row, "right", right.reading);
     fillSide(row, "left", left.reading);
     row[BETWEEN] =
-      right.start && left.start ? lengthBetween(right.start, left.start, plan.skin) : Number.NaN;
+      right.start && left.start ? byRuler(right.start, left.start, plan.skin) : Number.NaN;
     return row;
   };
   const places = rowOfDots(dots);

@@ -1,14 +1,12 @@
 import type { FindingCode, FindingSeverity } from "../../capture/index.js";
 import type { Declared } from "../../landmarks/index.js";
 import {
-  eyeCant,
   FACE_MIDLINE,
   type FaceFrame,
-  halfFaces,
   type RegistrationNoteCode,
   type Turning,
 } from "../../symmetry/index.js";
-import { biocularWidth, pitchUncertainty } from "../../symmetry/internal.js";
+import { biocularWidth, cantAgainst, halvesOf, pitchUncertainty } from "../../symmetry/internal.js";
 import { type FlatPoint, type Note, type Scale } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -126,8 +124,7 @@ function postureCautions({ upright, relaxed }: Declared = {}): readonly Note<Cau
 
 /** Only where the root of the nose is known: it lies ahead of the eyes and shows a turn. */
 function turningCautions(face: PlannableFace): readonly Note<CautionCode>[] {
-  if (face.midline.glabella === undefined && face.midline.sellion === undefined) return [];
-  const { note: differ } = halfFaces(face);
+  const differ = halvesOf(face)?.note;
   if (differ === undefined) return [];
   // Not carried as a finding: a replayed record would hand it in beside the one that is made again.
   return [caution("head-may-be-turned", { ...differ.values, finding: differ })];
@@ -153,7 +150,7 @@ function raisedCautions(face: PlannableFace, frame: FaceFrame): readonly Note<Ca
 
 /** Only where the slant is proven to be more than others recognise. */
 function eyeCautions(face: PlannableFace, midlineU: number): readonly Note<CautionCode>[] {
-  const { angle, decision } = eyeCant(face, { midline: { line: FACE_MIDLINE, tiltU: midlineU } });
+  const { angle, decision } = cantAgainst({ line: FACE_MIDLINE, tiltU: midlineU }, face);
   if (decision.outcome !== "outside") return [];
   return [
     caution("eyes-slant", {

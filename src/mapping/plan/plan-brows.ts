@@ -1,12 +1,7 @@
 import { mapFace } from "../../landmarks/index.js";
-import {
-  compareSides,
-  type ComparisonOptions,
-  type FaceFrame,
-  type SideComparison,
-} from "../../symmetry/index.js";
-import { ontoFace } from "../../symmetry/internal.js";
-import { type Measured, WORKING_TOLERANCES } from "../../units/index.js";
+import type { FaceFrame } from "../../symmetry/index.js";
+import { comparisonOf, ontoFace } from "../../symmetry/internal.js";
+import { WORKING_TOLERANCES } from "../../units/index.js";
 import { refusingAs, requireObject } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding, requireSize } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
@@ -19,7 +14,6 @@ import type { ShapeLimits } from "../shape/shape-limits.js";
 import { MAP_VERSION } from "./map-version.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
 import { type Cause, readPlan } from "./read-plan.js";
-import type { SideReadings } from "./reading-rows.js";
 import { onlyRead, type Variation } from "./variation.js";
 import { type PlannableFace, requirePlannable } from "../dots/plannable-face.js";
 
@@ -139,21 +133,14 @@ function finishedPlan(
     version: MAP_VERSION,
     ...plan,
     measures: planned.measures,
-    comparison: compared(planned, judged),
+    comparison: comparisonOf(planned, judged),
     ...(shareDecisions === undefined ? {} : { shareDecisions }),
     naturalMeasures: natural.measures,
-    naturalComparison: compared(natural, judged),
+    naturalComparison: comparisonOf(natural, judged),
     moves,
     cautions: [
       ...cautionsFor(plan.face, frame, choices.declared, findings),
       ...shapeFindings(plan, shapeLimits),
     ],
   };
-}
-
-function compared(
-  { measures, differences }: SideReadings<Measured>,
-  judged: ComparisonOptions,
-): SideComparison {
-  return compareSides(measures, { ...judged, differences });
 }

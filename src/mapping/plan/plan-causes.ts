@@ -4,7 +4,6 @@ import {
   type LandmarkName,
   type PointMap,
   type Skin,
-  skinOf,
   skinUncertainty,
 } from "../../landmarks/index.js";
 import {
@@ -15,6 +14,7 @@ import {
   SET_BACK,
   skinsNear,
   type SkinWithSetBack,
+  usualSkin,
   withMoves,
 } from "../../landmarks/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
@@ -176,7 +176,7 @@ function pitchCause(truth: Variation, frame: FaceFrame): Cause {
       const [x, y, ahead] = raisedBy(amount * u, deepPoint(point[0], point[1], depth));
       return hasDepth(point) ? deepPoint<"mm">(x, y, ahead) : flatPoint<"mm">(x, y);
     }, truth);
-    return truth.skin.kind === "fitted" ? { ...held, skin: skinOf(held.face) } : held;
+    return truth.skin.kind === "fitted" ? { ...held, skin: usualSkin(held.face) } : held;
   };
   return { faceAt };
 }

@@ -1,5 +1,5 @@
-import { type CompleteDots, lengthBetween, type Skin } from "../../landmarks/index.js";
-import { numbersOf, skinWith } from "../../landmarks/internal.js";
+import { type CompleteDots, type Skin } from "../../landmarks/index.js";
+import { byRuler, numbersOf, skinWith } from "../../landmarks/internal.js";
 import {
   type BrowCurves,
   type BrowEdge,
@@ -30,7 +30,7 @@ export function plannedReader(plan: PlannedDots): (placed: Row) => Row {
     ];
     fillSide(row, "right", right.reading);
     fillSide(row, "left", left.reading);
-    row[BETWEEN] = lengthBetween(right.start, left.start, skin);
+    row[BETWEEN] = byRuler(right.start, left.start, skin);
     fillFrom(row, READ, right.moves);
     fillFrom(row, READ + MOVED, left.moves);
     return row;

@@ -1,5 +1,5 @@
-import { lengthBetween, type Skin } from "../../landmarks/index.js";
-import { numbersOf, POWERS } from "../../landmarks/internal.js";
+import { type Skin } from "../../landmarks/index.js";
+import { byRuler, numbersOf, POWERS } from "../../landmarks/internal.js";
 import { intoSpace } from "../../symmetry/internal.js";
 import { eachSide, type Measured, type Sides } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
@@ -164,7 +164,7 @@ const ANSWERED = MOVES + 2 * MOVED;
 /** Writes what neither side has by itself: how far starts are apart, and how deep the skin lies. */
 function fillApart(row: Row, { right, left }: Sides<GrownSide>, skin: Skin): void {
   const [from, to] = [right.natural.dots.upperStart, left.natural.dots.upperStart];
-  row[BETWEEN] = lengthBetween(from, to, skin);
+  row[BETWEEN] = byRuler(from, to, skin);
   fillFrom(row, AT_SKIN, numbersOf(skin));
 }
 

@@ -1,5 +1,5 @@
-import { type FaceMeasures, lengthBetween, type SideMeasures } from "../../landmarks/index.js";
-import { PLACED_DOTS } from "../../landmarks/internal.js";
+import { type FaceMeasures, type SideMeasures } from "../../landmarks/index.js";
+import { byRuler, PLACED_DOTS } from "../../landmarks/internal.js";
 import {
   measureFace,
   naturalOutline,
@@ -73,7 +73,7 @@ export function weighPlan(
     const edge = edgeOfCurves(curves[side], skin);
     return readSide(dots[side], { side, landmarks, skin, edge });
   });
-  const startToStart = lengthBetween(dots.right.upperStart, dots.left.upperStart, skin);
+  const startToStart = byRuler(dots.right.upperStart, dots.left.upperStart, skin);
   // What all choices have in common, the errors of the landmarks, does not tell them apart.
   const exact = exactly({ ...measures, startToStart });
   const { tolerances = WORKING_TOLERANCES } = choices;

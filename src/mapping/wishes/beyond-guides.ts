@@ -1,4 +1,3 @@
-import { intersect, lineAlong } from "../../geometry/index.js";
 import {
   type GuideConvention,
   GUIDES,
@@ -6,9 +5,9 @@ import {
   START_CONVENTIONS,
 } from "../../landmarks/index.js";
 import { isGuide, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
-import { sightLine } from "../../proportions/internal.js";
+import { atHeight, sightLine } from "../../proportions/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
-import { flatPoint, type Note, type Side } from "../../units/index.js";
+import { type Note, type Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { isHair } from "../dots/is-hair.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
@@ -64,13 +63,12 @@ function rangeOf(
     distance: placeOnSide(natural[side].dots[dot], side).distance,
     note: wishNote("wish-at-hair", { side, mark }),
   };
-  const level = lineAlong(flatPoint<"mm">(0, dots[side][dot][1]), [1, 0]);
   const lines: readonly GuideConvention[] = [...guides].filter(isGuide);
   const met = lines.flatMap((guide): readonly Bound[] => {
     if (GUIDES[guide].through.some((name) => face[side][name] === undefined)) return [];
-    const meeting = intersect(sightLine(guide, face[side], 0), level);
-    if (meeting.kind !== "crossing") return [];
-    const { distance } = placeOnSide(meeting.at, side);
+    const at = atHeight(sightLine(guide, face[side], 0), dots[side][dot][1]);
+    if (at === undefined) return [];
+    const { distance } = placeOnSide(at, side);
     return [{ distance, note: wishNote("wish-at-guide", { side, guide }) }];
   });
   const bounds = isHair(face, side) ? [...met, hair] : met;

@@ -1,4 +1,4 @@
-import { type FaceMeasures, type MeasureName } from "../../landmarks/index.js";
+import { type FaceMeasures, type MeasureName, type SideMeasures } from "../../landmarks/index.js";
 import { toleranceNameOf, MEASURE_NAMES } from "../../landmarks/internal.js";
 import {
   type Decision,
@@ -63,19 +63,37 @@ export function compareSides(
   options: ComparisonOptions = {},
 ): SideComparison {
   return refusingAs("compareSides", () => {
-    const { tolerances = WORKING_TOLERANCES, differences: given = {} } = options;
-    const differences = MEASURE_NAMES.flatMap((measure): readonly SideDifference[] => {
-      const right = measures.right[measure];
-      const left = measures.left[measure];
-      if (right === undefined || left === undefined) return [];
-      const difference = given[measure] ?? independentDifference(left, right);
-      const decided = decideUnder(tolerances, toleranceNameOf(measure), difference, options);
-      return [{ measure, right, left, difference, ...decided }];
-    });
-    return { differences, tolerances };
+    const differences: { [Name in MeasureName]?: Measured } = { ...options.differences };
+    for (const name of MEASURE_NAMES) {
+      const [right, left] = [measures.right[name], measures.left[name]];
+      if (right === undefined || left === undefined) continue;
+      differences[name] ??= measured(left.value - right.value, Math.hypot(left.u, right.u));
+    }
+    return comparisonOf({ measures, differences }, options);
   });
 }
 
-function independentDifference(left: Measured, right: Measured): Measured {
-  return measured(left.value - right.value, Math.hypot(left.u, right.u));
+/** {@link compareSides} where every difference is known, asked for by another function. */
+export function comparisonOf(
+  { measures, differences }: SidesRead,
+  options: ComparisonOptions,
+): SideComparison {
+  const { tolerances = WORKING_TOLERANCES } = options;
+  return {
+    differences: MEASURE_NAMES.flatMap((measure): readonly SideDifference[] => {
+      const right = measures.right[measure];
+      const left = measures.left[measure];
+      const difference = differences[measure];
+      if (right === undefined || left === undefined || difference === undefined) return [];
+      const decided = decideUnder(tolerances, toleranceNameOf(measure), difference, options);
+      return [{ measure, right, left, difference, ...decided }];
+    }),
+    tolerances,
+  };
+}
+
+/** What is read on both sides, and left minus right. */
+interface SidesRead {
+  readonly measures: FaceMeasures<Measured>;
+  readonly differences: SideMeasures<Measured>;
 }

@@ -1,13 +1,6 @@
 import { type FaceWith, landmarkUncertainty, type MidlineLandmark } from "../../landmarks/index.js";
-import {
-  eachSide,
-  type Length,
-  length,
-  type Measured,
-  measured,
-  type Note,
-} from "../../units/index.js";
-import { refusingAs, refuse, toDegrees } from "../../units/internal.js";
+import { eachSide, type Length, length, type Measured, type Note } from "../../units/index.js";
+import { measuredAs, refuse, refusingAs, toDegrees } from "../../units/internal.js";
 import { type HalfFacesNoteCode, halfFacesNote } from "./notes.js";
 
 /** How wide the two halves of a face look, and what a difference may mean. */
@@ -56,44 +49,45 @@ const AHEAD: readonly (readonly [MidlineLandmark, number])[] = [
  * ```
  */
 export function halfFaces(face: FaceWith<"mm", "exocanthion">): HalfFaces {
-  return refusingAs("halfFaces", () => {
-    const middles = AHEAD.flatMap(([name, ahead]) => {
-      const point = face.midline[name];
-      return point === undefined
-        ? []
-        : [[point[0], ahead, landmarkUncertainty(face, name)] as const];
-    });
-    if (middles.length === 0) refuseWithoutNose();
-    const meanOf = (values: readonly number[]): number =>
-      values.reduce((sum, value) => sum + value, 0) / middles.length;
-    const middle = meanOf(middles.map(([x]) => x));
-    const middleU = Math.hypot(...middles.map(([, , u]) => u)) / middles.length;
-    const cornerU = landmarkUncertainty(face, "exocanthion");
-    const u = length<"mm">(Math.hypot(cornerU, middleU));
-    const { right, left } = eachSide((side) =>
-      measured(length<"mm">(Math.abs(face[side].exocanthion[0] - middle)), u),
-    );
-    // The middle enters both widths, with opposite signs.
-    const difference = measured(
-      length<"mm">(left.value - right.value),
-      length<"mm">(Math.hypot(Math.SQRT2 * cornerU, 2 * middleU)),
-    );
-    const twiceAhead = 2 * meanOf(middles.map(([, ahead]) => ahead)) * (right.value + left.value);
-    // A turn by φ moves the middle by ahead·sin φ, and narrows the whole by cos φ.
-    const tangent = (right.value - left.value) / twiceAhead;
-    const slope = 1 / (twiceAhead * (1 + tangent ** 2));
-    const yaw = measured(toDegrees(Math.atan(tangent)), toDegrees(slope * difference.u));
-    const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw.value) };
-    return {
-      right,
-      left,
-      difference,
-      yaw,
-      ...(about.difference > 2 * difference.u
-        ? { note: halfFacesNote("half-faces-differ", about) }
-        : {}),
-    };
+  return refusingAs("halfFaces", () => halvesOf(face) ?? refuseWithoutNose());
+}
+
+/** {@link halfFaces}, asked for by another function; nothing of a face without glabella and sellion. */
+export function halvesOf(face: FaceWith<"mm", "exocanthion">): HalfFaces | undefined {
+  const middles = AHEAD.flatMap(([name, ahead]) => {
+    const point = face.midline[name];
+    return point === undefined ? [] : [[point[0], ahead, landmarkUncertainty(face, name)] as const];
   });
+  if (middles.length === 0) return undefined;
+  const meanOf = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + value, 0) / middles.length;
+  const middle = meanOf(middles.map(([x]) => x));
+  const middleU = Math.hypot(...middles.map(([, , u]) => u)) / middles.length;
+  const cornerU = landmarkUncertainty(face, "exocanthion");
+  const u = length<"mm">(Math.hypot(cornerU, middleU));
+  const { right, left } = eachSide((side) =>
+    measuredAs(length<"mm">(Math.abs(face[side].exocanthion[0] - middle)), u),
+  );
+  // The middle enters both widths, with opposite signs.
+  const difference = measuredAs(
+    length<"mm">(left.value - right.value),
+    length<"mm">(Math.hypot(Math.SQRT2 * cornerU, 2 * middleU)),
+  );
+  const twiceAhead = 2 * meanOf(middles.map(([, ahead]) => ahead)) * (right.value + left.value);
+  // A turn by φ moves the middle by ahead·sin φ, and narrows the whole by cos φ.
+  const tangent = (right.value - left.value) / twiceAhead;
+  const slope = 1 / (twiceAhead * (1 + tangent ** 2));
+  const yaw = measuredAs(toDegrees(Math.atan(tangent)), toDegrees(slope * difference.u));
+  const about = { difference: Math.abs(difference.value), yaw: Math.abs(yaw.value) };
+  return {
+    right,
+    left,
+    difference,
+    yaw,
+    ...(about.difference > 2 * difference.u
+      ? { note: halfFacesNote("half-faces-differ", about) }
+      : {}),
+  };
 }
 
 function refuseWithoutNose(): never {

@@ -1,4 +1,5 @@
-import { type Face, mapFace, type Skin, skinOf } from "../../landmarks/index.js";
+import { type Face, mapFace, type Skin } from "../../landmarks/index.js";
+import { usualSkin } from "../../landmarks/internal.js";
 import {
   deepPoint,
   flatPoint,
@@ -48,7 +49,7 @@ const FLAT: Skin = { kind: "flat" };
 /** A head without features tells of no skin: its dots lie in the plane in which the scale holds. */
 function skinBefore(face: Face<"mm">): Skin {
   const own = unlessRefused(
-    () => skinOf(face),
+    () => usualSkin(face),
     (code) => code === "missing-landmark",
   );
   return own ?? FLAT;

@@ -3,7 +3,7 @@ import { requireSideOrder } from "../../landmarks/internal.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
 import { requireObject, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
-import { eyeLevel, fitMidline } from "../midline/fit-midline.js";
+import { eyeLevel, midlineOf } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
 import type { FaceFrame } from "./frame.js";
 
@@ -47,8 +47,7 @@ export function faceFrame(
     requireObject("scale", scale, "a scale");
     requirePositive("scale.factor", scale.factor);
     const between = eyeLevel(face);
-    const midline =
-      options.midline ?? fitMidline(withoutPerspective(face, scale, between, options));
+    const midline = options.midline ?? midlineOf(withoutPerspective(face, scale, between, options));
     requireSideOrder(face, "down");
     const [x, y] = midline.line.through;
     const eyes = between ?? midline.line.through;

@@ -3,21 +3,22 @@ import type { FaceWith } from "../../landmarks/index.js";
 import { leftIsPositive, senseOf } from "../../landmarks/internal.js";
 import {
   type Decision,
+  type DecisionOptions,
   type Measured,
-  measured,
   type Point,
   type Sides,
   type Unit,
 } from "../../units/index.js";
 import {
   decisionOn,
+  measuredAs,
   NOTICED_CANT,
   refuse,
   refusingAs,
   toDegrees,
   within,
 } from "../../units/internal.js";
-import { fitMidline } from "./fit-midline.js";
+import { midlineOf } from "./fit-midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 import type { DeviationOptions } from "./nose-deviation.js";
 
@@ -62,23 +63,31 @@ export function eyeCant<U extends Unit>(
   face: FaceWith<U, "pupil"> | FaceWith<U, "exocanthion">,
   options: DeviationOptions<U> = {},
 ): EyeCant {
-  return refusingAs("eyeCant", () => {
-    const { line, tiltU } = options.midline ?? fitMidline(face);
-    const { between, right, left } = eyesOf(face);
-    const apart = distance(right, left);
-    if (apart === 0) {
-      refuse("coincident-points", `left.${between}`, left, "another point");
-    }
-    const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
-    const across = distanceFromLine(left, line) - distanceFromLine(right, line);
-    const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
-    const u = uncertaintyOf(face, between, biocularWidth(face) ?? apart);
-    const angle = measured(
-      toDegrees(Math.atan2(up, leftwards)),
-      Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
-    );
-    return { angle, between, decision: decisionOn(angle, within(NOTICED_CANT), options) };
-  });
+  return refusingAs("eyeCant", () =>
+    cantAgainst(options.midline ?? midlineOf(face), face, options),
+  );
+}
+
+/** {@link eyeCant} against a midline, asked for by another function. */
+export function cantAgainst<U extends Unit>(
+  { line, tiltU }: NonNullable<DeviationOptions<U>["midline"]>,
+  face: FaceWith<U, "pupil"> | FaceWith<U, "exocanthion">,
+  options: DecisionOptions = {},
+): EyeCant {
+  const { between, right, left } = eyesOf(face);
+  const apart = distance(right, left);
+  if (apart === 0) {
+    refuse("coincident-points", `left.${between}`, left, "another point");
+  }
+  const up = distanceAlongLine(left, line) - distanceAlongLine(right, line);
+  const across = distanceFromLine(left, line) - distanceFromLine(right, line);
+  const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
+  const u = uncertaintyOf(face, between, biocularWidth(face) ?? apart);
+  const angle = measuredAs(
+    toDegrees(Math.atan2(up, leftwards)),
+    Math.hypot(toDegrees((Math.SQRT2 * u) / apart), tiltU),
+  );
+  return { angle, between, decision: decisionOn(angle, within(NOTICED_CANT), options) };
 }
 
 interface Eyes<U extends Unit> extends Sides<Point<U>> {

@@ -9,7 +9,12 @@ import {
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
 import type { Midline, MidlineMethod } from "./midline.js";
-import { type FittedLine, type GivenPoints, lineByMethod } from "./midline-methods.js";
+import {
+  type FittedLine,
+  type GivenPoints,
+  lineByMethod,
+  throughGiven,
+} from "./midline-methods.js";
 import { leftwardsFrom, offsetsFrom, placeOnFace } from "./placed-line.js";
 
 /** How {@link fitMidline} works. */
@@ -65,25 +70,36 @@ export function fitMidline<U extends Unit>(
   return refusingAs("fitMidline", () => {
     const method = options.method ?? (options.given === undefined ? "mirror" : "given");
     requireUse(method, options);
-    const sense = senseOf(face);
-    requireLandmarksInOrder(face, sense);
-    const fitted = lineByMethod(face, method, options);
-    if (method !== "given") requireUpwards(face, sense);
-    const level = eyeLevel(face) ?? fitted.line.through;
-    const placed = placeOnFace(fitted.line, level, sense);
-    return {
-      line: placed.line,
-      tilt: placed.tilt,
-      tiltU: fitted.angleU,
-      throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
-      method,
-      offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
-      weights: weightsByName(fitted),
-      trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
-      astray: fitted.names.filter((_, index) => (fitted.mismatches[index] as number) > ASTRAY),
-      robust: fitted.robust,
-    };
+    return midlineOf(face, method, () =>
+      method === "given" ? throughGiven(face, options) : lineByMethod(face, method),
+    );
   });
+}
+
+/** {@link fitMidline}, asked for by another function: by default as it is without options. */
+export function midlineOf<U extends Unit>(
+  face: Face<U>,
+  method: MidlineMethod = "mirror",
+  findLine: () => FittedLine<U> = () => lineByMethod(face, "mirror"),
+): Midline<U> {
+  const sense = senseOf(face);
+  requireLandmarksInOrder(face, sense);
+  const fitted = findLine();
+  if (method !== "given") requireUpwards(face, sense);
+  const level = eyeLevel(face) ?? fitted.line.through;
+  const placed = placeOnFace(fitted.line, level, sense);
+  return {
+    line: placed.line,
+    tilt: placed.tilt,
+    tiltU: fitted.angleU,
+    throughU: length(Math.hypot(fitted.throughU, toRadians(fitted.angleU) * placed.fromCentre)),
+    method,
+    offsets: offsetsFrom(face, (point) => leftwardsFrom(point, placed)),
+    weights: weightsByName(fitted),
+    trimmed: fitted.names.filter((_, index) => fitted.weights[index] === 0),
+    astray: fitted.names.filter((_, index) => (fitted.mismatches[index] as number) > ASTRAY),
+    robust: fitted.robust,
+  };
 }
 
 /** How many spreads off a landmark disagrees: about one pair of ninety does by chance. */

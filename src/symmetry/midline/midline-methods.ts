@@ -1,11 +1,5 @@
-import {
-  type Direction,
-  distance,
-  type Line,
-  lineThrough,
-  midpoint,
-} from "../../geometry/index.js";
-import { mirrorFitOf, mirrorLineOf } from "../../geometry/internal.js";
+import { type Direction, distance, type Line, midpoint } from "../../geometry/index.js";
+import { lineBetween, mirrorFitOf, mirrorLineOf } from "../../geometry/internal.js";
 import { type Face, type PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND, requirePair } from "../../landmarks/internal.js";
 import {
@@ -50,12 +44,10 @@ export interface MarkedMidline<U extends Unit> {
   readonly givenU?: Length<U>;
 }
 
-export function lineByMethod<U extends Unit>(
-  face: Face<U>,
-  method: MidlineMethod,
-  marked: MarkedMidline<U> = {},
-): FittedLine<U> {
-  if (method === "given") return throughGiven(face, marked);
+/** Methods that find a midline in a face's own landmarks. */
+export type FittingMethod = Exclude<MidlineMethod, "given">;
+
+export function lineByMethod<U extends Unit>(face: Face<U>, method: FittingMethod): FittedLine<U> {
   const eyes = requirePair(face, "endocanthion");
   const width = biocularWidth(face) as Length<U>;
   if (method === "endocanthia") {
@@ -67,7 +59,7 @@ export function lineByMethod<U extends Unit>(
 }
 
 /** The line alone, of a face whose line was fitted before. */
-export function lineAnew<U extends Unit>(face: Face<U>, method: MidlineMethod): Line<U> {
+export function lineAnew<U extends Unit>(face: Face<U>, method: FittingMethod): Line<U> {
   if (method !== "mirror" && method !== "midpoints") return lineByMethod(face, method).line;
   const pairs = pairsFor(face, method, biocularWidth(face) as Length<U>);
   return mirrorFitOf(pairs, method === "mirror").line;
@@ -95,7 +87,7 @@ function betweenEndocanthia<U extends Unit>(
   { right, left }: Sides<Point<U>>,
   u: Length<U>,
 ): FittedLine<U> {
-  const [x, y] = lineThrough(right, left).direction;
+  const [x, y] = lineBetween(right, left).direction;
   return lineByTwo(right, left, [-y, x], u, ["endocanthion"]);
 }
 
@@ -119,7 +111,8 @@ function lineByTwo<U extends Unit>(
   };
 }
 
-function throughGiven<U extends Unit>(
+/** The line through two points that an artist marked. */
+export function throughGiven<U extends Unit>(
   face: Face<U>,
   { given, givenU }: MarkedMidline<U>,
 ): FittedLine<U> {
@@ -135,7 +128,7 @@ function throughGiven<U extends Unit>(
   }
   if (givenU !== undefined) requireUncertainty("givenU", givenU);
   const u = givenU ?? placedByHand(face, apart);
-  return lineByTwo(lower, upper, lineThrough(lower, upper).direction, u, []);
+  return lineByTwo(lower, upper, lineBetween(lower, upper).direction, u, []);
 }
 
 /** One placement by hand. On a practice head without eyes the points' own distance is its width. */

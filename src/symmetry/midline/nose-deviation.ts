@@ -6,18 +6,18 @@ import {
   type DecisionOptions,
   type Length,
   type Measured,
-  measured,
   type Unit,
 } from "../../units/index.js";
 import {
   decisionOn,
+  measuredAs,
   NOTICED_DEVIATION,
   refuse,
   refusingAs,
   toDegrees,
   within,
 } from "../../units/internal.js";
-import { fitMidline } from "./fit-midline.js";
+import { midlineOf } from "./fit-midline.js";
 import type { Midline } from "./midline.js";
 import { biocularWidth, uncertaintyOf } from "./mirror-pairs.js";
 
@@ -64,23 +64,31 @@ export function noseDeviation<U extends Unit>(
   face: FaceWith<U, "endocanthion", "sellion" | "subnasale">,
   options: DeviationOptions<U> = {},
 ): NoseDeviation {
-  return refusingAs("noseDeviation", () => {
-    const { line, tiltU } = options.midline ?? fitMidline(face);
-    const { sellion, subnasale } = face.midline;
-    const size = distance(sellion, subnasale);
-    if (size === 0) {
-      refuse("coincident-points", "midline.subnasale", subnasale, "another point");
-    }
-    const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
-    const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);
-    const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
-    const angle = measured(
-      toDegrees(Math.atan2(leftwards, down)),
-      Math.hypot(noseU(face, size), tiltU),
-    );
-    const decision = decisionOn(angle, within(NOTICED_DEVIATION), options);
-    return { angle, decision, bent: decision.outcome === "outside" };
-  });
+  return refusingAs("noseDeviation", () =>
+    deviationFrom(options.midline ?? midlineOf(face), face, options),
+  );
+}
+
+/** {@link noseDeviation} against a midline, asked for by another function. */
+export function deviationFrom<U extends Unit>(
+  { line, tiltU }: NonNullable<DeviationOptions<U>["midline"]>,
+  face: FaceWith<U, "endocanthion", "sellion" | "subnasale">,
+  options: DecisionOptions = {},
+): NoseDeviation {
+  const { sellion, subnasale } = face.midline;
+  const size = distance(sellion, subnasale);
+  if (size === 0) {
+    refuse("coincident-points", "midline.subnasale", subnasale, "another point");
+  }
+  const down = distanceAlongLine(sellion, line) - distanceAlongLine(subnasale, line);
+  const across = distanceFromLine(subnasale, line) - distanceFromLine(sellion, line);
+  const leftwards = leftIsPositive(line.direction, senseOf(face)) ? across : 0 - across;
+  const angle = measuredAs(
+    toDegrees(Math.atan2(leftwards, down)),
+    Math.hypot(noseU(face, size), tiltU),
+  );
+  const decision = decisionOn(angle, within(NOTICED_DEVIATION), options);
+  return { angle, decision, bent: decision.outcome === "outside" };
 }
 
 /** Standard uncertainty of the direction of the nose, in degrees, from its two ends. */

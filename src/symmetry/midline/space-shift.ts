@@ -1,8 +1,7 @@
 import { distanceAlongLine, midpoint, pointOnLine } from "../../geometry/index.js";
 import { type FaceWith, type PointMap } from "../../landmarks/index.js";
 import { deepPoint, flatPoint, hasDepth } from "../../units/index.js";
-import type { MidlineMethod } from "./midline.js";
-import { lineAnew } from "./midline-methods.js";
+import { type FittingMethod, lineAnew } from "./midline-methods.js";
 
 /** How the face space would lie in itself, had it been laid through a face again. */
 export interface SpaceShift {
@@ -14,7 +13,7 @@ export interface SpaceShift {
 }
 
 /** Where the space of a face lies by its own landmarks: on the midline, level with the inner eye corners. */
-export function spaceOf(face: FaceWith<"mm", "endocanthion">, method: MidlineMethod): SpaceShift {
+export function spaceOf(face: FaceWith<"mm", "endocanthion">, method: FittingMethod): SpaceShift {
   const line = lineAnew(face, method);
   const eyes = midpoint(face.right.endocanthion, face.left.endocanthion);
   const [x, y] = pointOnLine(line, distanceAlongLine(eyes, line));

@@ -1,5 +1,6 @@
 import { rootBetween } from "../../geometry/internal.js";
-import { type CompleteDots, lengthBetween, type Skin } from "../../landmarks/index.js";
+import { type CompleteDots, type Skin } from "../../landmarks/index.js";
+import { byRuler } from "../../landmarks/internal.js";
 import { type Length, otherSide, type Point, type Side } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import { placeOnSide, pointOnSide, type SidePlace } from "./side-place.js";
@@ -21,8 +22,8 @@ export function carryByRuler(
   const [from, peak, end] = [upperStart, upperArch, tailEnd].map((dot) =>
     placeOnSide(dot, side),
   ) as [SidePlace, SidePlace, SidePlace];
-  const front = lengthBetween(upperStart, upperArch, skin);
-  const tail = lengthBetween(upperArch, tailEnd, skin);
+  const front = byRuler(upperStart, upperArch, skin);
+  const tail = byRuler(upperArch, tailEnd, skin);
   const ownStart = placeOnSide(start, onto);
   const arch = placeByRuler("front", ownStart, front, peak.height, onto, skin);
   const ownEnd = placeByRuler("tail", arch, tail, end.height, onto, skin);
@@ -60,7 +61,7 @@ function placeByRuler(
   skin: Skin,
 ): SidePlace {
   const excess = (distance: number): number =>
-    lengthBetween(pointOnSide(from, side), pointOnSide({ distance, height }, side), skin) - size;
+    byRuler(pointOnSide(from, side), pointOnSide({ distance, height }, side), skin) - size;
   // Flat skin at one height has the place exactly a size farther out, where rounding decides the sign:
   // twice as far out is too far on any skin.
   const distance = rootBetween(from.distance, from.distance + 2 * size, excess);

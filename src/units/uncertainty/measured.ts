@@ -25,11 +25,17 @@ export interface Measured<Value extends number = number> {
  * ```
  */
 export function measured<Value extends number>(value: Value, u: Value): Measured<Unliteral<Value>> {
-  return refusingAs("measured", () => {
-    requireFinite("value", value);
-    requireUncertainty("u", u);
-    return { value, u } as Measured as Measured<Unliteral<Value>>;
-  });
+  return refusingAs("measured", () => measuredAs(value, u));
+}
+
+/** {@link measured}, asked for by another function. */
+export function measuredAs<Value extends number>(
+  value: Value,
+  u: Value,
+): Measured<Unliteral<Value>> {
+  requireFinite("value", value);
+  requireUncertainty("u", u);
+  return { value, u } as Measured as Measured<Unliteral<Value>>;
 }
 
 /** A number without unit is any number, not the literal that stood in the call. */
