@@ -63,6 +63,7 @@ describe("a map from readings alone", () => {
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width / 2, box.y - 9);
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(null))));
     assert.notDeepEqual(await placeOf(page, dot), before);
     await page.locator("svg.live").dispatchEvent("pointercancel");
     assert.deepEqual(await placeOf(page, dot), before);

@@ -89,10 +89,17 @@ function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowP
 /** The map where there is one. */
 export const mapped = computed(() => (map.value?.ok === true ? map.value.answer : undefined));
 
+/** The map under the finger: where there is none, the last that there was. */
+export const inHand = computed((): Mapped | undefined => {
+  lastInHand = mapped.value ?? lastInHand;
+  return lastInHand;
+});
+
 /** The map before a finger took hold: views hold still, and dots are dragged, by it. */
 export const atRest = computed((): Mapped | undefined => {
   if (!isMoving.value) lastAtRest = mapped.value;
   return lastAtRest;
 });
 
+let lastInHand: Mapped | undefined;
 let lastAtRest: Mapped | undefined;

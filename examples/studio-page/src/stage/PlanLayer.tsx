@@ -1,47 +1,52 @@
-import type { BrowPlan, Side } from "brow-geometry";
+import type { ReadonlySignal } from "@preact/signals";
+import type { BrowPlan } from "brow-geometry";
+import type { Sides } from "brow-geometry/units";
 import { type Arrow, greatestMoves } from "../planning/moves.js";
 import type { Box } from "./box.js";
-import { outlineSpots, pathOf, type Place } from "./place.js";
+import { pathOf, type Place } from "./place.js";
 import { SIDES } from "./sides.js";
 
-interface PlanLayerProps {
+interface OutlinesProps {
+  /** The brows as they grow. */
+  readonly hair: Sides<string>;
+  /** As they are planned: these paths alone change while a finger moves. */
+  readonly planned: Sides<ReadonlySignal<string>>;
+}
+
+/** The brows as they grow, and over them as they are planned. */
+export function Outlines({ hair, planned }: OutlinesProps) {
+  return (
+    <>
+      {SIDES.map((side) => (
+        <path key={side} class="hair" d={hair[side]} />
+      ))}
+      {SIDES.map((side) => (
+        <g key={side}>
+          <path class="edge" d={planned[side]} />
+          <path class="planned" d={planned[side]} />
+        </g>
+      ))}
+    </>
+  );
+}
+
+interface ArrowsProps {
   readonly plan: BrowPlan;
   readonly place: Place;
   /** What the stage shows. */
   readonly box: Box;
   readonly unit: number;
-  /** Arrows belong to a plan at rest: while a finger moves, nobody knows yet which moves are told. */
-  readonly hasArrows: boolean;
 }
 
-/** The brows as they grow, as they are planned, and the moves that matter most between both. */
-export function PlanLayer({ plan, place, box, unit, hasArrows }: PlanLayerProps) {
+/** The moves that matter most, from the hair to the plan. */
+export function Arrows({ plan, ...others }: ArrowsProps) {
   return (
     <>
-      {SIDES.map((side) => (
-        <path key={side} class="hair" d={hairOf(plan, side, place)} />
+      {greatestMoves(plan).map((arrow) => (
+        <ArrowMark key={arrow.text} arrow={arrow} {...others} />
       ))}
-      {SIDES.map((side) => {
-        const outline = pathOf(outlineSpots(plan, side, place), true);
-        return (
-          <g key={side}>
-            <path class="edge" d={outline} />
-            <path class="planned" d={outline} />
-          </g>
-        );
-      })}
-      {hasArrows &&
-        greatestMoves(plan).map((arrow) => (
-          <ArrowMark key={arrow.text} arrow={arrow} place={place} box={box} unit={unit} />
-        ))}
     </>
   );
-}
-
-function hairOf({ face }: BrowPlan, side: Side, place: Place): string {
-  const { upper, lower } = face[side].brow;
-  const border = [...upper, ...[...(lower ?? [])].reverse()].map((point) => place(point));
-  return pathOf(border, lower !== undefined);
 }
 
 interface ArrowProps {

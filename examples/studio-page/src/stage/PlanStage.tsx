@@ -1,56 +1,73 @@
+import { batch, computed } from "@preact/signals";
 import { type BrowPlan, drawPlan, type Pin, type Side, type Theme } from "brow-geometry";
 import { nearestDot, placeUnder } from "brow-geometry/drawing";
 import { type Dot, DOTS } from "brow-geometry/landmarks";
+import { eachSide } from "brow-geometry/units";
 import { ENGLISH } from "brow-geometry/words";
 import { useMemo } from "preact/hooks";
 import { withChoices } from "../appointment/appointment.js";
 import { pictureOf } from "../appointment/basis.js";
-import { isMoving, keep, kept, show, shown } from "../appointment/history.js";
+import { isMoving, keep, kept, show } from "../appointment/history.js";
 import { nearestPin, withPin } from "../planning/drag.js";
-import { type Mapped, mapped } from "../planning/map.js";
+import { inHand, type Mapped, mapped } from "../planning/map.js";
 import { linesShown, said } from "../page-state.js";
 import { useTheme } from "../look/use-theme.js";
 import { boxAround, boxOf, type Spot } from "./box.js";
 import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
-import { PlanLayer } from "./PlanLayer.js";
-import { type Place, placeOf, spotsOf } from "./place.js";
+import { Arrows, Outlines } from "./PlanLayer.js";
+import { hairPath, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
 
-const DOT_NAMES = Object.keys(DOTS) as readonly Dot[];
+const DOT_PLACES = SIDES.flatMap((side) =>
+  (Object.keys(DOTS) as readonly Dot[]).map((dot) => ({ side, dot })),
+);
 
 /** Room around eyes, nose and brows, in millimetres. */
 const MARGINS = { top: 15, side: 10, bottom: 6 };
 /** What an arrow key moves a dot by, in millimetres: what a pencil draws. */
 const STEP = 0.5;
 
-/** The map over the photo, its dots under the finger. */
-export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRest: Mapped }) {
-  const { plan } = map;
-  const place = useMemo(() => placeOf(atRest.plan), [atRest]);
+/**
+ * The map over the photo, its dots under the finger. While one is dragged, the outlines and dots follow the plan by
+ * themselves; all else belongs to the plan at rest.
+ */
+export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
+  const { plan } = atRest;
+  const place = useMemo(() => placeOf(plan), [plan]);
   const perMm = 1 / (plan.frame?.scale.factor ?? 1);
-  const picture = shown.value.map && pictureOf(shown.value.map);
+  const picture = kept.value.map && pictureOf(kept.value.map);
   const theme = useTheme();
+  const hair = useMemo(() => eachSide((side) => hairPath(plan, side, place)), [place]);
+  const moving = useMemo(() => {
+    const planInHand = () => inHand.value?.plan ?? plan;
+    return {
+      planned: eachSide((side) => computed(() => plannedPath(planInHand(), side, place))),
+      spots: computed(() => spotsOfDots(planInHand(), place)),
+    };
+  }, [place]);
+  const handles = useMemo(() => handlesOf(atRest, place), [atRest, place]);
   const drawing = useMemo(
     () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
     [atRest, picture, theme, linesShown.value],
   );
   // The view is that of the face: it holds still while the plan changes.
   const box = useMemo(
-    () => boxOf(drawing ?? "") ?? browBox(atRest.plan.face, place, perMm),
+    () => boxOf(drawing ?? "") ?? browBox(plan.face, place, perMm),
     [drawing, atRest.input],
   );
 
-  const move = (id: string, at: Spot) => {
-    const [side, dot] = id.split(" ") as [Side, Dot];
-    const asked = { side, dot, at: placeUnder(atRest.plan, at), by: "the artist" };
-    pin(asked);
-    // No brow can have the dot where the finger is: it stops as near as one can.
-    const isHeld = mapped.value === undefined;
-    if (isHeld) pin(nearestPin(atRest, asked));
-    said.value = isHeld ? "It stops here: a brow cannot have this dot any farther that way." : "";
-  };
+  const move = (id: string, at: Spot) =>
+    batch(() => {
+      const [side, dot] = id.split(" ") as [Side, Dot];
+      const asked = { side, dot, at: placeUnder(plan, at), by: "the artist" };
+      pin(asked);
+      // No brow can have the dot where the finger is: it stops as near as one can.
+      const isHeld = mapped.value === undefined;
+      if (isHeld) pin(nearestPin(atRest, asked));
+      said.value = isHeld ? "It stops here: a brow cannot have this dot any farther that way." : "";
+    });
 
   return (
     <Stage
@@ -58,7 +75,8 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
       box={box}
       picture={picture}
       {...(drawing !== undefined && { drawing })}
-      handles={handlesOf(map, place)}
+      handles={handles}
+      moving={moving.spots}
       step={STEP * perMm}
       pick={(at, reach) => {
         const near = nearestDot(plan, at, reach);
@@ -72,13 +90,10 @@ export function PlanStage({ map, atRest }: { readonly map: Mapped; readonly atRe
           {picture === undefined && drawing === undefined && (
             <FaceSketch face={plan.face} place={place} />
           )}
-          <PlanLayer
-            plan={plan}
-            place={place}
-            box={box}
-            unit={unit}
-            hasArrows={!isMoving.value && drawing === undefined}
-          />
+          <Outlines hair={hair} planned={moving.planned} />
+          {!isMoving.value && drawing === undefined && (
+            <Arrows plan={plan} place={place} box={box} unit={unit} />
+          )}
         </>
       )}
     </Stage>
@@ -110,19 +125,21 @@ function browBox(face: BrowPlan["face"], place: Place, perMm: number) {
 
 /** A handle for each dot; those that wishes have moved are not the artist's pins. */
 function handlesOf({ plan }: Mapped, place: Place): readonly Handle[] {
-  const { pins = [] } = shown.value.choices;
-  return SIDES.flatMap((side) =>
-    DOT_NAMES.map((dot): Handle => {
-      const point = plan.dots[side][dot];
-      const isPinned = pins.some((pin) => pin.side === side && pin.dot === dot);
-      const [across, up] = [Math.abs(point[0]).toFixed(1), point[1].toFixed(1)];
-      const name = `${ENGLISH.terms.sides[side]} ${ENGLISH.terms.dots[dot]}`;
-      return {
-        id: `${side} ${dot}`,
-        label: `${name}, ${across} mm from the midline, ${up} mm up${isPinned ? ", pinned" : ""}`,
-        at: place(point),
-        look: isPinned ? "pinned" : "dot",
-      };
-    }),
-  );
+  const { pins = [] } = kept.value.choices;
+  const spots = spotsOfDots(plan, place);
+  return DOT_PLACES.map(({ side, dot }, index): Handle => {
+    const [x, y] = plan.dots[side][dot];
+    const isPinned = pins.some((pin) => pin.side === side && pin.dot === dot);
+    const name = `${ENGLISH.terms.sides[side]} ${ENGLISH.terms.dots[dot]}`;
+    return {
+      id: `${side} ${dot}`,
+      label: `${name}, ${Math.abs(x).toFixed(1)} mm from the midline, ${y.toFixed(1)} mm up${isPinned ? ", pinned" : ""}`,
+      at: spots[index] ?? [0, 0],
+      look: isPinned ? "pinned" : "dot",
+    };
+  });
+}
+
+function spotsOfDots({ dots }: BrowPlan, place: Place): readonly Spot[] {
+  return DOT_PLACES.map(({ side, dot }) => place(dots[side][dot]));
 }

@@ -1,10 +1,11 @@
+import { type ReadonlySignal, useComputed, useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import type { Picture } from "../appointment/basis.js";
 import { letGo } from "../appointment/history.js";
 import { type Box, type Spot, viewBox } from "./box.js";
 import { afterKey, type Handle, nearestHandle } from "./handle.js";
-import { Handles } from "./Handles.js";
+import { HandleMark } from "./HandleMark.js";
 import { Loupe } from "./Loupe.js";
 import { PictureImage } from "./PictureImage.js";
 import { useUnit } from "./use-unit.js";
@@ -17,6 +18,8 @@ interface StageProps {
   /** A drawing of the library that shows the same box, beneath what moves. */
   readonly drawing?: string;
   readonly handles: readonly Handle[];
+  /** Where they are while one is dragged, where that is known without drawing the stage anew. */
+  readonly moving?: ReadonlySignal<readonly Spot[]>;
   /** How far an arrow key moves a handle. */
   readonly step: number;
   /** Which handle a touch means; left out: the nearest. */
@@ -34,6 +37,8 @@ interface Held {
   readonly off: Spot;
   /** From the screen to the stage: asked for once, since every question makes the browser lay out the page. */
   readonly toStage: DOMMatrix;
+  /** Where the pointer has gone since the last frame, and the frame that follows it. */
+  next?: { readonly at: Spot; readonly frame: number };
 }
 
 /** Half of what a gloved finger covers, in pixels of the screen. */
@@ -46,7 +51,8 @@ export function Stage(props: StageProps) {
   const live = useRef<SVGSVGElement>(null);
   const unit = useUnit(frame, box);
   const held = useRef<Held | undefined>(undefined);
-  const [loupe, setLoupe] = useState<Spot>();
+  const loupe = useSignal<Spot | undefined>(undefined);
+  const hasLoupe = useComputed(() => loupe.value !== undefined);
 
   const press = (event: PointerEvent) => {
     const toStage = live.current?.getScreenCTM()?.inverse() ?? new DOMMatrix();
@@ -63,28 +69,47 @@ export function Stage(props: StageProps) {
     // The dot keeps its distance from the finger, which would hide it.
     const off = [handle.at[0] - at[0], handle.at[1] - at[1]] as const;
     held.current = { id: handle.id, off, toStage };
-    setLoupe(handle.at);
+    loupe.value = handle.at;
   };
 
+  // Pointers report more often than screens are drawn: a frame takes the last place that they were at.
   const drag = (event: PointerEvent) => {
-    if (held.current === undefined) return;
-    const { id, off, toStage } = held.current;
-    const [x, y] = spotOf(event, toStage);
-    const at: Spot = [x + off[0], y + off[1]];
-    setLoupe(at);
-    onMove(id, at);
+    const { current } = held;
+    if (current === undefined) return;
+    const [x, y] = spotOf(event, current.toStage);
+    const at: Spot = [x + current.off[0], y + current.off[1]];
+    current.next = { at, frame: current.next?.frame ?? requestAnimationFrame(follow) };
+  };
+
+  const follow = () => {
+    const { current } = held;
+    if (current?.next === undefined) return;
+    const { at } = current.next;
+    delete current.next;
+    loupe.value = at;
+    onMove(current.id, at);
   };
 
   const letGoOf = (ending: () => void) => {
-    if (held.current === undefined) return;
+    const { current } = held;
+    if (current === undefined) return;
+    if (current.next !== undefined) cancelAnimationFrame(current.next.frame);
     held.current = undefined;
-    setLoupe(undefined);
+    loupe.value = undefined;
     ending();
   };
 
-  const pressKey = (handle: Handle, event: KeyboardEvent) => {
-    const at = afterKey(handle, event, step);
-    if (at === undefined) return;
+  const drop = () => {
+    follow();
+    letGoOf(onDrop);
+  };
+
+  const pressKey = (event: KeyboardEvent) => {
+    const pressed = event.target instanceof Element && event.target.closest("[data-handle]");
+    const id = pressed ? pressed.getAttribute("data-handle") : null;
+    const handle = handles.find((one) => one.id === id);
+    const at = handle && afterKey(handle, event, step);
+    if (handle === undefined || at === undefined) return;
     event.preventDefault();
     onMove(handle.id, at);
     onDrop();
@@ -103,15 +128,24 @@ export function Stage(props: StageProps) {
         aria-label={label}
         onPointerDown={press}
         onPointerMove={drag}
-        onPointerUp={() => letGoOf(onDrop)}
+        onPointerUp={drop}
         // The browser took the finger for its own: nobody has chosen where it was.
         onPointerCancel={() => letGoOf(letGo)}
+        onKeyDown={pressKey}
       >
         {drawn}
-        <Handles handles={handles} unit={unit} onKey={pressKey} />
+        {handles.map((handle, index) => (
+          <HandleMark
+            key={handle.id}
+            handle={handle}
+            unit={unit}
+            index={index}
+            moving={props.moving}
+          />
+        ))}
       </svg>
-      {loupe && (
-        <Loupe at={loupe} unit={unit} isLeft={loupe[0] > box.x + box.width / 2} picture={picture}>
+      {hasLoupe.value && (
+        <Loupe at={loupe} unit={unit} middle={box.x + box.width / 2} picture={picture}>
           {drawn}
         </Loupe>
       )}

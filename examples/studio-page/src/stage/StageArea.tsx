@@ -1,7 +1,8 @@
+import { computed } from "@preact/signals";
 import { drawResult } from "brow-geometry/drawing";
 import { basisAtHand } from "../appointment/appointment.js";
 import type { Basis } from "../appointment/basis.js";
-import { shown } from "../appointment/history.js";
+import { kept, shown } from "../appointment/history.js";
 import { useTheme } from "../look/use-theme.js";
 import { entering, tab } from "../page-state.js";
 import { atRest, type Mapped, mapped } from "../planning/map.js";
@@ -14,20 +15,22 @@ import { TraceStage } from "./TraceStage.js";
 
 /** The picture of what is done on this tab. */
 export function StageArea() {
-  // On every other place it is the map that is seen, even while a visit is entered.
-  const basis = tab.value === "face" ? basisAtHand(shown.value) : shown.value.map;
+  // On every other place it is the map that is seen, even while a visit is entered. What moves there moves by itself.
+  const basis = tab.value === "face" ? basisAtHand(shown.value) : kept.value.map;
   if (tab.value === "face" && basis !== undefined && basis.kind !== "kept") {
     return <FaceStage basis={basis} />;
   }
   const rest = atRest.value;
-  if (mapped.value === undefined || rest === undefined) {
+  if (!hasMap.value || rest === undefined) {
     return basis === undefined ? null : <FaceStage basis={basis} />;
   }
-  if (tab.value === "keep" && resultsOf(rest.plan, shown.value.visits)?.ok === true) {
+  if (tab.value === "keep" && resultsOf(rest.plan, kept.value.visits)?.ok === true) {
     return <ResultPicture map={rest} />;
   }
-  return <PlanStage map={mapped.value} atRest={rest} />;
+  return <PlanStage atRest={rest} />;
 }
+
+const hasMap = computed(() => mapped.value !== undefined);
 
 function FaceStage({ basis }: { readonly basis: Basis }) {
   if (basis.kind === "kept") return null;
@@ -42,7 +45,7 @@ function FaceStage({ basis }: { readonly basis: Basis }) {
 /** The map with what came of it, as the library draws both. */
 function ResultPicture({ map }: { readonly map: Mapped }) {
   const theme = useTheme();
-  const svg = drawResult(map.plan, capturesOf(shown.value.visits), { theme });
+  const svg = drawResult(map.plan, capturesOf(kept.value.visits), { theme });
   return (
     <div
       class="result"

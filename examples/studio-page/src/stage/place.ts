@@ -18,10 +18,17 @@ export function placeOf({ frame }: Pick<BrowPlan, "frame">): Place {
 /** How far a drawn outline may stray from the planned one: less than a pencil is thick. */
 const ERROR = mm(0.05);
 
-/** The outline of a planned brow, as the corners of a closed path. */
-export function outlineSpots(plan: BrowPlan, side: Side, place: Place): readonly Spot[] {
-  const { upper, lower } = outlineBorders(outline(plan.dots[side], plan.choices.shape), ERROR);
-  return [...upper, ...[...lower].reverse()].map(place);
+/** The outline of a planned brow. */
+export function plannedPath({ dots, choices }: BrowPlan, side: Side, place: Place): string {
+  const { upper, lower } = outlineBorders(outline(dots[side], choices.shape), ERROR);
+  return pathOf([...upper, ...[...lower].reverse()].map(place), true);
+}
+
+/** The borders of a brow as it grows. */
+export function hairPath({ face }: Pick<BrowPlan, "face">, side: Side, place: Place): string {
+  const { upper, lower } = face[side].brow;
+  const border = [...upper, ...[...(lower ?? [])].reverse()].map((point) => place(point));
+  return pathOf(border, lower !== undefined);
 }
 
 export function pathOf(spots: readonly Spot[], isClosed = false): string {

@@ -4,7 +4,7 @@ import { after, before } from "node:test";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { preview, type PreviewServer } from "vite";
 
-const SWITCHES = [
+export const SWITCHES = [
   "--no-sandbox",
   "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
