@@ -21,15 +21,14 @@ export function compose(
   box: Box,
   brush: Brush,
 ): Composition {
-  const { elements, labels, closed, barred, strokes } = stacked(layers);
+  const { elements, labels, closed, barred, strokes, borders } = stacked(layers);
   const { least = 0 } = brush.view;
   const legible = labels.map((one) => (one.size < least ? { ...one, size: least } : one));
-  const { placed, homeless } = placeLabels([...headings, ...legible], {
-    bounds: box,
-    closed,
-    barred,
-    strokes,
-  });
+  const { placed, homeless } = placeLabels(
+    [...headings, ...legible],
+    { bounds: box, closed, barred, strokes, borders },
+    headings.length,
+  );
   return {
     elements: [...elements, element("g", { class: "labels" }, labelElements(placed, brush))],
     unplaced: homeless.map(({ text }) => text),

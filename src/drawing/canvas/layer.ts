@@ -16,6 +16,8 @@ export interface Layer {
   readonly barred?: readonly Stretch[];
   /** Covered by a label only where nothing better is left. */
   readonly strokes?: readonly Stretch[];
+  /** The borders of a brow: strokes that only what finds no other place is written over, or led across. */
+  readonly borders?: readonly Stretch[];
 }
 
 export function stacked(layers: readonly Layer[]): Required<Layer> {
@@ -24,6 +26,7 @@ export function stacked(layers: readonly Layer[]): Required<Layer> {
     labels: layers.flatMap(({ labels }) => labels ?? []),
     closed: layers.flatMap(({ closed }) => closed ?? []),
     barred: layers.flatMap(({ barred }) => barred ?? []),
-    strokes: layers.flatMap(({ strokes }) => strokes ?? []),
+    strokes: layers.flatMap(({ strokes = [], borders = [] }) => [...strokes, ...borders]),
+    borders: layers.flatMap(({ borders }) => borders ?? []),
   };
 }

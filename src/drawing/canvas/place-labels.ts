@@ -32,6 +32,8 @@ export interface Surroundings {
   readonly barred: readonly Stretch[];
   /** Covered where nothing better is left. */
   readonly strokes: readonly Stretch[];
+  /** Strokes among them that only what finds no other place is written over, or led across: the borders of brows. */
+  readonly borders?: readonly Stretch[];
 }
 
 /** What became of the labels. `homeless`: no room was left anywhere inside the bounds. */
@@ -40,20 +42,63 @@ export interface Placement<Kind extends Label> {
   readonly homeless: readonly Kind[];
 }
 
-/** Each label in turn takes the cheapest of its candidates that is still free, so that no two touch. */
+/**
+ * Each label in turn takes the cheapest of its candidates that is still free, so that no two touch. The one that fares
+ * worst is then tried before the others, as long as that makes the whole cheaper; none before the first so many, which
+ * are headings.
+ */
 export function placeLabels<Kind extends Label>(
   labels: readonly Kind[],
   surroundings: Surroundings,
+  headings = 0,
 ): Placement<Kind> {
-  const placed: PlacedLabel<Kind>[] = [];
-  const homeless: Kind[] = [];
-  for (const [index, label] of labels.entries()) {
-    const waiting = labels.slice(index + 1).map(({ at }) => at);
-    const best = cheapest(label, { ...surroundings, waiting }, placed);
-    if (best === undefined) homeless.push(label);
-    else placed.push(best);
+  let best = inTurn(labels, [...labels.keys()], surroundings);
+  for (let share = 0; best.worst !== undefined && share < 1;) {
+    const { order, worst } = best;
+    const turn = Math.floor(headings + share * (order.indexOf(worst) - headings));
+    const others = order.filter((index) => index !== worst);
+    const sooner = [...others.slice(0, turn), worst, ...others.slice(turn)];
+    const next = inTurn(labels, sooner, surroundings);
+    if (next.cost < best.cost) [best, share] = [next, 0];
+    else share += 0.5;
   }
-  return { placed, homeless };
+  const { found } = best;
+  return {
+    placed: found.flatMap((one) => one ?? []),
+    homeless: labels.filter((_, index) => found[index] === undefined),
+  };
+}
+
+/** What labels come to that are placed in an order, and which of them fares worst, if that stands at a leader. */
+interface Attempt<Kind extends Label> {
+  readonly found: readonly (PlacedLabel<Kind> | undefined)[];
+  readonly order: readonly number[];
+  readonly cost: number;
+  readonly worst: number | undefined;
+}
+
+/** What a label may cost at its leader before others make way for it. */
+const DEAR = 5;
+
+function inTurn<Kind extends Label>(
+  labels: readonly Kind[],
+  order: readonly number[],
+  surroundings: Surroundings,
+): Attempt<Kind> {
+  const found: PlacedLabel<Kind>[] = [];
+  const placed: PlacedLabel[] = [];
+  let [cost, most, worst]: [number, number, number | undefined] = [0, DEAR, undefined];
+  for (const [turn, index] of order.entries()) {
+    const waiting = order.slice(turn + 1).map((later) => (labels[later] as Kind).at);
+    const label = labels[index] as Kind;
+    const best = cheapest(label, { ...surroundings, waiting }, placed);
+    const dear = best?.cost ?? COST.homeless;
+    cost += dear;
+    if (best !== undefined) placed.push((found[index] = best.found));
+    const isWell = best !== undefined && (label.clear ?? best.found.leader === undefined);
+    if (dear > most && !isWell) [most, worst] = [dear, index];
+  }
+  return { found, order, cost, worst };
 }
 
 /** How much farther than its gap a label is tried, in type sizes. */
@@ -83,7 +128,8 @@ const ALL_AROUND: readonly Way[] = Array.from({ length: 16 }, (_, index) => {
 
 /**
  * What each type size costs; `waiting`: over a place still to be named, whose leader could not get away;
- * `crossing` and `through`: of a leader, each stroke and each closed box that it runs across.
+ * `border`: over a border, besides; `crossing` and `through`: of a leader, each stroke, and each closed box or border
+ * that it runs across.
  */
 const COST = {
   away: 1,
@@ -91,10 +137,12 @@ const COST = {
   along: 0.4,
   elsewhere: 3,
   stroke: 2.5,
+  border: 4,
   waiting: 4,
   leader: 1,
   crossing: 1.5,
-  through: 4,
+  through: 6,
+  homeless: 60,
 };
 
 interface Scene extends Surroundings {
@@ -110,7 +158,7 @@ function cheapest<Kind extends Label>(
   label: Kind,
   surroundings: Scene,
   placed: readonly PlacedLabel[],
-): PlacedLabel<Kind> | undefined {
+): Candidate<Kind> | undefined {
   const width = textWidth(label.text, label.size, label.weight);
   const height = LINE_HEIGHT * label.size;
   const candidates = [label.at, ...(label.orAt ?? [])].flatMap((at, place) => {
@@ -122,7 +170,9 @@ function cheapest<Kind extends Label>(
         way: wayIn(direction),
         turned: along + index * COST.turn,
       })),
-      ...ALL_AROUND.map((way) => ({ from, way, turned: along + COST.elsewhere })),
+      ...(place > 0 && label.clear !== true
+        ? []
+        : ALL_AROUND.map((way) => ({ from, way, turned: along + COST.elsewhere }))),
     ];
   });
   let best: Candidate<Kind> | undefined;
@@ -137,7 +187,7 @@ function cheapest<Kind extends Label>(
       best = cheaper(from, box, moving, best, surroundings, placed);
     }
   }
-  return best?.found ?? anywhere(label, width, height, surroundings, placed);
+  return best ?? anywhere(label, width, height, surroundings, placed);
 }
 
 /** The last resort: the nearest free place of the whole picture, tried row by row. */
@@ -147,7 +197,7 @@ function anywhere<Kind extends Label>(
   height: number,
   surroundings: Scene,
   placed: readonly PlacedLabel[],
-): PlacedLabel<Kind> | undefined {
+): Candidate<Kind> | undefined {
   const { bounds } = surroundings;
   let best: Candidate<Kind> | undefined;
   for (let y = bounds.y; y + height <= bounds.y + bounds.height; y += height) {
@@ -158,7 +208,7 @@ function anywhere<Kind extends Label>(
       best = cheaper(label, { x, y, width, height }, cost, best, surroundings, placed);
     }
   }
-  return best?.found;
+  return best;
 }
 
 /** The better of the best so far and a box, if that is free. */
@@ -176,7 +226,7 @@ function cheaper<Kind extends Label>(
   if (label.clear === true && over > 0) return best;
   const standing =
     moving +
-    COST.stroke * (over / label.size) +
+    (COST.stroke * over + COST.border * covered(box, surroundings.borders)) / label.size +
     COST.waiting * held(box, label, surroundings.waiting);
   if (best !== undefined && standing >= best.cost) return best;
   const cost = standing + (leader === undefined ? 0 : leading(leader, surroundings));
@@ -230,7 +280,7 @@ function isFree(
   );
 }
 
-function covered(box: Box, strokes: readonly Stretch[]): number {
+function covered(box: Box, strokes: readonly Stretch[] = []): number {
   let sum = 0;
   for (const stroke of strokes) {
     const inside = clippedTo(box, stroke);
@@ -241,12 +291,13 @@ function covered(box: Box, strokes: readonly Stretch[]): number {
 }
 
 /** What a leader costs: it may run through the brow to where there is room, but not for nothing. */
-function leading(leader: Stretch, { strokes, closed }: Surroundings): number {
-  const crossings = strokes.filter((stroke) => crossed(leader, stroke)).length;
+function leading(leader: Stretch, { strokes, borders, closed }: Surroundings): number {
+  const across = (lines: readonly Stretch[] = []): number =>
+    lines.filter((line) => crossed(leader, line)).length;
   const through = closed.filter(
     (box) => !isWithin(spotBox(leader.from), box) && clippedTo(box, leader) !== undefined,
   ).length;
-  return COST.leader + COST.crossing * crossings + COST.through * through;
+  return COST.leader + COST.crossing * across(strokes) + COST.through * (across(borders) + through);
 }
 
 /** How many places lie under a box or so near that it would stop their leaders. */

@@ -99,7 +99,7 @@ export function bordersLayer(
   const data = [pathData(outline, closed)];
   return {
     elements: [strokeGroup(role, `${role} ${side}`, data, brush, fillOf(role, closed, brush))],
-    strokes: stretches(outline),
+    borders: stretches(outline),
   };
 }
 
@@ -113,7 +113,7 @@ export function plannedBrowLayer(
   const [data, fill] = [[curveData(path)], fillOf("planned", true, brush)];
   return {
     elements: [strokeGroup("planned", `planned ${side}`, data, brush, fill)],
-    strokes: stretches(spotsOf(path, LOOSE, brush)),
+    borders: stretches(spotsOf(path, LOOSE, brush)),
   };
 }
 

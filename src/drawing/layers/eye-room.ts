@@ -1,5 +1,9 @@
 import { distance, type Line, midpoint } from "../../geometry/index.js";
 import type { FaceSide } from "../../landmarks/index.js";
+import { boxAround, type Spot } from "../canvas/box.js";
+import { type Brush, stretches } from "../canvas/brush.js";
+import type { Layer } from "../canvas/layer.js";
+import { placed } from "../canvas/view.js";
 import { flatPoint, type FlatPoint, type Polyline } from "../../units/index.js";
 
 /** The ellipse about one eye that a picture leaves free of lines and letters, in the face space. */
@@ -47,6 +51,23 @@ export function passage(
   const root = Math.sqrt(discriminant);
   return [(-half - root) / square, (-half + root) / square];
 }
+
+/** An eye over which nothing is written, and nothing led. */
+export function eyeRoomLayer(room: EyeRoom, brush: Brush): Layer {
+  const { view } = brush;
+  const clear = (CLEAR * view.size) / view.millimetre;
+  const { halfWidth, halfHeight } = room;
+  const wide = { ...room, halfWidth: halfWidth + clear, halfHeight: halfHeight + clear };
+  const edge = placed(roomOutline(wide), view);
+  return {
+    elements: [],
+    closed: [boxAround(placed(roomOutline(room), view))],
+    barred: stretches([...edge, edge[0] as Spot]),
+  };
+}
+
+/** How far leaders pass from an eye, its corners included, in steps. */
+const CLEAR = 1.5;
 
 export function roomOutline({ centre, along, halfWidth, halfHeight }: EyeRoom): Polyline<"mm"> {
   return Array.from({ length: 16 }, (_, index) => {

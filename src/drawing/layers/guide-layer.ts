@@ -46,9 +46,9 @@ export function guidesLayer(
   const up = seenDirection([0, 1], view);
   const inward: Spot = [-outward[0], -outward[1]];
   const towards = {
-    start: [up, sum(up, inward), inward],
-    arch: [up, sum(up, inward), sum(up, outward)],
-    tail: [up, sum(up, outward), outward],
+    start: [up, sum(up, inward), inward, outward],
+    arch: [up, sum(up, inward), sum(up, outward), outward, inward],
+    tail: [up, sum(up, outward), outward, inward],
   };
   const rise = (RISE * view.size) / view.millimetre;
   const layers = MARKS.map((mark): Layer => {
@@ -67,6 +67,8 @@ export function guidesLayer(
         {
           text: label(brush.words, `line-${mark}`),
           at: top,
+          // Names stand at other places of their line before they are led to: higher or lower, then beneath the eye.
+          orAt: spots.flatMap(along).reverse(),
           towards: towards[mark],
           size: TYPE_SIZES.label * view.size,
           gap: 0.9 * view.size,
@@ -95,6 +97,18 @@ export function guideStretches(
   ] as const;
   return parts.filter(([from, to]) => to - from > SHORTEST);
 }
+
+/** Places along a line, from where it begins. */
+function along(line: readonly Spot[]): readonly Spot[] {
+  const [[fromX, fromY], [toX, toY]] = [line[0] as Spot, line.at(-1) as Spot];
+  return NAMED_AT.map((share): Spot => [
+    fromX + share * (toX - fromX),
+    fromY + share * (toY - fromY),
+  ]);
+}
+
+/** Where along a part of a guide its name may stand as well. */
+const NAMED_AT = [0.3, 0.5, 0.7, 0.9];
 
 function sum(one: Spot, other: Spot): Spot {
   return [one[0] + other[0], one[1] + other[1]];

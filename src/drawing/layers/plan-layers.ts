@@ -1,3 +1,4 @@
+import { eachSide } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import type { BrowPlan, DrawnCheck } from "../../mapping/index.js";
 import { type Box, boxAround, withMargin } from "../canvas/box.js";
@@ -5,7 +6,7 @@ import type { Brush } from "../canvas/brush.js";
 import { checkLayer } from "./check-layer.js";
 import { dotsLayer, grownLayer, guessNameLayer, plannedBrowLayer } from "./brow-layers.js";
 import { findingsLayer } from "./findings-layer.js";
-import { eyeRoom, roomOutline } from "./eye-room.js";
+import { eyeRoom, eyeRoomLayer } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
 import type { Layer } from "../canvas/layer.js";
@@ -32,16 +33,13 @@ export function planLayers(
   beneathDots: readonly Layer[] = [],
 ): readonly Layer[] {
   const { face, dots, measures, choices } = plan;
-  const rooms = { right: eyeRoom(face.right), left: eyeRoom(face.left) };
+  const rooms = eachSide((side) => eyeRoom(face[side]));
   const highest = Math.max(...SIDES.map((side) => dots[side].upperArch[1]));
   const lowest = Math.min(...SIDES.map((side) => face[side].alare[1]));
   const rise = (MIDLINE_RISE * brush.view.size) / brush.view.millimetre;
   return [
     ...SIDES.map((side) => eyeLayer(face[side], brush)),
-    {
-      elements: [],
-      closed: SIDES.map((side) => boxAround(roomOutline(rooms[side]).map(brush.view.place))),
-    },
+    ...SIDES.map((side) => eyeRoomLayer(rooms[side], brush)),
     midlineLayer(
       { top: highest + rise, bottom: lowest - 2, name: label(brush.words, "line-midline") },
       brush,

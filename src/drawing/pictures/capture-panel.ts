@@ -10,7 +10,7 @@ import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
-import { eyeRoom, roomOutline } from "../layers/eye-room.js";
+import { eyeRoom, eyeRoomLayer, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
@@ -88,6 +88,7 @@ export function capturePanel(
   const top = -extent.y - TOP_ROOM * size;
   const layers: readonly Layer[] = [
     levelLayer(first.face, extent, brush),
+    ...SIDES.map((side) => eyeRoomLayer(eyeRoom(first.face[side]), brush)),
     midlineLayer({ top, bottom: -extent.y - extent.height + size }, brush),
     ...SIDES.map((side) => eyeLayer(face[side], brush)),
     ...(change === undefined
@@ -101,7 +102,7 @@ export function capturePanel(
   return compose(layers, headingsOver(box, brush, name), box, brush);
 }
 
-/** The level of the inner eye corners, with a gap at each eye, over which nothing is written. */
+/** The level of the inner eye corners, with a gap at each eye. */
 function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Layer {
   const { right, left } = eachSide((side) => placed(roomOutline(eyeRoom(face[side])), brush.view));
   const [rightEye, leftEye] = [boxAround(right), boxAround(left)];
@@ -117,7 +118,6 @@ function levelLayer(face: NamedCapture["face"], extent: Box, brush: Brush): Laye
   const data = lines.map((line) => pathData(line));
   return {
     elements: [strokeGroup("ruler", "level", data, brush)],
-    closed: [rightEye, leftEye],
     strokes: lines.flatMap(stretches),
   };
 }

@@ -14,7 +14,7 @@ import {
 } from "../layers/brow-layers.js";
 import { compose, type Composition, headingIn } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
-import { eyeRoom, roomOutline } from "../layers/eye-room.js";
+import { eyeRoom, eyeRoomLayer, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { Layer } from "../canvas/layer.js";
 import { legend } from "./legend.js";
@@ -113,7 +113,6 @@ function panel(
     ...flat,
     view: uprightView([box.x + inwards, box.y - extent.y], size),
   };
-  const room = boxAround(roomOutline(eyeRoom(face[side])).map(brush.view.place));
   const brow: readonly Layer[] =
     state === "natural"
       ? [
@@ -133,7 +132,7 @@ function panel(
   const layers = [
     midlineLayer({ top, bottom }, brush),
     eyeLayer(face[side], brush),
-    { elements: [], closed: [room] },
+    eyeRoomLayer(eyeRoom(face[side]), brush),
     ...brow,
   ];
   const named = label(words, `panel-${state === "planned" ? state : grownWord(face, side)}`, {

@@ -112,7 +112,7 @@ export function weighingOf(face: PlannableFace, rows: readonly WeighedChoice[]):
         : [plannedBrowLayer(row.dots[side], side, row.choices.shape ?? {}, brush)],
     ),
   ]);
-  const drawn = layers.flatMap(({ strokes = [] }) => strokes.flatMap(({ from, to }) => [from, to]));
+  const drawn = layers.flatMap(({ borders = [] }) => borders.flatMap(({ from, to }) => [from, to]));
   const eyes = SIDES.flatMap((side) =>
     roomOutline(eyeRoom(face[side])).map(([x, y]): Spot => [x, -y]),
   );

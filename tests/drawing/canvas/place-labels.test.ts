@@ -76,6 +76,43 @@ describe("placeLabels", () => {
     expect(leaderTo([{ from: [0, 140], to: [400, 140] }])?.[1]).toBeGreaterThan(164);
   });
 
+  it("leads across a stroke rather than across the border of a brow", () => {
+    const at: Spot = [200, 150];
+    const closed = [{ x: 0, y: 136, width: 400, height: 28 }];
+    const [above, below] = [140, 160].map((y): Stretch => ({ from: [0, y], to: [400, y] })) as [
+      Stretch,
+      Stretch,
+    ];
+    const leaderTo = (borders: readonly Stretch[]): Spot | undefined =>
+      placeLabels([label("7", at)], {
+        ...{ bounds, closed, barred: [], borders },
+        strokes: [above, below],
+      }).placed[0]?.leader?.to;
+    expect(leaderTo([])?.[1]).toBeLessThan(136);
+    expect(leaderTo([above])?.[1]).toBeGreaterThan(164);
+  });
+
+  it("makes way for a label that would be led far", () => {
+    // Room for one label above, and for the other one beneath as well.
+    const closed = [
+      { x: 0, y: 0, width: 400, height: 120 },
+      { x: 0, y: 155, width: 189, height: 145 },
+      { x: 211, y: 155, width: 189, height: 145 },
+    ];
+    const easy = label("A", [200, 150]);
+    const hard = label("above", [200, 150], [up]);
+    const scene = { bounds, closed, barred: [], strokes: [] };
+    for (const labels of [
+      [easy, hard],
+      [hard, easy],
+    ]) {
+      const { placed, homeless } = placeLabels(labels, scene);
+      expect(homeless).toEqual([]);
+      expect(placed.map(({ label: { text } }) => text)).toEqual(labels.map(({ text }) => text));
+      expect(placed.map(({ leader }) => leader)).toEqual([undefined, undefined]);
+    }
+  });
+
   it("leaves room to a barred line, and crosses none with a leader", () => {
     const barred = [{ from: [0, 140], to: [400, 140] }] as const;
     const below = { x: 100, y: 150.5, width: 200, height: 149 };
