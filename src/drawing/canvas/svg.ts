@@ -121,10 +121,13 @@ export function coordinate(value: number): string {
   return String(rounded + 0);
 }
 
+/** What may hold nothing. HTML reads past the slash of any other element, and takes all that follows into it. */
+const CLOSES_SHORT = /^(?:circle|g|image|line|meta|path|rect)$/;
+
 function lines(node: SvgElement, indent: string): string {
   const { name, children } = node;
   const opening = `${indent}<${name}${attributesSource(node.attributes)}`;
-  if (children.length === 0) return `${opening}/>\n`;
+  if (children.length === 0) return `${opening}${CLOSES_SHORT.test(name) ? "/>" : `></${name}>`}\n`;
   if (children.some((child) => typeof child === "string")) {
     // HTML reads style sheets as they are: they hold nothing that XML would have escaped.
     const text = children.map(name === "style" ? unescaped : inline).join("");

@@ -1,9 +1,21 @@
 import { transform } from "../../geometry/index.js";
-import { type BrowDots, type FaceWith, mapFace } from "../../landmarks/index.js";
+import {
+  type BrowDots,
+  type FaceWith,
+  landmarkUncertainty,
+  mapFace,
+} from "../../landmarks/index.js";
 import { naturalDots } from "../../proportions/index.js";
 import { type CaptureComparison, compareCaptures } from "../../symmetry/index.js";
 import { mapDots } from "../../symmetry/internal.js";
-import { eachSide, flatPoint, type Point, type Side, type Sides } from "../../units/index.js";
+import {
+  eachSide,
+  flatPoint,
+  measured,
+  type Point,
+  type Side,
+  type Sides,
+} from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
@@ -15,7 +27,7 @@ import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { placed, uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
+import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figures.js";
 
 /** One of several captures of a face: fresh and healed, upright and lying, relaxed and raised. */
 export interface NamedCapture {
@@ -26,6 +38,8 @@ export interface NamedCapture {
 /** A capture laid over the first one, by landmarks that do not move. */
 export interface LaidCapture extends NamedCapture {
   readonly dots: Sides<BrowDots<"mm">>;
+  /** Standard uncertainty of their heights: of a border, and of the level as the mean of both inner eye corners. */
+  readonly heightU: number;
   /** Against the first capture; the first itself has none. */
   readonly change?: CaptureComparison;
 }
@@ -44,11 +58,17 @@ export function laidOver([first, ...others]: readonly [NamedCapture, ...NamedCap
     return {
       name: capture.name,
       face,
+      heightU: heightUOf(capture),
       dots: eachSide((side) => mapDots(dots[side], onFirst)),
       change,
     };
   });
-  return [{ ...first, dots: marked }, ...laid];
+  return [{ ...first, dots: marked, heightU: heightUOf(first) }, ...laid];
+}
+
+function heightUOf({ face }: NamedCapture): number {
+  const level = landmarkUncertainty(face, "endocanthion") * Math.SQRT1_2;
+  return Math.hypot(landmarkUncertainty(face, "brow"), level);
 }
 
 function dotsOf({ face }: NamedCapture): Sides<BrowDots<"mm">> {
@@ -148,7 +168,7 @@ export function towardsOf(
 }
 
 /** Heights of the first capture's dots, and how those of a later one differ. */
-function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): Layer {
+function heightsLayer({ dots, heightU, change }: LaidCapture, side: Side, brush: Brush): Layer {
   const towards = towardsOf(side);
   const labels = COMPARED.flatMap((dot): readonly ColouredLabel[] => {
     const at = dots[side][dot];
@@ -159,7 +179,7 @@ function heightsLayer({ dots, change }: LaidCapture, side: Side, brush: Brush): 
       {
         text:
           shift === undefined
-            ? shownLength(at[1], brush.words)
+            ? uncertainLength(measured(at[1], heightU), brush.words)
             : changeWithUncertainty(shift.up, lengths(brush.words), brush.words),
         at: brush.view.place(at),
         towards: towards[dot],

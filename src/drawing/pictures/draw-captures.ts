@@ -1,4 +1,4 @@
-import { eachSide, type Point, type Side } from "../../units/index.js";
+import { eachSide, measured, type Point, type Side } from "../../units/index.js";
 import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
@@ -16,7 +16,7 @@ import { legend, type LegendEntry } from "./legend.js";
 import { type Look, requireLook } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
-import { changeWithUncertainty, lengths, shownLength } from "../canvas/figures.js";
+import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figures.js";
 
 /**
  * Captures of one face one below the other, upright and at the same scale, each laid over the first
@@ -132,7 +132,7 @@ function describe(
   ].join(" ");
 }
 
-function describeSide({ dots, change }: LaidCapture, side: Side, words: Words): string {
+function describeSide({ dots, heightU, change }: LaidCapture, side: Side, words: Words): string {
   return COMPARED.flatMap((dot) => {
     const at = dots[side][dot];
     const shift = change?.displacements[side][dot];
@@ -141,6 +141,8 @@ function describeSide({ dots, change }: LaidCapture, side: Side, words: Words): 
         ? []
         : [`${words.terms.dots[dot]} ${changeWithUncertainty(shift.up, lengths(words), words)}`];
     }
-    return at === undefined ? [] : [`${words.terms.dots[dot]} ${shownLength(at[1], words)}`];
+    return at === undefined
+      ? []
+      : [`${words.terms.dots[dot]} ${uncertainLength(measured(at[1], heightU), words)}`];
   }).join(words.separator);
 }

@@ -8,7 +8,7 @@ import { headingsOver } from "../canvas/compose.js";
 import { element, pictureElement, type SvgElement } from "../canvas/svg.js";
 import { MARKERS } from "../canvas/palette.js";
 import { practiceLayers } from "../layers/practice-layer.js";
-import { cell, documentSource } from "../sheet/document.js";
+import { documentSource } from "../sheet/document.js";
 import { fieldsIn, headOf, type SheetField, trueSizeFoot } from "../sheet/head-and-foot.js";
 import { type PaperDrawing, printOf } from "../sheet/paper.js";
 import { inReadingOrder } from "../sheet/plan-tables.js";
@@ -93,15 +93,15 @@ function linesToFill(words: Words): SvgElement {
         "tr",
         {},
         sides.flatMap((side) => [
-          cell("td", {}, label(words, axis, { side, dot })),
-          cell("td", { class: "number" }),
+          element("td", {}, [label(words, axis, { side, dot })]),
+          element("td", { class: "number" }),
         ]),
       ),
     ),
   );
   const head = sides.flatMap((side) => [
-    cell("th", {}, label(words, `corner-${side}`)),
-    cell("th", { class: "number" }, label(words, "column-reads")),
+    element("th", {}, [label(words, `corner-${side}`)]),
+    element("th", { class: "number" }, [label(words, "column-reads")]),
   ]);
   return element("table", { class: "work blank" }, [
     element("thead", {}, [element("tr", {}, head)]),

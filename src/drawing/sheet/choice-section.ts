@@ -14,7 +14,6 @@ import { bordersLayer, grownRole, plannedBrowLayer } from "../layers/brow-layers
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { choiceFigures, isSeen, numberedTitle, verdictOf } from "./choice-words.js";
-import { cell } from "./document.js";
 import { keyedList } from "./lists.js";
 import type { Print } from "./paper.js";
 
@@ -52,7 +51,7 @@ function weighed(
     element(
       "tr",
       {},
-      cells.map((text) => cell("td", {}, text)),
+      cells.map((text) => element("td", {}, [text])),
     ),
   );
   return element("div", { class: "weighed" }, [

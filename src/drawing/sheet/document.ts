@@ -42,12 +42,3 @@ function prose(node: SvgNode | undefined): SvgNode | undefined {
   if (node === undefined || node.name === "svg") return node;
   return element(node.name, node.attributes, node.children.map(prose));
 }
-
-/** An element that may be empty, of which HTML has no short form. */
-export function cell(
-  name: "span" | "td" | "th",
-  attributes: Readonly<Record<string, string | number | undefined>> = {},
-  ...children: readonly SvgNode[]
-): SvgElement {
-  return element(name, attributes, children.length === 0 ? [""] : children);
-}

@@ -23,7 +23,6 @@ import type { Decision, Length, Measured, Side } from "../../units/index.js";
 import { SIDES } from "../../units/internal.js";
 import { say, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
-import { cell } from "./document.js";
 
 /** A table of figures behind their names, whose head browsers repeat on every page that it runs on to. */
 function figuresTable(head: readonly string[], rows: readonly (readonly string[])[]): SvgElement {
@@ -31,7 +30,7 @@ function figuresTable(head: readonly string[], rows: readonly (readonly string[]
     element(
       "tr",
       {},
-      cells.map((text, index) => cell(name, index === 0 ? {} : { class: "number" }, text)),
+      cells.map((text, index) => element(name, index === 0 ? {} : { class: "number" }, [text])),
     );
   return element("div", { class: "wide" }, [
     element("table", { class: "figures" }, [
@@ -110,23 +109,23 @@ export function stepsTable(plan: BrowPlan, rulerZero: Length<"mm">, words: Words
     number: index + 1,
   }));
   const head = sides.flatMap((side) => [
-    cell("th", {}, label(words, `corner-${side}`)),
-    cell("th", number, label(words, "column-reads")),
+    element("th", {}, [label(words, `corner-${side}`)]),
+    element("th", number, [label(words, "column-reads")]),
   ]);
   const stepCell = (step: Numbered | undefined): SvgElement =>
-    cell(
+    element(
       "td",
       { colspan: 2, class: "step" },
-      ...(step === undefined
+      step === undefined
         ? []
         : [
-            cell("span", { class: "tick" }),
+            element("span", { class: "tick" }),
             `${decimal(step.number, 0, words)}. ${say(step, words)}`,
-          ]),
+          ],
     );
   const checkCells = (check: RulerCheck | undefined): readonly SvgElement[] => [
-    cell("td", {}, ...(check === undefined ? [] : [say(check.laid, words)])),
-    cell("td", number, readingOf(check, words)),
+    element("td", {}, check === undefined ? [] : [say(check.laid, words)]),
+    element("td", number, [readingOf(check, words)]),
   ];
   return element("table", { class: "work" }, [
     element("thead", {}, [tableRow(head)]),
@@ -138,7 +137,7 @@ export function stepsTable(plan: BrowPlan, rulerZero: Length<"mm">, words: Words
       const most = Math.max(first?.length ?? 0, second?.length ?? 0);
       return element("tbody", { class: most > MOST_TOGETHER ? "long" : undefined }, [
         tableRow(sides.map((side) => stepCell(pair[side]))),
-        ...across.map(({ laid }) => tableRow([cell("td", { colspan: 4 }, say(laid, words))])),
+        ...across.map(({ laid }) => tableRow([element("td", { colspan: 4 }, [say(laid, words)])])),
         ...Array.from({ length: most }, (_, row) =>
           tableRow([first, second].flatMap((checks) => checkCells(checks?.[row]))),
         ),

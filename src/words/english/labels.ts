@@ -85,8 +85,9 @@ export const LABELS = {
   "legend-correction": "from where it was drawn to its plan",
   "legend-undecided": "within or outside of the tolerance: not yet known",
   "legend-move": "move, numbered as below",
-  "legend-level": "level of the inner eye corners; heights above it",
-  "legend-first-level": "level of the inner eye corners; heights of the first capture above it",
+  "legend-level": "level of the inner eye corners; heights above it ± standard uncertainty",
+  "legend-first-level":
+    "level of the inner eye corners; heights of the first capture above it ± standard uncertainty",
   "legend-capture": "this capture",
   "legend-first-capture": "first capture: {name}",
   "legend-change": "+ higher, − lower than in the first capture, in {unit} ± standard uncertainty",

@@ -85,9 +85,10 @@ export const LABELS = {
   "legend-correction": "de donde se dibujó a su plan",
   "legend-undecided": "dentro o fuera de la tolerancia: aún no se sabe",
   "legend-move": "movimiento, numerado como abajo",
-  "legend-level": "nivel de los ángulos internos de los ojos; alturas sobre él",
+  "legend-level":
+    "nivel de los ángulos internos de los ojos; alturas sobre él ± incertidumbre típica",
   "legend-first-level":
-    "nivel de los ángulos internos de los ojos; alturas de la primera captura sobre él",
+    "nivel de los ángulos internos de los ojos; alturas de la primera captura sobre él ± incertidumbre típica",
   "legend-capture": "esta captura",
   "legend-first-capture": "primera captura: {name}",
   "legend-change":

@@ -24,6 +24,25 @@ describe("svgSource", () => {
     );
   });
 
+  it("closes short what HTML reads as closed, and nothing else", () => {
+    const source = svgSource(
+      element("body", {}, [
+        element("div"),
+        element("p", {}, [element("span"), "text"]),
+        element("svg", {}, [element("path", { d: "M0 0" }), element("title"), element("g")]),
+        element("meta", { charset: "utf-8" }),
+      ]),
+    );
+    expect(source.match(/<\w+[^>]*\/>/g)).toEqual([
+      '<path d="M0 0"/>',
+      "<g/>",
+      '<meta charset="utf-8"/>',
+    ]);
+    expect(source).toContain("<div></div>");
+    expect(source).toContain("<span></span>text");
+    expect(source).toContain("<title></title>");
+  });
+
   it.each([
     [1 / 3, "0.333"],
     [-0.0001, "0"],

@@ -1,5 +1,5 @@
 import { test } from "@fast-check/vitest";
-import { GeometryError, mm } from "brow-geometry";
+import { GeometryError, measured, mm } from "brow-geometry";
 import { drawCaptures, type NamedCapture } from "brow-geometry/drawing";
 import { mapFace } from "brow-geometry/landmarks";
 import fc from "fast-check";
@@ -42,12 +42,24 @@ describe("drawCaptures", () => {
 
   it("writes heights, and how far up or down the others lie, with uncertainty", () => {
     const written = picture.texts.map(({ text }) => text);
-    // The synthetic brow starts at a height of 20 and ends at 17.6, 14.5 and 58 from the midline.
-    expect(written.filter((text) => text === "20.0 mm")).toHaveLength(2);
-    expect(written.filter((text) => text === "17.6 mm")).toHaveLength(2);
+    // The synthetic brow starts at a height of 20 and ends at 17.6, 14.5 and 58 from the midline. Placed by hand,
+    // a point is sure to 0.26 mm, the level to that by the root of two.
+    expect(written.filter((text) => text === "20.0 ± 0.3 mm")).toHaveLength(2);
+    expect(written.filter((text) => text === "17.6 ± 0.3 mm")).toHaveLength(2);
     expect(written.filter((text) => text.startsWith("+3.0 ± 0."))).toHaveLength(6);
     expect(written.filter((text) => text.startsWith("+1.7 ± 0."))).toHaveLength(2);
     expect(picture.root.children[1]?.text).toContain("lying: right start +0.8 ± 0.");
+  });
+
+  it("doubts heights that a detector found as much as it does their landmarks", () => {
+    const face = syntheticFace();
+    const uncertainty = { default: mm(1), landmarks: { brow: mm(2), endocanthion: mm(1.5) } };
+    const ringFactor = measured(1, 0);
+    const source = { markup: "mesh-478", uncertainty, ringFactor, depth: "none" } as const;
+    const drawn = drawCaptures([{ name: "one", face: { ...face, source } }]);
+    // √(2² + 1.5²/2) is 2.26.
+    expect(drawn).toContain(">20.0 ± 2.3 mm<");
+    expect(drawn).toContain("tail end 17.6 ± 2.3 mm");
   });
 
   it("lays a capture over the first, wherever it lies in its own space and whatever its scale", () => {
