@@ -1,4 +1,5 @@
 import { kept, canRedo, canUndo, redo, undo } from "./appointment/history.js";
+import { text } from "./words/language.js";
 
 /** Where one is, and the way back. */
 export function Header() {
@@ -6,17 +7,17 @@ export function Header() {
   const weeks = visit === undefined ? undefined : visits[visit]?.weeks;
   const title =
     weeks === undefined
-      ? "Brow map"
+      ? text.value.title
       : weeks === 0
-        ? "Result, fresh"
-        : `Result after ${weeks} weeks`;
+        ? text.value.titleFresh
+        : text.value.titleHealed(weeks);
   return (
     <header>
       <h1>{title}</h1>
-      <button type="button" aria-label="Undo" disabled={!canUndo.value} onClick={undo}>
+      <button type="button" aria-label={text.value.undo} disabled={!canUndo.value} onClick={undo}>
         ↶
       </button>
-      <button type="button" aria-label="Redo" disabled={!canRedo.value} onClick={redo}>
+      <button type="button" aria-label={text.value.redo} disabled={!canRedo.value} onClick={redo}>
         ↷
       </button>
     </header>

@@ -13,6 +13,7 @@ import { Header } from "./Header.js";
 import { Messages } from "./Messages.js";
 import { StageArea } from "./stage/StageArea.js";
 import { TabBar } from "./TabBar.js";
+import { text } from "./words/language.js";
 
 /** The whole page: the picture, what belongs to the tab beneath or beside it. */
 export function Page() {
@@ -24,14 +25,14 @@ export function Page() {
           <Header />
           <main class="work">
             <StageArea />
-            <section key={tab.value} class="panel" aria-label="What to do">
+            <section key={tab.value} class="panel" aria-label={text.value.panel}>
               <Messages />
               <Panel at={tab.value} map={atRest.value} />
             </section>
           </main>
           <TabBar />
           <p id="keys" hidden>
-            Arrow keys move it by half a millimetre, with Shift by a tenth.
+            {text.value.keys}
           </p>
         </>
       ) : (

@@ -1,4 +1,5 @@
-import { said, type Tab, TABS, tab } from "./page-state.js";
+import { said, type Tab, tab, TABS } from "./page-state.js";
+import { text } from "./words/language.js";
 
 const ICONS: Readonly<Record<Tab, string>> = {
   face: "M12 3a7 8 0 0 1 7 8a7 10 0 0 1-14 0a7 8 0 0 1 7-8M8.5 11h2M13.5 11h2M10 16q2 1.4 4 0",
@@ -11,8 +12,8 @@ const ICONS: Readonly<Record<Tab, string>> = {
 /** The five places of the page. */
 export function TabBar() {
   return (
-    <nav aria-label="Steps">
-      {(Object.keys(TABS) as Tab[]).map((one) => (
+    <nav aria-label={text.value.steps}>
+      {TABS.map((one) => (
         <button
           key={one}
           type="button"
@@ -25,7 +26,7 @@ export function TabBar() {
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d={ICONS[one]} />
           </svg>
-          {TABS[one]}
+          {text.value.tabs[one]}
         </button>
       ))}
     </nav>

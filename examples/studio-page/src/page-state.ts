@@ -1,14 +1,8 @@
 import { signal } from "@preact/signals";
 
-export const TABS = {
-  face: "Face",
-  map: "Map",
-  shape: "Shape",
-  check: "Check",
-  keep: "Keep",
-} as const;
+export const TABS = ["face", "map", "shape", "check", "keep"] as const;
 
-export type Tab = keyof typeof TABS;
+export type Tab = (typeof TABS)[number];
 
 /** Where on the page somebody is; no part of an appointment, and never undone. */
 export const tab = signal<Tab>("face");

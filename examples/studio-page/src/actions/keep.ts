@@ -5,26 +5,29 @@ import { dayOf, recordText, visitsToKeep } from "../appointment/record-file.js";
 import { said } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
 import { needIn } from "./telling.js";
+import { dayInWords, text, words } from "../words/language.js";
 
 /** The sheet at true size, through the browser's own printing: on paper, or as PDF. */
 export function printSheet({ plan }: Mapped): void {
   const date = dayOf(kept.value);
+  const { fields } = text.value;
   const sheet = attempt(() =>
     drawSheet(plan, {
       fields: [
-        { name: "Client" },
-        { name: "Date", ...(date !== undefined && { value: date }) },
-        { name: "Artist" },
+        { name: fields.client },
+        { name: fields.date, ...(date !== undefined && { value: dayInWords(date) }) },
+        { name: fields.artist },
       ],
+      words: words.value,
     }),
   );
   if (!sheet.ok) {
-    said.value = `The sheet cannot be drawn: ${needIn(sheet.refusal)}.`;
+    said.value = text.value.because(text.value.noSheet, needIn(sheet.refusal));
     return;
   }
   const frame = document.createElement("iframe");
   frame.className = "sheet";
-  frame.title = "Sheet";
+  frame.title = text.value.sheet;
   frame.srcdoc = sheet.answer;
   frame.addEventListener("load", () => {
     const view = frame.contentWindow;
@@ -45,6 +48,6 @@ export function saveRecord(map: Mapped): void {
   link.click();
   URL.revokeObjectURL(link.href);
   if (visitsToKeep(kept.value).length < kept.value.visits.length) {
-    said.value = "A visit is not in the record: its brows are not traced, or have no scale.";
+    said.value = text.value.visitLeftOut;
   }
 }

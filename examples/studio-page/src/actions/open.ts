@@ -10,10 +10,11 @@ import { handShot } from "../photo/hand-shot.js";
 import { openPicture } from "../photo/open-photo.js";
 import { shotOf } from "../photo/shot.js";
 import { telling } from "./telling.js";
+import { text } from "../words/language.js";
 
 /** A photo for what is entered just now: a map, a better photo for it, or a visit. */
 export function openPhoto(file: Blob): Promise<void> {
-  return telling("Looking for the face …", "This photo cannot be opened", async () => {
+  return telling("lookingForFace", "photoFails", async () => {
     const shot = await shotIn(file);
     enter(shot);
   });
@@ -24,7 +25,7 @@ export async function shotIn(file: Blob): Promise<Shot> {
   const picture = await openPicture(file);
   const found = await findFace(picture).catch(() => undefined);
   if (found !== undefined) return shotOf(found, { kind: "irises" }, picture);
-  said.value = "No face was found. Place eye corners and nose by hand, or go on by ruler alone.";
+  said.value = text.value.noFace;
   return handShot(picture);
 }
 
@@ -35,16 +36,16 @@ export function openPlainFace(): void {
 
 /** The face that comes with the library. */
 export function openExample(): Promise<void> {
-  return telling("Opening the example …", "The example cannot be opened", async () => {
+  return telling("openingExample", "exampleFails", async () => {
     start({ ...EMPTY, map: await exampleShot() });
     tab.value = "map";
-    said.value = "This client is drawn, on the landmarks of a real face.";
+    said.value = text.value.exampleDrawn;
   });
 }
 
 /** A record that this page, or another program of the library, has kept. */
 export function openRecord(file: Blob): Promise<void> {
-  return telling("Opening …", "This file is no record that can be opened", async () => {
+  return telling("opening", "recordFails", async () => {
     start(await readRecord(file));
     tab.value = "map";
   });

@@ -1,30 +1,31 @@
 import { GeometryError } from "brow-geometry";
 import { busy, said } from "../page-state.js";
+import { text } from "../words/language.js";
 
 /** Does what takes a while, says meanwhile that it does, and says why where it fails. */
 export async function telling(
-  meanwhile: string,
-  failure: string,
+  meanwhile: "lookingForFace" | "opening" | "openingExample",
+  failure: "photoFails" | "recordFails" | "exampleFails",
   work: () => Promise<void>,
 ): Promise<void> {
   said.value = "";
-  busy.value = meanwhile;
+  busy.value = text.value[meanwhile];
   try {
     await work();
   } catch (error) {
-    said.value = `${failure}: ${reasonIn(error)}.`;
+    said.value = text.value.because(text.value[failure], reasonIn(error));
   } finally {
     busy.value = "";
   }
 }
 
-/** What a refusal asks for, in the words of the library. */
+/** What a refusal asks for, in the words that the library has for developers. */
 export function needIn({ detail }: Pick<GeometryError, "detail">): string {
-  return `${detail.field} needs ${detail.need}`;
+  return text.value.needs(detail.field, detail.need);
 }
 
 function reasonIn(error: unknown): string {
   if (error instanceof GeometryError) return needIn(error);
-  if (error instanceof SyntaxError) return "it is not written as records are";
-  return error instanceof RangeError ? error.message : "it is not of a kind that is known here";
+  if (error instanceof SyntaxError) return text.value.notWritten;
+  return error instanceof RangeError ? text.value.tooLarge : text.value.unknownKind;
 }

@@ -7,7 +7,7 @@ import { telling } from "./telling.js";
 
 /** What came of the work, on a photo: pigment and hair together are traced as a brow is. */
 export function addPhotoVisit(file: Blob): Promise<void> {
-  return telling("Looking for the face …", "This photo cannot be opened", async () => {
+  return telling("lookingForFace", "photoFails", async () => {
     add(await shotIn(file));
   });
 }

@@ -92,7 +92,7 @@ function today(): string {
 
 /** The appointment in a record's file. Files come from anywhere: what is no record is refused. */
 export async function readRecord(file: Blob): Promise<Appointment> {
-  if (file.size > MOST_BYTES) throw new RangeError("the file is too large for a record");
+  if (file.size > MOST_BYTES) throw new RangeError("too large");
   const record = parseRecord(JSON.parse(await file.text()));
   return appointmentOf(record);
 }

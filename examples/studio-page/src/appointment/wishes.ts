@@ -3,12 +3,12 @@ import type { Wish, WishName } from "brow-geometry/mapping";
 
 /** What a client may wish more or less of, with both names of the wish. */
 export const WISH_PAIRS = {
-  height: { name: "Height", more: "lift", less: "lower" },
-  length: { name: "Length", more: "lengthen", less: "shorten" },
-  thickness: { name: "Thickness", more: "fuller", less: "thinner" },
-  spacing: { name: "Space between", more: "wider-apart", less: "closer" },
-  arch: { name: "Arch", more: "higher-arch", less: "flatter-arch" },
-} as const satisfies Record<string, { name: string; more: WishName; less: WishName }>;
+  height: { more: "lift", less: "lower" },
+  length: { more: "lengthen", less: "shorten" },
+  thickness: { more: "fuller", less: "thinner" },
+  spacing: { more: "wider-apart", less: "closer" },
+  arch: { more: "higher-arch", less: "flatter-arch" },
+} as const satisfies Record<string, { more: WishName; less: WishName }>;
 
 export type WishPair = keyof typeof WISH_PAIRS;
 

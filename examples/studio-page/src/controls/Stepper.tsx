@@ -1,3 +1,4 @@
+import { figure, text } from "../words/language.js";
 interface StepperProps {
   readonly name: string;
   readonly value: number;
@@ -19,16 +20,16 @@ export function Stepper({ name, value, shown, least, most, onStep }: StepperProp
       <span class="name">{name}</span>
       <button
         type="button"
-        aria-label={`${name}: less`}
+        aria-label={text.value.less(name)}
         disabled={value <= least}
         onClick={to(value - STEP)}
       >
         −
       </button>
-      <output>{shown ?? `${value.toFixed(1)} mm`}</output>
+      <output>{shown ?? `${figure(value, 1)} mm`}</output>
       <button
         type="button"
-        aria-label={`${name}: more`}
+        aria-label={text.value.more(name)}
         disabled={value >= most}
         onClick={to(value + STEP)}
       >

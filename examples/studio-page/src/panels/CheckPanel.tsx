@@ -3,6 +3,7 @@ import type { RulerCheck } from "brow-geometry/mapping";
 import { change, kept } from "../appointment/history.js";
 import { Tick } from "../controls/Tick.js";
 import type { Mapped } from "../planning/map.js";
+import { text, words } from "../words/language.js";
 
 /** The work step by step, each with what a ruler reads where it was done rightly. */
 export function CheckPanel({ map }: { readonly map: Mapped }) {
@@ -15,17 +16,15 @@ export function CheckPanel({ map }: { readonly map: Mapped }) {
     }));
   return (
     <>
-      <p>
-        {ticked.length} of {steps.length} checked by ruler, the client upright.
-      </p>
+      <p>{text.value.checked(ticked.length, steps.length)}</p>
       <ol class="steps">
         {steps.map((step, index) => (
           <li key={index}>
             <Tick isOn={ticked.includes(index)} onTick={(isOn) => tick(index, isOn)}>
-              <strong>{say(step)}</strong>
+              <strong>{say(step, words.value)}</strong>
               {step.checks.map((check, at) => (
                 <span class="reading" key={at}>
-                  {say(check.laid)}
+                  {say(check.laid, words.value)}
                   {readingOf(check)}
                 </span>
               ))}
@@ -38,5 +37,7 @@ export function CheckPanel({ map }: { readonly map: Mapped }) {
 }
 
 function readingOf({ reading }: RulerCheck): string {
-  return reading === undefined ? "" : `: ${formatLength(reading)}`;
+  return reading === undefined
+    ? ""
+    : `: ${formatLength(reading).replace(".", words.value.decimalSign)}`;
 }

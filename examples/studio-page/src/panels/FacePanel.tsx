@@ -11,6 +11,7 @@ import { findings } from "../planning/map.js";
 import { firstMark } from "../stage/first-mark.js";
 import { ReadingsPanel } from "./ReadingsPanel.js";
 import { Verdict } from "./Verdict.js";
+import { text } from "../words/language.js";
 
 /** The face that is entered: a photo with its borders and scale, or readings. */
 export function FacePanel() {
@@ -21,7 +22,7 @@ export function FacePanel() {
     case "ruler":
       return <ReadingsPanel basis={basis} />;
     case "kept":
-      return <p>This map comes from a record. Its face stays as it was agreed.</p>;
+      return <p>{text.value.faceKept}</p>;
     case undefined:
       return null;
   }
@@ -31,16 +32,17 @@ function ShotPanel({ shot }: { readonly shot: Shot }) {
   const { traced, picture } = shot;
   const at = entering.value;
   const { declared, visit } = kept.value;
+  const { touching } = text.value;
   return (
     <>
       {visit === undefined && findings.value && <Verdict findings={findings.value} />}
       <Options
-        title="Touch"
+        title={text.value.touch}
         options={{
-          ...(isByHand(shot) && { eyes: "Eyes" }),
-          right: `Right brow${traced.right ? " ✓" : ""}`,
-          left: `Left brow${traced.left ? " ✓" : ""}`,
-          ...(picture && { ruler: "Ruler" }),
+          ...(isByHand(shot) && { eyes: touching.eyes }),
+          right: `${touching.right}${traced.right ? " ✓" : ""}`,
+          left: `${touching.left}${traced.left ? " ✓" : ""}`,
+          ...(picture && { ruler: touching.ruler }),
         }}
         chosen={at}
         onChoose={(to) => {
@@ -48,20 +50,17 @@ function ShotPanel({ shot }: { readonly shot: Shot }) {
         }}
       />
       {at === "ruler" && <GaugeControls shot={shot} />}
-      {at === "eyes" && <p>Pull each dot onto its eye corner or nose wing.</p>}
+      {at === "eyes" && <p>{text.value.pullEyes}</p>}
       {(at === "right" || at === "left") && (
         <>
-          <p>
-            The thin lines are a guess. Pull each point onto the edge of the hair; the loupe shows
-            what is beneath your finger.
-          </p>
+          <p>{text.value.pullHair}</p>
           <button type="button" class="main" onClick={finishBrow}>
-            {traced[at] ? `The ${at} brow fits the hair ✓` : `The ${at} brow fits the hair`}
+            {traced[at] ? `${text.value.fits[at]} ✓` : text.value.fits[at]}
           </button>
         </>
       )}
       <fieldset>
-        <legend>Client</legend>
+        <legend>{text.value.client}</legend>
         {(["upright", "relaxed"] as const).map((fact) => (
           <Tick
             key={fact}
@@ -70,14 +69,14 @@ function ShotPanel({ shot }: { readonly shot: Shot }) {
               change((now) => withChoices(now, { declared: { ...declared, [fact]: isOn } }))
             }
           >
-            {fact === "upright" ? "Sits upright" : "Face relaxed"}
+            {text.value.declared[fact]}
           </Tick>
         ))}
       </fieldset>
       <div class="row">
-        <FileButton name="Another photo" accept="image/*" onFile={openPhoto} />
+        <FileButton name={text.value.anotherPhoto} accept="image/*" onFile={openPhoto} />
         <button type="button" onClick={changeToRuler}>
-          Ruler only
+          {text.value.rulerOnly}
         </button>
       </div>
     </>
@@ -93,16 +92,16 @@ function GaugeControls({ shot }: { readonly shot: Shot }) {
       <p>
         {firstMark.value === undefined
           ? isByHand(shot)
-            ? "Tap two marks of a ruler held at brow height: millimetres come from them."
-            : "Millimetres come from the irises, good to a tenth. Better: tap two marks of a ruler held at brow height."
-          : "Now tap the second mark."}
+            ? text.value.tapMarksByHand
+            : text.value.tapMarks
+          : text.value.tapSecond}
       </p>
     );
   }
   return (
     <>
       <Options
-        title="Between both marks"
+        title={text.value.betweenMarks}
         options={LENGTHS}
         chosen={String(gauge.length) as keyof typeof LENGTHS}
         onChoose={(length) =>
@@ -114,7 +113,7 @@ function GaugeControls({ shot }: { readonly shot: Shot }) {
           type="button"
           onClick={() => change((now) => withBasis(now, { ...shot, gauge: { kind: "irises" } }))}
         >
-          Use the irises instead
+          {text.value.useIrises}
         </button>
       )}
     </>

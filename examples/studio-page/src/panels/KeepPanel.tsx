@@ -4,6 +4,8 @@ import { openRecord, startAgain } from "../actions/open.js";
 import type { Mapped } from "../planning/map.js";
 import { Cautions } from "./Cautions.js";
 import { VisitsPanel } from "./VisitsPanel.js";
+import { text } from "../words/language.js";
+import { LanguageOptions } from "./LanguageOptions.js";
 
 /** What stays after the appointment: a sheet, a file, and the visits to come. */
 export function KeepPanel({ map }: { readonly map: Mapped }) {
@@ -11,23 +13,25 @@ export function KeepPanel({ map }: { readonly map: Mapped }) {
     <>
       <div class="row">
         <button type="button" class="main" onClick={() => printSheet(map)}>
-          Print sheet
+          {text.value.print}
         </button>
         <button type="button" class="main" onClick={() => saveRecord(map)}>
-          Save record
+          {text.value.save}
         </button>
       </div>
-      <p>
-        Print at 100 %, or save as PDF. The record is a file on this device, with the photo in it:
-        keep it safe, like every client’s file.
-      </p>
+      <p>{text.value.keepSaid}</p>
       <VisitsPanel map={map} />
       <div class="row">
-        <FileButton name="Open a record" accept=".json,application/json" onFile={openRecord} />
+        <FileButton
+          name={text.value.openRecord}
+          accept=".json,application/json"
+          onFile={openRecord}
+        />
         <button type="button" onClick={startAgain}>
-          Next client
+          {text.value.nextClient}
         </button>
       </div>
+      <LanguageOptions />
       <Cautions />
     </>
   );

@@ -1,6 +1,6 @@
 import type { BrowPlan } from "brow-geometry";
 import type { Measured } from "brow-geometry/units";
-import { ENGLISH } from "brow-geometry/words";
+import { figure, text, words } from "../words/language.js";
 
 const SHOWN = ["startDistance", "front", "tail", "startThickness", "archThickness"] as const;
 
@@ -8,19 +8,19 @@ const SHOWN = ["startDistance", "front", "tail", "startThickness", "archThicknes
 export function Lengths({ plan: { measures } }: { readonly plan: BrowPlan }) {
   return (
     <details>
-      <summary>Lengths, in millimetres</summary>
+      <summary>{text.value.lengths}</summary>
       <table class="readings">
         <thead>
           <tr>
             <td />
-            <th scope="col">right</th>
-            <th scope="col">left</th>
+            <th scope="col">{words.value.terms.sides.right}</th>
+            <th scope="col">{words.value.terms.sides.left}</th>
           </tr>
         </thead>
         <tbody>
           {SHOWN.map((name) => (
             <tr key={name}>
-              <th scope="row">{ENGLISH.terms.measures[name]}</th>
+              <th scope="row">{words.value.terms.measures[name]}</th>
               <td>{written(measures.right[name])}</td>
               <td>{written(measures.left[name])}</td>
             </tr>
@@ -34,5 +34,5 @@ export function Lengths({ plan: { measures } }: { readonly plan: BrowPlan }) {
 function written(measure: Measured | undefined): string {
   if (measure === undefined) return "–";
   const { value, u } = measure;
-  return `${value.toFixed(1)} ± ${Number.isFinite(u) ? u.toFixed(1) : "?"}`;
+  return `${figure(value, 1)} ± ${Number.isFinite(u) ? figure(u, 1) : "?"}`;
 }

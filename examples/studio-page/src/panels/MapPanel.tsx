@@ -7,6 +7,7 @@ import { findings, type Mapped } from "../planning/map.js";
 import { greatestMoves } from "../planning/moves.js";
 import { Lengths } from "./Lengths.js";
 import { Verdict } from "./Verdict.js";
+import { text, words } from "../words/language.js";
 
 /** What matters: the greatest moves, and whether the client agrees. */
 export function MapPanel({ map }: { readonly map: Mapped }) {
@@ -25,14 +26,14 @@ export function MapPanel({ map }: { readonly map: Mapped }) {
           </li>
         ))}
       </ol>
-      {moves.length === 0 && <p>Nothing to move by half a millimetre or more.</p>}
+      {moves.length === 0 && <p>{text.value.nothingToMove}</p>}
       <button
         type="button"
         class={agreed ? "agree on" : "agree"}
         aria-pressed={agreed}
         onClick={() => change((now) => ({ ...now, agreed: !now.agreed }))}
       >
-        {agreed ? "✓ Client agreed" : "Client agreed"}
+        {agreed ? `✓ ${text.value.agree}` : text.value.agree}
       </button>
       {findings.value && <Verdict findings={findings.value} />}
       <Tick
@@ -41,22 +42,22 @@ export function MapPanel({ map }: { readonly map: Mapped }) {
           linesShown.value = isOn;
         }}
       >
-        Guides and lengths on the picture
+        {text.value.showLines}
       </Tick>
       <Lengths plan={plan} />
       <details>
-        <summary>Why the dots are where they are</summary>
+        <summary>{text.value.why}</summary>
         <ul>
           {plan.reasons.map((reason, index) => (
-            <li key={index}>{say(reason)}</li>
+            <li key={index}>{say(reason, words.value)}</li>
           ))}
         </ul>
       </details>
       <details>
-        <summary>What to look at twice</summary>
+        <summary>{text.value.twice}</summary>
         <ul>
           {cautionsToSay(plan).map((caution, index) => (
-            <li key={index}>{say(caution)}</li>
+            <li key={index}>{say(caution, words.value)}</li>
           ))}
         </ul>
       </details>

@@ -2,6 +2,7 @@ import { kept } from "../appointment/history.js";
 import { changeMapToRuler, goToMapFace } from "../actions/enter.js";
 import { needIn } from "../actions/telling.js";
 import { map } from "../planning/map.js";
+import { text } from "../words/language.js";
 
 /** Why there is no map, and what leads to one. */
 export function NoMapPanel() {
@@ -9,9 +10,9 @@ export function NoMapPanel() {
   if (value === undefined || value.ok) {
     return (
       <>
-        <p>First pull the borders of both brows onto the hair: nothing is planned from a guess.</p>
+        <p>{text.value.firstPull}</p>
         <button type="button" class="main" onClick={() => goToMapFace(false)}>
-          Go to the face
+          {text.value.goToFace}
         </button>
       </>
     );
@@ -21,15 +22,13 @@ export function NoMapPanel() {
   return (
     <>
       <p role="alert">
-        {needsRuler
-          ? "Millimetres are missing. Tap two marks of a ruler in the photo."
-          : `No map from this: ${needIn(refusal)}.`}
+        {needsRuler ? text.value.noScale : text.value.because(text.value.noMap, needIn(refusal))}
       </p>
       <button type="button" class="main" onClick={() => goToMapFace(needsRuler)}>
-        {needsRuler ? "Go to the ruler" : "Go to the face"}
+        {needsRuler ? text.value.goToRuler : text.value.goToFace}
       </button>
       <button type="button" onClick={changeMapToRuler}>
-        Go on by ruler alone
+        {text.value.goByRuler}
       </button>
     </>
   );

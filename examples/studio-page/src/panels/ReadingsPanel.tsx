@@ -1,5 +1,4 @@
 import type { Side } from "brow-geometry";
-import { ENGLISH } from "brow-geometry/words";
 import { withBasis } from "../appointment/appointment.js";
 import type { RulerFace } from "../appointment/basis.js";
 import { change } from "../appointment/history.js";
@@ -13,12 +12,7 @@ import { Options } from "../controls/Options.js";
 import { Stepper } from "../controls/Stepper.js";
 import { finishReadings } from "../actions/enter.js";
 import { entering, said } from "../page-state.js";
-
-const BETWEEN: Readonly<Record<keyof FaceReadings, string>> = {
-  innerCorners: "Inner eye corners apart",
-  outerCorners: "Outer eye corners apart",
-  noseWings: "Nose wings apart",
-};
+import { text, words } from "../words/language.js";
 
 /** What a ruler reads, by half millimetres: a map without any photo. */
 export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
@@ -26,14 +20,14 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
   const side: Side = entering.value === "left" ? "left" : "right";
   const keepReadings = (next: Readings) => {
     if (isReadable(next)) change((now) => withBasis(now, { ...basis, readings: next }));
-    else said.value = "No brow can have its dots like that.";
+    else said.value = text.value.unreadable;
   };
   return (
     <>
-      <p>Lay a ruler on the skin, the client upright. Step or drag each dot to what you read.</p>
+      <p>{text.value.layRuler}</p>
       <Options
-        title="Brow"
-        options={{ right: "Right brow", left: "Left brow" }}
+        title={text.value.brow}
+        options={{ right: text.value.touching.right, left: text.value.touching.left }}
         chosen={side}
         onChoose={(to) => {
           entering.value = to;
@@ -42,7 +36,7 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
       {(Object.keys(readings[side]) as (keyof SideReadings)[]).map((name) => (
         <Stepper
           key={name}
-          name={capital(ENGLISH.terms.measures[name])}
+          name={capital(words.value.terms.measures[name])}
           value={readings[side][name]}
           least={name.endsWith("Thickness") ? 1 : 0}
           most={80}
@@ -51,10 +45,10 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
           }
         />
       ))}
-      {(Object.keys(BETWEEN) as (keyof FaceReadings)[]).map((name) => (
+      {(Object.keys(readings.face) as (keyof FaceReadings)[]).map((name) => (
         <Stepper
           key={name}
-          name={BETWEEN[name]}
+          name={text.value.apart[name]}
           value={readings.face[name]}
           least={10}
           most={130}
@@ -64,7 +58,7 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
         />
       ))}
       <button type="button" class="main" onClick={finishReadings}>
-        Show the map
+        {text.value.showMap}
       </button>
     </>
   );

@@ -1,39 +1,38 @@
 import { ARCH_CONVENTIONS, type Choices, type Lead, TAIL_HEIGHTS } from "brow-geometry";
-import { ENGLISH } from "brow-geometry/words";
 import { withChoices } from "../appointment/appointment.js";
 import { change, kept } from "../appointment/history.js";
 import { Options } from "../controls/Options.js";
 import type { Mapped } from "../planning/map.js";
 import { ThicknessControls } from "./ThicknessControls.js";
 import { WishControls } from "./WishControls.js";
-
-const { terms } = ENGLISH;
+import { text, words } from "../words/language.js";
 
 /** What the artist may choose, and what the client may wish for. */
 export function ShapePanel({ map }: { readonly map: Mapped }) {
   const { choices } = kept.value;
+  const { terms } = words.value;
   const { lead, arch, tailHeight } = map.plan.choices;
   const choose = (chosen: Choices) => change((now) => withChoices(now, { choices: chosen }));
   const pins = choices.pins ?? [];
   return (
     <>
       <Options
-        title="Which brow leads"
-        options={{ right: "Right", middle: "Both", left: "Left" } satisfies Record<Lead, string>}
+        title={text.value.leads}
+        options={text.value.leadNames satisfies Record<Lead, string>}
         chosen={lead}
         onChoose={(to) => choose({ ...choices, lead: to })}
       />
       <WishControls map={map} />
       <ThicknessControls map={map} onChoose={choose} />
       <Options
-        title="Arch"
+        title={text.value.arch}
         isList
         options={named(ARCH_CONVENTIONS, terms.rules)}
         chosen={arch}
         onChoose={(to) => choose({ ...choices, arch: to })}
       />
       <Options
-        title="Tail end"
+        title={text.value.tailEnd}
         isList
         options={named(
           Object.keys(TAIL_HEIGHTS) as (keyof typeof TAIL_HEIGHTS)[],
@@ -44,7 +43,7 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
       />
       {pins.length > 0 && (
         <button type="button" onClick={() => choose({ ...choices, pins: [] })}>
-          Let go of {pins.length === 1 ? "the pinned dot" : `${pins.length} pinned dots`}
+          {text.value.letGo(pins.length)}
         </button>
       )}
     </>

@@ -1,32 +1,40 @@
 import { FileButton } from "../controls/FileButton.js";
 import { openExample, openPhoto, openPlainFace, openRecord } from "../actions/open.js";
 import { Messages } from "../Messages.js";
+import { text } from "../words/language.js";
 import { Cautions } from "./Cautions.js";
+import { LanguageOptions } from "./LanguageOptions.js";
 
 /** What somebody sees who has not begun. */
 export function StartScreen() {
   return (
     <main class="start">
-      <h1>Brow map</h1>
-      <p class="lead">
-        Two outlines over your client’s photo, and what to move by half millimetres. You decide; the
-        ruler has the last word.
-      </p>
-      <p class="private">
-        Nothing leaves this device: no account, no upload, no network once loaded.
-      </p>
+      <h1>{text.value.title}</h1>
+      <p class="lead">{text.value.lead}</p>
+      <p class="private">{text.value.private}</p>
       <div class="ways">
-        <FileButton name="Take a photo" accept="image/*" isCamera isMain onFile={openPhoto} />
-        <FileButton name="Open a photo" accept="image/*" onFile={openPhoto} />
+        <FileButton
+          name={text.value.takePhoto}
+          accept="image/*"
+          isCamera
+          isMain
+          onFile={openPhoto}
+        />
+        <FileButton name={text.value.openPhoto} accept="image/*" onFile={openPhoto} />
         <button type="button" onClick={openPlainFace}>
-          Ruler only, on a plain face
+          {text.value.plainFace}
         </button>
-        <FileButton name="Open a record" accept=".json,application/json" onFile={openRecord} />
+        <FileButton
+          name={text.value.openRecord}
+          accept=".json,application/json"
+          onFile={openRecord}
+        />
         <button type="button" onClick={openExample}>
-          Look at an example
+          {text.value.example}
         </button>
       </div>
       <Messages />
+      <LanguageOptions />
       <Cautions />
     </main>
   );

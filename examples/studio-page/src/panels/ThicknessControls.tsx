@@ -3,10 +3,10 @@ import { Options } from "../controls/Options.js";
 import { Stepper } from "../controls/Stepper.js";
 import { kept } from "../appointment/history.js";
 import type { Mapped } from "../planning/map.js";
+import { text } from "../words/language.js";
 
-const STATIONS = { start: "At the start", body: "At the body", arch: "At the arch" } as const;
-type Station = keyof typeof STATIONS;
-const STATION_NAMES = Object.keys(STATIONS) as readonly Station[];
+const STATIONS = ["start", "body", "arch"] as const;
+type Station = (typeof STATIONS)[number];
 
 interface ThicknessProps {
   readonly map: Mapped;
@@ -22,8 +22,8 @@ export function ThicknessControls({ map, onChoose }: ThicknessProps) {
   return (
     <>
       <Options
-        title="Thickness"
-        options={{ grows: "As it grows", own: "My own" }}
+        title={text.value.thickness}
+        options={text.value.thicknessNames}
         chosen={thickness === undefined ? "grows" : "own"}
         onChoose={(to) =>
           to === "own"
@@ -39,10 +39,10 @@ export function ThicknessControls({ map, onChoose }: ThicknessProps) {
         }
       />
       {thickness !== undefined &&
-        STATION_NAMES.map((station) => (
+        STATIONS.map((station) => (
           <Stepper
             key={station}
-            name={STATIONS[station]}
+            name={text.value.stations[station]}
             value={own(station)}
             least={2}
             most={15}

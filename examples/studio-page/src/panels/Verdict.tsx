@@ -2,6 +2,7 @@ import { say } from "brow-geometry";
 import type { PlanFinding } from "brow-geometry/mapping";
 import { verdictOf } from "../planning/verdict.js";
 import { changeMapToRuler } from "../actions/enter.js";
+import { text, words } from "../words/language.js";
 
 const ICONS = { Good: "✓", Careful: "!", Retake: "↺" } as const;
 
@@ -17,28 +18,28 @@ export function Verdict({ findings }: { readonly findings: readonly PlanFinding[
           {ICONS[verdict]}
         </span>
         <span>
-          Photo: <strong>{verdict}</strong>
+          {text.value.verdict}: <strong>{text.value.verdicts[verdict]}</strong>
         </span>
       </summary>
       <ul>
         {told.map((one) => (
-          <li key={one.code}>{say(one)}</li>
+          <li key={one.code}>{say(one, words.value)}</li>
         ))}
-        {told.length === 0 && <li>Nothing that was checked speaks against it.</li>}
+        {told.length === 0 && <li>{text.value.nothingAgainst}</li>}
       </ul>
       {others.length > 0 && (
         <details class="unchecked">
-          <summary>Not checked ({others.length})</summary>
+          <summary>{text.value.notChecked(others.length)}</summary>
           <ul>
             {others.map((one, index) => (
-              <li key={index}>{say(one)}</li>
+              <li key={index}>{say(one, words.value)}</li>
             ))}
           </ul>
         </details>
       )}
       {verdict === "Retake" && (
         <button type="button" onClick={changeMapToRuler}>
-          Go on by ruler alone
+          {text.value.goByRuler}
         </button>
       )}
     </details>

@@ -7,31 +7,32 @@ import { addPhotoVisit, addRulerVisit } from "../actions/visits.js";
 import { weeksSince } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
 import { resultsOf } from "../planning/results.js";
-
-const WEEKS = { "0": "Fresh", "2": "2 weeks", "6": "6 weeks", "52": "A year" } as const;
+import { text, words } from "../words/language.js";
 
 /** The brows as they came out, fresh and healed, held against the map. */
 export function VisitsPanel({ map }: { readonly map: Mapped }) {
   const results = resultsOf(map.plan, kept.value.visits);
   return (
     <fieldset>
-      <legend>Compare with what came of it</legend>
+      <legend>{text.value.compare}</legend>
       <Options
-        title="Since the work"
-        options={WEEKS}
+        title={text.value.since}
+        options={text.value.weeks}
         chosen={weeksSince.value}
         onChoose={(weeks) => {
           weeksSince.value = weeks;
         }}
       />
       <div class="row">
-        <FileButton name="From a photo" accept="image/*" onFile={addPhotoVisit} />
+        <FileButton name={text.value.fromPhoto} accept="image/*" onFile={addPhotoVisit} />
         <button type="button" onClick={addRulerVisit}>
-          By ruler
+          {text.value.byRuler}
         </button>
       </div>
       {results?.ok === false && (
-        <p role="alert">Cannot be compared: {results.refusal.detail.need}.</p>
+        <p role="alert">
+          {text.value.because(text.value.noComparing, results.refusal.detail.need)}
+        </p>
       )}
       {results?.ok === true &&
         results.answer.results.map(({ name, weeks, notes, touchUps }) => (
@@ -39,11 +40,13 @@ export function VisitsPanel({ map }: { readonly map: Mapped }) {
             <h3>{name}</h3>
             <ul class="notes">
               {touchUps.map(({ note }, index) => (
-                <li key={`touch-up ${index}`}>{say(note)}</li>
+                <li key={`touch-up ${index}`}>{say(note, words.value)}</li>
               ))}
-              {touchUps.length === 0 && weeks >= STAGES.healed && <li>Nothing to touch up.</li>}
+              {touchUps.length === 0 && weeks >= STAGES.healed && (
+                <li>{text.value.nothingToTouchUp}</li>
+              )}
               {notes.map((note, index) => (
-                <li key={index}>{say(note)}</li>
+                <li key={index}>{say(note, words.value)}</li>
               ))}
             </ul>
           </section>

@@ -1,6 +1,7 @@
 import { type BrowPlan, mm, say, type Side, workSteps } from "brow-geometry";
 import type { Dot } from "brow-geometry/landmarks";
 import type { FlatPoint, Note } from "brow-geometry/units";
+import { words } from "../words/language.js";
 
 /** A move as an arrow on the face. */
 export interface Arrow {
@@ -42,7 +43,7 @@ function arrowOf(
   );
   return {
     dot,
-    text: say(step),
+    text: say(step, words.value),
     signs: steps.map(({ sign }) => sign).join("  "),
     from: mm([x - (across ?? 0), y - (up ?? 0)]),
     to: mm([x, y]),
@@ -52,14 +53,15 @@ function arrowOf(
 /** One way of a move, as the artist sees it who faces the client: her right is on the left. */
 function stepOf({ code, values }: Note, side: Side) {
   const by = Number(values.by);
+  const shown = String(by).replace(".", words.value.decimalSign);
   const toTheLeft = (code === "way-outward") === (side === "right");
   switch (code) {
     case "way-up":
-      return { by: [0, by], sign: `↑ ${by}` };
+      return { by: [0, by], sign: `↑ ${shown}` };
     case "way-down":
-      return { by: [0, -by], sign: `↓ ${by}` };
+      return { by: [0, -by], sign: `↓ ${shown}` };
     default:
-      return { by: [toTheLeft ? -by : by, 0], sign: `${toTheLeft ? "←" : "→"} ${by}` };
+      return { by: [toTheLeft ? -by : by, 0], sign: `${toTheLeft ? "←" : "→"} ${shown}` };
   }
 }
 

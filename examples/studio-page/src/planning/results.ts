@@ -4,6 +4,7 @@ import { type Attempt, attempt } from "brow-geometry/units";
 import type { Visit } from "../appointment/appointment.js";
 import { isTraced } from "../appointment/basis.js";
 import { faceIn, inputOf } from "./input.js";
+import { text } from "../words/language.js";
 
 /** The visits that can be compared: a photo's borders count once they lie on what is seen. */
 export function capturesOf(visits: readonly Visit[]): readonly ResultCapture[] {
@@ -26,5 +27,5 @@ export function resultsOf(
 }
 
 function nameOf(weeks: number): string {
-  return weeks === 0 ? "Fresh" : `After ${weeks} weeks`;
+  return weeks === 0 ? text.value.weeks[0] : text.value.afterWeeks(weeks);
 }

@@ -9,14 +9,10 @@ import type { Handle } from "./handle.js";
 import { AS_IT_IS } from "./place.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
+import { text, words } from "../words/language.js";
 
-const POINTS = {
-  endocanthion: "inner eye corner",
-  exocanthion: "outer eye corner",
-  alare: "nose wing",
-} as const;
-type PointName = keyof typeof POINTS;
-const POINT_NAMES = Object.keys(POINTS) as readonly PointName[];
+const POINTS = ["endocanthion", "exocanthion", "alare"] as const;
+type PointName = (typeof POINTS)[number];
 
 /** Eye corners and nose wings by hand, where no face was found. */
 export function EyesStage({ shot, picture }: { readonly shot: Shot; readonly picture: Picture }) {
@@ -30,14 +26,14 @@ export function EyesStage({ shot, picture }: { readonly shot: Shot; readonly pic
 
   return (
     <Stage
-      label="Eye corners and nose wings"
+      label={text.value.stages.eyes}
       box={{ x: 0, y: 0, width: picture.width, height: picture.height }}
       picture={picture}
       handles={SIDES.flatMap((side) =>
-        POINT_NAMES.flatMap((name): readonly Handle[] => {
+        POINTS.flatMap((name): readonly Handle[] => {
           const point = found[side][name];
           if (point === undefined) return [];
-          const label = `${side} ${POINTS[name]}`;
+          const label = `${words.value.terms.sides[side]}, ${text.value.handles[name]}`;
           return [{ id: `${side} ${name}`, label, at: AS_IT_IS(point), look: "border" }];
         }),
       )}

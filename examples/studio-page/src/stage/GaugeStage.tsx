@@ -7,6 +7,7 @@ import type { Handle } from "./handle.js";
 import { pathOf } from "./place.js";
 import { Stage } from "./Stage.js";
 import { firstMark } from "./first-mark.js";
+import { text } from "../words/language.js";
 
 /** The whole photo, for two taps on marks of a ruler in it. */
 export function GaugeStage({ shot, picture }: { readonly shot: Shot; readonly picture: Picture }) {
@@ -35,12 +36,12 @@ export function GaugeStage({ shot, picture }: { readonly shot: Shot; readonly pi
 
   return (
     <Stage
-      label="Photo with a ruler"
+      label={text.value.stages.ruler}
       box={box}
       picture={picture}
       handles={marks.map((at, index): Handle => ({
         id: index === 0 ? "from" : "to",
-        label: index === 0 ? "first mark of the ruler" : "second mark of the ruler",
+        label: index === 0 ? text.value.handles.firstMark : text.value.handles.secondMark,
         at: [at[0], at[1]],
         look: "mark",
       }))}

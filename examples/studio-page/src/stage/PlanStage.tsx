@@ -3,7 +3,6 @@ import { type BrowPlan, drawPlan, type Pin, type Side, type Theme } from "brow-g
 import { nearestDot, placeUnder } from "brow-geometry/drawing";
 import { type Dot, DOTS } from "brow-geometry/landmarks";
 import { eachSide } from "brow-geometry/units";
-import { ENGLISH } from "brow-geometry/words";
 import { useMemo } from "preact/hooks";
 import { withChoices } from "../appointment/appointment.js";
 import { pictureOf } from "../appointment/basis.js";
@@ -19,6 +18,7 @@ import { Arrows, Outlines } from "./PlanLayer.js";
 import { hairPath, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
+import { figure, text, words } from "../words/language.js";
 
 const DOT_PLACES = SIDES.flatMap((side) =>
   (Object.keys(DOTS) as readonly Dot[]).map((dot) => ({ side, dot })),
@@ -47,10 +47,10 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
       spots: computed(() => spotsOfDots(planInHand(), place)),
     };
   }, [place]);
-  const handles = useMemo(() => handlesOf(atRest, place), [atRest, place]);
+  const handles = useMemo(() => handlesOf(atRest, place), [atRest, place, words.value]);
   const drawing = useMemo(
     () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
-    [atRest, picture, theme, linesShown.value],
+    [atRest, picture, theme, linesShown.value, words.value],
   );
   // The view is that of the face: it holds still while the plan changes.
   const box = useMemo(
@@ -66,12 +66,12 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
       // No brow can have the dot where the finger is: it stops as near as one can.
       const isHeld = mapped.value === undefined;
       if (isHeld) pin(nearestPin(atRest, asked));
-      said.value = isHeld ? "It stops here: a brow cannot have this dot any farther that way." : "";
+      said.value = isHeld ? text.value.stopsHere : "";
     });
 
   return (
     <Stage
-      label="Map of both brows"
+      label={text.value.stages.map}
       box={box}
       picture={picture}
       {...(drawing !== undefined && { drawing })}
@@ -111,7 +111,7 @@ function linesOf(
   picture: { readonly width: number; readonly height: number } | undefined,
   theme: Theme,
 ): string {
-  const look = { view: "face", legend: false } as const;
+  const look = { view: "face", legend: false, words: words.value } as const;
   if (picture === undefined) return drawPlan(plan, { ...look, theme });
   const { width, height } = picture;
   return drawPlan(plan, { ...look, photo: { width, height }, theme: "transparent" });
@@ -130,10 +130,15 @@ function handlesOf({ plan }: Mapped, place: Place): readonly Handle[] {
   return DOT_PLACES.map(({ side, dot }, index): Handle => {
     const [x, y] = plan.dots[side][dot];
     const isPinned = pins.some((pin) => pin.side === side && pin.dot === dot);
-    const name = `${ENGLISH.terms.sides[side]} ${ENGLISH.terms.dots[dot]}`;
+    const { sides, dots } = words.value.terms;
+    const name = text.value.handles.placed(
+      `${sides[side]} ${dots[dot]}`,
+      figure(Math.abs(x), 1),
+      figure(y, 1),
+    );
     return {
       id: `${side} ${dot}`,
-      label: `${name}, ${Math.abs(x).toFixed(1)} mm from the midline, ${y.toFixed(1)} mm up${isPinned ? ", pinned" : ""}`,
+      label: isPinned ? text.value.handles.pinned(name) : name,
       at: spots[index] ?? [0, 0],
       look: isPinned ? "pinned" : "dot",
     };

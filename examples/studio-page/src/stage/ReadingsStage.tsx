@@ -9,10 +9,10 @@ import type { Handle } from "./handle.js";
 import { ON_PAPER, pathOf, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
+import { figure, text, words } from "../words/language.js";
 
-const PLACES = { start: "start", arch: "arch", tail: "tail end" } as const;
-type ReadPlace = keyof typeof PLACES;
-const PLACE_NAMES = Object.keys(PLACES) as readonly ReadPlace[];
+const PLACES = ["start", "arch", "tail"] as const;
+type ReadPlace = (typeof PLACES)[number];
 
 const MARGINS = { top: 12, side: 8, bottom: 6 };
 /** Half a millimetre: what a ruler shows. */
@@ -40,11 +40,11 @@ export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
 
   return (
     <Stage
-      label="Plain face by ruler"
+      label={text.value.stages.plain}
       box={box}
       picture={undefined}
       handles={SIDES.flatMap((side) =>
-        PLACE_NAMES.map((place): Handle => {
+        PLACES.map((place): Handle => {
           const [distance, height] = [
             readings[side][`${place}Distance`],
             readings[side][`${place}Height`],
@@ -52,7 +52,11 @@ export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
           const out = side === "left" ? 1 : -1;
           return {
             id: `${side} ${place}`,
-            label: `${side} ${PLACES[place]}, ${distance} mm from the midline, ${height} mm up`,
+            label: text.value.handles.placed(
+              `${words.value.terms.sides[side]} ${text.value.handles[place]}`,
+              figure(distance, 1),
+              figure(height, 1),
+            ),
             at: [out * distance, -height],
             look: "border",
           };

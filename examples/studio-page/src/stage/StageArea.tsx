@@ -12,6 +12,7 @@ import { GaugeStage } from "./GaugeStage.js";
 import { PlanStage } from "./PlanStage.js";
 import { ReadingsStage } from "./ReadingsStage.js";
 import { TraceStage } from "./TraceStage.js";
+import { text, words } from "../words/language.js";
 
 /** The picture of what is done on this tab. */
 export function StageArea() {
@@ -45,12 +46,12 @@ function FaceStage({ basis }: { readonly basis: Basis }) {
 /** The map with what came of it, as the library draws both. */
 function ResultPicture({ map }: { readonly map: Mapped }) {
   const theme = useTheme();
-  const svg = drawResult(map.plan, capturesOf(kept.value.visits), { theme });
+  const svg = drawResult(map.plan, capturesOf(kept.value.visits), { theme, words: words.value });
   return (
     <div
       class="result"
       role="region"
-      aria-label="The map and what came of it"
+      aria-label={text.value.stages.result}
       // It scrolls where the screen is small, by keys too.
       tabIndex={0}
       dangerouslySetInnerHTML={{ __html: svg }}

@@ -8,9 +8,9 @@ import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { AS_IT_IS, pathOf } from "./place.js";
 import { Stage } from "./Stage.js";
+import { text } from "../words/language.js";
 
-const BORDERS = { upper: "upper border", lower: "lower border" } as const;
-type Border = keyof typeof BORDERS;
+type Border = "upper" | "lower";
 
 /** One brow, large, with the points of its borders to be pulled onto the hair. */
 export function TraceStage({ shot, side }: { readonly shot: Shot; readonly side: Side }) {
@@ -37,7 +37,7 @@ export function TraceStage({ shot, side }: { readonly shot: Shot; readonly side:
 
   return (
     <Stage
-      label={`Borders of the ${side} brow`}
+      label={text.value.stages.borders[side]}
       box={box}
       picture={picture}
       handles={handlesOf(hair[side], side)}
@@ -60,7 +60,7 @@ function handlesOf(borders: Borders, side: Side): readonly Handle[] {
   return (["upper", "lower"] as const).flatMap((border) =>
     borders[border].map((point, index): Handle => ({
       id: `${border} ${index}`,
-      label: `${side} brow, ${BORDERS[border]}, point ${index + 1} from the nose`,
+      label: text.value.handles.border(text.value.touching[side], border, index + 1),
       at: AS_IT_IS(point),
       look: "border",
     })),
