@@ -1,6 +1,15 @@
 import { refusingAs, refuse, requireFinite, requirePositive } from "../../units/internal.js";
 import { bisquare, BISQUARE_CUT } from "./bisquare.js";
-import { addTo, type Basis, closestFactors, columnsOf, orthonormalBasis } from "./least-squares.js";
+import {
+  addTo,
+  type Basis,
+  closestFactors,
+  columnsOf,
+  dot,
+  orthonormalBasis,
+  solveTriangle,
+  zeros,
+} from "./least-squares.js";
 
 /** A sum of terms that runs close to given values, and what was left over. */
 export interface RobustFit {
@@ -57,56 +66,102 @@ export function fitRobustly(
  */
 export function robustFit(
   terms: readonly Float64Array[],
-  values: readonly number[],
+  values: ArrayLike<number>,
   spread: number,
   near?: FitInRows,
 ): FitInRows {
-  const basis = basisOf(terms);
-  const residuals = new Float64Array(values);
-  const weights = residuals.slice().fill(1);
-  const coefficients = terms.map(() => 0);
+  const { residuals, weights, pulls } = near ?? rowsOf(values.length);
+  residuals.set(values);
+  weights.fill(1);
+  const coefficients = zeros(terms.length);
   const move = (steps: readonly number[]): void => {
-    steps.forEach((step, term) => {
+    for (let term = 0; term < terms.length; term += 1) {
+      const step = steps[term] as number;
       coefficients[term] = (coefficients[term] as number) + step;
       addTo(residuals, terms[term] as Float64Array, -step);
-    });
+    }
   };
-  move(near?.coefficients ?? closestFactors(basis, values));
   let reach = near?.reach ?? Number.POSITIVE_INFINITY;
-  if (near === undefined && values.length > terms.length + 1) {
-    move(withoutWorst(basis, residuals));
-    reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
+  if (near === undefined) {
+    const basis = basisOf(terms);
+    move(closestFactors(basis, values));
+    if (values.length > terms.length + 1) {
+      move(withoutWorst(basis, residuals));
+      reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
+    }
+  } else {
+    move(near.coefficients);
   }
-  const pulls = residuals.slice();
+  let ways = near?.ways ?? [];
+  let isNear = near !== undefined;
   for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
     change = 0;
+    let farthest = 0;
     for (let row = 0; row < residuals.length; row += 1) {
       const square = (at(residuals, row) / reach) ** 2;
-      // Where values may be left out on the way, or the way is long, a fit starts anew.
-      if (near && (square > FALLING || step > FOLLOWED)) return robustFit(terms, values, spread);
       const next = bisquare(square);
+      farthest = Math.max(farthest, square);
       change = Math.max(change, Math.abs(next - at(weights, row)));
       weights[row] = next;
-      pulls[row] = (near ? next : Math.sqrt(next)) * at(residuals, row);
+      pulls[row] = next * at(residuals, row);
     }
-    // Nearby, plain least squares of what counts take more steps, each at a fraction of the cost.
-    move(closestFactors(near ? basis : basisOf(terms, weights), pulls));
+    // Where values may be left out on the way, or the way is long, a fit starts anew.
+    if (near && (farthest > FALLING || step > FOLLOWED)) return robustFit(terms, values, spread);
+    if (!isNear) ways = waysOf(terms, weights);
+    move(stepBy(ways, terms, pulls));
+    // Steps by weights that are nearly the last ones cost a fraction.
+    isNear ||= farthest <= FALLING && change < CLOSE;
   }
-  return { coefficients, residuals, weights, reach };
+  return { coefficients, residuals, weights, pulls, reach, ways };
 }
 
-/** A fit whose numbers stand in rows. */
-export interface FitInRows extends Pick<RobustFit, "coefficients"> {
-  readonly residuals: Float64Array;
-  readonly weights: Float64Array;
+/** A fit whose numbers stand in rows; fits near it write into them. */
+export interface FitInRows extends Pick<RobustFit, "coefficients">, Rows {
   /** What lies farther from the fit counts for nothing. */
   readonly reach: number;
+  /** What coefficients follow pulls by. */
+  readonly ways: Ways;
 }
+
+/** A row has one number for each value. */
+interface Rows {
+  readonly residuals: Float64Array;
+  readonly weights: Float64Array;
+  /** Residuals, as far as they count. */
+  readonly pulls: Float64Array;
+}
+
+function rowsOf(size: number): Rows {
+  const row = (): Float64Array => new Float64Array(size);
+  return { residuals: row(), weights: row(), pulls: row() };
+}
+
+/** Directions of coefficients, each as long as it goes for a pull of 1 along it. */
+type Ways = readonly (readonly number[])[];
 
 /** A fit nearby is followed for so many steps at most. */
 const FOLLOWED = 40;
 /** From this share of the reach on, squared, a value pulls the less the farther off it lies. */
 const FALLING = 1 / 5;
+/** Where weights change by less, the end is near. */
+const CLOSE = 0.05;
+
+function waysOf(terms: readonly Float64Array[], weights: Float64Array): Ways {
+  const { triangle } = basisOf(terms, weights);
+  return triangle.map((_, way) =>
+    solveTriangle(
+      triangle,
+      triangle.map((_, term) => Number(term === way)),
+    ),
+  );
+}
+
+function stepBy(ways: Ways, terms: readonly Float64Array[], pulls: Float64Array): number[] {
+  const slopes = terms.map((column) => dot(column, pulls));
+  const step = zeros(terms.length);
+  for (const way of ways) addTo(step, way, dot(way, slopes));
+  return step;
+}
 
 /** Terms as a basis, each value counting by its weight where that is given. */
 function basisOf(terms: readonly Float64Array[], weights?: Float64Array): Basis {

@@ -98,7 +98,9 @@ function fitOf(face: Face<"mm">, near?: FitInRows): FitInRows {
   const terms = points.length < ENOUGH_FOR_SLOPE ? TERMS.slice(0, -1) : TERMS;
   const columns = terms.map((term) => {
     const column = new Float64Array(points.length);
-    points.forEach(([x], row) => (column[row] = term(x / REACH)));
+    for (let row = 0; row < points.length; row += 1) {
+      column[row] = term((points[row] as DeepPoint<"mm">)[0] / REACH);
+    }
     return column;
   });
   const depths = points.map(([, , depth]) => depth);

@@ -14,7 +14,6 @@ import {
   SET_BACK,
   skinsNear,
   type SkinWithSetBack,
-  usualSkin,
   withMoves,
 } from "../../landmarks/internal.js";
 import type { FaceFrame, Turning } from "../../symmetry/index.js";
@@ -56,7 +55,7 @@ const FITTED_TO: readonly LandmarkName[] = /* @__PURE__ */ [
 /** What is uncertain of a plan in a face space that is given: landmarks, and how the skin falls back. */
 export function causesOnFace(truth: Variation): readonly Cause[] {
   return [
-    ...landmarkCauses(truth, PLANNED_ON),
+    ...landmarkCauses(truth, PLANNED_ON, refitOf(truth)),
     skinCause(truth, undefined),
     ...setBackCauses(truth),
   ];
@@ -78,25 +77,26 @@ export function causesOnPhoto(
   const errs = (map: (amount: number) => PointMap<"mm", "mm">): Cause => ({
     faceAt: (amount) => seenBy(map(amount), truth),
   });
+  const refit = refitOf(truth);
   const causes = [
     skinCause(truth, turning),
     ...setBackCauses(truth),
     sizeCause(truth, scale.u / scale.factor),
-    pitchCause(truth, frame),
+    pitchCause(truth, frame, refit),
     ...cameraCauses(truth, frame).map(errs),
   ];
   if (turning === undefined && method !== "given" && method !== "plane") {
     const space = (face: PlannableFace): SpaceShift => spaceOf(face, method);
-    const fitted = landmarkCauses(truth, FITTED_TO, space, known);
+    const fitted = landmarkCauses(truth, FITTED_TO, undefined, space, known);
     return [
-      ...landmarkCauses(truth, PLANNED_ON, space, known),
+      ...landmarkCauses(truth, PLANNED_ON, refit, space, known),
       ...fitted.map(({ faceAt: _, ...moves }) => moves),
       ...causes,
     ];
   }
   const shift = midline.throughU * scale.factor;
   return [
-    ...landmarkCauses(truth, PLANNED_ON, levelOf, known),
+    ...landmarkCauses(truth, PLANNED_ON, refit, levelOf, known),
     ...causes,
     { space: [0, 0, toRadians(midline.tiltU)] },
     { space: [shift, 0, 0] },
@@ -106,21 +106,28 @@ export function causesOnPhoto(
   ];
 }
 
+/** Fits the skin to a face that differs a little, where a skin is fitted. */
+type Refit = ((face: PlannableFace) => Skin) | undefined;
+
+function refitOf({ face, skin }: Variation): Refit {
+  return skin.kind === "fitted" ? skinsNear(face) : undefined;
+}
+
 /** Every independent error of landmarks, and what it does to the space that hangs on them. */
 function landmarkCauses(
   { face, skin, pins }: Variation,
   uncertain: readonly LandmarkName[],
+  refit: Refit,
   spaceIn?: (face: PlannableFace) => SpaceShift,
   known?: KnownErrors,
 ): readonly Cause[] {
-  const skinAt = skin.kind === "fitted" ? skinsNear(face) : undefined;
   return errorSources(face, uncertain, known).map((source): Cause => {
     const moved = (amount: number): PlannableFace =>
       withMoves(face, source, amount) as PlannableFace;
-    const isRefitted = movesSkin(source);
+    const skinAt = movesSkin(source) ? refit : undefined;
     const faceAt = (amount: number): Variation => {
       const face = moved(amount);
-      return { face, skin: isRefitted && skinAt ? skinAt(face) : skin, pins };
+      return { face, skin: skinAt?.(face) ?? skin, pins };
     };
     if (spaceIn === undefined || !movesSpace(source)) return { faceAt };
     const [from, to] = [spaceIn(moved(-1)), spaceIn(moved(1))];
@@ -167,7 +174,7 @@ function setBackCauses(truth: Variation): readonly Cause[] {
 }
 
 /** How far the chin was raised. The skin, a fitted one, turns with the head. */
-function pitchCause(truth: Variation, frame: FaceFrame): Cause {
+function pitchCause(truth: Variation, frame: FaceFrame, refit: Refit): Cause {
   const u = pitchUncertainty(truth.face, frame);
   const prominence = frame.camera?.prominence ?? prominenceOf(truth.skin);
   const faceAt = (amount: number): Variation => {
@@ -176,7 +183,7 @@ function pitchCause(truth: Variation, frame: FaceFrame): Cause {
       const [x, y, ahead] = raisedBy(amount * u, deepPoint(point[0], point[1], depth));
       return hasDepth(point) ? deepPoint<"mm">(x, y, ahead) : flatPoint<"mm">(x, y);
     }, truth);
-    return truth.skin.kind === "fitted" ? { ...held, skin: usualSkin(held.face) } : held;
+    return refit === undefined ? held : { ...held, skin: refit(held.face) };
   };
   return { faceAt };
 }
