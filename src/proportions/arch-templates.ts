@@ -27,15 +27,15 @@ interface Template {
   readonly leads: Row;
 }
 
-/** What the waves of a border say of its crest, by each of the templates. */
+/** What the waves of a border say of its crest, by all templates. */
 export interface Blend {
   /** Waves of the border in those of the first, and the first in mm. */
   readonly ratios: Row;
   readonly first: number;
-  /** How much each template counts: together 1. */
-  readonly weights: Row;
-  /** Where the crest lies by each template, as shares of the way. */
-  readonly places: Row;
+  /** How far the nearest template is missed, and what all count for together, it counting 1. */
+  readonly least: number;
+  readonly total: number;
+  /** Where the crest lies, as a share of the way. */
   readonly mean: number;
 }
 
@@ -46,29 +46,35 @@ export interface Blend {
 export function blendOf(waves: Row): Blend {
   const first = waves[0] as number;
   const ratios = waves.map((wave) => wave / first);
-  const weights: number[] = [];
-  const places: number[] = [];
-  let least = Number.POSITIVE_INFINITY;
-  for (const template of TEMPLATES) {
-    let miss = ((template.place - 0.5) / USUAL_SPREAD) ** 2;
-    let place = template.place;
-    for (let at = 1; at < WAVES; at += 1) {
-      const differs = (ratios[at] as number) - (template.ratios[at] as number);
-      miss += (differs * differs) / (VARIANCES[at] as number);
-      place += (template.leads[at] as number) * differs;
-    }
-    weights.push(miss);
-    places.push(place);
-    if (miss < least) least = miss;
-  }
-  let [total, mean] = [0, 0];
-  for (let index = 0; index < weights.length; index += 1) {
-    const weight = Math.exp((least - (weights[index] as number)) / 2);
-    weights[index] = weight;
+  const misses = TEMPLATES.map((template) => missOf(template, ratios));
+  const least = Math.min(...misses);
+  let [total, sum] = [0, 0];
+  for (let index = 0; index < TEMPLATES.length; index += 1) {
+    const weight = Math.exp((least - (misses[index] as number)) / 2);
     total += weight;
-    mean += weight * (places[index] as number);
+    sum += weight * placeBy(TEMPLATES[index] as Template, ratios);
   }
-  return { ratios, first, weights: weights.map((one) => one / total), places, mean: mean / total };
+  return { ratios, first, least, total, mean: sum / total };
+}
+
+/** How far a template's waves are from a border's, in squares. */
+function missOf(template: Template, ratios: Row): number {
+  let miss = ((template.place - 0.5) / USUAL_SPREAD) ** 2;
+  for (let at = 1; at < WAVES; at += 1) {
+    const differs = (ratios[at] as number) - (template.ratios[at] as number);
+    miss += (differs * differs) / (VARIANCES[at] as number);
+  }
+  return miss;
+}
+
+/** Where a crest lies by a template, as a share of the way. */
+function placeBy(template: Template, ratios: Row): number {
+  let place = template.place;
+  for (let at = 1; at < WAVES; at += 1) {
+    place +=
+      (template.leads[at] as number) * ((ratios[at] as number) - (template.ratios[at] as number));
+  }
+  return place;
 }
 
 // These make the mean error least: over the library's outlines, and the brows of 102 faces as drawn by
@@ -101,18 +107,19 @@ function templateAt(place: number): Template {
 }
 
 /** How fast the place follows each wave, in shares of the way for a mm. */
-export function slopesOf({ ratios, first, weights, places, mean }: Blend): Row {
+export function slopesOf({ ratios, first, least, total, mean }: Blend): Row {
   const slopes = new Array<number>(WAVES).fill(0);
-  TEMPLATES.forEach((template, index) => {
-    const off = (places[index] as number) - mean;
+  for (const template of TEMPLATES) {
+    const off = placeBy(template, ratios) - mean;
+    const weight = Math.exp((least - missOf(template, ratios)) / 2) / total;
     for (let at = 1; at < WAVES; at += 1) {
       const ratio = ratios[at] as number;
       const differs = ratio - (template.ratios[at] as number);
       const pull = (template.leads[at] as number) - (off * differs) / (VARIANCES[at] as number);
-      const slope = ((weights[index] as number) * pull) / first;
+      const slope = (weight * pull) / first;
       slopes[at] = (slopes[at] as number) + slope;
       slopes[0] = (slopes[0] as number) - slope * ratio;
     }
-  });
+  }
   return slopes;
 }

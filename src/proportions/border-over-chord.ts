@@ -53,7 +53,8 @@ function isBetween(point: Point<"mm">, from: Point<"mm">, to: Point<"mm">): bool
   const [offX, offY] = [point[0] - from[0], point[1] - from[1]];
   const square = x * x + y * y;
   const share = square === 0 ? 0 : Math.min(Math.max((offX * x + offY * y) / square, 0), 1);
-  return Math.hypot(offX - share * x, offY - share * y) <= STRAIGHT;
+  const [asideX, asideY] = [offX - share * x, offY - share * y];
+  return asideX * asideX + asideY * asideY <= STRAIGHT * STRAIGHT;
 }
 
 /** The point over a share of the chord, at a height above it. */

@@ -94,8 +94,11 @@ function meetBorder(
   { mark, line }: Sight,
   border: Polyline<"mm">,
 ): PolylinePlace<"mm"> | undefined {
-  const places = crossingsOf(line, border, BORDER_END).filter(
-    ({ at }) => distanceAlongLine(at, line) > 0,
-  );
-  return mark === "tail" ? places.at(-1) : places[0];
+  let met: PolylinePlace<"mm"> | undefined;
+  for (const place of crossingsOf(line, border, BORDER_END)) {
+    if (!(distanceAlongLine(place.at, line) > 0)) continue;
+    if (mark !== "tail") return place;
+    met = place;
+  }
+  return met;
 }

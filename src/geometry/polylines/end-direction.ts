@@ -1,4 +1,5 @@
 import type { Length, Point, Polyline, Unit } from "../../units/index.js";
+import { distance } from "../lines/distance.js";
 import type { Direction } from "../lines/line.js";
 
 /**
@@ -16,7 +17,7 @@ export function endDirection<U extends Unit>(
   let from: Point<U> = end;
   for (let index = polyline.length - 2; index >= 0; index -= 1) {
     const to = polyline[index] as Point<U>;
-    const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const size = distance(from, to);
     if (size === 0) continue;
     const part = way === 0 || size <= stretch - way ? 1 : (stretch - way) / size;
     const next = way + part * size;
@@ -29,6 +30,6 @@ export function endDirection<U extends Unit>(
     if (way >= stretch) break;
     from = to;
   }
-  const size = Math.hypot(x, y);
+  const size = Math.sqrt(x * x + y * y);
   return size === 0 ? undefined : [x / size, y / size];
 }

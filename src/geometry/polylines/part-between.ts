@@ -11,9 +11,9 @@ export function partBetween<U extends Unit>(
   one: Point<U>,
   other: Point<U>,
 ): Polyline<U> {
-  const [first, last] = [footOn(polyline, one), footOn(polyline, other)].sort(
-    (a, b) => a.index - b.index || a.share - b.share,
-  ) as [Foot, Foot];
+  const [from, to] = [footOn(polyline, one), footOn(polyline, other)];
+  const isTurned = (to.index - from.index || to.share - from.share) < 0;
+  const [first, last] = isTurned ? [to, from] : [from, to];
   const at = ({ index, share }: Foot): Point<U> => {
     const [from, to] = [polyline[index - 1] as Point<U>, polyline[index] as Point<U>];
     // Its own points, where it has them there.

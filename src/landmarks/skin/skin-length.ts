@@ -87,21 +87,22 @@ export type Tape = (line: Polyline<"mm">) => Length<"mm">;
  * once for all.
  */
 export function tapeOn(skin: Skin, known: Polyline<"mm"> = []): Tape {
-  const legs = new Map<Point<"mm">, { readonly to: Point<"mm">; readonly size: number }>();
   const surface = surfaceOf(skin);
-  const sizeOf = (from: Point<"mm">, to: Point<"mm">): number => {
-    const leg = legs.get(from);
-    if (leg?.to === to) return leg.size;
-    return skin.kind === "flat" ? distance(from, to) : lengthAlongSkin(from, to, surface);
-  };
-  known.forEach((from, index) => {
-    const to = known[index + 1];
-    if (to !== undefined) legs.set(from, { to, size: sizeOf(from, to) });
-  });
+  const sizes: number[] = [];
+  let leg = 0;
   return (line) => {
     let sum = 0;
     for (let index = 1; index < line.length; index += 1) {
-      sum += sizeOf(line[index - 1] as Point<"mm">, line[index] as Point<"mm">);
+      const [from, to] = [line[index - 1] as Point<"mm">, line[index] as Point<"mm">];
+      if (known[leg] !== from) leg = Math.max(known.indexOf(from), 0);
+      const isKnown = known[leg] === from && known[leg + 1] === to;
+      const size =
+        (isKnown ? sizes[leg] : undefined) ??
+        (skin.kind === "flat" ? distance(from, to) : lengthAlongSkin(from, to, surface));
+      sum += size;
+      if (!isKnown) continue;
+      sizes[leg] = size;
+      leg += 1;
     }
     return length(sum);
   };

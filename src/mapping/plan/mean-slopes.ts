@@ -64,7 +64,9 @@ export function slopesOf(
       moved[index] = at + amount * step;
       return read(moved);
     };
-    return meanSlopes(readAt, centre).map((slope) => slope / step);
+    const slopes = meanSlopes(readAt, centre);
+    for (let at = 0; at < slopes.length; at += 1) slopes[at] = (slopes[at] as number) / step;
+    return slopes;
   });
 }
 
