@@ -12,12 +12,13 @@ import {
   type ScaleNoteCode,
 } from "../units/index.js";
 import {
-  scaleNote,
   refuse,
   refusingAs,
   requireFinite,
   requireFinitePoint,
+  requireNames,
   requirePositive,
+  scaleNote,
 } from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
@@ -79,6 +80,7 @@ export interface RulerFit {
  */
 export function fitRuler(marks: readonly RulerMark[], options: RulerOptions = {}): RulerFit {
   return refusingAs("fitRuler", () => {
+    requireNames("options", options, ["placement", "depth"]);
     requireMarks(marks);
     const edge = fitLine(marks.map(({ at }) => at));
     const places = marks.map(({ at, reading }) => ({

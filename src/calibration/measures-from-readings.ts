@@ -18,7 +18,14 @@ import {
   readRuler,
   type Side,
 } from "../units/index.js";
-import { refuse, requireObject, requireWord, refusingAs, SIDES } from "../units/internal.js";
+import {
+  refuse,
+  refusingAs,
+  requireNames,
+  requireObject,
+  requireWord,
+  SIDES,
+} from "../units/internal.js";
 
 /** A reading: plain, as written with its unit, or with an uncertainty of its own. */
 export type Reading = Length<"mm"> | string | Measured<Length<"mm">>;
@@ -79,7 +86,7 @@ export function measuresFromReadings(
 const PLACES = [...SIDES, "startToStart"] as const;
 
 /** A side under another name would be silently ignored. */
-function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
+function requireSheet(sheet: ReadingSheet, options: SheetOptions): void {
   requireObject("sheet", sheet, "an object with readings, or {}");
   for (const [name, part] of Object.entries(sheet)) {
     if (!PLACES.some((place) => place === name)) {
@@ -91,7 +98,8 @@ function requireSheet(sheet: ReadingSheet, { instrument }: SheetOptions): void {
       requireObject(side, sheet[side], "an object with readings, or to be left out");
     }
   }
-  requireWord("instrument", instrument, ["ruler", "caliper"]);
+  requireNames("options", options, ["instrument", "zero", "graduation", "pencil"]);
+  requireWord("instrument", options.instrument, ["ruler", "caliper"]);
 }
 
 function sideMeasures(

@@ -15,6 +15,7 @@ import {
   refuse,
   refusingAs,
   requireFinitePoint,
+  requireNames,
   requireObject,
   requirePositive,
   scaleNote,
@@ -67,6 +68,7 @@ export interface IrisOptions {
 export function scaleFromIris(face: Face<"px">, options: IrisOptions = {}): Scale {
   return refusingAs("scaleFromIris", () => {
     requireObject("face", face, "a face");
+    requireNames("options", options, ["width", "ringFactor", "placement", "cameraDistance"]);
     const width = options.width ?? IRIS_WIDTH;
     const ringFactor = options.ringFactor ?? face.source?.ringFactor ?? { value: 1, u: 0 };
     requirePositive("width", measuredAs(width.value, width.u).value);

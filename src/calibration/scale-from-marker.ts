@@ -14,11 +14,12 @@ import {
 } from "../units/index.js";
 import {
   chiSquareQuantile,
-  scaleNote,
+  refusingAs,
+  requireNames,
   requirePolyline,
   requirePositive,
+  scaleNote,
   toDegrees,
-  refusingAs,
 } from "../units/internal.js";
 import { requireBaseline, type SeenWidth } from "./baseline.js";
 import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
@@ -52,6 +53,7 @@ export function scaleFromMarker(
   options: MarkerOptions = {},
 ): Scale {
   return refusingAs("scaleFromMarker", () => {
+    requireNames("options", options, ["u", "placement", "depth"]);
     requirePolyline("rim", rim, 2);
     requirePositive("diameter", diameter);
     const known = measured<number>(diameter, options.u ?? 0);

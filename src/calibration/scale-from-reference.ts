@@ -1,7 +1,12 @@
 import { distance } from "../geometry/index.js";
 import { BY_HAND } from "../landmarks/internal.js";
 import { type Length, measured, type Point, type Scale } from "../units/index.js";
-import { requireFinitePoint, requirePositive, refusingAs } from "../units/internal.js";
+import {
+  refusingAs,
+  requireFinitePoint,
+  requireNames,
+  requirePositive,
+} from "../units/internal.js";
 import { requireBaseline } from "./baseline.js";
 import { type ReferenceOptions, scaleOfKnown } from "./reference-depth.js";
 
@@ -29,6 +34,7 @@ export function scaleFromReference(
   options: ReferenceOptions = {},
 ): Scale {
   return refusingAs("scaleFromReference", () => {
+    requireNames("options", options, ["u", "placement", "depth"]);
     requireFinitePoint("from", from);
     requireFinitePoint("to", to);
     requirePositive("length", length);

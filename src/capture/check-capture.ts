@@ -3,13 +3,15 @@ import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
 import { attempt, mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
 import {
+  keysOf,
   refuse,
+  refusingAs,
   requireFinite,
   requireFinitePoint,
+  requireNames,
   requireObject,
   requirePositive,
   requireWord,
-  refusingAs,
   SIDES,
 } from "../units/internal.js";
 import { NO_MIDLINE } from "./no-midline.js";
@@ -83,6 +85,16 @@ export function checkCapture(face: Face<"px">, options: CaptureOptions): readonl
 
 function settle(face: Face<"px">, options: CaptureOptions): Capture {
   requireObject("options", options, "an object with a purpose");
+  requireNames("options", options, [
+    "purpose",
+    "scale",
+    "cameraDistance",
+    "focalLength",
+    "baseline",
+    "declared",
+    "tolerance",
+    "limits",
+  ]);
   const { purpose, scale, tolerance = USUAL_TOLERANCE, limits = {}, ...told } = options;
   requireFiniteFace("face", face);
   requirePositive("tolerance", tolerance);
@@ -112,13 +124,9 @@ function limitsOf(purpose: CapturePurpose): CaptureLimits {
   return CAPTURE_LIMITS[purpose];
 }
 
-/** A limit under an unknown name would be silently ignored. */
 function requireLimits(limits: Partial<CaptureLimits>): void {
+  requireNames("limits", limits, keysOf(CAPTURE_LIMITS.map));
   for (const [name, limit] of Object.entries(limits)) {
-    if (!Object.hasOwn(CAPTURE_LIMITS.map, name)) {
-      const need = `another name: one of ${Object.keys(CAPTURE_LIMITS.map).join(", ")}`;
-      refuse("out-of-range", `limits.${name}`, limit, need);
-    }
     requireObject(`limits.${name}`, limit, "an object such as CAPTURE_LIMITS has");
     requireLimit(`limits.${name}`, limit);
   }

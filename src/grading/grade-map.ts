@@ -1,5 +1,5 @@
 import type { DrawnMap } from "../mapping/index.js";
-import { refuse, refusingAs } from "../units/internal.js";
+import { refuse, refusingAs, requireNames } from "../units/internal.js";
 import type { GradingOptions, GradingReference, MapGrade } from "./grade.js";
 import { gradeItem, type GradingSheet } from "./grade-item.js";
 import { pointsOf, resultOf } from "./grade-points.js";
@@ -38,10 +38,11 @@ export function gradeMap(
   options: GradingOptions = {},
 ): MapGrade {
   return refusingAs("gradeMap", () => {
-    const { rubric = RULER_SHEET_RUBRIC, passMark } = options;
+    requireNames("options", options, ["rubric", "passMark", "tolerances", "rule", "confidence"]);
+    const { rubric = RULER_SHEET_RUBRIC, passMark, ...judging } = options;
     requireRubric(rubric);
     if (passMark !== undefined) requirePassMark(passMark);
-    const sheet: GradingSheet = { ...readMap(drawn, reference, options), reference };
+    const sheet: GradingSheet = { ...readMap(drawn, reference, judging), reference };
     const { tolerances } = sheet;
     const entries = rubric.items.flatMap((item) => gradeItem(item, sheet));
     const items = entries.filter((entry) => "decision" in entry);

@@ -15,6 +15,7 @@ import {
   keysOf,
   refuse,
   refusingAs,
+  requireNames,
   requirePositive,
   requireWord,
   SIDES,
@@ -56,6 +57,7 @@ export function guideLine<Convention extends GuideConvention, Which extends Side
   options: GuideOptions = {},
 ): Guide<Convention> {
   return refusingAs("guideLine", () => {
+    requireNames("options", options, ["share"]);
     const { share = ARCH_EYE_WIDTH_SHARE } = options;
     requirePositive("options.share", share);
     requireLandmarksOn(face, [side], convention);

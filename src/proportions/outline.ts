@@ -1,9 +1,9 @@
-import { refusingAs } from "../units/internal.js";
+import { keysOf, refusingAs, requireNames } from "../units/internal.js";
 import type { Cubic } from "../geometry/index.js";
 import { cubicsOf, mapPath, straightCubic } from "../geometry/internal.js";
 import { flatPoint, type Unit } from "../units/index.js";
 import { type BrowCurves, browCurves, type OutlineDots } from "./brow-curves.js";
-import type { OutlineOptions } from "./outline-shape.js";
+import { type OutlineOptions, SHAPES } from "./outline-shape.js";
 
 /** The edge of a brow as exact curves. Its four parts join end to end. */
 export interface Outline<U extends Unit> {
@@ -44,6 +44,7 @@ export interface Outline<U extends Unit> {
  */
 export function outline(dots: OutlineDots, options: OutlineOptions = {}): Outline<"mm"> {
   return refusingAs("outline", () => {
+    requireNames("options", options, keysOf(SHAPES));
     return outlineOfCurves(browCurves(dots, options), options);
   });
 }

@@ -4,7 +4,7 @@ export { normalQuantile } from "./uncertainty/normal-distribution.js";
 export { DECISION_RULES, decisionOn, OUTCOMES } from "./decisions/decision.js";
 export { requireFinite, requireFinitePoint, requireObject } from "./quantities/require.js";
 export { requirePolyline, requirePositive, requireWithin } from "./quantities/require.js";
-export { requireFlag, requireWord } from "./quantities/require.js";
+export { requireFlag, requireNames, requireWord } from "./quantities/require.js";
 export {
   refuse,
   refusingAs,

@@ -1,6 +1,12 @@
 import { midpoint } from "../../geometry/index.js";
 import { deepPoint, flatPoint, hasDepth, type Point, type Sides } from "../../units/index.js";
-import { refusingAs, refuse, requireFinitePoint, requireObject } from "../../units/internal.js";
+import {
+  refuse,
+  refusingAs,
+  requireFinitePoint,
+  requireNames,
+  requireObject,
+} from "../../units/internal.js";
 import type { Face, LandmarkSource, StandIn } from "../face/face.js";
 import {
   MIDLINE_LANDMARKS,
@@ -79,6 +85,7 @@ export function faceFromMillimetres(face: PlainFace, options: MillimetreOptions)
   return refusingAs("faceFromMillimetres", () => {
     requireObject("face", face, "an object with right, left and midline");
     requireObject("options", options, "an object with axes");
+    requireNames("options", options, ["axes", "source"]);
     const { axes } = options;
     requireObject("options.axes", axes, "the directions left and up, and viewer");
     requirePart("right", face.right, SIDE_PARTS);

@@ -2,6 +2,7 @@ import type { Measured } from "../../units/index.js";
 import {
   refuse,
   requireFlag,
+  requireNames,
   requireObject,
   requirePositive,
   requireUncertainty,
@@ -59,6 +60,19 @@ export type MarkupPicture =
 /** Refuses options that are empty or have no meaning, instead of ignoring them. */
 export function requireOptions(options: MarkupOptions, points: number): void {
   requireObject("options", options, "an object with coordinates");
+  // A file of landmarks may be given whole: its schema knows what else stands in it.
+  if (!("landmarks" in options)) {
+    requireNames("options", options, [
+      "coordinates",
+      "image",
+      "mirrored",
+      "alare",
+      "missing",
+      "uncertainty",
+      "correct",
+      "ringFactor",
+    ]);
+  }
   const { missing = [], uncertainty = {} } = options;
   requireWord("mirrored", options.mirrored, MIRRORINGS);
   const isPoint = (index: number): boolean =>
@@ -68,17 +82,14 @@ export function requireOptions(options: MarkupOptions, points: number): void {
     refuse("out-of-range", "missing", missing, need);
   }
   requireFlag("correct", options.correct);
-  requireObject("uncertainty", uncertainty, "default or landmarks");
+  requireNames("uncertainty", uncertainty, ["default", "landmarks"]);
   if (uncertainty.default !== undefined) {
     requireUncertainty("uncertainty.default", uncertainty.default);
   }
-  const landmarks: readonly string[] = LANDMARK_NAMES;
-  for (const [name, u] of Object.entries(uncertainty.landmarks ?? {})) {
-    const field = `uncertainty.landmarks.${name}`;
-    if (!landmarks.includes(name)) {
-      refuse("out-of-range", field, u, `another name: one of ${landmarks.join(", ")}`);
-    }
-    requireUncertainty(field, u);
+  const { landmarks = {} } = uncertainty;
+  requireNames("uncertainty.landmarks", landmarks, LANDMARK_NAMES);
+  for (const [name, u] of Object.entries(landmarks)) {
+    requireUncertainty(`uncertainty.landmarks.${name}`, u);
   }
 }
 

@@ -1,12 +1,13 @@
 import { DOT_NAMES, TAIL_CONVENTIONS } from "../../landmarks/internal.js";
 import { ARCH_CONVENTIONS, START_CONVENTIONS } from "../../landmarks/index.js";
-import { requireShape, STATIONS } from "../../proportions/internal.js";
+import { requireShape, SHAPES, STATIONS } from "../../proportions/internal.js";
 import {
   DECISION_RULES,
   keysOf,
   refuse,
   requireFinitePoint,
   requireFlag,
+  requireNames,
   requireObject,
   requirePositive,
   requireWithin,
@@ -17,7 +18,19 @@ import { CARRIES, CHOSEN_SHARES, LEADS, LEVELS, MOST_KEPT, TAIL_HEIGHTS } from "
 import type { Choices, Pin } from "./choices.js";
 
 export function requireChoices(choices: Choices): void {
-  const { levelLimit, thickness, shape = {}, pins = [] } = choices;
+  requireNames("choices", choices, [
+    ...keysOf(WORDS),
+    ...keysOf(CHOSEN_SHARES),
+    "levelLimit",
+    "keepHair",
+    "thickness",
+    "shape",
+    "noseBent",
+    "pins",
+    "tolerances",
+    "declared",
+  ]);
+  const { levelLimit, thickness, shape = {}, declared = {}, pins = [] } = choices;
   for (const field of keysOf(WORDS)) {
     requireWord(field, choices[field], WORDS[field]);
   }
@@ -25,13 +38,18 @@ export function requireChoices(choices: Choices): void {
     const [least, most] = CHOSEN_SHARES[field];
     requireWithin(field, choices[field] ?? least, least, most);
   }
+  requireNames("shape", shape, keysOf(SHAPES));
   requireShape("shape", shape);
-  for (const station of keysOf(STATIONS)) {
-    if (thickness) requirePositive(`thickness.${station}`, thickness[station]);
+  if (thickness) {
+    requireNames("thickness", thickness, keysOf(STATIONS));
+    for (const station of keysOf(STATIONS)) {
+      requirePositive(`thickness.${station}`, thickness[station]);
+    }
   }
   requireFlag("noseBent", choices.noseBent);
-  requireFlag("declared.upright", choices.declared?.upright);
-  requireFlag("declared.relaxed", choices.declared?.relaxed);
+  requireNames("declared", declared, ["upright", "relaxed"]);
+  requireFlag("declared.upright", declared.upright);
+  requireFlag("declared.relaxed", declared.relaxed);
   if (choices.tolerances !== undefined) {
     const named = choices.tolerances.tolerances;
     requireObject("tolerances.tolerances", named, "limits by name");

@@ -9,11 +9,12 @@ import { compareSides, placeOnSide } from "../../symmetry/index.js";
 import { type Length, type Measured, measured, type Outcome } from "../../units/index.js";
 import {
   refuse,
+  refusingAs,
   requireFinite,
   requireFinitePoint,
+  requireNames,
   requireUncertainty,
   SIDES,
-  refusingAs,
 } from "../../units/internal.js";
 import { checkReadings, judge } from "./check-readings.js";
 import type { Deviation, DotDeviation, DrawnMap, DrawnCheck, DrawnOptions } from "./deviation.js";
@@ -55,6 +56,7 @@ export function checkDrawn(
   options: DrawnOptions = {},
 ): DrawnCheck {
   return refusingAs("checkDrawn", () => {
+    requireNames("options", options, ["tolerances", "rule", "confidence"]);
     requireDrawn(drawn);
     const { dots: drawnDots, u = BY_HAND, readings = { right: {}, left: {} } } = drawn;
     const onDots = drawnDots && readDrawn(drawnDots, u, plan);

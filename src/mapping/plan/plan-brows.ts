@@ -2,7 +2,7 @@ import { mapFace } from "../../landmarks/index.js";
 import type { FaceFrame } from "../../symmetry/index.js";
 import { comparisonOf, ontoFace } from "../../symmetry/internal.js";
 import { WORKING_TOLERANCES } from "../../units/index.js";
-import { refusingAs, requireObject } from "../../units/internal.js";
+import { refusingAs, requireNames, requireObject } from "../../units/internal.js";
 import { cautionsFor, type PlanFinding, requireSize } from "./cautions.js";
 import type { Choices } from "../choices/choices.js";
 import { decideShares } from "./decide-shares.js";
@@ -114,9 +114,11 @@ function finishedPlan(
   plan: PlannedDots,
   causes: (truth: Variation) => readonly Cause[],
   choices: Choices,
-  { findings = [], preview = false, shapeLimits }: PlanOptions,
+  options: PlanOptions,
   frame?: FaceFrame,
 ): BrowPlan {
+  requireNames("options", options, ["findings", "preview", "shapeLimits"]);
+  const { findings = [], preview = false, shapeLimits } = options;
   const { face, skin } = plan;
   const truth = onlyRead({ face, skin, pins: plan.choices.pins });
   const { natural, planned, moves } = readPlan(

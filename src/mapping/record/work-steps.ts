@@ -1,7 +1,7 @@
 import type { Dot, MeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
 import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
-import { refusingAs, keysOf, requireFinite, requireObject, SIDES } from "../../units/internal.js";
+import { keysOf, refusingAs, requireFinite, requireNames, SIDES } from "../../units/internal.js";
 import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
 import type { MoveNotes } from "../plan/move-notes.js";
 import { inHalves, type Move, movesToMake, noteOfMove } from "../plan/moves.js";
@@ -48,7 +48,7 @@ export interface WorkOptions {
 export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly WorkStep[] {
   return refusingAs("workSteps", () => {
     requirePlan(plan);
-    requireObject("options", options, "an object, or to be left out");
+    requireNames("options", options, ["rulerZero"]);
     const zero = options.rulerZero ?? mm(0);
     requireFinite("rulerZero", zero);
     const moves = movesToMake(plan);

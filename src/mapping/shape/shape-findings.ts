@@ -15,7 +15,7 @@ import {
   keysOf,
   refusingAs,
   requireFinite,
-  requireWord,
+  requireNames,
   SIDES,
   toDegrees,
 } from "../../units/internal.js";
@@ -73,8 +73,8 @@ export function shapeFindings(
 }
 
 function requireLimits(limits: Partial<ShapeLimits>): void {
+  requireNames("limits", limits, keysOf(SHAPE_LIMITS));
   for (const [code, limit] of Object.entries(limits)) {
-    requireWord("limits", code, keysOf(SHAPE_LIMITS));
     requireFinite(`limits.${code}`, limit);
   }
 }

@@ -1,7 +1,14 @@
 import { type FaceMeasures, GUIDES, landmarkUncertainty } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
 import { GeometryError, type Length } from "../../units/index.js";
-import { refuse, requireFinite, requireObject, SIDES, refusingAs } from "../../units/internal.js";
+import {
+  refuse,
+  refusingAs,
+  requireFinite,
+  requireNames,
+  requireObject,
+  SIDES,
+} from "../../units/internal.js";
 import type { Choices } from "../choices/choices.js";
 import { planAcross } from "../dots/plan-dots.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
@@ -48,7 +55,7 @@ export function weighChoices(
 ): WeighedChoices {
   return refusingAs("weighChoices", () => {
     requireObject("face", face, "a face");
-    requireObject("options", options, "an object, or to be left out");
+    requireNames("options", options, ["lidRoom"]);
     const given: unknown = choices;
     if (!Array.isArray(given)) {
       refuse("not-parsed", "choices", given, "a list of choices");

@@ -3,6 +3,7 @@ import {
   keysOf,
   refuse,
   refusingAs,
+  requireNames,
   requireWithin,
   requireWord,
   SIDES,
@@ -89,9 +90,11 @@ export function grantWishes(
   face: PlannableFace,
   wishes: readonly Wish[],
   choices: Choices = {},
-  { shapeLimits }: WishOptions = {},
+  options: WishOptions = {},
 ): GrantedWishes {
   return refusingAs("grantWishes", () => {
+    requireNames("options", options, ["shapeLimits"]);
+    const { shapeLimits } = options;
     requireWishes(wishes);
     const read = readFace(face);
     const before: Before = {

@@ -1,7 +1,7 @@
 import type { Face } from "../../landmarks/index.js";
 import { requireSideOrder } from "../../landmarks/internal.js";
 import { deepPoint, hasDepth, type Point, type Scale } from "../../units/index.js";
-import { requireObject, requirePositive, refusingAs } from "../../units/internal.js";
+import { requireNames, requireObject, requirePositive, refusingAs } from "../../units/internal.js";
 import { cameraOf, type CameraOptions, fromAfar } from "./camera-of.js";
 import { eyeLevel, midlineOf } from "../midline/fit-midline.js";
 import type { Midline } from "../midline/midline.js";
@@ -46,6 +46,7 @@ export function faceFrame(
     requireObject("face", face, "a face");
     requireObject("scale", scale, "a scale");
     requirePositive("scale.factor", scale.factor);
+    requireNames("options", options, ["midline", "cameraAxis", "prominence"]);
     const between = eyeLevel(face);
     const midline = options.midline ?? midlineOf(withoutPerspective(face, scale, between, options));
     requireSideOrder(face, "down");

@@ -14,10 +14,11 @@ import {
 } from "../../units/index.js";
 import {
   refuse,
+  refusingAs,
+  requireNames,
   requireObject,
   requirePositive,
   toRadians,
-  refusingAs,
 } from "../../units/internal.js";
 import { type CameraOptions, cameraOf, fromAfar } from "./camera-of.js";
 import { type FaceFrame, toFace } from "./frame.js";
@@ -134,8 +135,10 @@ function turnScan(scan: Face<"mm">, options: TurningOptions): TurnedFace {
 
 function planeWithinReach<U extends Unit>(
   face: Face<U>,
-  { mostYaw = MOST_YAW }: TurningOptions = {},
+  options: TurningOptions,
 ): MidsagittalPlane<U> {
+  requireNames("options", options, ["mostYaw", "cameraAxis", "prominence"]);
+  const { mostYaw = MOST_YAW } = options;
   requirePositive("mostYaw", mostYaw);
   const plane = fitMidsagittalPlane(face);
   if (Math.abs(plane.yaw) <= mostYaw) return plane;

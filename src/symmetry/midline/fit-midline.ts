@@ -7,8 +7,15 @@ import {
   senseOf,
 } from "../../landmarks/internal.js";
 import { type Length, length, type Point, type Unit } from "../../units/index.js";
-import { refuse, requireFinitePoint, toRadians, refusingAs } from "../../units/internal.js";
-import type { Midline, MidlineMethod } from "./midline.js";
+import {
+  refuse,
+  refusingAs,
+  requireFinitePoint,
+  requireNames,
+  requireWord,
+  toRadians,
+} from "../../units/internal.js";
+import { type Midline, MIDLINE_METHODS, type MidlineMethod } from "./midline.js";
 import {
   type FittedLine,
   type GivenPoints,
@@ -68,6 +75,8 @@ export function fitMidline<U extends Unit>(
   options: MidlineOptions<U> = {},
 ): Midline<U> {
   return refusingAs("fitMidline", () => {
+    requireNames("options", options, ["method", "given", "givenU"]);
+    requireWord("method", options.method, MIDLINE_METHODS);
     const method = options.method ?? (options.given === undefined ? "mirror" : "given");
     requireUse(method, options);
     return midlineOf(face, method, () =>

@@ -61,3 +61,23 @@ export function requireWord(
   if (value === undefined || words.includes(value)) return;
   refuse("out-of-range", field, value, `one of ${words.join(", ")}`);
 }
+
+/**
+ * Refuses what has another name than those that are known, which would be ignored without a word: a misspelt
+ * option. The names that share most with it come first.
+ */
+export function requireNames<Given extends object>(
+  field: string,
+  given: Given,
+  names: readonly (keyof Given & string)[],
+): void {
+  requireObject(field, given, "an object");
+  const known: readonly string[] = names;
+  for (const [name, value] of Object.entries(given)) {
+    if (known.includes(name)) continue;
+    const likeness = (other: string): number =>
+      Array.from(name, (_, at) => other.includes(name.slice(at, at + 2))).filter(Boolean).length;
+    const near = [...known].sort((one, other) => likeness(other) - likeness(one));
+    refuse("out-of-range", `${field}.${name}`, value, `another name: one of ${near.join(", ")}`);
+  }
+}
