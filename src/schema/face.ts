@@ -98,7 +98,7 @@ export const plannableFace: Schema<PlannableFace> = faceOf(
 const onPhoto = (onFace as unknown as Schema<Face<"px">>).check(
   z.refine(
     (face) => !looksNormalised(face),
-    "pixels: shares of the picture have to be multiplied by its width and its height",
+    "pixels: multiply shares of the picture by its width and height",
   ),
 );
 
