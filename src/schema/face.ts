@@ -98,7 +98,7 @@ export const plannableFace: Schema<PlannableFace> = faceOf(
 const onPhoto = (onFace as unknown as Schema<Face<"px">>).check(
   z.refine(
     (face) => !looksNormalised(face),
-    "pixels: multiply shares of the picture by its width and height",
+    "pixels: shares of the picture times its width and height",
   ),
 );
 
