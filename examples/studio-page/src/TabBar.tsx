@@ -1,4 +1,4 @@
-import { said, type Tab, tab, TABS } from "./page-state.js";
+import { drawingFor, said, type Tab, tab, TABS } from "./page-state.js";
 import { text } from "./words/language.js";
 
 const ICONS: Readonly<Record<Tab, string>> = {
@@ -21,6 +21,7 @@ export function TabBar() {
           onClick={() => {
             tab.value = one;
             said.value = "";
+            drawingFor.value = undefined;
           }}
         >
           <svg viewBox="0 0 24 24" aria-hidden="true">

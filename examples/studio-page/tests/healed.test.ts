@@ -18,6 +18,15 @@ describe("what came of a map", () => {
 
     await page.locator(".result svg").waitFor();
     await page.getByText("After 6 weeks", { exact: true }).waitFor();
+    const { app, date } = JSON.parse((await saved(page)).toString()) as {
+      app: { visits: { record: { date: string } }[] };
+      date: string;
+    };
+    assert.deepEqual(
+      app.visits.map((visit) => visit.record.date),
+      [date],
+      "a visit has its day",
+    );
     await page.getByText(/^right, from arch to tail end: fill the end/).waitFor();
     await page
       .locator(".notes")

@@ -1,6 +1,15 @@
 import assert from "node:assert/strict";
 import { describe, it } from "node:test";
-import { choose, drag, goTo, mapByRuler, placeOf, studio } from "./support/studio.js";
+import {
+  choose,
+  drag,
+  goTo,
+  mapByRuler,
+  openRecord,
+  placeOf,
+  saved,
+  studio,
+} from "./support/studio.js";
 
 const { open } = studio();
 
@@ -44,6 +53,23 @@ describe("a map from readings alone", () => {
       "lifted by the millimetre that was granted",
     );
 
+    // Other choices are seen beside each other, and taken by a tap.
+    await page.getByText("Other choices").click();
+    const cards = page.getByRole("button", { name: /^Take: / });
+    await cards.nth(1).waitFor();
+    assert.ok((await cards.count()) <= 4);
+    const taken = ((await cards.first().getAttribute("aria-label")) ?? "").replace("Take: ", "");
+    const outline = page.locator(".stage .planned").first();
+    const planned = await outline.getAttribute("d");
+    await cards.first().click();
+    assert.notEqual(await outline.getAttribute("d"), planned);
+    assert.equal(
+      await page.getByRole("button", { name: `Take: ${taken}`, exact: true }).count(),
+      0,
+    );
+    await page.getByRole("button", { name: "Undo" }).click();
+    assert.equal(await outline.getAttribute("d"), planned);
+
     const thickness = page.getByRole("button", { name: "At the start: more" });
     await choose(page, "My own");
     await thickness.click();
@@ -53,7 +79,28 @@ describe("a map from readings alone", () => {
     await page.context().close();
   });
 
-  it("keeps nothing of a drag that the browser breaks off", async () => {
+  it("takes the other brow's shape for one without hair, and averages for two", async () => {
+    const page = await open();
+    await page.getByRole("button", { name: "Ruler only, on a plain face" }).click();
+    await page.getByRole("checkbox", { name: "The right brow has no hair" }).check();
+    assert.equal(await page.locator('[data-handle^="right"]').count(), 0);
+    assert.equal(await page.getByRole("button", { name: "Height of the arch: more" }).count(), 0);
+    await page.getByRole("button", { name: "Show the map" }).click();
+    await page.getByText("Why the dots are where they are").click();
+    await page.getByText("the right brow has the other brow, mirrored").waitFor();
+    await goTo(page, "Face");
+    await choose(page, "Left brow");
+    await page.getByRole("checkbox", { name: "The left brow has no hair" }).check();
+    await goTo(page, "Map");
+    await page.getByText("Why the dots are where they are").click();
+    await page
+      .getByText(/average/)
+      .first()
+      .waitFor();
+    await page.context().close();
+  });
+
+  it("keeps nothing of a drag that the browser breaks off; draws around a scar and says what it meets", async () => {
     const page = await open();
     await mapByRuler(page);
     const dot = "left upperArch";
@@ -68,6 +115,30 @@ describe("a map from readings alone", () => {
     await page.locator("svg.live").dispatchEvent("pointercancel");
     assert.deepEqual(await placeOf(page, dot), before);
     await page.mouse.up();
+
+    await goTo(page, "Shape");
+    await page.getByRole("button", { name: "Stay off" }).click();
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x - 15, y - 15);
+    await page.mouse.down();
+    for (const [across, down] of [
+      [15, -15],
+      [15, 15],
+      [-15, 15],
+      [-15, -10],
+    ] as const) {
+      await page.mouse.move(x + across, y + down, { steps: 4 });
+    }
+    await page.mouse.up();
+    await page.getByText(/^scar: the planned brows overlap/).waitFor();
+    assert.deepEqual(await placeOf(page, dot), before, "what is drawn moves no dot");
+    const file = await saved(page);
+    await page.reload();
+    await openRecord(page, file);
+    assert.equal(await page.locator(".stage .area").count(), 1);
+    await goTo(page, "Shape");
+    await page.getByRole("button", { name: "Take away: scar" }).click();
+    assert.equal(await page.locator(".stage .area").count(), 0);
     await page.context().close();
   });
 });

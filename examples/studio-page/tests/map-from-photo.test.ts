@@ -4,6 +4,7 @@ import {
   choose,
   drag,
   goTo,
+  group,
   mapPortrait,
   openPortrait,
   placeOf,
@@ -37,6 +38,33 @@ describe("a map from a photo", () => {
     const agree = page.getByRole("button", { name: "Client agreed" });
     await agree.click();
     assert.equal(await agree.getAttribute("aria-pressed"), "true");
+    await page.context().close();
+  });
+
+  it("asks which of several faces is the client's, and plans for a brow without hair", async () => {
+    const page = await open();
+    await page
+      .getByLabel("Open a photo")
+      .setInputFiles({ name: "several.jpg", mimeType: "image/jpeg", buffer: await group() });
+    const faces = page.getByRole("group", { name: "Faces on the photo" });
+    await faces.waitFor();
+    const places = await faces
+      .getByRole("button")
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().x));
+    assert.equal(places.length, 4);
+    // The third from the left looks into the camera.
+    const wanted = places.indexOf([...places].sort((one, other) => one - other)[2] ?? 0);
+    const face = faces.getByRole("button", { name: `face ${wanted + 1}` });
+    await face.click();
+    await page.getByRole("group", { name: "Borders of the right brow" }).waitFor();
+    await choose(page, "Faces");
+    assert.equal(await face.getAttribute("aria-pressed"), "true");
+    await choose(page, "Right brow");
+    await page.getByRole("checkbox", { name: "The right brow has no hair" }).check();
+    await page.getByRole("button", { name: "Go on" }).click();
+    await page.getByRole("button", { name: "The left brow fits the hair" }).click();
+    await page.getByText("Why the dots are where they are").click();
+    await page.getByText("the right brow has the other brow, mirrored").waitFor();
     await page.context().close();
   });
 

@@ -30,6 +30,7 @@ describe("records", () => {
       await page.getByRole("button", { name: "Client agreed" }).getAttribute("aria-pressed"),
       "true",
     );
+    await page.getByText(/^on .*\d{4}$/).waitFor();
     const after = await placeOf(page, "right upperArch");
     assert.ok(Math.hypot(after[0] - before[0], after[1] - before[1]) < 0.01);
     await page.context().close();

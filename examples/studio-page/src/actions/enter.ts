@@ -1,7 +1,10 @@
+import type { Face } from "brow-geometry";
 import { basisAtHand, withBasis, withoutVisit } from "../appointment/appointment.js";
+import type { Shot } from "../appointment/basis.js";
 import { change, kept } from "../appointment/history.js";
-import { PLAIN_FACE } from "../appointment/readings.js";
+import { BY_RULER } from "../appointment/readings.js";
 import { entering, tab } from "../page-state.js";
+import { shotOf } from "../photo/shot.js";
 import { enter, goToFace } from "./open.js";
 
 /** A brow's borders lie on its hair: on to the other one, then to the map. */
@@ -16,12 +19,17 @@ export function finishBrow(): void {
   else finish();
 }
 
+/** Another of several faces on a photo. */
+export function chooseFace(shot: Shot, face: Face<"px">): void {
+  const { picture, faces = [] } = shot;
+  change((now) => withBasis(now, { ...shotOf(face, { kind: "irises" }, picture), faces }));
+  entering.value = "right";
+}
+
 /** The readings are all in. */
 export function finishReadings(): void {
   finish();
 }
-
-const BY_RULER = { kind: "ruler", readings: PLAIN_FACE } as const;
 
 /** The face at hand by ruler alone, where a photo will not do. */
 export function changeToRuler(): void {

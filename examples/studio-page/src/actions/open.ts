@@ -1,11 +1,12 @@
 import { type Appointment, EMPTY, withBasis } from "../appointment/appointment.js";
 import type { Basis, Shot } from "../appointment/basis.js";
+import { today, weeksBetween } from "../appointment/day.js";
 import { begin, change, kept } from "../appointment/history.js";
-import { PLAIN_FACE } from "../appointment/readings.js";
+import { BY_RULER } from "../appointment/readings.js";
 import { readRecord } from "../appointment/record-file.js";
-import { entering, said, tab } from "../page-state.js";
+import { entering, said, tab, visitNearest, weeksSince } from "../page-state.js";
 import { exampleShot } from "../photo/example.js";
-import { findFace } from "../photo/find-face.js";
+import { findFaces } from "../photo/find-face.js";
 import { handShot } from "../photo/hand-shot.js";
 import { openPicture } from "../photo/open-photo.js";
 import { shotOf } from "../photo/shot.js";
@@ -23,15 +24,19 @@ export function openPhoto(file: Blob): Promise<void> {
 /** A face on a photo; placed by hand where the face finder sees none. */
 export async function shotIn(file: Blob): Promise<Shot> {
   const picture = await openPicture(file);
-  const found = await findFace(picture).catch(() => undefined);
-  if (found !== undefined) return shotOf(found, { kind: "irises" }, picture);
+  const faces = await findFaces(picture).catch(() => []);
+  const [found] = faces;
+  if (found !== undefined) {
+    const shot = shotOf(found, { kind: "irises" }, picture);
+    return faces.length === 1 ? shot : { ...shot, faces };
+  }
   said.value = text.value.noFace;
   return handShot(picture);
 }
 
 /** A face read by ruler alone. */
 export function openPlainFace(): void {
-  enter({ kind: "ruler", readings: PLAIN_FACE });
+  enter(BY_RULER);
 }
 
 /** The face that comes with the library. */
@@ -46,8 +51,13 @@ export function openExample(): Promise<void> {
 /** A record that this page, or another program of the library, has kept. */
 export function openRecord(file: Blob): Promise<void> {
   return telling("opening", "recordFails", async () => {
-    start(await readRecord(file));
+    const appointment = await readRecord(file);
+    start(appointment);
     tab.value = "map";
+    // A record is opened again when its client comes back.
+    const { map } = appointment;
+    const day = map?.kind === "kept" ? map.record.date : undefined;
+    if (day !== undefined) weeksSince.value = visitNearest(weeksBetween(day, today()));
   });
 }
 
@@ -71,8 +81,13 @@ export function enter(basis: Basis): void {
 
 /** To the face, where entering it begins: eyes that were not found come before brows. */
 export function goToFace(basis: Basis | undefined): void {
-  entering.value = basis?.kind === "photo" && isByHand(basis) ? "eyes" : "right";
+  entering.value = basis?.kind === "photo" ? firstOn(basis) : "right";
   tab.value = "face";
+}
+
+function firstOn(shot: Shot): "faces" | "eyes" | "right" {
+  if (shot.faces !== undefined) return "faces";
+  return isByHand(shot) ? "eyes" : "right";
 }
 
 /** Whether somebody placed the landmarks; a face finder says which markup it has. */

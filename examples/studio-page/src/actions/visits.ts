@@ -1,6 +1,7 @@
 import type { Basis } from "../appointment/basis.js";
+import { today } from "../appointment/day.js";
 import { change } from "../appointment/history.js";
-import { PLAIN_FACE } from "../appointment/readings.js";
+import { BY_RULER } from "../appointment/readings.js";
 import { weeksSince } from "../page-state.js";
 import { goToFace, shotIn } from "./open.js";
 import { telling } from "./telling.js";
@@ -14,7 +15,7 @@ export function addPhotoVisit(file: Blob): Promise<void> {
 
 /** What came of the work, by ruler. */
 export function addRulerVisit(): void {
-  add({ kind: "ruler", readings: PLAIN_FACE });
+  add(BY_RULER);
 }
 
 /** One visit for each time after the work; another one takes its place. */
@@ -22,7 +23,9 @@ function add(basis: Basis): void {
   const weeks = Number(weeksSince.value);
   change((now) => {
     const others = now.visits.filter((visit) => visit.weeks !== weeks);
-    const visits = [...others, { weeks, basis }].sort((one, other) => one.weeks - other.weeks);
+    const visits = [...others, { weeks, basis, date: today() }].sort(
+      (one, other) => one.weeks - other.weeks,
+    );
     return { ...now, visits, visit: visits.findIndex((visit) => visit.basis === basis) };
   });
   goToFace(basis);

@@ -31,9 +31,13 @@ export interface Shot {
   readonly picture?: Picture;
   /** As the face finder, or a hand, has placed it. */
   readonly found: Face<"px">;
+  /** All that were found, where there are several. */
+  readonly faces?: readonly Face<"px">[];
   readonly hair: Sides<Borders>;
   /** Whether the artist says that a brow's borders lie on its hair: only then is anything planned from them. */
   readonly traced: Sides<boolean>;
+  /** Which brows have no hair at all: their borders count for nothing. */
+  readonly bare: Sides<boolean>;
   readonly gauge: Gauge;
 }
 
@@ -41,6 +45,7 @@ export interface Shot {
 export interface RulerFace {
   readonly kind: "ruler";
   readonly readings: Readings;
+  readonly bare: Sides<boolean>;
 }
 
 /** A record that was opened: its face stays as it was agreed. */
@@ -56,6 +61,9 @@ export interface Kept {
 
 /** What a map is made from. */
 export type Basis = Shot | RulerFace | Kept;
+
+/** With hair on both sides, as faces are taken to be until somebody says otherwise. */
+export const NONE_BARE: Sides<boolean> = { right: false, left: false };
 
 /** Whether borders lie on what is seen: those of a photo are a guess until somebody says so. */
 export function isTraced(basis: Basis): boolean {

@@ -1,5 +1,6 @@
 import { eachSide, mm, outline, type PlannableFace, type Side } from "brow-geometry";
 import { completeDots, outlineBorders } from "brow-geometry/proportions";
+import { NONE_BARE, type RulerFace } from "./basis.js";
 import { attempt, type FlatPoint, type Sides } from "brow-geometry/units";
 
 /** What a ruler reads at one brow, in millimetres, by the names that the library has for it. */
@@ -42,6 +43,9 @@ export const PLAIN_FACE: Readings = {
   right: PLAIN_SIDE,
   left: PLAIN_SIDE,
 };
+
+/** What the ruler alone begins with. */
+export const BY_RULER: RulerFace = { kind: "ruler", readings: PLAIN_FACE, bare: NONE_BARE };
 
 /** Of the nose wings below the eyes: no guide is moved much by it, and a ruler hardly reads it. */
 const NOSE_DOWN = 39;

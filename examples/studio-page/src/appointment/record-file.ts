@@ -1,10 +1,13 @@
 import { type MapRecord, recordOf } from "brow-geometry";
 import { parseRecord } from "brow-geometry/schema";
 import { attempt } from "brow-geometry/units";
+import { AIMS, type DrawnArea } from "./area.js";
+import { today } from "./day.js";
 import { inputOf } from "../planning/input.js";
 import { type Appointment, EMPTY } from "./appointment.js";
 import { isTraced, type Kept, type Picture, pictureOf } from "./basis.js";
 import { wishesOf } from "./wishes.js";
+import type { Spot } from "../stage/box.js";
 import type { Mapped } from "../planning/map.js";
 
 /** What this page keeps with a record for itself. */
@@ -12,6 +15,8 @@ interface PageExtras {
   readonly page: 1;
   readonly picture?: Picture;
   readonly ticked: readonly number[];
+  readonly agreedOn?: string;
+  readonly areas: readonly DrawnArea[];
   /** What came of it: each visit's face in a record of its own, which is read as carefully. */
   readonly visits: readonly { readonly weeks: number; readonly record: MapRecord }[];
 }
@@ -56,11 +61,12 @@ function isAsOpened({ map, choices, declared, wishes }: Appointment): boolean {
 /** What was agreed in the words of its record, as long as it is the same map. */
 function agreementIn(appointment: Appointment): MapRecord["agreement"] {
   const before = openedIn(appointment)?.agreement;
-  if (isAsOpened(appointment) && appointment.agreed === isAgreed(before)) return before;
+  if (isAsOpened(appointment) && (appointment.agreed !== undefined) === isAgreed(before))
+    return before;
   const others = (before ?? []).filter(({ kind }) => kind !== "agreed");
-  return appointment.agreed
-    ? [...others, { kind: "agreed", text: "The map as it stands.", by: "the client" }]
-    : others;
+  if (appointment.agreed === undefined) return others;
+  const { on = today() } = appointment.agreed;
+  return [...others, { kind: "agreed", text: `The map as it stands, on ${on}.`, by: "the client" }];
 }
 
 function isAgreed(agreement: MapRecord["agreement"] = []): boolean {
@@ -68,26 +74,26 @@ function isAgreed(agreement: MapRecord["agreement"] = []): boolean {
 }
 
 function extrasOf(appointment: Appointment): PageExtras {
-  const { map, ticked } = appointment;
+  const { map, ticked, agreed, areas } = appointment;
   const picture = map && pictureOf(map);
-  return { page: 1, ticked, visits: visitsToKeep(appointment), ...(picture && { picture }) };
+  return {
+    page: 1,
+    ticked,
+    areas,
+    visits: visitsToKeep(appointment),
+    ...(picture && { picture }),
+    ...(agreed?.on !== undefined && { agreedOn: agreed.on }),
+  };
 }
 
 /** Those of its visits that a record can hold: a guess at borders would be read as pigment. */
 export function visitsToKeep({ visits }: Appointment): PageExtras["visits"] {
-  return visits.flatMap(({ weeks, basis }) => {
+  return visits.flatMap(({ weeks, basis, date }) => {
     if (basis.kind === "kept") return [{ weeks, record: basis.record }];
     if (!isTraced(basis)) return [];
-    const record = attempt(() => recordOf(inputOf(basis)));
+    const record = attempt(() => recordOf(inputOf(basis), {}, date === undefined ? {} : { date }));
     return record.ok ? [{ weeks, record: record.answer }] : [];
   });
-}
-
-/** The day on this device's clock, year first. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 /** The appointment in a record's file. Files come from anywhere: what is no record is refused. */
@@ -98,16 +104,21 @@ export async function readRecord(file: Blob): Promise<Appointment> {
 }
 
 function appointmentOf(record: MapRecord): Appointment {
-  const { picture, ticked, visits } = extrasIn(record.app);
+  const { picture, ticked, areas, visits, agreedOn } = extrasIn(record.app);
   const map = keptFrom(record);
   return {
     ...EMPTY,
     map: { ...map, ...(picture && { picture }) },
     choices: map.choices,
     declared: map.declared,
-    agreed: isAgreed(record.agreement),
+    agreed: isAgreed(record.agreement) ? { on: agreedOn ?? record.date } : undefined,
     ticked,
-    visits: visits.map((visit) => ({ weeks: visit.weeks, basis: keptFrom(visit.record) })),
+    areas,
+    visits: visits.map((visit) => ({
+      weeks: visit.weeks,
+      date: visit.record.date,
+      basis: keptFrom(visit.record),
+    })),
   };
 }
 
@@ -118,7 +129,7 @@ function keptFrom(record: MapRecord): Kept {
 
 /** Only what has the right form: an address that could load or run something is left out. */
 function extrasIn(app: unknown): Omit<PageExtras, "page"> {
-  const { picture, ticked, visits } = fieldsOf(app);
+  const { picture, ticked, areas, visits, agreedOn } = fieldsOf(app);
   const { width, height, href } = fieldsOf(picture);
   const isPicture =
     isSize(width) &&
@@ -127,7 +138,14 @@ function extrasIn(app: unknown): Omit<PageExtras, "page"> {
     /^data:image\/jpeg;base64,[A-Za-z0-9+/=]+$/.test(href);
   return {
     ...(isPicture && { picture: { width, height, href } }),
+    ...(isDay(agreedOn) && { agreedOn }),
     ticked: listIn(ticked).filter((one): one is number => Number.isInteger(one)),
+    areas: listIn(areas).flatMap((area): readonly DrawnArea[] => {
+      const { aim, edge } = fieldsOf(area);
+      const named = AIMS.find((one) => one === aim);
+      const spots = listIn(edge, MOST_CORNERS).filter(isSpot);
+      return named === undefined || spots.length < 3 ? [] : [{ aim: named, edge: spots }];
+    }),
     visits: listIn(visits).flatMap((visit) => {
       const { weeks, record } = fieldsOf(visit);
       const read = attempt(() => parseRecord(record));
@@ -143,12 +161,24 @@ function fieldsOf(value: unknown): Readonly<Record<string, unknown>> {
 /** More visits than anybody has are no visits of this page. */
 const MOST = 100;
 
-function listIn(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value.slice(0, MOST) : [];
+function listIn(value: unknown, most = MOST): readonly unknown[] {
+  return Array.isArray(value) ? value.slice(0, most) : [];
+}
+
+/** No finger's line has more. */
+const MOST_CORNERS = 2000;
+
+function isSpot(value: unknown): value is Spot {
+  const isIn = (one: unknown) => typeof one === "number" && Math.abs(one) < 20_000;
+  return Array.isArray(value) && value.length === 2 && value.every(isIn);
 }
 
 function isWeeks(value: unknown): value is number {
   return typeof value === "number" && value >= 0 && value < 5000;
+}
+
+function isDay(value: unknown): value is string {
+  return typeof value === "string" && /^\d{4}-\d{2}-\d{2}$/.test(value);
 }
 
 function isSize(value: unknown): value is number {

@@ -9,6 +9,7 @@ import { isByHand, openPhoto } from "../actions/open.js";
 import { entering } from "../page-state.js";
 import { findings } from "../planning/map.js";
 import { firstMark } from "../stage/first-mark.js";
+import { BareTick } from "./BareTick.js";
 import { ReadingsPanel } from "./ReadingsPanel.js";
 import { Verdict } from "./Verdict.js";
 import { text } from "../words/language.js";
@@ -29,16 +30,20 @@ export function FacePanel() {
 }
 
 function ShotPanel({ shot }: { readonly shot: Shot }) {
-  const { traced, picture } = shot;
+  const { traced, bare, picture } = shot;
   const at = entering.value;
   const { declared, visit } = kept.value;
   const { touching } = text.value;
   return (
     <>
-      {visit === undefined && findings.value && <Verdict findings={findings.value} />}
+      {at === "faces" && <p>{text.value.severalFaces}</p>}
+      {visit === undefined && at !== "faces" && findings.value && (
+        <Verdict findings={findings.value} />
+      )}
       <Options
         title={text.value.touch}
         options={{
+          ...(shot.faces && { faces: touching.faces }),
           ...(isByHand(shot) && { eyes: touching.eyes }),
           right: `${touching.right}${traced.right ? " ✓" : ""}`,
           left: `${touching.left}${traced.left ? " ✓" : ""}`,
@@ -53,10 +58,15 @@ function ShotPanel({ shot }: { readonly shot: Shot }) {
       {at === "eyes" && <p>{text.value.pullEyes}</p>}
       {(at === "right" || at === "left") && (
         <>
-          <p>{text.value.pullHair}</p>
+          <p>{bare[at] ? text.value.bareSaid : text.value.pullHair}</p>
           <button type="button" class="main" onClick={finishBrow}>
-            {traced[at] ? `${text.value.fits[at]} ✓` : text.value.fits[at]}
+            {bare[at]
+              ? text.value.goOn
+              : traced[at]
+                ? `${text.value.fits[at]} ✓`
+                : text.value.fits[at]}
           </button>
+          {visit === undefined && <BareTick basis={shot} side={at} />}
         </>
       )}
       <fieldset>

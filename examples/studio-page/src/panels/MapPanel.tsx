@@ -1,5 +1,6 @@
 import { say } from "brow-geometry";
 import { cautionsToSay } from "brow-geometry/mapping";
+import { today } from "../appointment/day.js";
 import { change, kept } from "../appointment/history.js";
 import { Tick } from "../controls/Tick.js";
 import { linesShown } from "../page-state.js";
@@ -7,7 +8,7 @@ import { findings, type Mapped } from "../planning/map.js";
 import { greatestMoves } from "../planning/moves.js";
 import { Lengths } from "./Lengths.js";
 import { Verdict } from "./Verdict.js";
-import { text, words } from "../words/language.js";
+import { dayInWords, text, words } from "../words/language.js";
 
 /** What matters: the greatest moves, and whether the client agrees. */
 export function MapPanel({ map }: { readonly map: Mapped }) {
@@ -30,10 +31,13 @@ export function MapPanel({ map }: { readonly map: Mapped }) {
       <button
         type="button"
         class={agreed ? "agree on" : "agree"}
-        aria-pressed={agreed}
-        onClick={() => change((now) => ({ ...now, agreed: !now.agreed }))}
+        aria-pressed={agreed !== undefined}
+        onClick={() =>
+          change((now) => ({ ...now, agreed: now.agreed ? undefined : { on: today() } }))
+        }
       >
         {agreed ? `✓ ${text.value.agree}` : text.value.agree}
+        {agreed?.on !== undefined && <small>{text.value.agreedOn(dayInWords(agreed.on))}</small>}
       </button>
       {findings.value && <Verdict findings={findings.value} />}
       <Tick

@@ -1,7 +1,7 @@
 import type { Side } from "brow-geometry";
 import { withBasis } from "../appointment/appointment.js";
 import type { RulerFace } from "../appointment/basis.js";
-import { change } from "../appointment/history.js";
+import { change, kept } from "../appointment/history.js";
 import {
   type FaceReadings,
   isReadable,
@@ -9,6 +9,7 @@ import {
   type SideReadings,
 } from "../appointment/readings.js";
 import { Options } from "../controls/Options.js";
+import { BareTick } from "./BareTick.js";
 import { Stepper } from "../controls/Stepper.js";
 import { finishReadings } from "../actions/enter.js";
 import { entering, said } from "../page-state.js";
@@ -16,7 +17,7 @@ import { text, words } from "../words/language.js";
 
 /** What a ruler reads, by half millimetres: a map without any photo. */
 export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
-  const { readings } = basis;
+  const { readings, bare } = basis;
   const side: Side = entering.value === "left" ? "left" : "right";
   const keepReadings = (next: Readings) => {
     if (isReadable(next)) change((now) => withBasis(now, { ...basis, readings: next }));
@@ -33,7 +34,9 @@ export function ReadingsPanel({ basis }: { readonly basis: RulerFace }) {
           entering.value = to;
         }}
       />
-      {(Object.keys(readings[side]) as (keyof SideReadings)[]).map((name) => (
+      {kept.value.visit === undefined && <BareTick basis={basis} side={side} />}
+      {bare[side] && <p>{text.value.bareSaid}</p>}
+      {(bare[side] ? [] : (Object.keys(readings[side]) as (keyof SideReadings)[])).map((name) => (
         <Stepper
           key={name}
           name={capital(words.value.terms.measures[name])}

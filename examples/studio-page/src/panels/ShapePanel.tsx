@@ -3,6 +3,8 @@ import { withChoices } from "../appointment/appointment.js";
 import { change, kept } from "../appointment/history.js";
 import { Options } from "../controls/Options.js";
 import type { Mapped } from "../planning/map.js";
+import { AreaControls } from "./AreaControls.js";
+import { OtherChoices } from "./OtherChoices.js";
 import { ThicknessControls } from "./ThicknessControls.js";
 import { WishControls } from "./WishControls.js";
 import { text, words } from "../words/language.js";
@@ -22,6 +24,7 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
         chosen={lead}
         onChoose={(to) => choose({ ...choices, lead: to })}
       />
+      <OtherChoices map={map} />
       <WishControls map={map} />
       <ThicknessControls map={map} onChoose={choose} />
       <Options
@@ -41,6 +44,7 @@ export function ShapePanel({ map }: { readonly map: Mapped }) {
         chosen={tailHeight}
         onChoose={(to) => choose({ ...choices, tailHeight: to })}
       />
+      <AreaControls map={map} />
       {pins.length > 0 && (
         <button type="button" onClick={() => choose({ ...choices, pins: [] })}>
           {text.value.letGo(pins.length)}

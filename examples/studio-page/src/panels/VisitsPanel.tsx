@@ -6,12 +6,17 @@ import { Options } from "../controls/Options.js";
 import { addPhotoVisit, addRulerVisit } from "../actions/visits.js";
 import { weeksSince } from "../page-state.js";
 import type { Mapped } from "../planning/map.js";
-import { resultsOf } from "../planning/results.js";
-import { text, words } from "../words/language.js";
+import { nameOf, resultsOf } from "../planning/results.js";
+import { dayInWords, text, words } from "../words/language.js";
 
 /** The brows as they came out, fresh and healed, held against the map. */
 export function VisitsPanel({ map }: { readonly map: Mapped }) {
-  const results = resultsOf(map.plan, kept.value.visits);
+  const { visits } = kept.value;
+  const results = resultsOf(map.plan, visits);
+  const dayOfVisit = (weeks: number) => {
+    const date = visits.find((visit) => visit.weeks === weeks)?.date;
+    return date === undefined ? "" : dayInWords(date);
+  };
   return (
     <fieldset>
       <legend>{text.value.compare}</legend>
@@ -37,7 +42,8 @@ export function VisitsPanel({ map }: { readonly map: Mapped }) {
       {results?.ok === true &&
         results.answer.results.map(({ name, weeks, notes, touchUps }) => (
           <section key={name}>
-            <h3>{name}</h3>
+            <h3>{nameOf(weeks)}</h3>
+            <p class="day">{dayOfVisit(weeks)}</p>
             <ul class="notes">
               {touchUps.map(({ note }, index) => (
                 <li key={`touch-up ${index}`}>{say(note, words.value)}</li>

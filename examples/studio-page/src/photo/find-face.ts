@@ -21,21 +21,22 @@ const PIXELS = 1024;
 /** Room around a face in the window that it is read in, in sizes of the face. */
 const ROOM = 2;
 
-/** The largest face on a photo; undefined where none is found. */
-export async function findFace(picture: Picture): Promise<Face<"px"> | undefined> {
+/** The faces on a photo, the largest first. */
+export async function findFaces(picture: Picture): Promise<readonly Face<"px">[]> {
   const [look, image] = await Promise.all([faceMesh(), imageOf(picture)]);
   const { width, height } = picture;
   const size = Math.max(width, height);
   const whole = { x: (width - size) / 2, y: (height - size) / 2, size };
-  const coarse = largest(await facesIn(look, image, whole));
-  if (coarse === undefined) return undefined;
-  // Read once more in a window of its own: where it stood in the picture then makes no difference.
-  const face = largest(await facesIn(look, image, windowAround(coarse))) ?? coarse;
-  const landmarks = face.map(({ x, y, z }) => ({ x: x / width, y: y / height, z: z / width }));
-  return fromMarkup("mesh-478", landmarks, {
-    image: { width, height },
-    coordinates: "normalised",
-  });
+  const faces: Face<"px">[] = [];
+  for (const coarse of bySize(await facesIn(look, image, whole))) {
+    // Read once more in a window of its own: where it stood in the picture then makes no difference.
+    const face = nearest(await facesIn(look, image, windowAround(coarse)), coarse) ?? coarse;
+    const landmarks = face.map(({ x, y, z }) => ({ x: x / width, y: y / height, z: z / width }));
+    faces.push(
+      fromMarkup("mesh-478", landmarks, { image: { width, height }, coordinates: "normalised" }),
+    );
+  }
+  return faces;
 }
 
 /** The faces in a window, in pixels of the picture. */
@@ -61,8 +62,23 @@ async function facesIn(
   );
 }
 
-function largest(faces: readonly (readonly Point[])[]): readonly Point[] | undefined {
-  return [...faces].sort((one, other) => sizeOf(other).size - sizeOf(one).size)[0];
+function bySize(faces: readonly (readonly Point[])[]): readonly (readonly Point[])[] {
+  return [...faces].sort((one, other) => sizeOf(other).size - sizeOf(one).size);
+}
+
+/** The face that a window was laid around: others may reach into it. */
+function nearest(
+  faces: readonly (readonly Point[])[],
+  to: readonly Point[],
+): readonly Point[] | undefined {
+  const { x, y, size } = sizeOf(to);
+  const away = (face: readonly Point[]) => {
+    const { x: otherX, y: otherY } = sizeOf(face);
+    return Math.hypot(otherX - x, otherY - y);
+  };
+  return [...faces]
+    .filter((face) => away(face) < size / 2)
+    .sort((one, other) => away(one) - away(other))[0];
 }
 
 function sizeOf(face: readonly Point[]): Window {

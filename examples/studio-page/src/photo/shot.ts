@@ -1,6 +1,12 @@
 import { type Face, requirePlannable } from "brow-geometry";
 import { eachSide, flatPoint, type Polyline } from "brow-geometry/units";
-import type { Borders, Gauge, Picture, Shot } from "../appointment/basis.js";
+import {
+  type Borders,
+  type Gauge,
+  NONE_BARE,
+  type Picture,
+  type Shot,
+} from "../appointment/basis.js";
 
 /** A face that was found, with the borders of its brows as a first guess. */
 export function shotOf(found: Face<"px">, gauge: Gauge, picture?: Picture): Shot {
@@ -10,7 +16,15 @@ export function shotOf(found: Face<"px">, gauge: Gauge, picture?: Picture): Shot
     return { upper: flat(upper), lower: flat(lower) };
   });
   const traced = { right: false, left: false };
-  return { kind: "photo", ...(picture && { picture }), found, hair, traced, gauge };
+  return {
+    kind: "photo",
+    ...(picture && { picture }),
+    found,
+    hair,
+    traced,
+    bare: NONE_BARE,
+    gauge,
+  };
 }
 
 /** What a finger moves lies on the picture: it has no depth of its own. */

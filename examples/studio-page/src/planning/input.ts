@@ -13,7 +13,14 @@ import {
   turnToFront,
 } from "brow-geometry";
 import type { Declared } from "brow-geometry/landmarks";
-import { type PlannableFace, type PlanFinding, withHair } from "brow-geometry/mapping";
+import {
+  type Bare,
+  type PlannableFace,
+  type PlanFinding,
+  withHair,
+  withoutHair,
+} from "brow-geometry/mapping";
+import type { Sides } from "brow-geometry/units";
 import type { Basis, Gauge, Shot } from "../appointment/basis.js";
 import { faceOf } from "../appointment/readings.js";
 
@@ -24,13 +31,26 @@ export function inputOf(basis: Basis): MapInput {
   switch (basis.kind) {
     case "kept":
       return basis.record.input;
-    case "ruler":
-      return { kind: "face", face: faceOf(basis.readings) };
+    case "ruler": {
+      const face = faceOf(basis.readings);
+      const bare = bareOf(basis.bare);
+      return { kind: "face", face: bare === undefined ? face : withoutHair(face, bare) };
+    }
     case "photo": {
-      const photo = requirePlannable(withHair(basis.found, basis.hair));
-      return { kind: "photo", photo, frame: frameOf(photo, basis.gauge) };
+      const { found, hair, bare, gauge } = basis;
+      const grown = withHair(found, hair);
+      const frame = frameOf(grown, gauge);
+      const sides = bareOf(bare);
+      const photo =
+        sides === undefined ? requirePlannable(grown) : withoutHair(grown, sides, { frame });
+      return { kind: "photo", photo, frame };
     }
   }
+}
+
+function bareOf({ right, left }: Sides<boolean>): Bare | undefined {
+  if (right && left) return "both";
+  return right ? "right" : left ? "left" : undefined;
 }
 
 /** Points with depth show how the head was turned; without it the picture is taken as it is. */

@@ -74,13 +74,17 @@ export const map = computed(() => {
 });
 
 /** The artist's choices, and with them as much of the client's wishes as the face allows. */
-function grantedBy(input: MapInput, choices: Choices, wishes: readonly Wish[]): GrantedWishes {
+export function grantedBy(
+  input: MapInput,
+  choices: Choices,
+  wishes: readonly Wish[],
+): GrantedWishes {
   return wishes.length === 0
     ? { choices, grants: [] }
     : grantWishes(faceIn(input), wishes, choices);
 }
 
-function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
+export function planned(input: MapInput, choices: Choices, options: PlanOptions): BrowPlan {
   return input.kind === "face"
     ? planBrows(input.face, choices, options)
     : planOnPhoto(input.photo, input.frame, choices, options);

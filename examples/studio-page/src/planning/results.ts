@@ -4,13 +4,14 @@ import { type Attempt, attempt } from "brow-geometry/units";
 import type { Visit } from "../appointment/appointment.js";
 import { isTraced } from "../appointment/basis.js";
 import { faceIn, inputOf } from "./input.js";
-import { text } from "../words/language.js";
+import { dayInWords, text } from "../words/language.js";
 
 /** The visits that can be compared: a photo's borders count once they lie on what is seen. */
 export function capturesOf(visits: readonly Visit[]): readonly ResultCapture[] {
-  return visits.flatMap(({ weeks, basis }): readonly ResultCapture[] => {
+  return visits.flatMap(({ weeks, date, basis }): readonly ResultCapture[] => {
     if (!isTraced(basis)) return [];
-    return [{ name: nameOf(weeks), weeks, face: faceIn(inputOf(basis)) }];
+    const name = date === undefined ? nameOf(weeks) : dayInWords(date);
+    return [{ name, weeks, face: faceIn(inputOf(basis)) }];
   });
 }
 
@@ -26,6 +27,7 @@ export function resultsOf(
   return attempt(() => compareResult(plan, captures.answer));
 }
 
-function nameOf(weeks: number): string {
+/** What a visit is called. */
+export function nameOf(weeks: number): string {
   return weeks === 0 ? text.value.weeks[0] : text.value.afterWeeks(weeks);
 }

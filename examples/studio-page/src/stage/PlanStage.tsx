@@ -6,16 +6,16 @@ import { eachSide } from "brow-geometry/units";
 import { useMemo } from "preact/hooks";
 import { withChoices } from "../appointment/appointment.js";
 import { pictureOf } from "../appointment/basis.js";
-import { isMoving, keep, kept, show } from "../appointment/history.js";
+import { change, isMoving, keep, kept, show } from "../appointment/history.js";
 import { nearestPin, withPin } from "../planning/drag.js";
 import { inHand, type Mapped, mapped } from "../planning/map.js";
-import { linesShown, said } from "../page-state.js";
+import { drawingFor, linesShown, said } from "../page-state.js";
 import { useTheme } from "../look/use-theme.js";
 import { boxAround, boxOf, type Spot } from "./box.js";
 import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { Arrows, Outlines } from "./PlanLayer.js";
-import { hairPath, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
+import { hairPath, pathOf, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
 import { figure, text, words } from "../words/language.js";
@@ -83,6 +83,7 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
         return near && `${near.side} ${near.dot}`;
       }}
       onMove={move}
+      onLine={drawingFor.value && keepArea}
       onDrop={keep}
     >
       {(unit) => (
@@ -90,6 +91,9 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
           {picture === undefined && drawing === undefined && (
             <FaceSketch face={plan.face} place={place} />
           )}
+          {kept.value.areas.map(({ aim, edge }, index) => (
+            <path key={index} class={`area ${aim}`} d={pathOf(edge, true)} />
+          ))}
           <Outlines hair={hair} planned={moving.planned} />
           {!isMoving.value && drawing === undefined && (
             <Arrows plan={plan} place={place} box={box} unit={unit} />
@@ -98,6 +102,17 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
       )}
     </Stage>
   );
+}
+
+/** An area needs room: fewer corners are a tap. */
+const LEAST_CORNERS = 4;
+
+/** Keeps what a finger has drawn around; the next touch means a dot again. */
+function keepArea(edge: readonly Spot[]): void {
+  const aim = drawingFor.value;
+  if (aim === undefined || edge.length < LEAST_CORNERS) return;
+  change((now) => ({ ...now, areas: [...now.areas, { aim, edge }] }));
+  drawingFor.value = undefined;
 }
 
 /** Shows the map with one more pin. */
@@ -112,9 +127,14 @@ function linesOf(
   theme: Theme,
 ): string {
   const look = { view: "face", legend: false, words: words.value } as const;
+  // That the photo will not do stands beside the picture, not across the eyes.
+  const cautions = plan.cautions.filter(({ values }) => values.severity !== "retake");
   if (picture === undefined) return drawPlan(plan, { ...look, theme });
   const { width, height } = picture;
-  return drawPlan(plan, { ...look, photo: { width, height }, theme: "transparent" });
+  return drawPlan(
+    { ...plan, cautions },
+    { ...look, photo: { width, height }, theme: "transparent" },
+  );
 }
 
 function browBox(face: BrowPlan["face"], place: Place, perMm: number) {

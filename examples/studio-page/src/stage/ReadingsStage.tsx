@@ -20,7 +20,8 @@ const STEP = 0.5;
 
 /** The plain face as the ruler has read it; its dots can be dragged instead of stepped. */
 export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
-  const { readings } = basis;
+  const { readings, bare } = basis;
+  const grown = SIDES.filter((side) => !bare[side]);
   const face = faceOf(readings);
   // The view holds still while a dot moves.
   const atRest = basisAtHand(kept.value);
@@ -43,7 +44,7 @@ export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
       label={text.value.stages.plain}
       box={box}
       picture={undefined}
-      handles={SIDES.flatMap((side) =>
+      handles={grown.flatMap((side) =>
         PLACES.map((place): Handle => {
           const [distance, height] = [
             readings[side][`${place}Distance`],
@@ -69,7 +70,7 @@ export function ReadingsStage({ basis }: { readonly basis: RulerFace }) {
       {() => (
         <>
           <FaceSketch face={face} place={ON_PAPER} />
-          {SIDES.map((side) => {
+          {grown.map((side) => {
             const { upper, lower = [] } = face[side].brow;
             const spots = [...upper, ...[...lower].reverse()].map((point) => ON_PAPER(point));
             return <path key={side} class="border" d={pathOf(spots, true)} />;

@@ -7,6 +7,7 @@ import { type Box, type Spot, viewBox } from "./box.js";
 import { afterKey, type Handle, nearestHandle } from "./handle.js";
 import { HandleMark } from "./HandleMark.js";
 import { Loupe } from "./Loupe.js";
+import { pathOf } from "./place.js";
 import { PictureImage } from "./PictureImage.js";
 import { useUnit } from "./use-unit.js";
 
@@ -27,6 +28,8 @@ interface StageProps {
   readonly onMove: (id: string, at: Spot) => void;
   readonly onDrop: () => void;
   readonly onTap?: (at: Spot) => void;
+  /** Where given, a touch draws a line instead of moving a handle. */
+  readonly onLine?: ((spots: readonly Spot[]) => void) | undefined;
   /** What is drawn, given how long a pixel of the screen is. */
   readonly children: (unit: number) => ComponentChildren;
 }
@@ -44,6 +47,9 @@ interface Held {
 /** Half of what a gloved finger covers, in pixels of the screen. */
 const REACH = 30;
 
+/** A finger's line has a corner each time it has gone so far, in pixels of the screen. */
+const LEAST_LEG = 3;
+
 /** The picture with what lies over it, and handles that pointers and arrow keys move. */
 export function Stage(props: StageProps) {
   const { label, box, picture, drawing, handles, step, onMove, onDrop, children } = props;
@@ -52,11 +58,20 @@ export function Stage(props: StageProps) {
   const unit = useUnit(frame, box);
   const held = useRef<Held | undefined>(undefined);
   const loupe = useSignal<Spot | undefined>(undefined);
+  const pen = useRef<DOMMatrix | undefined>(undefined);
+  const line = useSignal<readonly Spot[]>([]);
+  const drawnLine = useComputed(() => (line.value.length < 2 ? "" : pathOf(line.value, true)));
   const hasLoupe = useComputed(() => loupe.value !== undefined);
 
   const press = (event: PointerEvent) => {
     const toStage = live.current?.getScreenCTM()?.inverse() ?? new DOMMatrix();
     const at = spotOf(event, toStage);
+    if (props.onLine !== undefined) {
+      live.current?.setPointerCapture(event.pointerId);
+      pen.current = toStage;
+      line.value = [at];
+      return;
+    }
     const reach = REACH * unit;
     const id =
       props.pick === undefined ? nearestHandle(handles, at, reach)?.id : props.pick(at, reach);
@@ -74,6 +89,12 @@ export function Stage(props: StageProps) {
 
   // Pointers report more often than screens are drawn: a frame takes the last place that they were at.
   const drag = (event: PointerEvent) => {
+    if (pen.current !== undefined) {
+      const at = spotOf(event, pen.current);
+      const [x, y] = line.value.at(-1) ?? at;
+      if (Math.hypot(at[0] - x, at[1] - y) > LEAST_LEG * unit) line.value = [...line.value, at];
+      return;
+    }
     const { current } = held;
     if (current === undefined) return;
     const [x, y] = spotOf(event, current.toStage);
@@ -100,8 +121,19 @@ export function Stage(props: StageProps) {
   };
 
   const drop = () => {
+    if (pen.current !== undefined) {
+      const spots = line.value;
+      liftPen();
+      props.onLine?.(spots);
+      return;
+    }
     follow();
     letGoOf(onDrop);
+  };
+
+  const liftPen = () => {
+    pen.current = undefined;
+    line.value = [];
   };
 
   const pressKey = (event: KeyboardEvent) => {
@@ -130,10 +162,14 @@ export function Stage(props: StageProps) {
         onPointerMove={drag}
         onPointerUp={drop}
         // The browser took the finger for its own: nobody has chosen where it was.
-        onPointerCancel={() => letGoOf(letGo)}
+        onPointerCancel={() => {
+          liftPen();
+          letGoOf(letGo);
+        }}
         onKeyDown={pressKey}
       >
         {drawn}
+        <path class="line" d={drawnLine} />
         {handles.map((handle, index) => (
           <HandleMark
             key={handle.id}

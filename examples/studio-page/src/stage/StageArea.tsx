@@ -8,6 +8,7 @@ import { entering, tab } from "../page-state.js";
 import { atRest, type Mapped, mapped } from "../planning/map.js";
 import { capturesOf, resultsOf } from "../planning/results.js";
 import { EyesStage } from "./EyesStage.js";
+import { FacesStage } from "./FacesStage.js";
 import { GaugeStage } from "./GaugeStage.js";
 import { PlanStage } from "./PlanStage.js";
 import { ReadingsStage } from "./ReadingsStage.js";
@@ -38,6 +39,7 @@ function FaceStage({ basis }: { readonly basis: Basis }) {
   if (basis.kind === "ruler") return <ReadingsStage basis={basis} />;
   const { picture } = basis;
   const at = entering.value;
+  if (at === "faces" && picture) return <FacesStage shot={basis} picture={picture} />;
   if (at === "ruler" && picture) return <GaugeStage shot={basis} picture={picture} />;
   if (at === "eyes" && picture) return <EyesStage shot={basis} picture={picture} />;
   return <TraceStage shot={basis} side={at === "left" ? "left" : "right"} />;

@@ -14,7 +14,7 @@ type Border = "upper" | "lower";
 
 /** One brow, large, with the points of its borders to be pulled onto the hair. */
 export function TraceStage({ shot, side }: { readonly shot: Shot; readonly side: Side }) {
-  const { found, hair, picture } = shot;
+  const { found, hair, bare, picture } = shot;
   const { upper, lower } = hair[side];
   const width = Math.abs((upper.at(-1)?.[0] ?? 0) - (upper[0]?.[0] ?? 0));
   const room = 0.22 * width;
@@ -40,7 +40,7 @@ export function TraceStage({ shot, side }: { readonly shot: Shot; readonly side:
       label={text.value.stages.borders[side]}
       box={box}
       picture={picture}
-      handles={handlesOf(hair[side], side)}
+      handles={bare[side] ? [] : handlesOf(hair[side], side)}
       step={width / 100}
       onMove={move}
       onDrop={keep}
@@ -48,8 +48,12 @@ export function TraceStage({ shot, side }: { readonly shot: Shot; readonly side:
       {() => (
         <>
           {picture === undefined && <FaceSketch face={found} place={AS_IT_IS} />}
-          <path class="border" d={pathOf(upper.map((point) => AS_IT_IS(point)))} />
-          <path class="border" d={pathOf(lower.map((point) => AS_IT_IS(point)))} />
+          {!bare[side] && (
+            <>
+              <path class="border" d={pathOf(upper.map((point) => AS_IT_IS(point)))} />
+              <path class="border" d={pathOf(lower.map((point) => AS_IT_IS(point)))} />
+            </>
+          )}
         </>
       )}
     </Stage>

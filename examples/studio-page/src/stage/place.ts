@@ -19,7 +19,11 @@ export function placeOf({ frame }: Pick<BrowPlan, "frame">): Place {
 const ERROR = mm(0.05);
 
 /** The outline of a planned brow. */
-export function plannedPath({ dots, choices }: BrowPlan, side: Side, place: Place): string {
+export function plannedPath(
+  { dots, choices }: Pick<BrowPlan, "dots" | "choices">,
+  side: Side,
+  place: Place,
+): string {
   const { upper, lower } = outlineBorders(outline(dots[side], choices.shape), ERROR);
   return pathOf([...upper, ...[...lower].reverse()].map(place), true);
 }

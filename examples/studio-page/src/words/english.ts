@@ -52,7 +52,6 @@ export const ENGLISH_PAGE = {
     right: "Right brow",
     left: "Left brow",
     ruler: "Ruler",
-    areas: "Areas",
   },
   pullEyes: "Pull each dot onto its eye corner or nose wing.",
   pullHair:
@@ -121,7 +120,8 @@ export const ENGLISH_PAGE = {
   tailEnd: "Tail end",
   letGo: (pins: number) => `Let go of ${pins === 1 ? "the pinned dot" : `${pins} pinned dots`}`,
   otherChoices: "Other choices",
-  otherChoicesSaid: "Hatched: what each has more and less than your map. Tap one to take it.",
+  otherChoicesSaid: "Dotted is your map as it is now. Tap another one to take it.",
+  noOtherChoices: "No other choice comes to another brow.",
   takeChoice: (what: string) => `Take: ${what}`,
 
   areas: "Scars and old pigment",
@@ -129,8 +129,6 @@ export const ENGLISH_PAGE = {
   aims: { "stay-off": "Stay off", cover: "Cover" },
   areaNames: { "stay-off": "scar", cover: "old pigment" },
   removeArea: (name: string) => `Take away: ${name}`,
-  drawArea: "Picture to draw an area on",
-  areasNeedMap: "Areas are drawn on the map: make it first.",
 
   checked: (done: number, all: number) => `${done} of ${all} checked by ruler, the client upright.`,
 

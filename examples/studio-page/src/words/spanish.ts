@@ -56,7 +56,6 @@ export const SPANISH_PAGE: PageText = {
     right: "Ceja derecha",
     left: "Ceja izquierda",
     ruler: "Regla",
-    areas: "Zonas",
   },
   pullEyes: "Lleve cada punto a su comisura o a su ala de la nariz.",
   pullHair:
@@ -131,8 +130,8 @@ export const SPANISH_PAGE: PageText = {
   tailEnd: "Final de la cola",
   letGo: (pins) => (pins === 1 ? "Soltar el punto fijado" : `Soltar ${pins} puntos fijados`),
   otherChoices: "Otras opciones",
-  otherChoicesSaid:
-    "Rayado: lo que cada una tiene de más y de menos que su mapa. Toque una para usarla.",
+  otherChoicesSaid: "Punteado, su mapa tal como está. Toque otra opción para usarla.",
+  noOtherChoices: "Ninguna otra opción da otra ceja.",
   takeChoice: (what) => `Usar: ${what}`,
 
   areas: "Cicatrices y pigmento antiguo",
@@ -140,8 +139,6 @@ export const SPANISH_PAGE: PageText = {
   aims: { "stay-off": "Evitar", cover: "Cubrir" },
   areaNames: { "stay-off": "cicatriz", cover: "pigmento antiguo" },
   removeArea: (name) => `Quitar: ${name}`,
-  drawArea: "Imagen para dibujar una zona",
-  areasNeedMap: "Las zonas se dibujan sobre el mapa: hágalo primero.",
 
   checked: (done, all) => `${done} de ${all} comprobados con regla, la clienta erguida.`,
 

@@ -77,10 +77,15 @@ export function studio(): Studio {
 export const PHONE = { viewport: { width: 375, height: 667 }, hasTouch: true } as const;
 export const DESK = { viewport: { width: 1440, height: 900 } } as const;
 
-/** A face on one of the sample photos of @vladmandic/face-api, cut out as a portrait. */
-export async function portrait(page: Page): Promise<Buffer> {
+/** One of the sample photos of @vladmandic/face-api: several people. */
+export function group(): Promise<Buffer> {
   const path = createRequire(import.meta.url).resolve("@vladmandic/face-api/package.json");
-  const photo = await readFile(path.replace("package.json", "demo/sample6.jpg"));
+  return readFile(path.replace("package.json", "demo/sample6.jpg"));
+}
+
+/** A face on it, cut out as a portrait. */
+export async function portrait(page: Page): Promise<Buffer> {
+  const photo = await group();
   const address = `data:image/jpeg;base64,${photo.toString("base64")}`;
   const cut = await page.evaluate(async (src) => {
     const image = new Image();
