@@ -36,6 +36,7 @@ export function readSide(
     const y = dot && edge.lowerAt(dot[0]);
     return dot && y !== undefined ? dot[1] - y : undefined;
   };
+  const { exocanthionToTailEnd, lidToBrow } = readFromEye(dots, { side, landmarks, skin, edge });
   const front = ruler(start, arch);
   const tailLength = ruler(arch, tail);
   return {
@@ -59,7 +60,8 @@ export function readSide(
     frontInclination: inclination(start, arch),
     browInclination: inclination(start, tail),
     area: edge.area,
-    ...readFromEye(dots, { side, landmarks, skin, edge }),
+    exocanthionToTailEnd,
+    lidToBrow,
   };
 }
 

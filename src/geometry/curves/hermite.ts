@@ -1,4 +1,4 @@
-import { integrate } from "./integrate.js";
+import { integrateRow } from "./integrate.js";
 import { rootBetween } from "./root-between.js";
 
 /** A knot of a curve y(x): its place, and the slope on either side, equal where the curve is smooth. */
@@ -99,11 +99,14 @@ function pieceLength(from: HermiteKnot, to: HermiteKnot, rise: (x: number) => nu
   const chord = (to.y - from.y) / width;
   const second = 3 * chord - 2 * from.after - to.before;
   const third = from.after + to.before - 2 * chord;
-  return integrate(from.x, to.x, (x) => {
-    const part = (x - from.x) / width;
-    const slope = from.after + part * (2 * second + part * 3 * third);
-    const depth = rise(x);
-    return Math.sqrt(1 + slope * slope + depth * depth);
+  return integrateRow(from.x, to.x, (row, size) => {
+    for (let index = 0; index < size; index += 1) {
+      const x = row[index] as number;
+      const part = (x - from.x) / width;
+      const slope = from.after + part * (2 * second + part * 3 * third);
+      const depth = rise(x);
+      row[index] = Math.sqrt(1 + slope * slope + depth * depth);
+    }
   });
 }
 

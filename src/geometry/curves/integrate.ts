@@ -31,31 +31,37 @@ const AGREEMENT = 1e-12;
 /** A stretch is halved at most so often: a kink is closed in to 1e-12 of the whole. */
 const MOST_HALVINGS = 40;
 
+/** Puts the values of a function in the stead of the first so many places of a row. */
+type FunctionOfRow = (row: Float64Array, size: number) => void;
+
+/** Where values are written: nobody integrates within an integral. */
+const ROW = /* @__PURE__ */ new Float64Array(2 * FINE.length);
+
+/** Integral of a function of one number, as {@link integrateRow}. */
+export function integrate(from: number, to: number, of: (at: number) => number): number {
+  return integrateRow(from, to, (row, size) => {
+    for (let index = 0; index < size; index += 1) row[index] = of(row[index] as number);
+  });
+}
+
 /**
- * Integral of a function of one number: Gauss–Legendre with sixteen points, compared with eight, halved
+ * Integral of a function of many numbers at once: Gauss–Legendre with sixteen points, compared with eight, halved
  * where they differ by more than 1e-12 of the whole.
  */
-export function integrate(from: number, to: number, of: (at: number) => number): number {
+export function integrateRow(from: number, to: number, of: FunctionOfRow): number {
+  const coarse = rule(COARSE, from, to, of);
   // Measured without signs: where parts cancel, or a stretch holds next to nothing, rounding alone
   // would never settle.
-  const middle = (from + to) / 2;
-  const half = (to - from) / 2;
-  let coarse = 0;
   let size = 0;
-  for (const node of COARSE) {
-    const before = of(middle - half * node.at);
-    const after = of(middle + half * node.at);
-    coarse += node.weight * (before + after);
-    size += Math.abs(before) + Math.abs(after);
-  }
+  for (let index = 0; index < 2 * COARSE.length; index += 1) size += Math.abs(ROW[index] as number);
   const enough = AGREEMENT * Math.abs(to - from) * (size / (2 * COARSE.length));
-  return settled(from, to, of, half * coarse, enough, MOST_HALVINGS);
+  return settled(from, to, of, coarse, enough, MOST_HALVINGS);
 }
 
 function settled(
   from: number,
   to: number,
-  of: (at: number) => number,
+  of: FunctionOfRow,
   coarse: number,
   enough: number,
   halvings: number,
@@ -68,17 +74,19 @@ function settled(
   return half(from, middle) + half(middle, to);
 }
 
-function rule(
-  nodes: readonly Node[],
-  from: number,
-  to: number,
-  of: (at: number) => number,
-): number {
+function rule(nodes: readonly Node[], from: number, to: number, of: FunctionOfRow): number {
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
+  for (let index = 0; index < nodes.length; index += 1) {
+    const { at } = nodes[index] as Node;
+    ROW[2 * index] = middle - half * at;
+    ROW[2 * index + 1] = middle + half * at;
+  }
+  of(ROW, 2 * nodes.length);
   let sum = 0;
-  for (const node of nodes) {
-    sum += node.weight * (of(middle - half * node.at) + of(middle + half * node.at));
+  for (let index = 0; index < nodes.length; index += 1) {
+    const { weight } = nodes[index] as Node;
+    sum += weight * ((ROW[2 * index] as number) + (ROW[2 * index + 1] as number));
   }
   return half * sum;
 }

@@ -6,7 +6,7 @@ import {
   type Point,
   type Unit,
 } from "../../units/index.js";
-import { integrate } from "./integrate.js";
+import { integrateRow } from "./integrate.js";
 
 /** A surface over the plane, everything in one unit. */
 export interface Surface {
@@ -34,9 +34,12 @@ export function lengthAlongSurface<U extends Unit>(
   const stepY = to[1] - from[1];
   const across = stepX * stepX + stepY * stepY;
   return length(
-    integrate(0, 1, (share) => {
-      const slope = rise(from[0] + share * stepX, from[1] + share * stepY, stepX, stepY);
-      return Math.sqrt(across + slope * slope);
+    integrateRow(0, 1, (row, size) => {
+      for (let index = 0; index < size; index += 1) {
+        const share = row[index] as number;
+        const slope = rise(from[0] + share * stepX, from[1] + share * stepY, stepX, stepY);
+        row[index] = Math.sqrt(across + slope * slope);
+      }
     }),
   );
 }

@@ -9,11 +9,8 @@ import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
 
 /** The dots of the upper border above the body: half-way, sideways, on the border that is drawn. */
-export function bodyDot(
-  upper: Readonly<Record<keyof UpperDots, Sides<SettledDot>>>,
-  { pins, shape }: SettledChoices,
-): Sides<SettledDot> {
-  return eachSide((side) => {
+export function bodyDot(upper: UpperOfSides, { pins, shape }: SettledChoices): Sides<SettledDot> {
+  const bodyOn = (side: Side): SettledDot => {
     const pinned = pinnedDot("upperBody", side, pins);
     if (pinned !== undefined) return pinned;
     const mirrored = pinnedDot("upperBody", otherSide(side), pins);
@@ -24,10 +21,21 @@ export function bodyDot(
       tailEnd: pointOnSide(upper.tailEnd[side], side),
     };
     requireDotsInOrder(dots, side, pins);
-    const upperBody = bodyOf(dots, shape);
-    const { distance, height } = placeOnSide(upperBody, side);
+    const { distance, height } = placeOnSide(bodyOf(dots, shape), side);
     return { distance, height, origin: withoutPin(upper.upperArch[side].origin) };
-  });
+  };
+  const right = bodyOn("right");
+  if (pins.length > 0 || !isEven(upper)) return { right, left: bodyOn("left") };
+  return { right, left: { ...right, origin: upper.upperArch.left.origin } };
+}
+
+type UpperOfSides = Readonly<Record<keyof UpperDots, Sides<SettledDot>>>;
+
+/** Whether the sides mirror each other: what is drawn through their dots does then, too. */
+function isEven({ upperStart, upperArch, tailEnd }: UpperOfSides): boolean {
+  return [upperStart, upperArch, tailEnd].every(
+    ({ right, left }) => right.distance === left.distance && right.height === left.height,
+  );
 }
 
 /**
@@ -68,5 +76,5 @@ function pinnedDot(dot: Dot, side: Side, pins: readonly Pin[]): SettledDot | und
 
 /** A dot under a pinned one follows its own side. */
 function withoutPin(origin: DotOrigin): DotOrigin {
-  return { from: origin.from === "pinned" ? "own" : origin.from };
+  return origin.from === "pinned" ? { from: "own" } : origin;
 }

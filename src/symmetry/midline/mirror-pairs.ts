@@ -53,24 +53,21 @@ export function namedPairs<U extends Unit>(
     const one = face.right[name];
     const other = face.left[name];
     if (one === undefined || other === undefined) continue;
-    pairs.push({ name, one, other, weight, ...placedTo(face, name, width) });
+    const u = uncertaintyOf(face, name, width);
+    pairs.push({ name, one, other, weight, u, spread: spreadOf(u, width) });
   }
   for (const [name, weight] of MIDDLE_WEIGHTS) {
     const one = face.midline[name];
     if (one === undefined) continue;
-    pairs.push({ name, one, weight, ...placedTo(face, name, width) });
+    const u = uncertaintyOf(face, name, width);
+    pairs.push({ name, one, weight, u, spread: spreadOf(u, width) });
   }
   return pairs;
 }
 
-/** How sure a landmark is, and how far off symmetry it may lie, in the face's own unit. */
-function placedTo<U extends Unit>(
-  face: Face<U>,
-  name: PointLandmark,
-  width: Length<U>,
-): Pick<NamedPair<U>, "spread" | "u"> {
-  const u = uncertaintyOf(face, name, width);
-  return { u, spread: length(Math.max(u, LEAST_SPREAD * width)) };
+/** How far off symmetry a landmark may lie, in the face's own unit. */
+function spreadOf<U extends Unit>(u: Length<U>, width: Length<U>): Length<U> {
+  return length(Math.max(u, LEAST_SPREAD * width));
 }
 
 /** Standard uncertainty of a landmark in each axis, in the unit of a face so wide. */
