@@ -56,9 +56,9 @@ export function dot(one: ArrayLike<number>, other: ArrayLike<number>): number {
 }
 
 /** Adds a multiple of a list to another of the same length. */
-export function addTo(
-  sum: number[] | Float64Array,
-  other: ArrayLike<number>,
+export function addTo<Sum extends number[] | Float64Array>(
+  sum: Sum,
+  other: Sum,
   factor: number,
 ): void {
   for (let row = 0; row < sum.length; row += 1) {

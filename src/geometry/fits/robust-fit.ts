@@ -26,6 +26,8 @@ const SPREAD_OF_MEDIAN = 1.4826;
 const MOST_STEPS = 50;
 /** Weights that change by less are settled. */
 const SETTLED = 1e-9;
+/** A fit nearby is asked for a slope, not for its last digits. */
+const NEARLY = 1e-7;
 
 /**
  * Fits values by a sum of terms so that a single bad value does no harm.
@@ -74,7 +76,7 @@ export function robustFit(
   residuals.set(values);
   weights.fill(1);
   const coefficients = zeros(terms.length);
-  const move = (steps: readonly number[]): void => {
+  const move = (steps: ArrayLike<number>): void => {
     for (let term = 0; term < terms.length; term += 1) {
       const step = steps[term] as number;
       coefficients[term] = (coefficients[term] as number) + step;
@@ -84,7 +86,7 @@ export function robustFit(
   let reach = near?.reach ?? Number.POSITIVE_INFINITY;
   if (near === undefined) {
     const basis = basisOf(terms);
-    move(closestFactors(basis, values));
+    move(closestFactors(basis, residuals));
     if (values.length > terms.length + 1) {
       move(withoutWorst(basis, residuals));
       reach = BISQUARE_CUT * Math.max(spread, spreadOf(residuals));
@@ -94,7 +96,11 @@ export function robustFit(
   }
   let ways = near?.ways ?? [];
   let isNear = near !== undefined;
-  for (let step = 0, change = 1; step < MOST_STEPS && change > SETTLED; step += 1) {
+  for (
+    let step = 0, change = 1;
+    step < MOST_STEPS && change > (near ? NEARLY : SETTLED);
+    step += 1
+  ) {
     change = 0;
     let farthest = 0;
     for (let row = 0; row < residuals.length; row += 1) {
@@ -137,7 +143,7 @@ function rowsOf(size: number): Rows {
 }
 
 /** Directions of coefficients, each as long as it goes for a pull of 1 along it. */
-type Ways = readonly (readonly number[])[];
+type Ways = readonly Float64Array[];
 
 /** A fit nearby is followed for so many steps at most. */
 const FOLLOWED = 40;
@@ -148,17 +154,18 @@ const CLOSE = 0.05;
 
 function waysOf(terms: readonly Float64Array[], weights: Float64Array): Ways {
   const { triangle } = basisOf(terms, weights);
-  return triangle.map((_, way) =>
-    solveTriangle(
-      triangle,
-      triangle.map((_, term) => Number(term === way)),
-    ),
-  );
+  return triangle.map((_, way) => {
+    const pull = triangle.map((_, term) => Number(term === way));
+    return new Float64Array(solveTriangle(triangle, pull));
+  });
 }
 
-function stepBy(ways: Ways, terms: readonly Float64Array[], pulls: Float64Array): number[] {
-  const slopes = terms.map((column) => dot(column, pulls));
-  const step = zeros(terms.length);
+function stepBy(ways: Ways, terms: readonly Float64Array[], pulls: Float64Array): Float64Array {
+  const slopes = new Float64Array(terms.length);
+  for (let term = 0; term < terms.length; term += 1) {
+    slopes[term] = dot(terms[term] as Float64Array, pulls);
+  }
+  const step = new Float64Array(terms.length);
   for (const way of ways) addTo(step, way, dot(way, slopes));
   return step;
 }

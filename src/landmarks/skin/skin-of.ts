@@ -95,14 +95,18 @@ function fitOf(face: Face<"mm">, near?: FitInRows): FitInRows {
   const { glabella } = face.midline;
   const points = SIDES.flatMap((side) => deepBorder(face, side));
   if (glabella !== undefined && hasDepth(glabella)) points.push(glabella);
-  const terms = points.length < ENOUGH_FOR_SLOPE ? TERMS.slice(0, -1) : TERMS;
-  const columns = terms.map((term) => {
-    const column = new Float64Array(points.length);
-    for (let row = 0; row < points.length; row += 1) {
-      column[row] = term((points[row] as DeepPoint<"mm">)[0] / REACH);
-    }
-    return column;
-  });
+  const powers = points.length < ENOUGH_FOR_SLOPE ? POWERS.slice(0, -1) : POWERS;
+  const columns = powers.map(() => new Float64Array(points.length));
+  const column = (term: number): Float64Array => columns[term] as Float64Array;
+  for (let row = 0; row < points.length; row += 1) {
+    const x = (points[row] as DeepPoint<"mm">)[0] / REACH;
+    // Even powers have a column for each side.
+    const own = x < 0 ? 1 : 3;
+    column(0)[row] = 1;
+    column(own)[row] = -(x * x);
+    column(own + 1)[row] = -(x * x * (x * x));
+    if (powers.length > 5) column(5)[row] = x;
+  }
   const depths = points.map(([, , depth]) => depth);
   return robustFit(columns, depths, POINT_SPREAD, near);
 }
@@ -113,16 +117,6 @@ function skinBy({ coefficients }: FitInRows, { source }: Face<"mm">): FittedSkin
     source?.depth === "estimated" ? ESTIMATED_DEPTH_U : 0,
   );
 }
-
-/** What each coefficient is multiplied by at a place; even powers have one for each side. */
-const TERMS: readonly ((x: number) => number)[] = [
-  () => 1,
-  (x) => (x < 0 ? -(x * x) : 0),
-  (x) => (x < 0 ? -(x * x * (x * x)) : 0),
-  (x) => (x < 0 ? 0 : -(x * x)),
-  (x) => (x < 0 ? 0 : -(x * x * (x * x))),
-  (x) => x,
-];
 
 function deepBorder(face: Face<"mm">, side: Side): readonly DeepPoint<"mm">[] {
   const points = (face[side].brow?.upper ?? []).filter(hasDepth);
