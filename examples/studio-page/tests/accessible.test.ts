@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { describe, it } from "node:test";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
-import { DESK, goTo, PHONE, studio } from "./support/studio.js";
+import { choose, DESK, goTo, PHONE, studio } from "./support/studio.js";
 
 const { open } = studio();
 
@@ -29,6 +29,19 @@ describe("for everybody", () => {
           await goTo(page, tab);
           assert.deepEqual(await violations(page), [], tab);
         }
+        await goTo(page, "Shape");
+        await page.getByText("Other choices").click();
+        await page.locator(".card").first().waitFor();
+        assert.deepEqual(await violations(page), [], "other choices");
+        await goTo(page, "Face");
+        await choose(page, "Ruler");
+        assert.deepEqual(await violations(page), [], "a ruler on the photo");
+        await goTo(page, "Keep");
+        await page.getByRole("button", { name: "By ruler" }).click();
+        assert.deepEqual(await violations(page), [], "the plain face by ruler");
+        await page.getByRole("button", { name: "Show the map" }).click();
+        await page.locator(".result svg").waitFor();
+        assert.deepEqual(await violations(page), [], "map and result");
         await page.context().close();
       });
     }

@@ -42,7 +42,7 @@ export function VisitsPanel({ map }: { readonly map: Mapped }) {
       {results?.ok === true &&
         results.answer.results.map(({ name, weeks, notes, touchUps }) => (
           <section key={name}>
-            <h3>{nameOf(weeks)}</h3>
+            <h2>{nameOf(weeks)}</h2>
             <p class="day">{dayOfVisit(weeks)}</p>
             <ul class="notes">
               {touchUps.map(({ note }, index) => (

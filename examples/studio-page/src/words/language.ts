@@ -55,7 +55,8 @@ export function figure(value: number, decimals: number): string {
 /** A day as records write it, in the words of the language. */
 export function dayInWords(day: string): string {
   const date = new Date(`${day}T12:00`);
-  return new Intl.DateTimeFormat(language.value, { dateStyle: "long" }).format(date);
+  const style = { day: "numeric", month: "short", year: "numeric" } as const;
+  return new Intl.DateTimeFormat(language.value === "en" ? "en-GB" : "es", style).format(date);
 }
 
 effect(() => {

@@ -10,6 +10,10 @@ const FOLDER = join(import.meta.dirname, "../../../../docs/page");
 /** What each picture shows, by its name; it begins with the example's map. */
 const VIEWS = {
   map: () => Promise.resolve(),
+  lines: async (page) => {
+    await page.getByText("Guides and lengths on the picture").click();
+    await page.locator(".drawing svg").waitFor();
+  },
   hair: (page) => goTo(page, "Face"),
   shape: async (page) => {
     await goTo(page, "Shape");
@@ -43,6 +47,25 @@ const VIEWS = {
   fresh: async (page) => {
     await mapByRuler(page);
     await addHealed(page, "Fresh", 1);
+  },
+  sheet: async (page) => {
+    // Nobody prints here: the sheet is shown as the paper has it.
+    await page.addInitScript(() => {
+      window.print = () => window.parent.document.body.setAttribute("data-printed", "");
+    });
+    await page.reload();
+    await page.getByRole("button", { name: "Close this message" }).click();
+    await mapByRuler(page);
+    await goTo(page, "Keep");
+    await page.getByRole("button", { name: "Print sheet" }).click();
+    await page.locator("[data-printed]").waitFor();
+    const sheet = await page.locator("iframe.sheet").getAttribute("srcdoc");
+    await page.goto("about:blank");
+    await page.setViewportSize({ width: 794, height: 1123 });
+    await page.emulateMedia({ media: "print" });
+    await page.setContent(sheet ?? "");
+    // A screen has no margins of paper.
+    await page.addStyleTag({ content: "html { padding: 9mm 12mm }" });
   },
   record: async (page) => {
     await page.getByRole("button", { name: "Client agreed" }).click();
@@ -108,12 +131,15 @@ async function addHealed(page: Page, since: string, halves: number): Promise<voi
 }
 
 const SIZES = { phone: PHONE, desk: DESK };
-const ALL = Object.keys(VIEWS) as readonly View[];
+const ALL = (Object.keys(VIEWS) as View[]).filter((view) => view !== "sheet");
 const SHOWN: Readonly<
   Record<keyof typeof SIZES, Readonly<Record<"light" | "dark", readonly View[]>>>
 > = {
   phone: { light: ALL, dark: ["map", "hair", "healed"] },
-  desk: { light: ["map", "hair", "shape", "check", "keep", "healed"], dark: ["map", "ruler-map"] },
+  desk: {
+    light: ["map", "lines", "hair", "shape", "check", "keep", "healed", "sheet"],
+    dark: ["map", "ruler-map"],
+  },
 };
 
 const wanted = process.argv.slice(2);
