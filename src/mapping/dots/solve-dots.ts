@@ -140,9 +140,9 @@ export function asksOf(
         };
       }),
       at: (height) => {
-        const met = meet(rule, undefined, () => undefined);
-        const { distance } = levelWith(rule, sight(rule), height);
-        return { distance: distance + shareKept(met) * (own.distance - met.distance), height };
+        const level = levelWith(rule, sight(rule), height);
+        const { distance } = level;
+        return { distance: distance + shareKept(level) * (own.distance - distance), height };
       },
     };
   };

@@ -1,5 +1,5 @@
 import { type FaceMeasures, GUIDES, landmarkUncertainty } from "../../landmarks/index.js";
-import { isGuide } from "../../landmarks/internal.js";
+import { isGuide, type MeasureKind, measureKindOf } from "../../landmarks/internal.js";
 import { GeometryError, type Length } from "../../units/index.js";
 import {
   refuse,
@@ -69,7 +69,7 @@ export function weighChoices(
     return {
       rows: inOrder(
         rows.map((row) => ({ row, ranks: ranksOf(row, face) })),
-        [0, 0, 0, 0, 0, known, known],
+        [0, 0, 0, 0, 0, 0, known, known],
       ).map(({ row }) => row),
       notes: [
         weighingNote("same-landmarks"),
@@ -121,19 +121,28 @@ function inOrder(
 /** What a shape does to hair and eye, where the brow drawn may still be sound. */
 const AGAINST_FACE: readonly ShapeCode[] = ["lid-space-closes", "dot-far-off"];
 
+/** A tail end so far above the lower arch turns up, in mm; ours: half of what clients notice. */
+const UPTURNED = 1;
+
+/** Measures that tell where dots lie, on either side of the midline alike. */
+const OF_PLACES: readonly MeasureKind[] = ["distance", "height", "thickness"];
+
 /**
- * What rows are sorted by: kind, findings in the brow drawn with tails that turn up, all findings,
- * approximated guides, measures that differ, mean and greatest move.
+ * What rows are sorted by: kind, findings in the brow drawn, all findings, tails that turn up,
+ * approximated guides, places that differ, mean and greatest move.
  */
 function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly number[] {
   if (row.kind === "no-solution") return [2];
+  // Lengths on skin, and those from the eyes, differ as the face does, however even its brows are drawn.
   const apart = row.comparison.differences.filter(
-    ({ decision }) => decision?.outcome === "outside",
+    ({ measure, decision }) =>
+      OF_PLACES.includes(measureKindOf(measure)) && decision?.outcome === "outside",
   ).length;
   const { kind, choices, dots, findings, meanMove, greatestMove } = row;
-  // Its lower border turns up, as on three of 204 brows drawn by hand: others come first, those that are found
-  // to end above the middle of the arch last.
-  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
+  // Its lower border turns up, as on three of 204 brows drawn by hand: others come first.
+  const upturned = SIDES.filter(
+    (side) => dots[side].tailEnd[1] - dots[side].lowerArch[1] > UPTURNED,
+  );
   const approximated = [choices.start, choices.arch, choices.tail].filter(
     (rule) =>
       rule !== undefined &&
@@ -144,8 +153,9 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
   const inShape = findings.filter(({ code }) => !AGAINST_FACE.includes(code));
   return [
     kind === "usable" ? 0 : 1,
-    inShape.length + upturned.length,
+    inShape.length,
     findings.length,
+    upturned.length,
     approximated.length,
     apart,
     meanMove,

@@ -16,6 +16,7 @@ import { placeOnSide } from "brow-geometry/symmetry";
 import { describe, expect, it } from "vitest";
 import { anyBetween, anyFace } from "../../support/arbitraries.js";
 import { foundFace, londonFaces } from "../../support/london-faces.js";
+import { plainFace } from "../../support/plain-face.js";
 import { refusal } from "../../support/refusal.js";
 
 /** A symmetric face, invented: both guides are known by hand, the start's 17 mm from the midline. */
@@ -95,6 +96,58 @@ describe("hair past the tail guide", () => {
       }).dots.left.tailEnd[0];
     expect(at(2.5) - at(0)).toBeCloseTo(2.5, 9);
   });
+});
+
+describe("hair past the tail guide at a level of its own", () => {
+  // The guide runs along x = 44 + 27/38 · y: at a height of 13 it lies 53.24 mm out, 8.76 mm from where the hair ends.
+  const face = plainFace(
+    [
+      [17, 20],
+      [38, 27],
+      [62, 18],
+    ],
+    [
+      [17, 13],
+      [38, 20],
+      [62, 17.5],
+    ],
+  );
+  const guide = 44 + (27 / 38) * 13;
+
+  it("is taken away by 2.5 mm at most there, too, and the reason says what stays there", () => {
+    const { dots, reasons } = planDots(face, { tailHeight: "level-with-lower-start" });
+    expect(dots.left.lowerStart[1]).toBeCloseTo(13, 9);
+    expect(dots.left.tailEnd[0]).toBeCloseTo(59.5, 9);
+    expect(dots.left.tailEnd[1]).toBeCloseTo(13, 9);
+    const kept = reasons.find(({ code }) => code === "hair-kept")?.values;
+    expect(kept?.past).toBeCloseTo(62 - guide, 9);
+    expect(kept?.kept).toBeCloseTo(59.5 - guide, 9);
+  });
+
+  it("stays where keepHair says so, and goes where it is 0", () => {
+    const endOf = (keepHair: number): number =>
+      planDots(face, { tailHeight: "level-with-lower-start", keepHair: mm(keepHair) }).dots.left
+        .tailEnd[0];
+    expect(endOf(10)).toBeCloseTo(62, 9);
+    expect(endOf(7)).toBeCloseTo(guide + 7, 9);
+    expect(endOf(0)).toBeCloseTo(guide, 9);
+  });
+
+  const level = fc.constantFrom("level-with-upper-start", "level-with-lower-start");
+  test.prop([anyFace(1), level, fc.constantFrom<Side>("right", "left")], { numRuns: 100 })(
+    "is never taken from the leading brow by more than 2.5 mm",
+    (any, tailHeight, lead) => {
+      const { dots, natural } = planDots(any, {
+        arch: "exocanthion-vertical",
+        tailHeight,
+        lead,
+        thickness: { start: mm(7), body: mm(6.5), arch: mm(6) },
+      });
+      const out = (at: readonly [number, number, ...number[]]): number => Math.abs(at[0]);
+      const own = out(natural[lead].dots.tailEnd);
+      expect(own - out(dots[lead].tailEnd)).toBeLessThanOrEqual(2.5 + 1e-9);
+    },
+  );
 });
 
 describe("a brow that starts and ends where it grows", () => {

@@ -43,25 +43,43 @@ function unevenFace(up: number): SyntheticFace {
   };
 }
 
+/** Real faces, of the hand or as a detector found them. */
+function realFaces(
+  isTaken: (index: number) => boolean,
+  markup?: "mesh-478" | "points-68",
+): readonly PlannableFace[] {
+  return londonFaces()
+    .filter((_, index) => isTaken(index))
+    .map((found) => {
+      const { millimetres: factor } = found;
+      const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
+      const photo = markup === undefined ? found.hand : foundFace(found, markup);
+      return requirePlannable(toFace(photo, faceFrame(photo, scale)));
+    });
+}
+
 function onlyRow(face: PlannableFace, choices: Choices, options?: WeighOptions): PlannedChoice {
   const [row] = weighChoices(face, [choices], options).rows;
   if (row === undefined || row.kind === "no-solution") return expect.fail("it was not planned");
   return row;
 }
 
-/** Findings in the shape drawn, with tails that end above the lower arch; and, less telling, all findings. */
+/** What tells rows apart first, as one figure: findings in the shape drawn, all findings, tails that turn up. */
 function foundOn({ findings, dots }: PlannedChoice): number {
-  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
+  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] - dots[side].lowerArch[1] > 1);
   const inShape = findings.filter(
     ({ code }) => code !== "dot-far-off" && code !== "lid-space-closes",
   );
-  return 100 * (inShape.length + upturned.length) + findings.length;
+  return 1000 * inShape.length + 10 * findings.length + upturned.length;
 }
 
-/** Rows with as many findings, and measures in which the sides differ, as another one. */
+/** Rows with as many findings, and places in which the sides differ, as another one. */
 function isAlike(to: PlannedChoice | undefined): (row: PlannedChoice) => boolean {
   const outside = (row: PlannedChoice): number =>
-    row.comparison.differences.filter(({ decision }) => decision?.outcome === "outside").length;
+    row.comparison.differences.filter(
+      ({ measure, decision }) =>
+        /Distance$|Height$|Thickness$/.test(measure) && decision?.outcome === "outside",
+    ).length;
   return (row) => to !== undefined && foundOn(row) === foundOn(to) && outside(row) === outside(to);
 }
 
@@ -189,22 +207,52 @@ describe("weighChoices", () => {
       expect(weighChoices(face, byGuides).rows[0]?.choices.lead).toBe("middle");
     });
 
-    it("puts no hook, nor any other shape with a finding, among the first five of real faces", () => {
-      // Of one hand face the hair of a tail grows as a hook, which every choice either keeps or moves far from.
-      const hooked = 16;
-      for (const { hand, millimetres: factor } of londonFaces().filter(
-        (_, index) => index % 9 === 2 || index === hooked,
-      )) {
-        const scale: Scale = { from: "px", to: "mm", factor, u: 0, source: "given", notes: [] };
-        const real = requirePlannable(toFace(hand, faceFrame(hand, scale)));
+    it("puts no tail that turns up among the first five of real faces, where another shape can be had", () => {
+      for (const real of realFaces((index) => index % 9 === 2)) {
         for (const row of weighChoices(real, everyChoice()).rows.slice(0, 5)) {
           if (row.kind !== "usable") return expect.fail();
-          const offered = row.findings.map(({ code }) => code);
-          expect(offered.filter((code) => code !== "dot-far-off")).toEqual([]);
           for (const side of SIDES) {
             expect(row.dots[side].tailEnd[1]).toBeLessThanOrEqual(row.dots[side].lowerArch[1]);
           }
         }
+      }
+    });
+
+    it("puts shapes without a finding first, of hair and of what detectors guess", () => {
+      // Of hand face 16 the hair of a tail grows as a hook, which every choice either keeps or moves far from.
+      const [hooked, ofDetectors] = [16, [57, 58, 101]];
+      const isTried = (index: number): boolean => index === hooked || ofDetectors.includes(index);
+      for (const real of realFaces(isTried)) {
+        const sound = weighChoices(real, everyChoice()).rows.map((row) =>
+          row.kind === "usable" ? row : expect.fail(),
+        );
+        const first = sound.slice(0, 5).flatMap(({ findings }) => findings.map(({ code }) => code));
+        expect(first.filter((code) => code !== "dot-far-off")).toEqual([]);
+        // A choice with a finding never stands before one without.
+        const counts = sound.map(({ findings }) => findings.length);
+        expect(counts.indexOf(0)).toBe(Math.min(...counts) === 0 ? 0 : -1);
+        expect(counts.lastIndexOf(0)).toBe(counts.filter((count) => count === 0).length - 1);
+      }
+      for (const markup of ["mesh-478", "points-68"] as const) {
+        for (const real of realFaces((index) => ofDetectors.includes(index), markup)) {
+          for (const row of weighChoices(real, everyChoice()).rows.slice(0, 5)) {
+            expect(row).toMatchObject({ kind: "usable", findings: [] });
+          }
+        }
+      }
+    });
+
+    it("does not let uneven eye corners tell brows apart that are as even", () => {
+      // The outer eye corners of this face differ, so that even tails end at unlike distances from them.
+      for (const real of realFaces((index) => index === 81)) {
+        const [first] = weighChoices(real, everyChoice()).rows;
+        if (first?.kind !== "usable") return expect.fail();
+        expect(first.choices.tailHeight).toBe("natural");
+        expect(first.meanMove).toBeLessThan(1.5);
+        const apart = first.comparison.differences.filter(
+          ({ decision }) => decision?.outcome === "outside",
+        );
+        expect(apart.map(({ measure }) => measure)).toEqual(["exocanthionToTailEnd", "lidToBrow"]);
       }
     });
 
