@@ -72,9 +72,9 @@ export function robustFit(
   spread: number,
   near?: FitInRows,
 ): FitInRows {
-  const { residuals, weights, pulls } = near ?? rowsOf(values.length);
-  residuals.set(values);
-  weights.fill(1);
+  const residuals = new Float64Array(values);
+  const weights = residuals.slice().fill(1);
+  const pulls = residuals.slice();
   const coefficients = zeros(terms.length);
   const move = (steps: ArrayLike<number>): void => {
     for (let term = 0; term < terms.length; term += 1) {
@@ -96,11 +96,8 @@ export function robustFit(
   }
   let ways = near?.ways ?? [];
   let isNear = near !== undefined;
-  for (
-    let step = 0, change = 1;
-    step < MOST_STEPS && change > (near ? NEARLY : SETTLED);
-    step += 1
-  ) {
+  const settled = isNear ? NEARLY : SETTLED;
+  for (let step = 0, change = 1; step < MOST_STEPS && change > settled; step += 1) {
     change = 0;
     let farthest = 0;
     for (let row = 0; row < residuals.length; row += 1) {
@@ -118,28 +115,17 @@ export function robustFit(
     // Steps by weights that are nearly the last ones cost a fraction.
     isNear ||= farthest <= FALLING && change < CLOSE;
   }
-  return { coefficients, residuals, weights, pulls, reach, ways };
+  return { coefficients, residuals, weights, reach, ways };
 }
 
-/** A fit whose numbers stand in rows; fits near it write into them. */
-export interface FitInRows extends Pick<RobustFit, "coefficients">, Rows {
+/** A fit whose numbers stand in rows. */
+export interface FitInRows extends Pick<RobustFit, "coefficients"> {
+  readonly residuals: Float64Array;
+  readonly weights: Float64Array;
   /** What lies farther from the fit counts for nothing. */
   readonly reach: number;
   /** What coefficients follow pulls by. */
   readonly ways: Ways;
-}
-
-/** A row has one number for each value. */
-interface Rows {
-  readonly residuals: Float64Array;
-  readonly weights: Float64Array;
-  /** Residuals, as far as they count. */
-  readonly pulls: Float64Array;
-}
-
-function rowsOf(size: number): Rows {
-  const row = (): Float64Array => new Float64Array(size);
-  return { residuals: row(), weights: row(), pulls: row() };
 }
 
 /** Directions of coefficients, each as long as it goes for a pull of 1 along it. */
@@ -154,18 +140,15 @@ const CLOSE = 0.05;
 
 function waysOf(terms: readonly Float64Array[], weights: Float64Array): Ways {
   const { triangle } = basisOf(terms, weights);
-  return triangle.map((_, way) => {
-    const pull = triangle.map((_, term) => Number(term === way));
+  return triangle.map((row, way) => {
+    const pull = row.map((_, term) => Number(term === way));
     return new Float64Array(solveTriangle(triangle, pull));
   });
 }
 
 function stepBy(ways: Ways, terms: readonly Float64Array[], pulls: Float64Array): Float64Array {
-  const slopes = new Float64Array(terms.length);
-  for (let term = 0; term < terms.length; term += 1) {
-    slopes[term] = dot(terms[term] as Float64Array, pulls);
-  }
-  const step = new Float64Array(terms.length);
+  const slopes = new Float64Array(terms.map((term) => dot(term, pulls)));
+  const step = slopes.slice().fill(0);
   for (const way of ways) addTo(step, way, dot(way, slopes));
   return step;
 }

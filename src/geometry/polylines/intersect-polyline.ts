@@ -48,7 +48,7 @@ export function crossingsOf<U extends Unit>(
   stretch: Length<U> | 0,
 ): readonly PolylinePlace<U>[] {
   requirePolyline("polyline", polyline, 2);
-  const hits: PolylinePlace<U>[] = [];
+  let hits: readonly PolylinePlace<U>[] = [];
   let from = polyline[0] as Point<U>;
   let offset = distanceFromLine(from, line);
   let onLineBefore = false;
@@ -67,7 +67,7 @@ export function crossingsOf<U extends Unit>(
       const y = to[1] - from[1];
       const share = offset === 0 ? 0 : offset / turnBetween(x, y, line);
       const at = flatPoint<U>(from[0] + share * x, from[1] + share * y);
-      hits.push({ at, along: length(way + share * size), extended: false });
+      hits = [...hits, { at, along: length(way + share * size), extended: false }];
     }
     onLineBefore = offset === 0 && offsetAtEnd === 0;
     from = to;

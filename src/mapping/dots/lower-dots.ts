@@ -9,7 +9,10 @@ import type { DotOrigin, SettledChoices } from "./planned-dots.js";
 import type { SettledDot } from "./settle-dot.js";
 
 /** The dots of the upper border above the body: half-way, sideways, on the border that is drawn. */
-export function bodyDot(upper: UpperOfSides, { pins, shape }: SettledChoices): Sides<SettledDot> {
+export function bodyDot(
+  upper: Readonly<Record<keyof UpperDots, Sides<SettledDot>>>,
+  { pins, levelLimit, shape }: SettledChoices,
+): Sides<SettledDot> {
   const bodyOn = (side: Side): SettledDot => {
     const pinned = pinnedDot("upperBody", side, pins);
     if (pinned !== undefined) return pinned;
@@ -25,17 +28,9 @@ export function bodyDot(upper: UpperOfSides, { pins, shape }: SettledChoices): S
     return { distance, height, origin: withoutPin(upper.upperArch[side].origin) };
   };
   const right = bodyOn("right");
-  if (pins.length > 0 || !isEven(upper)) return { right, left: bodyOn("left") };
+  // Without either, the sides mirror each other: what is drawn through their dots does then, too.
+  if (pins.length > 0 || levelLimit !== undefined) return { right, left: bodyOn("left") };
   return { right, left: { ...right, origin: upper.upperArch.left.origin } };
-}
-
-type UpperOfSides = Readonly<Record<keyof UpperDots, Sides<SettledDot>>>;
-
-/** Whether the sides mirror each other: what is drawn through their dots does then, too. */
-function isEven({ upperStart, upperArch, tailEnd }: UpperOfSides): boolean {
-  return [upperStart, upperArch, tailEnd].every(
-    ({ right, left }) => right.distance === left.distance && right.height === left.height,
-  );
 }
 
 /**
