@@ -11,7 +11,7 @@ export { drawPlan, type PhotoBeneath, type PlanDrawing } from "./pictures/draw-p
 export { drawPractice, type PracticeDrawing } from "./pictures/draw-practice.js";
 export { drawSheet, type SheetDrawing } from "./pictures/draw-sheet.js";
 export { drawStrip } from "./pictures/draw-strip.js";
-export type { Look } from "./canvas/look.js";
+export type { Look, Screen, ScreenDrawing } from "./canvas/look.js";
 export type { Theme } from "./canvas/palette.js";
 export type { SheetField } from "./sheet/head-and-foot.js";
 export type { Paper, PaperDrawing } from "./sheet/paper.js";

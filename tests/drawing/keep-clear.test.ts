@@ -11,6 +11,7 @@ import {
   scaleFromIris,
   turnToFront,
 } from "brow-geometry";
+import type { Screen } from "brow-geometry/drawing";
 import { describe, expect, it } from "vitest";
 import { isWithin, type Spot, type Stretch } from "../../src/drawing/canvas/box.js";
 import { stretches } from "../../src/drawing/canvas/brush.js";
@@ -61,9 +62,22 @@ function planned(
   return [name, planOnPhoto(face, frameOf(face))];
 }
 
-describe.each(PLANS)("the picture of a real face: %s", (_, plan) => {
-  const picture = pictureOf(drawPlan(plan, { view: "face" }));
+const SCREENS: readonly (readonly [where: string, screen?: Screen])[] = [
+  ["as it is"],
+  ["on a phone", { width: 375 }],
+  ["on a phone, in large type", { width: 375, leastType: 14 }],
+  ["on a wide screen", { width: 1440 }],
+];
 
+const DRAWN = PLANS.flatMap(([name, plan]) =>
+  SCREENS.map(([where, screen]) => {
+    const options = screen === undefined ? {} : { screen };
+    const picture = pictureOf(drawPlan(plan, { view: "face", ...options }));
+    return { name, plan, where, screen, picture };
+  }),
+);
+
+describe.each(DRAWN)("the picture of a real face, $where: $name", ({ plan, screen, picture }) => {
   it("leads no label over an eye, or near its corners", () => {
     expectClearEyes(picture, plan);
   });
@@ -81,10 +95,45 @@ describe.each(PLANS)("the picture of a real face: %s", (_, plan) => {
     }
   });
 
-  it("finds room for all that it has to say", () => {
-    expect(picture.root.children[1]?.text).not.toContain("Not written");
+  it("has letters as large as they are asked for", () => {
+    const { width = 600, leastType = 8 } = screen ?? {};
+    const pixels = picture.texts.map(({ size }) => (size * width) / picture.viewBox.width);
+    expect(Math.min(...pixels)).toBeGreaterThan(
+      (screen ? (screen.leastType ?? 11) : leastType) - 0.01,
+    );
+  });
+
+  it("says every length, beneath it where there is no room", () => {
+    const lengths = SIDES.flatMap((side) => {
+      const { front, tail } = plan.measures[side];
+      return [front, tail].flatMap((reading) => (reading === undefined ? [] : [reading.value]));
+    });
+    const written = picture.texts.map(({ text }) => text);
+    for (const value of lengths) {
+      const said = written.filter((text) => text.startsWith(`${value.toFixed(1)} ± `));
+      const same = lengths.filter((other) => other.toFixed(1) === value.toFixed(1));
+      expect(said).toHaveLength(same.length);
+    }
+    // A key stands where the length is, and beneath.
+    const keys = written.filter((text) => /^L\d$/.test(text));
+    for (const key of keys) expect(keys.filter((other) => other === key)).toHaveLength(2);
+    expect(keys.length / 2).toBeLessThanOrEqual(screen === undefined ? 0 : lengths.length);
+  });
+
+  it("leaves out names alone that its legend has, and nothing where letters are small", () => {
+    const [, left = ""] = /Not written in the picture: (.*?)\. /.exec(descriptionOf(picture)) ?? [];
+    const names = left.split("; ").filter((name) => name !== "");
+    if (screen?.width !== 375) expect(names).toEqual([]);
+    expect(names.filter((name) => !NAMES.includes(name))).toEqual([]);
   });
 });
+
+/** Names that the legend explains by their strokes. */
+const NAMES = ["start", "arch", "tail", "the detector’s guess"];
+
+function descriptionOf({ root }: Picture): string {
+  return root.children[1]?.text ?? "";
+}
 
 function expectClearEyes(picture: Picture, { face, ...plan }: BrowPlan): void {
   const view = planView({ face, ...plan });

@@ -363,7 +363,12 @@ const REFUSED: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { columns: 0 }),
     () => drawing.drawVariants(face, mapping.weighChoices(face, [{}]), { current: 1 }),
   ],
-  drawPlan: [() => root.drawPlan(plan, { view: "x" } as never), () => root.drawPlan(crookedPlan)],
+  drawPlan: [
+    () => root.drawPlan(plan, { view: "x" } as never),
+    () => root.drawPlan(plan, { screen: { width: 100 } }),
+    () => root.drawPlan(plan, { screen: { width: 375, leastType: NAN } }),
+    () => root.drawPlan(crookedPlan),
+  ],
   drawPractice: [
     () => drawing.drawPractice(plan, { paper: "x" } as never),
     () => drawing.drawPractice(plan, { leastType: NAN }),

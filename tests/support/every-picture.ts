@@ -25,6 +25,7 @@ import {
   drawDimensions,
   drawStrip,
   drawVariants,
+  type Screen,
   type Theme,
 } from "brow-geometry/drawing";
 import { carryInto, type SkinArea, type WeighedChoices, weighChoices } from "brow-geometry/mapping";
@@ -80,6 +81,7 @@ const AREAS: readonly SkinArea[] = (["cover", "stay-off"] as const).flatMap((aim
 export interface Drawn {
   readonly words: Words;
   readonly theme?: Theme;
+  readonly screen?: Screen;
 }
 
 /** Every picture of the library, by what is drawn; names of captures are figures, which no language changes. */

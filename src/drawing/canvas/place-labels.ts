@@ -1,4 +1,13 @@
-import { type Box, clippedTo, grown, isWithin, overlap, type Spot, type Stretch } from "./box.js";
+import {
+  type Box,
+  clippedTo,
+  grown,
+  isWithin,
+  overlap,
+  type Spot,
+  type Stretch,
+  wayBetween,
+} from "./box.js";
 import { LINE_HEIGHT, textWidth } from "./text-size.js";
 
 /** A word or a reading that belongs to one place of the picture. */
@@ -15,6 +24,8 @@ export interface Label {
   readonly gap: number;
   /** Whether it never covers a stroke; it then stands farther away instead. */
   readonly clear?: boolean;
+  /** What may be done where it finds no place within reach: left out, or written beneath the picture with a key here. */
+  readonly yields?: "out" | "key" | undefined;
 }
 
 export interface PlacedLabel<Kind extends Label = Label> {
@@ -34,9 +45,11 @@ export interface Surroundings {
   readonly strokes: readonly Stretch[];
   /** Strokes among them that only what finds no other place is written over, or led across: the borders of brows. */
   readonly borders?: readonly Stretch[];
+  /** How far what may yield is led at most, in type sizes, and through no border. Default: as far as it takes. */
+  readonly reach?: number;
 }
 
-/** What became of the labels. `homeless`: no room was left anywhere inside the bounds. */
+/** What became of the labels. `homeless`: no room was left inside the bounds and within reach. */
 export interface Placement<Kind extends Label> {
   readonly placed: readonly PlacedLabel<Kind>[];
   readonly homeless: readonly Kind[];
@@ -177,8 +190,9 @@ function cheapest<Kind extends Label>(
   });
   let best: Candidate<Kind> | undefined;
   for (const step of STEPS) {
-    // Nothing farther away can be cheaper any more.
+    // Nothing farther away can be cheaper any more, or is within reach.
     if (best !== undefined && best.cost <= step * COST.away) break;
+    if (step > reachOf(label, surroundings)) break;
     const away = label.gap + step * label.size;
     for (const { from, way, turned } of candidates) {
       const moving = turned + step * COST.away;
@@ -187,7 +201,9 @@ function cheapest<Kind extends Label>(
       best = cheaper(from, box, moving, best, surroundings, placed);
     }
   }
-  return best ?? anywhere(label, width, height, surroundings, placed);
+  const mayMiss = label.clear ?? label.yields !== undefined;
+  if (best !== undefined || (surroundings.reach !== undefined && mayMiss)) return best;
+  return anywhere(label, width, height, surroundings, placed);
 }
 
 /** The last resort: the nearest free place of the whole picture, tried row by row. */
@@ -263,21 +279,32 @@ function isFree(
   box: Box,
   leader: Stretch | undefined,
   label: Label,
-  { bounds, closed, barred }: Surroundings,
+  surroundings: Surroundings,
   placed: readonly PlacedLabel[],
 ): boolean {
+  const { bounds, closed, barred, borders = [] } = surroundings;
   const margin = APART * label.size;
   const roomy = grown(box, margin);
   if (!isWithin(box, bounds) || closed.some((other) => overlap(roomy, other))) return false;
   const clear = grown(box, CLEAR * label.size);
   if (barred.some((line) => clippedTo(clear, line) !== undefined)) return false;
-  if (leader !== undefined && barred.some((line) => crossed(leader, line))) return false;
+  if (leader !== undefined) {
+    if (barred.some((line) => crossed(leader, line))) return false;
+    const reach = reachOf(label, surroundings);
+    if (wayBetween(leader.from, leader.to).length > reach * label.size) return false;
+    if (reach < Infinity && borders.some((line) => crossed(leader, line))) return false;
+  }
   return placed.every(
     (other) =>
       !overlap(roomy, other.box) &&
       (other.leader === undefined || clippedTo(roomy, other.leader) === undefined) &&
       (leader === undefined || clippedTo(grown(other.box, margin), leader) === undefined),
   );
+}
+
+/** How far a label is led at most, in type sizes. */
+function reachOf({ yields }: Label, { reach = Infinity }: Surroundings): number {
+  return yields === undefined ? Infinity : reach;
 }
 
 function covered(box: Box, strokes: readonly Stretch[] = []): number {

@@ -3,6 +3,7 @@ import type { BrowPlan } from "../../mapping/index.js";
 import { toPhoto } from "../../symmetry/index.js";
 import { type FlatPoint, flatPoint, type Point, type Polyline } from "../../units/index.js";
 import { type Spot, wayBetween } from "./box.js";
+import { TYPE_SIZES } from "./text-size.js";
 
 /** How the face space lies in a picture. */
 export interface View {
@@ -16,6 +17,11 @@ export interface View {
   readonly size: number;
   /** Picture units of the smallest type that may be written. */
   readonly least?: number;
+}
+
+/** The size of letters of a kind: at least the smallest that may be written. */
+export function typeSize(kind: keyof typeof TYPE_SIZES, { size, least = 0 }: View): number {
+  return Math.max(TYPE_SIZES[kind] * size, least);
 }
 
 /** The view of a face drawn upright in millimetres: its origin at a spot, y turned downwards. */

@@ -73,6 +73,7 @@ export function guidesLayer(
           size: TYPE_SIZES.label * view.size,
           gap: 0.9 * view.size,
           weight: "bold",
+          yields: "out",
           colour: palette.strokes[mark],
         },
       ],

@@ -57,6 +57,7 @@ function rulerLayer(text: string, from: Spot, to: Spot, side: Side, brush: Brush
         towards: [normal, [-normal[0], -normal[1]]],
         size,
         gap: 0.8 * view.size,
+        yields: "key",
         colour: palette.ink,
       },
     ],

@@ -10,6 +10,8 @@ import { eyeRoom, eyeRoomLayer } from "./eye-room.js";
 import { eyeLayer, landmarksLayer, midlineLayer } from "./face-layers.js";
 import { guidesLayer } from "./guide-layer.js";
 import type { Layer } from "../canvas/layer.js";
+import { LINE_HEIGHT, TYPE_SIZES } from "../canvas/text-size.js";
+import { typeSize, type View } from "../canvas/view.js";
 import { lengthsLayer } from "./lengths-layer.js";
 import { overlapLayer } from "./overlap-layer.js";
 import { label } from "../../words/internal.js";
@@ -66,8 +68,9 @@ const MIDLINE_RISE = 10.5;
 /** Room about the brows, eyes and nose, in steps. */
 const MARGIN = { top: 28, right: 19.5, bottom: 9, left: 19.5 };
 
-/** The part of the picture that holds both brows, the eyes and the nose, with room for what is written. */
-export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {
+/** The part of the picture that holds both brows, the eyes and the nose, with room for what is written: two lines above, which grow with
+ * their letters. */
+export function faceBox({ face, dots }: BrowPlan, view: View): Box {
   const box = boxAround(
     SIDES.flatMap((side) => {
       const { endocanthion, exocanthion, alare, brow } = face[side];
@@ -81,5 +84,6 @@ export function faceBox({ face, dots }: BrowPlan, { view }: Brush): Box {
       return points.map(view.place);
     }),
   );
-  return withMargin(box, MARGIN, view.size);
+  const grown = 2 * LINE_HEIGHT * (typeSize("label", view) / view.size - TYPE_SIZES.label);
+  return withMargin(box, { ...MARGIN, top: MARGIN.top + grown }, view.size);
 }

@@ -21,7 +21,7 @@ import { label } from "../../words/internal.js";
 import { type Box, boxAround, type Spot, withMargin } from "../canvas/box.js";
 import { bordersLayer, dotsLayer } from "../layers/brow-layers.js";
 import { type Brush, pathData, strokeGroup, stretches } from "../canvas/brush.js";
-import { compose, type Composition, headingsOver } from "../canvas/compose.js";
+import { compose, type Composition, type Crowding, headingsOver } from "../canvas/compose.js";
 import { eyeRoom, eyeRoomLayer, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
@@ -97,13 +97,23 @@ export function extentAround(
 export function capturePanel(
   capture: LaidCapture,
   first: LaidCapture,
-  { box, extent, flat }: { readonly box: Box; readonly extent: Box; readonly flat: Brush },
+  {
+    box,
+    extent,
+    flat,
+    crowding,
+  }: {
+    readonly box: Box;
+    readonly extent: Box;
+    readonly flat: Brush;
+    readonly crowding: Crowding;
+  },
 ): Composition {
   const { name, face, dots, change } = capture;
-  const { size } = flat.view;
+  const { size, least } = flat.view;
   const brush: Brush = {
     ...flat,
-    view: uprightView([box.x - extent.x, box.y - extent.y], size),
+    view: uprightView([box.x - extent.x, box.y - extent.y], size, least),
   };
   const top = -extent.y - TOP_ROOM * size;
   const layers: readonly Layer[] = [
@@ -119,7 +129,7 @@ export function capturePanel(
     ...SIDES.map((side) => heightsLayer(capture, side, brush)),
     ...(change === undefined || change.registration.consistent ? [] : [doubtLayer(box, brush)]),
   ];
-  return compose(layers, headingsOver(box, brush, name), box, brush);
+  return compose(layers, headingsOver(box, brush, name), box, brush, crowding);
 }
 
 /** The level of the inner eye corners, with a gap at each eye. */
@@ -185,6 +195,7 @@ function heightsLayer({ dots, heightU, change }: LaidCapture, side: Side, brush:
         towards: towards[dot],
         size: TYPE_SIZES.label * brush.view.size,
         gap: 1.8 * brush.view.size,
+        yields: "key",
         colour: brush.palette.ink,
       },
     ];

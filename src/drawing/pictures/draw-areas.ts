@@ -14,10 +14,10 @@ import {
 } from "../canvas/brush.js";
 import { compose } from "../canvas/compose.js";
 import type { Layer } from "../canvas/layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
-import { placed, planView } from "../canvas/view.js";
+import { placed, planView, type View } from "../canvas/view.js";
 import { plannedSpots } from "../layers/brow-layers.js";
 import { hatchData } from "../layers/overlap-layer.js";
 import { faceBox, planLayers } from "../layers/plan-layers.js";
@@ -29,7 +29,7 @@ import { sentencesBeneath } from "./sentences-beneath.js";
  * the planned brows or is overlapped by them hatched, with a dot where it reaches farthest, and what there is to say
  * of each beneath.
  *
- * @throws GeometryError as `checkAreas`, and `out-of-range` for an unknown theme
+ * @throws GeometryError as `checkAreas`, and `out-of-range` for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -46,21 +46,32 @@ import { sentencesBeneath } from "./sentences-beneath.js";
  * drawAreas(plan, [{ name: "scar", aim: "stay-off", edge }]).includes("scar: the planned brows overlap"); // → true
  * ```
  */
-export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look = {}): string {
+export function drawAreas(
+  plan: BrowPlan,
+  areas: readonly SkinArea[],
+  look: ScreenDrawing = {},
+): string {
   return refusingAs("drawAreas", () => {
     requireLook(look);
     const { words = ENGLISH } = look;
     const { title = label(words, "title-areas") } = look;
     const checks = checkAreas(plan, areas);
-    const brush = brushOf(planView(plan), look);
-    const box = boxWith(checks, faceBox(plan, brush), brush);
+    const view = planView(plan);
+    const { width } = boxWith(checks, faceBox(plan, view), view);
+    const brush = brushOf({ ...view, least: leastOn(width, look) }, look);
+    const box = boxWith(checks, faceBox(plan, brush.view), brush.view);
     const layers = [
       ...planLayers(plan, box, brush),
       ...checks.map((check, index) => areaLayer(plan, check, keyOf(index, words), brush)),
     ];
-    const { elements, unplaced } = compose(layers, planHeadings(plan, box, brush), box, brush);
+    const crowding = { isOnScreen: look.screen !== undefined, keysFrom: 1 };
+    const headings = planHeadings(plan, box, brush);
+    const { elements, unplaced, keyed } = compose(layers, headings, box, brush, crowding);
     const sheet = { width: box.width, brush };
-    const explained = legend([...planLegend(plan, words), ...entriesFor(checks, words)], sheet);
+    const explained = legend(
+      [...planLegend(plan, words), ...entriesFor(checks, words), ...keyed],
+      sheet,
+    );
     const said = checks.map(({ note }) => say(note, words));
     const beneath = sentencesBeneath(said, sheet);
     const height = box.height + explained.height + beneath.height;
@@ -89,7 +100,7 @@ export function drawAreas(plan: BrowPlan, areas: readonly SkinArea[], look: Look
 const ROOM = 6;
 
 /** The part of the picture that holds the face and every area. */
-function boxWith(checks: readonly AreaCheck[], box: Box, { view }: Brush): Box {
+function boxWith(checks: readonly AreaCheck[], box: Box, view: View): Box {
   const around = checks.map(({ area }) =>
     grown(boxAround(placed(area.edge, view)), ROOM * view.size),
   );

@@ -3,6 +3,7 @@ import { refuse, refusingAs, SIDES } from "../../units/internal.js";
 import { ENGLISH, type Words } from "../../words/index.js";
 import { label, lengthSign } from "../../words/internal.js";
 import { brushOf } from "../canvas/brush.js";
+import { composeBeside, type Crowding } from "../canvas/compose.js";
 import {
   capturePanel,
   COMPARED,
@@ -13,7 +14,7 @@ import {
 } from "./capture-panel.js";
 import { eyeRoom, roomOutline } from "../layers/eye-room.js";
 import { legend, type LegendEntry } from "./legend.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
 import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figures.js";
@@ -27,7 +28,7 @@ import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figur
  * `compareCaptures`.
  *
  * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for an unknown
- * theme, and what `naturalDots` and `compareCaptures` throw
+ * theme or too narrow a screen, and what `naturalDots` and `compareCaptures` throw
  *
  * @example
  * ```ts
@@ -43,7 +44,7 @@ import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figur
  * drawCaptures([{ name: "upright", face: upright }, { name: "lying", face: lying }]).includes("+1.0"); // → true
  * ```
  */
-export function drawCaptures(captures: readonly NamedCapture[], look: Look = {}): string {
+export function drawCaptures(captures: readonly NamedCapture[], look: ScreenDrawing = {}): string {
   return refusingAs("drawCaptures", () => {
     requireLook(look);
     const laid = laidOver(requireSome(captures));
@@ -56,15 +57,18 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       laid.flatMap(({ face }) => SIDES.flatMap((side) => pointsOf(face[side]))),
       size,
     );
-    const brush = brushOf(uprightView([0, 0], size), look);
-    const rows = laid.map((capture, row) => {
+    const brush = brushOf(uprightView([0, 0], size, leastOn(extent.width, look)), look);
+    const rows = laid.map((capture, row) => (crowding: Crowding) => {
       const box = { ...extent, x: 0, y: row * extent.height };
-      return capturePanel(capture, first, { box, extent, flat: brush });
+      return capturePanel(capture, first, { box, extent, flat: brush, crowding });
     });
-    const explained = legend(entriesFor(laid, words), { width: extent.width, brush });
+    const { elements, unplaced, keyed } = composeBeside(rows, look);
+    const explained = legend([...entriesFor(laid, words), ...keyed], {
+      width: extent.width,
+      brush,
+    });
     const rowsHeight = laid.length * extent.height;
     const height = rowsHeight + explained.height;
-    const unplaced = rows.flatMap((one) => one.unplaced);
     return pictureSource(
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
@@ -72,7 +76,7 @@ export function drawCaptures(captures: readonly NamedCapture[], look: Look = {})
       words,
       [
         element("rect", { width: extent.width, height, fill: brush.palette.backdrop }),
-        ...rows.flatMap(({ elements }) => elements),
+        ...elements,
         ...explained.drawnAt(0, rowsHeight),
       ],
     );

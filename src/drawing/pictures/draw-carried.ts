@@ -10,7 +10,7 @@ import { arrowData, type Brush, brushOf, strokeGroup } from "../canvas/brush.js"
 import { compose, headingsOver } from "../canvas/compose.js";
 import { changeWithUncertainty, lengths } from "../canvas/figures.js";
 import type { ColouredLabel, Layer } from "../canvas/layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
@@ -28,7 +28,7 @@ export type CarriedOnto = FaceWith<"mm", "endocanthion" | "exocanthion">;
  * arrows from where they would be had the skin not moved, how far it moved up or down there, and what holds for it
  * in sentences.
  *
- * @throws GeometryError `out-of-range` for an unknown theme
+ * @throws GeometryError `out-of-range` for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -46,7 +46,11 @@ export type CarriedOnto = FaceWith<"mm", "endocanthion" | "exocanthion">;
  * drawCarried(carryInto(plan, lying), lying).includes("Check every distance again upright"); // → true
  * ```
  */
-export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Look = {}): string {
+export function drawCarried(
+  carried: CarriedMap,
+  capture: CarriedOnto,
+  look: ScreenDrawing = {},
+): string {
   return refusingAs("drawCarried", () => {
     requireLook(look);
     const { words = ENGLISH } = look;
@@ -58,7 +62,8 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       size,
     );
     const box: Box = { ...extent, x: 0, y: 0 };
-    const brush = brushOf(uprightView([-extent.x, -extent.y], size), look);
+    const least = leastOn(extent.width, look);
+    const brush = brushOf(uprightView([-extent.x, -extent.y], size, least), look);
     const middle = {
       top: -extent.y - TOP_ROOM * size,
       bottom: -extent.y - extent.height + size,
@@ -74,9 +79,11 @@ export function drawCarried(carried: CarriedMap, capture: CarriedOnto, look: Loo
       }),
       ...SIDES.flatMap((side) => browLayers(carried.brows[side], side, brush)),
     ];
-    const panel = compose(layers, headingsOver(box, brush), box, brush);
+    const headings = headingsOver(box, brush);
+    const crowding = { isOnScreen: look.screen !== undefined, keysFrom: 1 };
+    const panel = compose(layers, headings, box, brush, crowding);
     const sheet = { width: extent.width, brush };
-    const explained = legend(entriesFor(capture, words), sheet);
+    const explained = legend([...entriesFor(capture, words), ...panel.keyed], sheet);
     const said = sentencesBeneath(
       carried.notes.map((note) => say(note, words)),
       sheet,
@@ -133,6 +140,7 @@ function browLayers({ dots, borders }: CarriedBrow, side: Side, brush: Brush): r
     towards: towards[dot] ?? [],
     size: TYPE_SIZES.label * view.size,
     gap: 1.8 * view.size,
+    yields: "key",
     colour: palette.ink,
   }));
   return [

@@ -13,10 +13,16 @@ import {
   strokeGroup,
   stretches,
 } from "../canvas/brush.js";
-import { compose, type Composition, headingIn } from "../canvas/compose.js";
+import {
+  compose,
+  composeBeside,
+  type Composition,
+  type Crowding,
+  headingIn,
+} from "../canvas/compose.js";
 import { uncertainLength } from "../canvas/figures.js";
 import type { Layer } from "../canvas/layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { TYPE_SIZES } from "../canvas/text-size.js";
 import { uprightSize, uprightView } from "../canvas/view.js";
@@ -31,7 +37,7 @@ import { legend } from "./legend.js";
  *
  * Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for an unknown theme
+ * @throws GeometryError `out-of-range` for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -51,29 +57,32 @@ import { legend } from "./legend.js";
  * drawDimensions(plan).includes(">20.0 ± 0.2 mm<"); // → true
  * ```
  */
-export function drawDimensions(plan: BrowPlan, look: Look = {}): string {
+export function drawDimensions(plan: BrowPlan, look: ScreenDrawing = {}): string {
   return refusingAs("drawDimensions", () => {
     requirePlan(plan);
     requireLook(look);
     const { words = ENGLISH } = look;
     const { title = label(words, "title-plan") } = look;
     const size = FINE * uprightSize(plan.face);
-    const flat = brushOf(uprightView([0, 0], size), look);
-    const extent = extentOf(plan, flat);
-    const panels = SIDES.map((side, row) =>
-      panel(plan, side, { ...extent, x: 0, y: row * extent.height }, extent, flat),
-    );
+    const plain = brushOf(uprightView([0, 0], size), look);
+    const extent = extentOf(plan, plain);
+    const flat = { ...plain, view: { ...plain.view, least: leastOn(extent.width, look) } };
+    const panels = SIDES.map((side, row) => (crowding: Crowding) => {
+      const box = { ...extent, x: 0, y: row * extent.height };
+      return panel(plan, side, box, { extent, flat, crowding });
+    });
+    const { elements, unplaced, keyed } = composeBeside(panels, look);
     const sheet = { width: extent.width, brush: flat };
     const explained = legend(
       [
         { text: label(words, "legend-planned"), role: "planned" },
         { text: label(words, "legend-dimensions"), role: "ruler", ticked: true },
+        ...keyed,
       ],
       sheet,
     );
     const rowsHeight = panels.length * extent.height;
     const height = rowsHeight + explained.height;
-    const unplaced = panels.flatMap((one) => one.unplaced);
     return pictureSource(
       { viewBox: `0 0 ${extent.width.toFixed(3)} ${height.toFixed(3)}` },
       title,
@@ -84,7 +93,7 @@ export function drawDimensions(plan: BrowPlan, look: Look = {}): string {
       words,
       [
         element("rect", { width: extent.width, height, fill: flat.palette.backdrop }),
-        ...panels.flatMap(({ elements }) => elements),
+        ...elements,
         ...explained.drawnAt(0, rowsHeight),
       ],
     );
@@ -120,13 +129,22 @@ function extentOf({ dots, choices }: BrowPlan, flat: Brush): Box {
   return withMargin(boxAround([...spots, [0, 0]]), MARGIN, flat.view.size);
 }
 
-function panel(plan: BrowPlan, side: Side, box: Box, extent: Box, flat: Brush): Composition {
+function panel(
+  plan: BrowPlan,
+  side: Side,
+  box: Box,
+  {
+    extent,
+    flat,
+    crowding,
+  }: { readonly extent: Box; readonly flat: Brush; readonly crowding: Crowding },
+): Composition {
   const { dots, choices, measures } = plan;
-  const { size } = flat.view;
+  const { size, least } = flat.view;
   const toMidline = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
     ...flat,
-    view: uprightView([box.x + toMidline, box.y - extent.y], size),
+    view: uprightView([box.x + toMidline, box.y - extent.y], size, least),
   };
   const { place } = brush.view;
   const outward = side === "left" ? 1 : -1;
@@ -188,7 +206,7 @@ function panel(plan: BrowPlan, side: Side, box: Box, extent: Box, flat: Brush): 
   ];
   const named = label(brush.words, side === "right" ? "corner-right" : "corner-left");
   const headings = headingIn(side === "right" ? "left" : "right", named, box, brush);
-  return compose(layers, headings, box, brush);
+  return compose(layers, headings, box, brush, crowding);
 }
 
 /** A length with its line; none where it was not read. */
@@ -220,6 +238,7 @@ function dimension(
           towards,
           size: TYPE_SIZES.label * view.size,
           gap: 1.2 * view.size,
+          yields: "key",
           colour: palette.ink,
         },
       ],

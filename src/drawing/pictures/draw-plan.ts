@@ -10,7 +10,7 @@ import { brushOf } from "../canvas/brush.js";
 import { compose } from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { legend, planLegend } from "./legend.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { type AlsoShown, faceBox, planLayers } from "../layers/plan-layers.js";
 import { planView } from "../canvas/view.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
@@ -25,7 +25,7 @@ export interface PhotoBeneath {
 }
 
 /** How {@link drawPlan} draws. */
-export interface PlanDrawing extends Look, AlsoShown {
+export interface PlanDrawing extends ScreenDrawing, AlsoShown {
   /** Default: none, the face is drawn by itself. Only a plan made on a photo can lie over one. */
   readonly photo?: PhotoBeneath;
   /** The whole photo, to lie exactly over it, or the brows' surroundings. Default: the photo where one is given. */
@@ -53,7 +53,7 @@ export interface PlanDrawing extends Look, AlsoShown {
  * page can restyle or move them.
  *
  * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not
- * that of a picture, or the theme or the view is unknown; `inconsistent` where a photo is given for
+ * that of a picture, the screen is too narrow, or the theme or the view is unknown; `inconsistent` where a photo is given for
  * a plan that was not made on one
  *
  * @example
@@ -68,6 +68,7 @@ export interface PlanDrawing extends Look, AlsoShown {
  * const plan = planBrows({ right: side(-1), left: side(1), midline: {} });
  * const svg = drawPlan(plan, { title: "Right & left" });
  * svg.includes("<title>Right &amp; left</title>"); // → true
+ * drawPlan(plan, { screen: { width: 375 } }); // legible on a phone
  * drawPlan(plan, { photo: { width: 0, height: 900 } }); // throws GeometryError: photo.width is 0
  * ```
  */
@@ -79,17 +80,24 @@ export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
     const photo = options.photo && photoOf(plan, options.photo);
     const { words = ENGLISH } = options;
     const shows = options.view ?? (photo === undefined ? "face" : "photo");
-    const brush = brushOf(planView(plan), options, photo !== undefined);
-    const box =
-      shows === "photo" && photo !== undefined
-        ? whole(photo)
-        : faceBox(options.around ?? plan, brush);
+    const over = shows === "photo" ? photo : undefined;
+    const view = planView(plan);
+    const { width } = over ?? faceBox(options.around ?? plan, view);
+    const least = leastOn(width, options);
+    const brush = brushOf({ ...view, least }, options, photo !== undefined);
+    const box = over === undefined ? faceBox(options.around ?? plan, brush.view) : whole(over);
     const layers = planLayers(plan, box, brush, options);
-    const { elements, unplaced } = compose(layers, planHeadings(plan, box, brush), box, brush);
-    const explained =
-      (options.legend ?? shows === "face")
-        ? legend(planLegend(plan, words, options), { width: box.width, brush })
-        : undefined;
+    const hasKeys = options.legend ?? shows === "face";
+    const { elements, unplaced, keyed } = compose(
+      layers,
+      planHeadings(plan, box, brush),
+      box,
+      brush,
+      { isOnScreen: options.screen !== undefined, keysFrom: hasKeys ? 1 : 0 },
+    );
+    const explained = hasKeys
+      ? legend([...planLegend(plan, words, options), ...keyed], { width: box.width, brush })
+      : undefined;
     const height = box.height + (explained?.height ?? 0);
     return pictureSource(
       { viewBox: [box.x, box.y, box.width, height].map((value) => value.toFixed(3)).join(" ") },

@@ -14,10 +14,10 @@ import { type Brush, brushOf } from "../canvas/brush.js";
 import { compose, type Composition, headingsOver } from "../canvas/compose.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource, type SvgElement } from "../canvas/svg.js";
-import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
-import { placed, uprightSize, uprightView } from "../canvas/view.js";
+import { lineOf, wrapped } from "../canvas/text-size.js";
+import { placed, typeSize, uprightSize, uprightView } from "../canvas/view.js";
 import { bordersLayer, plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import { hatched } from "../layers/overlap-layer.js";
@@ -27,7 +27,7 @@ import { captionOf, describeResults, saidOf } from "./result-words.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 
 /** How a strip of results is drawn and compared. */
-export type ResultDrawing = Look & ResultOptions;
+export type ResultDrawing = ScreenDrawing & ResultOptions;
 
 /**
  * A plan and what came of it, one below the other in one frame and at one scale: each capture laid over the face
@@ -36,7 +36,7 @@ export type ResultDrawing = Look & ResultOptions;
  *
  * Coordinates are millimetres on the face of the plan.
  *
- * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme
+ * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -71,25 +71,26 @@ export function drawResult(
     const { title = label(words, "title-result") } = options;
     const { results } = compareResult(plan, captures, options);
     const size = uprightSize(plan.face);
-    const brush = brushOf(uprightView([0, 0], size), options);
     const points = results.flatMap(({ brows }) =>
       SIDES.flatMap((side) => [...brows[side].brow.upper, ...(brows[side].brow.lower ?? [])]),
     );
     const ofPlan = SIDES.flatMap((side) => Object.values(plan.dots[side]));
     const tight = extentAround(plan.face, [...points, ...ofPlan], size);
+    const brush = brushOf(uprightView([0, 0], size, leastOn(tight.width, options)), options);
+    const letters = typeSize("legend", brush.view);
     // Below the eyes, room for what is said of each brow.
     const captioned = results.map((result): Captioned => ({
       ...result,
       captions: eachSide((side) =>
         captionOf(result, side, words).flatMap((line) =>
-          wrapped(line, TYPE_SIZES.legend * size, tight.width / 2 - 2 * size),
+          wrapped(line, letters, tight.width / 2 - 2 * size),
         ),
       ),
     }));
     const most = Math.max(
       ...captioned.flatMap(({ captions: { right, left } }) => [right.length, left.length]),
     );
-    const caption = (CAPTION_MARGIN + most * lineOf(TYPE_SIZES.legend)) * size;
+    const caption = CAPTION_MARGIN * size + most * lineOf(letters);
     const extent = { ...tight, height: tight.height + caption };
     const shared = { extent, caption, flat: brush };
     const rows = captioned.map((result, row) =>
@@ -142,8 +143,8 @@ function panel(
 ): Composition {
   const { face, dots, choices } = plan;
   const { words } = flat;
-  const { size } = flat.view;
-  const view = uprightView([box.x - extent.x, box.y - extent.y], size);
+  const { size, least } = flat.view;
+  const view = uprightView([box.x - extent.x, box.y - extent.y], size, least);
   const brush: Brush = { ...flat, view };
   const middle = {
     top: -extent.y - TOP_ROOM * size,
@@ -191,7 +192,7 @@ function captionElements(
   const { view, palette } = brush;
   const x = box.x + ((side === "right" ? 1 : 3) / 4) * box.width;
   const top = box.y + box.height - caption + view.size;
-  const look = { size: TYPE_SIZES.legend * view.size, colour: palette.ink };
+  const look = { size: typeSize("legend", view), colour: palette.ink };
   return linesAt(lines, { x, side: "middle" }, top, look, brush);
 }
 

@@ -12,14 +12,20 @@ import {
   grownWord,
   plannedBrowLayer,
 } from "../layers/brow-layers.js";
-import { compose, type Composition, headingIn } from "../canvas/compose.js";
+import {
+  compose,
+  composeBeside,
+  type Composition,
+  type Crowding,
+  headingIn,
+} from "../canvas/compose.js";
 import { describePlan } from "./describe-plan.js";
 import { eyeRoom, eyeRoomLayer, roomOutline } from "../layers/eye-room.js";
 import { eyeLayer, midlineLayer } from "../layers/face-layers.js";
 import type { Layer } from "../canvas/layer.js";
 import { legend } from "./legend.js";
 import { lengthsLayer } from "../layers/lengths-layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
 import { placed, uprightSize, uprightView } from "../canvas/view.js";
 
@@ -35,7 +41,7 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  * Each brow as it grows, or what a source guesses of it, beside itself as planned, all four at the same scale, upright and level
  * with each other, with front and tail by ruler. Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for an unknown theme
+ * @throws GeometryError `out-of-range` for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -51,26 +57,28 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  * drawStrip(plan).includes("client’s left, as planned"); // → true
  * ```
  */
-export function drawStrip(plan: BrowPlan, options: Look = {}): string {
+export function drawStrip(plan: BrowPlan, options: ScreenDrawing = {}): string {
   return refusingAs("drawStrip", () => {
     requireLook(options);
     const { words = ENGLISH } = options;
     const { title = label(words, "title-strip") } = options;
-    const brush = brushOf(uprightView([0, 0], uprightSize(plan.face)), options);
     const extent = sideExtent(plan);
+    const least = leastOn(2 * extent.width, options);
+    const brush = brushOf(uprightView([0, 0], uprightSize(plan.face), least), options);
     // What grows stands first, in the order of reading; a side stays at the midline's side.
     const states = ["natural", "planned"] as const;
     const columns = words.direction === "rtl" ? [...states].reverse() : states;
     const panels = SIDES.flatMap((side, row) =>
       columns.map((state, column) => {
         const box = { ...extent, x: column * extent.width, y: row * extent.height };
-        return panel(plan, { side, state }, box, extent, brush);
+        return (crowding: Crowding) =>
+          panel(plan, { side, state }, box, { extent, flat: brush, crowding });
       }),
     );
     const [width, rows] = [2 * extent.width, 2 * extent.height];
-    const explained = legend([], { width, brush });
+    const { elements, unplaced, keyed } = composeBeside(panels, options);
+    const explained = legend(keyed, { width, brush });
     const height = rows + explained.height;
-    const unplaced = panels.flatMap((one) => one.unplaced);
     return pictureSource(
       { viewBox: `0 0 ${width.toFixed(3)} ${height.toFixed(3)}` },
       title,
@@ -78,7 +86,7 @@ export function drawStrip(plan: BrowPlan, options: Look = {}): string {
       words,
       [
         element("rect", { width, height, fill: brush.palette.backdrop }),
-        ...panels.flatMap(({ elements }) => elements),
+        ...elements,
         ...explained.drawnAt(0, rows),
       ],
     );
@@ -102,16 +110,19 @@ function panel(
   plan: BrowPlan,
   { side, state }: Panel,
   box: Box,
-  extent: Box,
-  flat: Brush,
+  {
+    extent,
+    flat,
+    crowding,
+  }: { readonly extent: Box; readonly flat: Brush; readonly crowding: Crowding },
 ): Composition {
   const { face, dots, natural, measures, naturalMeasures, choices } = plan;
   const { words } = flat;
-  const { size } = flat.view;
+  const { size, least } = flat.view;
   const inwards = side === "right" ? box.width + extent.x : -extent.x;
   const brush: Brush = {
     ...flat,
-    view: uprightView([box.x + inwards, box.y - extent.y], size),
+    view: uprightView([box.x + inwards, box.y - extent.y], size, least),
   };
   const brow: readonly Layer[] =
     state === "natural"
@@ -143,5 +154,6 @@ function panel(
     headingIn(side === "right" ? "left" : "right", named, box, brush),
     box,
     brush,
+    crowding,
   );
 }

@@ -8,14 +8,14 @@ import { ENGLISH, say, type Words } from "../../words/index.js";
 import { decimal, label } from "../../words/internal.js";
 import { type Box, boxAround, withMargin } from "../canvas/box.js";
 import { type Brush, brushOf, pathData, strokeGroup } from "../canvas/brush.js";
-import { compose, type Composition, headingsOver } from "../canvas/compose.js";
+import { compose, type Composition, depthOf, headingsOver } from "../canvas/compose.js";
 import { shownLength } from "../canvas/figures.js";
 import { linesAt } from "../canvas/label-layer.js";
 import type { Layer } from "../canvas/layer.js";
-import { type Look, requireLook } from "../canvas/look.js";
+import { leastOn, requireLook, type ScreenDrawing } from "../canvas/look.js";
 import { element, pictureSource } from "../canvas/svg.js";
-import { lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
-import { uprightSize, uprightView } from "../canvas/view.js";
+import { lineOf, rowsOf, wrapped } from "../canvas/text-size.js";
+import { typeSize, uprightSize, uprightView } from "../canvas/view.js";
 import { plannedBrowLayer, plannedSpots } from "../layers/brow-layers.js";
 import { midlineLayer } from "../layers/face-layers.js";
 import { hatched } from "../layers/overlap-layer.js";
@@ -25,7 +25,7 @@ import { legend, type LegendEntry } from "./legend.js";
 import { sentencesBeneath } from "./sentences-beneath.js";
 
 /** How {@link drawVariants} draws. */
-export interface VariantsDrawing extends Look {
+export interface VariantsDrawing extends ScreenDrawing {
   /** How many stand beside each other; default 2. On a phone, 1 keeps letters legible. */
   readonly columns?: number;
   /** Which of the weighed rows the others are held against, counted from 0; default: the first that can be planned. */
@@ -51,7 +51,7 @@ interface Variant {
  * Coordinates are millimetres. For figures of each choice on paper see {@link drawChoices}.
  *
  * @throws GeometryError `wrong-count` where no choice can be planned, `out-of-range` where `columns` is no whole number
- * from 1 on, where `current` is no row that can be planned, or for an unknown theme
+ * from 1 on, where `current` is no row that can be planned, or for an unknown theme or too narrow a screen
  *
  * @example
  * ```ts
@@ -84,29 +84,39 @@ export function drawVariants(
     const variants = variantsOf(face, weighed, words);
     const current = currentOf(variants, options.current);
     const size = uprightSize(face);
-    const flat = brushOf(uprightView([0, 0], size), options);
-    const { palette } = flat;
+    const plain = brushOf(uprightView([0, 0], size), options);
+    const { palette } = plain;
     const brows = boxAround(
       variants.flatMap(({ dots, shape }) =>
-        SIDES.flatMap((side) => plannedSpots(dots[side], shape, flat)),
+        SIDES.flatMap((side) => plannedSpots(dots[side], shape, plain)),
       ),
     );
     const half = Math.max(-brows.x, brows.x + brows.width);
-    const tight = withMargin({ ...brows, x: -half, width: 2 * half }, MARGIN, size);
+    const close = withMargin({ ...brows, x: -half, width: 2 * half }, MARGIN, size);
+    const across = Math.min(columns, variants.length);
+    const least = leastOn(across * close.width, options);
+    const flat = { ...plain, view: { ...plain.view, least } };
+    const above = variants.map((variant) =>
+      depthOf(headingsOver(close, flat, numbersOf(variant, words)), close),
+    );
+    const top = Math.max(MARGIN.top * size, ...above) / size - MARGIN.top;
+    const tight = withMargin(close, { top, right: 0, bottom: 0, left: 0 }, size);
     const captions = variants.map((variant) => captionOf(variant, current, words));
-    const look = { size: TYPE_SIZES.legend * size, colour: palette.ink };
+    const look = { size: typeSize("legend", flat.view), colour: palette.ink };
     const lines = captions.map((texts) =>
       texts.flatMap((text) => wrapped(text, look.size, tight.width - 2 * CAPTION_ROOM * size)),
     );
     const most = Math.max(...lines.map(({ length }) => length));
     const caption = (CAPTION_ROOM + most * lineOf(look.size)) / size;
     const extent = withMargin(tight, { top: 0, right: 0, bottom: caption, left: 0 }, size);
-    const across = Math.min(columns, variants.length);
     const sheet = { width: across * extent.width, brush: flat };
     const panels = rowsOf(variants, across).flatMap((row, down) =>
       row.map((variant, index) => {
         const at = inwards(0, sheet)(index * extent.width, extent.width);
-        return panel(variant, current, { ...extent, x: at, y: down * extent.height }, tight, flat);
+        return panel(variant, current, { ...extent, x: at, y: down * extent.height }, tight, {
+          flat,
+          top: -close.y - BELOW_HEADINGS * size,
+        });
       }),
     );
     const written = panels.flatMap(({ box }, index) =>
@@ -149,7 +159,7 @@ export function drawVariants(
 /** Room about the brows: above them for which side is which, in steps. */
 const MARGIN = { top: 11, right: 4, bottom: 3, left: 4 };
 
-/** From the upper edge of a panel to its midline, in steps. */
+/** From the upper edge of a panel whose headings take a line to its midline, in steps. */
 const BELOW_HEADINGS = 8;
 
 /** Room about what is said of a variant, in steps. */
@@ -231,12 +241,11 @@ function panel(
   current: Variant,
   box: Box,
   tight: Box,
-  flat: Brush,
+  { flat, top }: { readonly flat: Brush; readonly top: number },
 ): Composition & { readonly box: Box } {
   const { words } = flat;
-  const { size } = flat.view;
-  const brush = { ...flat, view: uprightView([box.x - tight.x, box.y - tight.y], size) };
-  const top = -tight.y - BELOW_HEADINGS * size;
+  const { size, least } = flat.view;
+  const brush = { ...flat, view: uprightView([box.x - tight.x, box.y - tight.y], size, least) };
   const bottom = -tight.y - tight.height;
   const layers: readonly Layer[] = [
     midlineLayer({ top, bottom }, brush),
@@ -244,7 +253,8 @@ function panel(
     ...(variant === current ? [] : [differencesLayer(variant, current, brush)]),
   ];
   const named = numbersOf(variant, words);
-  return { box, ...compose(layers, headingsOver(box, brush, named), box, brush) };
+  const above = { ...box, height: tight.height };
+  return { box, ...compose(layers, headingsOver(box, brush, named), above, brush) };
 }
 
 /** The current outline in fine dots; what a variant has more than it and what it has less, hatched. */

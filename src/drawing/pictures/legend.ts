@@ -13,6 +13,7 @@ import { hatchData, type HatchRole } from "../layers/overlap-layer.js";
 import { MARKERS, type MarkerShape, type StrokeRole } from "../canvas/palette.js";
 import { element, type SvgElement } from "../canvas/svg.js";
 import { type Block, gap, inwards, type Room } from "../canvas/block.js";
+import { typeSize } from "../canvas/view.js";
 import { LINE_HEIGHT, lineOf, rowsOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
 import type { Face } from "../../landmarks/index.js";
 import { isGuide } from "../../landmarks/internal.js";
@@ -59,8 +60,8 @@ export function legend(entries: readonly LegendEntry[], room: Room): Block {
   const { width, brush } = room;
   const { size } = brush.view;
   const plain = besidePhoto(brush);
-  const look = { size: TYPE_SIZES.legend * size, colour: plain.palette.ink };
-  const columns = Math.max(1, Math.floor(width / (COLUMN * size)));
+  const look = { size: typeSize("legend", brush.view), colour: plain.palette.ink };
+  const columns = Math.max(1, Math.floor((width * TYPE_SIZES.legend) / (COLUMN * look.size)));
   const column = (width - 2 * PADDING * size) / columns;
   const indent = (SAMPLE + 1.5) * size;
   const all = [...entries, ...roundedEntries(brush.words)];
@@ -98,7 +99,7 @@ export function sample(entry: LegendEntry, x: number, y: number, brush: Brush): 
   const { view, palette } = brush;
   const to = x + SAMPLE * view.size;
   if ("key" in entry) {
-    const size = TYPE_SIZES.legend * view.size;
+    const size = typeSize("legend", view);
     const look = { size, weight: "bold", colour: palette.ink } as const;
     const end = brush.words.direction === "rtl" ? x : to;
     return textAt(entry.key, { x: end, side: "end" }, y - (LINE_HEIGHT * size) / 2, look, brush);

@@ -2,7 +2,8 @@ import { besidePhoto } from "../canvas/brush.js";
 import { linesAt } from "../canvas/label-layer.js";
 import { type Block, inwards, type Room } from "../canvas/block.js";
 import { element } from "../canvas/svg.js";
-import { lineOf, TYPE_SIZES, wrapped } from "../canvas/text-size.js";
+import { lineOf, wrapped } from "../canvas/text-size.js";
+import { typeSize } from "../canvas/view.js";
 
 /** Room around the sentences, in steps, as a legend has it. */
 const PADDING = 3;
@@ -11,7 +12,7 @@ const PADDING = 3;
 export function sentencesBeneath(sentences: readonly string[], within: Room): Block {
   const { width, brush } = within;
   const { size } = brush.view;
-  const look = { size: TYPE_SIZES.legend * size, colour: brush.palette.ink };
+  const look = { size: typeSize("legend", brush.view), colour: brush.palette.ink };
   const room = PADDING * size;
   const lines = sentences.flatMap((one) => wrapped(one, look.size, width - 2 * room));
   return {

@@ -37,7 +37,7 @@ export function trueSizeMap(
 ): TrueSizeMap {
   const { least } = brush.view;
   const brushAt = (origin: Spot): Brush => ({ ...brush, view: uprightView(origin, 1, least) });
-  const extent = faceBox(plan, brushAt([0, 0]));
+  const extent = faceBox(plan, brushAt([0, 0]).view);
   requireRoom(extent.width - SPARE, width);
   const { height } = extent;
   const box = { x: 0, y: 0, width, height };

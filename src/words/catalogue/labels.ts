@@ -19,6 +19,7 @@ export interface Labels {
   readonly "key-finding": Numbers<"number">;
   readonly "key-correction": Numbers<"number">;
   readonly "key-area": Numbers<"number">;
+  readonly "key-length": Numbers<"number">;
   readonly "corner-right": NoValues;
   readonly "corner-left": NoValues;
   readonly approximated: { readonly landmark: PointLandmark };

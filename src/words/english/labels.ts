@@ -4,6 +4,7 @@ export const LABELS = {
   "key-finding": "F{number}",
   "key-correction": "C{number}",
   "key-area": "A{number}",
+  "key-length": "L{number}",
   "corner-right": "client’s right",
   "corner-left": "client’s left",
   approximated: "{landmark:landmarks}, approximated",

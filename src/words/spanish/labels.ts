@@ -4,6 +4,7 @@ export const LABELS = {
   "key-finding": "H{number}",
   "key-correction": "C{number}",
   "key-area": "Z{number}",
+  "key-length": "L{number}",
   "corner-right": "derecha de la persona",
   "corner-left": "izquierda de la persona",
   approximated: "{landmark:landmarks}, aproximado",
