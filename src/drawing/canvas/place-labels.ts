@@ -115,7 +115,7 @@ function inTurn<Kind extends Label>(
 }
 
 /** How much farther than its gap a label is tried, in type sizes. */
-const STEPS = [0, 0.35, 0.7, 1.1, 1.6, 2.3, 3.2, 4.5, 6.5, 9, 13];
+const STEPS = [0, 0.35, 0.7, 1.1, 1.6, 2.3, 3.2, 4.5, 6.5, 9, 13, 18, 25];
 
 /** A label this much farther away than its gap gets a leader, in type sizes. */
 const LEADER_FROM = 0.9;
@@ -199,29 +199,6 @@ function cheapest<Kind extends Label>(
       if (best !== undefined && moving >= best.cost) continue;
       const box = beside(from.at, way, away, width, height);
       best = cheaper(from, box, moving, best, surroundings, placed);
-    }
-  }
-  const mayMiss = label.clear ?? label.yields !== undefined;
-  if (best !== undefined || (surroundings.reach !== undefined && mayMiss)) return best;
-  return anywhere(label, width, height, surroundings, placed);
-}
-
-/** The last resort: the nearest free place of the whole picture, tried row by row. */
-function anywhere<Kind extends Label>(
-  label: Kind,
-  width: number,
-  height: number,
-  surroundings: Scene,
-  placed: readonly PlacedLabel[],
-): Candidate<Kind> | undefined {
-  const { bounds } = surroundings;
-  let best: Candidate<Kind> | undefined;
-  for (let y = bounds.y; y + height <= bounds.y + bounds.height; y += height) {
-    for (let x = bounds.x; x + width <= bounds.x + bounds.width; x += Math.max(width / 2, height)) {
-      const away = Math.hypot(x + width / 2 - label.at[0], y + height / 2 - label.at[1]);
-      const cost = (COST.away * away) / label.size;
-      if (best !== undefined && cost >= best.cost) continue;
-      best = cheaper(label, { x, y, width, height }, cost, best, surroundings, placed);
     }
   }
   return best;
