@@ -40,8 +40,10 @@ interface Held {
   readonly off: Spot;
   /** From the screen to the stage: asked for once, since every question makes the browser lay out the page. */
   readonly toStage: DOMMatrix;
-  /** Where the pointer has gone since the last frame, and the frame that follows it. */
-  next?: { readonly at: Spot; readonly frame: number };
+  /** The frame for which the handle has moved last. */
+  frame?: CSSNumberish | null;
+  /** Where the pointer has gone since, and what will follow it in the next frame. */
+  next?: { readonly at: Spot; readonly request: number };
 }
 
 /** Half of what a gloved finger covers, in pixels of the screen. */
@@ -87,7 +89,8 @@ export function Stage(props: StageProps) {
     loupe.value = handle.at;
   };
 
-  // Pointers report more often than screens are drawn: a frame takes the last place that they were at.
+  // Some pointers report more often than screens are drawn: what comes after the first is for the next frame. Asking
+  // for frames from the start would cost one more each time.
   const drag = (event: PointerEvent) => {
     if (pen.current !== undefined) {
       const at = spotOf(event, pen.current);
@@ -99,22 +102,30 @@ export function Stage(props: StageProps) {
     if (current === undefined) return;
     const [x, y] = spotOf(event, current.toStage);
     const at: Spot = [x + current.off[0], y + current.off[1]];
-    current.next = { at, frame: current.next?.frame ?? requestAnimationFrame(follow) };
+    if (current.frame === document.timeline.currentTime) {
+      current.next = { at, request: current.next?.request ?? requestAnimationFrame(follow) };
+    } else {
+      moveTo(current, at);
+    }
   };
 
   const follow = () => {
     const { current } = held;
-    if (current?.next === undefined) return;
-    const { at } = current.next;
-    delete current.next;
+    if (current?.next !== undefined) moveTo(current, current.next.at);
+  };
+
+  const moveTo = (handle: Held, at: Spot) => {
+    if (handle.next !== undefined) cancelAnimationFrame(handle.next.request);
+    delete handle.next;
+    handle.frame = document.timeline.currentTime;
     loupe.value = at;
-    onMove(current.id, at);
+    onMove(handle.id, at);
   };
 
   const letGoOf = (ending: () => void) => {
     const { current } = held;
     if (current === undefined) return;
-    if (current.next !== undefined) cancelAnimationFrame(current.next.frame);
+    if (current.next !== undefined) cancelAnimationFrame(current.next.request);
     held.current = undefined;
     loupe.value = undefined;
     ending();

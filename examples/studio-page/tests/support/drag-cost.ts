@@ -10,17 +10,27 @@ interface TraceEvent {
   readonly pid: number;
   readonly tid: number;
   readonly ts: number;
+  /** By the clock, and of the processor, in microseconds. */
   readonly dur: number;
+  readonly tdur?: number;
   readonly args: { readonly data?: { readonly type?: string } };
 }
 
 const TASK = "ThreadControllerImpl::RunTask";
 
+/** Milliseconds at the median. */
+export interface Cost {
+  /** By the clock, which counts whatever else runs on the machine. */
+  readonly clock: number;
+  /** Of the processor, which counts that hardly at all; while a thread is slowed, it spins, and this says nothing. */
+  readonly processor: number;
+}
+
 /**
  * What a moved finger costs the page's own thread until it is drawn: the handler, the plan, style, layout, paint and
- * the handing over to the compositor, in milliseconds at the median, the page being so many times slower.
+ * the handing over to the compositor, the page being so many times slower.
  */
-export async function costOfDragging(page: Page, handle: string, slower: number): Promise<number> {
+export async function costOfDragging(page: Page, handle: string, slower: number): Promise<Cost> {
   const box = await page.locator(`[data-handle="${handle}"] .spot`).boundingBox();
   if (box === null) throw new Error(`There is no ${handle}.`);
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
@@ -51,11 +61,17 @@ export async function costOfDragging(page: Page, handle: string, slower: number)
   await touch("touchCancel");
   await client.send("Emulation.setCPUThrottlingRate", { rate: 1 });
   const { traceEvents } = JSON.parse(String(trace)) as { traceEvents: readonly TraceEvent[] };
-  return median(costsIn(traceEvents));
+  return {
+    clock: median(costsIn(traceEvents, ({ dur }) => dur)),
+    processor: median(costsIn(traceEvents, ({ tdur }) => tdur ?? Number.NaN)),
+  };
 }
 
 /** From each move to the next, all that its thread has done. */
-function costsIn(events: readonly TraceEvent[]): readonly number[] {
+function costsIn(
+  events: readonly TraceEvent[],
+  timeOf: (task: TraceEvent) => number,
+): readonly number[] {
   const moves = events
     .filter(({ name, args }) => name === "EventDispatch" && args.data?.type === "pointermove")
     .sort((one, other) => one.ts - other.ts);
@@ -70,7 +86,7 @@ function costsIn(events: readonly TraceEvent[]): readonly number[] {
   return starts.slice(1).map((end, index) => {
     const start = starts[index] ?? end;
     const between = tasks.filter(({ ts }) => ts >= start && ts < end);
-    return between.reduce((sum, { dur }) => sum + dur, 0) / 1000;
+    return between.reduce((sum, task) => sum + timeOf(task), 0) / 1000;
   });
 }
 
