@@ -13,6 +13,9 @@ export function AreaControls({ map }: { readonly map: Mapped }) {
   return (
     <fieldset>
       <legend>{text.value.areas}</legend>
+      <p class="hint" role="status">
+        {drawingFor.value && text.value.areasSaid}
+      </p>
       <div class="row">
         {AIMS.map((aim) => (
           <button
@@ -27,7 +30,6 @@ export function AreaControls({ map }: { readonly map: Mapped }) {
           </button>
         ))}
       </div>
-      {drawingFor.value && <p role="status">{text.value.areasSaid}</p>}
       {checks.ok && (
         <ul class="areas">
           {checks.answer.map(({ area, note }, index) => (

@@ -64,11 +64,11 @@ function ArrowMark({ arrow, place, box, unit }: ArrowProps) {
   const { dot, signs } = arrow;
   const [from, to] = [place(arrow.from), place(arrow.to)];
   const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
-  const y = to[1] + (dot.startsWith("lower") ? AWAY : -AWAY) * unit;
   const width = PLATE.letter * signs.length + PLATE.margin;
   // The plate stays within the picture.
-  const room = (width / 2) * unit;
-  const x = Math.min(Math.max(to[0], box.x + room), box.x + box.width - room);
+  const x = within(to[0], box.x, box.width, (width / 2) * unit);
+  const away = (dot.startsWith("lower") ? AWAY : -AWAY) * unit;
+  const y = within(to[1] + away, box.y, box.height, (PLATE.height / 2) * unit);
   const line = pathOf([from, to]);
   return (
     <g class="arrow" aria-hidden="true">
@@ -87,4 +87,8 @@ function ArrowMark({ arrow, place, box, unit }: ArrowProps) {
       </g>
     </g>
   );
+}
+
+function within(at: number, start: number, length: number, room: number): number {
+  return Math.min(Math.max(at, start + room), start + length - room);
 }
