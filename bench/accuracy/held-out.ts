@@ -14,7 +14,7 @@ import { mm, type Scale } from "brow-geometry/units";
 import type { KnownErrors } from "../../src/landmarks/internal.js";
 import { planAcross, readFace } from "../../src/mapping/dots/plan-dots.js";
 import { causesOnPhoto } from "../../src/mapping/plan/plan-causes.js";
-import { type PlanReadings, readPlan } from "../../src/mapping/plan/read-plan.js";
+import { type Cause, type PlanReadings, readPlan } from "../../src/mapping/plan/read-plan.js";
 import { onlyRead } from "../../src/mapping/plan/variation.js";
 import { SIDES } from "../../src/units/internal.js";
 import { ontoFace } from "../../src/symmetry/internal.js";
@@ -104,7 +104,7 @@ function compared(
   guides: readonly GuidedChoices[],
 ): readonly ComparedReading[] {
   const read = (choices: Choices): readonly [found: PlanReadings, drawn: PlanReadings] => [
-    readingsOn(requirePlannable(seen), face.millimetres, choices, known),
+    readingsOn(requirePlannable(seen), face.millimetres, choices, known, () => true),
     drawnReadings(face, choices),
   ];
   const [found, drawn] = read({});
@@ -162,9 +162,15 @@ function drawnReadings(face: LondonFace, choices: Choices): PlanReadings {
   DRAWN.set(face, known);
   const key = JSON.stringify(choices);
   const readings =
-    known.get(key) ?? readingsOn(requirePlannable(face.hand), face.millimetres, choices, {});
+    known.get(key) ??
+    readingsOn(requirePlannable(face.hand), face.millimetres, choices, {}, isOfHand);
   known.set(key, readings);
   return readings;
+}
+
+/** Whether a cause is the hand's: what finding an arch is off is in the detector's patterns, which were held against it. */
+function isOfHand({ faceAt }: Cause): boolean {
+  return faceAt?.(1).arches === undefined;
 }
 
 /** What a plan reads on a photo, its scale and its camera taken as known. */
@@ -173,6 +179,7 @@ function readingsOn(
   millimetres: number,
   choices: Choices,
   known: KnownErrors,
+  counts: (cause: Cause) => boolean,
 ): PlanReadings {
   const scale: Scale = {
     from: "px",
@@ -186,7 +193,8 @@ function readingsOn(
   const face = requirePlannable(mapFace(photo, ontoFace(frame)));
   const plan = planAcross(frame.midline.tiltU, readFace(face), choices);
   const truth = onlyRead({ face: plan.face, skin: plan.skin, pins: plan.choices.pins });
-  return readPlan(plan, truth, causesOnPhoto(truth, frame, known), choices.thickness === undefined);
+  const causes = causesOnPhoto(truth, frame, known).filter(counts);
+  return readPlan(plan, truth, causes, choices.thickness === undefined);
 }
 
 /** What is read where there is an answer: a markup may lack a guide's landmark, a guide miss the brow. */

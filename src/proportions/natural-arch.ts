@@ -11,6 +11,7 @@ import {
   type Crest,
   crestOf,
   placeOfCrest,
+  placeOff,
   sagFactor,
   turnsOf,
 } from "./arch-place.js";
@@ -70,8 +71,6 @@ export function naturalArch(border: Polyline<"mm">, u: Length<"mm">): NaturalArc
 // What the method is off by itself, root mean square, on the borders that it was fitted to.
 /** In parts of the height: of any border, and of one with a single corner beside that. */
 const HEIGHT_OFF = [0.015, 0.09] as const;
-/** In parts of the border's way: likewise. */
-const PLACE_OFF = [0.02, 0.095] as const;
 /** How errors of second order grow with those of the rise, in parts of it. */
 const SECOND_ORDER = 6.3;
 
@@ -91,18 +90,18 @@ function riseOf(
 
 function placeU(
   shape: BorderOverChord,
-  { coarseness, blend }: Crest,
+  crest: Crest,
   rise: Measured<Length<"mm">>,
   u: number,
 ): number {
+  const { blend } = crest;
   if (blend === undefined) return u;
   const way = shape.along[shape.along.length - 1] as number;
   const byPoints = way * u * spreadOf(shape, slopesOf(blend));
   const off = Math.hypot(
     byPoints,
     SECOND_ORDER * byPoints * (rise.u / rise.value),
-    PLACE_OFF[0] * way,
-    PLACE_OFF[1] * way * coarseness,
+    placeOff(crest) * way,
   );
   return Math.min(off, way / Math.sqrt(12));
 }

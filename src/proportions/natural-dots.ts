@@ -82,12 +82,18 @@ export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}):
 /**
  * The dots of a brow that is a little different: with an arch where it was found to have one.
  *
- * @param isSame whether its upper border is the same
+ * @param isSame whether its upper border is the same, and its arch
+ * @param archOff how far towards the tail its arch lies besides, in parts of what the method is off
  */
-export function dotsAnew(brow: Brow<"mm">, found: NaturalDots, isSame: boolean): NaturalDots {
+export function dotsAnew(
+  brow: Brow<"mm">,
+  found: NaturalDots,
+  isSame: boolean,
+  archOff = 0,
+): NaturalDots {
   const { arch } = found;
   if (isSame) return { ...found, dots: dotsOf(brow, arch.kind === "flat" ? undefined : arch.at) };
-  const at = archPlace(brow.upper);
+  const at = archPlace(brow.upper, archOff);
   if (arch.kind !== "flat" && at !== undefined) {
     return { ...found, dots: dotsOf(brow, at), arch: { ...arch, at } };
   }

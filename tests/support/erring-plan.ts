@@ -12,7 +12,14 @@ import {
   toPhoto,
 } from "brow-geometry";
 import { depthAt, landmarkUncertainty, mapFace, skinUncertainty } from "brow-geometry/landmarks";
-import { deepPoint, flatPoint, GeometryError, hasDepth, type Side } from "brow-geometry/units";
+import {
+  deepPoint,
+  flatPoint,
+  GeometryError,
+  hasDepth,
+  type Side,
+  type Sides,
+} from "brow-geometry/units";
 import {
   deepen,
   errorSources,
@@ -26,11 +33,21 @@ import {
 import { edgeOfDrawn } from "../../src/mapping/plan/edge-of-drawn.js";
 import { grownThickness, plannedThickness } from "../../src/mapping/dots/settle-thickness.js";
 import { asksOf, solveDots } from "../../src/mapping/dots/solve-dots.js";
-import { edgeOfDots, edgeOfHair, readSide } from "../../src/proportions/internal.js";
+import { dotsAnew, edgeOfDots, edgeOfHair, readSide } from "../../src/proportions/internal.js";
 import { intoSpace, prominenceOf, raisedBy, turningShift } from "../../src/symmetry/internal.js";
 
 /** What a plan may err by, beside its landmarks, in standard deviations of each. */
-const BESIDE = ["pitch", "size", "depth", "setBack", "yaw", "lean", "shift"] as const;
+const BESIDE = [
+  "pitch",
+  "size",
+  "depth",
+  "setBack",
+  "yaw",
+  "lean",
+  "shift",
+  "rightArch",
+  "leftArch",
+] as const;
 
 type Beside = { readonly [Name in (typeof BESIDE)[number]]: number };
 
@@ -69,7 +86,10 @@ export function erringPlan({ face, frame, choices }: BrowPlan, pitchU: number): 
         const own = skinOf(seen);
         const deepened = deepen(own, 1 + beside.depth * skinUncertainty(own));
         const skin = { ...deepened, setBack: SET_BACK.value + beside.setBack * SET_BACK.u };
-        return readings(seen, skin, choices);
+        // A detector's patterns have in them what its arches are off.
+        const finding = face.source?.corrected === true ? 0 : 1;
+        const arches = { right: finding * beside.rightArch, left: finding * beside.leftArch };
+        return readings(seen, skin, choices, arches);
       }, 2 * OF_ONE_MAP);
     },
   };
@@ -142,10 +162,13 @@ function readings(
   face: PlannableFace,
   skin: SkinWithSetBack,
   choices: BrowPlan["choices"],
+  arches: Sides<number>,
 ): readonly number[] {
-  const natural = eachSide((side) =>
-    naturalDots(face[side].brow, { u: landmarkUncertainty(face, "brow") }),
-  );
+  const natural = eachSide((side) => {
+    const { brow } = face[side];
+    const found = naturalDots(brow, { u: landmarkUncertainty(face, "brow") });
+    return dotsAnew(brow, found, false, arches[side]);
+  });
   const grown = bothSides((side) =>
     readSide(natural[side].dots, {
       side,

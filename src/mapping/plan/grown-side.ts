@@ -55,9 +55,10 @@ export function readGrown(
 export function readAnew(plan: PlannedDots, own: GrownSide, variation: Variation): GrownSide {
   const { side, landmarks: known, skin } = own.toRead;
   const landmarks = variation.face[side];
-  if (!isAsDeep(variation.skin, skin) || landmarks.brow !== known.brow) {
-    const isSame = landmarks.brow.upper === known.brow.upper;
-    const natural = dotsAnew(landmarks.brow, plan.natural[side], isSame);
+  const archOff = variation.arches?.[side] ?? 0;
+  if (archOff !== 0 || !isAsDeep(variation.skin, skin) || landmarks.brow !== known.brow) {
+    const isSame = archOff === 0 && landmarks.brow.upper === known.brow.upper;
+    const natural = dotsAnew(landmarks.brow, plan.natural[side], isSame, archOff);
     if (variation.skin !== skin) return readGrown(plan, side, variation, natural);
     // Tape lies along the upper border.
     return readGrown(plan, side, variation, natural, own.tape, isSame ? own.reading : undefined);

@@ -30,7 +30,7 @@ import {
   turningShift,
 } from "../../symmetry/internal.js";
 import { deepPoint, flatPoint, hasDepth, type Point } from "../../units/index.js";
-import { keysOf, toRadians } from "../../units/internal.js";
+import { keysOf, SIDES, toRadians } from "../../units/internal.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 import type { Cause } from "./read-plan.js";
 import { seenBy, type Variation } from "./variation.js";
@@ -58,6 +58,7 @@ export function causesOnFace(truth: Variation): readonly Cause[] {
     ...landmarkCauses(truth, PLANNED_ON, refitOf(truth)),
     skinCause(truth, undefined),
     ...setBackCauses(truth),
+    ...archCauses(truth),
   ];
 }
 
@@ -81,6 +82,7 @@ export function causesOnPhoto(
   const causes = [
     skinCause(truth, turning),
     ...setBackCauses(truth),
+    ...archCauses(truth),
     sizeCause(truth, scale.u / scale.factor),
     pitchCause(truth, frame, refit),
     ...cameraCauses(truth, frame).map(errs),
@@ -104,6 +106,17 @@ export function causesOnPhoto(
       ? []
       : [errs((amount) => turnedBy(turning, { yaw: amount * turning.yawU, depth: 0 }))]),
   ];
+}
+
+/**
+ * Where a border arches is uncertain beside its points, on each side by itself. A detector's patterns have that in
+ * them: they are what its arches are off those drawn by hand.
+ */
+function archCauses(truth: Variation): readonly Cause[] {
+  if (truth.face.source?.corrected === true) return [];
+  return SIDES.map((side) => ({
+    faceAt: (amount) => ({ ...truth, arches: { [side]: amount } }),
+  }));
 }
 
 /** Fits the skin to a face that differs a little, where a skin is fitted. */

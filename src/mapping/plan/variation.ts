@@ -1,5 +1,5 @@
 import { mapFace, type PointMap, type Skin } from "../../landmarks/index.js";
-import type { Polyline } from "../../units/index.js";
+import type { Polyline, Side } from "../../units/index.js";
 import type { Pin } from "../choices/choices.js";
 import type { PlannableFace } from "../dots/plannable-face.js";
 
@@ -8,6 +8,8 @@ export interface Variation {
   readonly face: PlannableFace;
   readonly skin: Skin;
   readonly pins: readonly Pin[];
+  /** How far towards the tail natural arches lie besides, in parts of what finding them is off. */
+  readonly arches?: { readonly [Which in Side]?: number };
 }
 
 /** A face seen otherwise, with the pins that were set on it. */
