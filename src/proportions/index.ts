@@ -1,3 +1,4 @@
+export { naturalDots, type NaturalDots, type NaturalDotsOptions } from "./natural-dots.js";
 export { archAtShare } from "./arch-at-share.js";
 export type { BrowBorders } from "./brow-borders.js";
 export { completeDots, type Station, type StationThickness } from "./complete-dots.js";
@@ -6,7 +7,6 @@ export { type FaceForGuide, type Guide, guideLine, type GuideOptions } from "./g
 export { measureFace, measureSide, type SideContext } from "./measure-side.js";
 export { meetGuide } from "./meet-guide.js";
 export type { NaturalArch } from "./natural-arch.js";
-export { naturalDots, type NaturalDots, type NaturalDotsOptions } from "./natural-dots.js";
 export { naturalOutline } from "./natural-outline.js";
 export { outlineArea, outlineBorders, outlinePath, overlapOutlines } from "./outline-path.js";
 export type { OutlineOverlap } from "./outline-path.js";

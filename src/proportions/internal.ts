@@ -11,6 +11,6 @@ export { outlineOfCurves } from "./outline.js";
 export { requireShape, SHAPES } from "./outline-shape.js";
 export { meetSight, middleOver } from "./meet-guide.js";
 export { atHeight } from "./upwards.js";
-export { dotsAnew } from "./natural-dots.js";
+export { dotsAnew, dotsFound } from "./natural-dots.js";
 export { outwardsOf } from "./upper-border.js";
 export { LOWER_DOTS } from "./brow-curves.js";

@@ -65,18 +65,20 @@ export interface NaturalDotsOptions {
  * ```
  */
 export function naturalDots(brow: Brow<"mm">, options: NaturalDotsOptions = {}): NaturalDots {
-  return refusingAs("naturalDots", () => {
-    const { u = BY_HAND } = options;
-    requireBrow(brow, u);
-    const arch = naturalArch(brow.upper, u);
-    const dots = dotsOf(brow, arch.kind === "flat" ? undefined : arch.at);
-    return {
-      dots,
-      startLine: verticalAt(moreMedial(dots)),
-      arch,
-      extended: FOUND_ON_BORDERS.filter((dot) => isBeyondEnds(dots[dot], brow[DOTS[dot].border])),
-    };
-  });
+  return refusingAs("naturalDots", () => dotsFound(brow, options.u ?? BY_HAND));
+}
+
+/** {@link naturalDots}, asked for by another function. */
+export function dotsFound(brow: Brow<"mm">, u: Length<"mm">): NaturalDots {
+  requireBrow(brow, u);
+  const arch = naturalArch(brow.upper, u);
+  const dots = dotsOf(brow, arch.kind === "flat" ? undefined : arch.at);
+  return {
+    dots,
+    startLine: verticalAt(moreMedial(dots)),
+    arch,
+    extended: FOUND_ON_BORDERS.filter((dot) => isBeyondEnds(dots[dot], brow[DOTS[dot].border])),
+  };
 }
 
 /**

@@ -34,26 +34,29 @@ import { faceNote } from "../face/notes.js";
  * correctIrises(face, measured(1.11, 0.02)).left.limbusLateral; // → [37.36, 0.00]
  * ```
  */
-export function correctIrises<U extends Unit>(
+export function correctIrises<U extends Unit>(face: Face<U>, ringFactor?: Measured): Face<U> {
+  return refusingAs("correctIrises", () => withIrises(face, ringFactor));
+}
+
+/** {@link correctIrises}, asked for by another function. */
+export function withIrises<U extends Unit>(
   face: Face<U>,
   ringFactor: Measured = face.source?.ringFactor ?? { value: 1, u: 0 },
 ): Face<U> {
-  return refusingAs("correctIrises", () => {
-    const { value, u } = measuredAs(ringFactor.value, ringFactor.u);
-    requirePositive("ringFactor", value);
-    const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
-    const { source, notes = [] } = face;
-    const changed = right !== face.right || left !== face.left;
-    return {
-      ...face,
-      right,
-      left,
-      ...(source === undefined
-        ? {}
-        : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
-      ...(changed ? { notes: [...notes, faceNote("irises-narrowed", { factor: value, u })] } : {}),
-    };
-  });
+  const { value, u } = measuredAs(ringFactor.value, ringFactor.u);
+  requirePositive("ringFactor", value);
+  const [right, left] = [withNarrower(face.right, value), withNarrower(face.left, value)];
+  const { source, notes = [] } = face;
+  const changed = right !== face.right || left !== face.left;
+  return {
+    ...face,
+    right,
+    left,
+    ...(source === undefined
+      ? {}
+      : { source: { ...source, ringFactor: { value: 1, u: u / value } } }),
+    ...(changed ? { notes: [...notes, faceNote("irises-narrowed", { factor: value, u })] } : {}),
+  };
 }
 
 function withNarrower<U extends Unit>(side: FaceSide<U>, times: number): FaceSide<U> {

@@ -9,7 +9,7 @@ import {
   type Sides,
 } from "../../units/index.js";
 import { requireWord } from "../../units/internal.js";
-import { correctIrises } from "./correct-irises.js";
+import { withIrises } from "./correct-irises.js";
 import { correctErrors } from "../errors/correct-errors.js";
 import type { Face, FaceSide, LandmarkSource, SymmetricPoints, StandIn } from "../face/face.js";
 import { type IrisPoints, irisesOf } from "./iris-points.js";
@@ -56,7 +56,7 @@ export function faceFromPoints(
     notes,
   };
   requireSideOrder(face, "down");
-  const read = correctIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
+  const read = withIrises({ ...face, notes: [...notes, ...standInNotes(face)] });
   return correctErrors(read, options, alare === Object.values(table.alare)[0]);
 }
 

@@ -1,8 +1,13 @@
 import { heightOver, hermiteAt } from "../../geometry/internal.js";
 import { type CompleteDots, type Face, landmarkUncertainty } from "../../landmarks/index.js";
 import { usualSkin } from "../../landmarks/internal.js";
-import { naturalDots } from "../../proportions/index.js";
-import { type BrowCurves, browCurves, LOWER_DOTS, startOf } from "../../proportions/internal.js";
+import {
+  type BrowCurves,
+  browCurves,
+  dotsFound,
+  LOWER_DOTS,
+  startOf,
+} from "../../proportions/internal.js";
 import {
   eachSide,
   GeometryError,
@@ -50,7 +55,7 @@ export function planDots(face: PlannableFace, choices: Choices = {}): PlannedDot
 export function readFace(given: Face<"mm">): FaceRead {
   const face = requirePlannable(given);
   const u = landmarkUncertainty(face, "brow");
-  const natural = eachSide((side) => naturalDots(face[side].brow, { u }));
+  const natural = eachSide((side) => dotsFound(face[side].brow, u));
   return { face, natural, skin: usualSkin(face) };
 }
 

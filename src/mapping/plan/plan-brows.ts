@@ -9,7 +9,7 @@ import { decideShares } from "./decide-shares.js";
 import type { PlannedDots } from "../dots/planned-dots.js";
 import type { BrowPlan } from "./plan.js";
 import { planAcross, planDots, readFace } from "../dots/plan-dots.js";
-import { shapeFindings } from "../shape/shape-findings.js";
+import { findingsOf } from "../shape/shape-findings.js";
 import type { ShapeLimits } from "../shape/shape-limits.js";
 import { MAP_VERSION } from "./map-version.js";
 import { causesOnFace, causesOnPhoto } from "./plan-causes.js";
@@ -142,7 +142,7 @@ function finishedPlan(
     moves,
     cautions: [
       ...cautionsFor(plan.face, frame, choices.declared, findings),
-      ...shapeFindings(plan, shapeLimits),
+      ...findingsOf(plan, shapeLimits),
     ],
   };
 }

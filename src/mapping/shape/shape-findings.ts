@@ -59,17 +59,23 @@ export function shapeFindings(
   plan: PlannedDots,
   limits: Partial<ShapeLimits> = {},
 ): readonly ShapeFinding[] {
-  return refusingAs("shapeFindings", () => {
-    requireLimits(limits);
-    const most = { ...SHAPE_LIMITS, ...limits };
-    return SIDES.flatMap((side) =>
-      looksAt(plan, side).flatMap(({ code, value, at: [x, y], said }): readonly ShapeFinding[] => {
-        const limit = most[code];
-        if (!(value > limit)) return [];
-        return [{ code, values: { side, value, limit, ...said }, at: flatPoint(x, y) }];
-      }),
-    );
-  });
+  return refusingAs("shapeFindings", () => findingsOf(plan, limits));
+}
+
+/** {@link shapeFindings}, asked for by another function. */
+export function findingsOf(
+  plan: PlannedDots,
+  limits: Partial<ShapeLimits> = {},
+): readonly ShapeFinding[] {
+  requireLimits(limits);
+  const most = { ...SHAPE_LIMITS, ...limits };
+  return SIDES.flatMap((side) =>
+    looksAt(plan, side).flatMap(({ code, value, at: [x, y], said }): readonly ShapeFinding[] => {
+      const limit = most[code];
+      if (!(value > limit)) return [];
+      return [{ code, values: { side, value, limit, ...said }, at: flatPoint(x, y) }];
+    }),
+  );
 }
 
 function requireLimits(limits: Partial<ShapeLimits>): void {

@@ -19,6 +19,7 @@ import { type Midline, MIDLINE_METHODS, type MidlineMethod } from "./midline.js"
 import {
   type FittedLine,
   type GivenPoints,
+  lineByLandmarks,
   lineByMethod,
   throughGiven,
 } from "./midline-methods.js";
@@ -89,7 +90,7 @@ export function fitMidline<U extends Unit>(
 export function midlineOf<U extends Unit>(
   face: Face<U>,
   method: MidlineMethod = "mirror",
-  findLine: () => FittedLine<U> = () => lineByMethod(face, "mirror"),
+  findLine: () => FittedLine<U> = () => lineByLandmarks(face, "mirror"),
 ): Midline<U> {
   const sense = senseOf(face);
   requireLandmarksInOrder(face, sense);

@@ -1,15 +1,8 @@
 import { type Direction, distance, type Line, midpoint } from "../../geometry/index.js";
 import { lineBetween, mirrorFitOf, mirrorLineOf } from "../../geometry/internal.js";
-import { type Face, type PointLandmark } from "../../landmarks/index.js";
+import type { Face, FaceWith, PointLandmark } from "../../landmarks/index.js";
 import { BY_HAND, requirePair } from "../../landmarks/internal.js";
-import {
-  flatPoint,
-  type Length,
-  length,
-  type Point,
-  type Sides,
-  type Unit,
-} from "../../units/index.js";
+import { flatPoint, type Length, length, type Point, type Unit } from "../../units/index.js";
 import { refuse, requireFinitePoint, requireUncertainty, toDegrees } from "../../units/internal.js";
 import type { MidlineMethod } from "./midline.js";
 import {
@@ -48,29 +41,47 @@ export interface MarkedMidline<U extends Unit> {
 export type FittingMethod = Exclude<MidlineMethod, "given">;
 
 export function lineByMethod<U extends Unit>(face: Face<U>, method: FittingMethod): FittedLine<U> {
-  const eyes = requirePair(face, "endocanthion");
-  const width = biocularWidth(face) as Length<U>;
-  if (method === "endocanthia") {
-    return betweenEndocanthia(eyes, uncertaintyOf(face, "endocanthion", width));
-  }
-  const pairs = pairsFor(face, method, width);
+  if (method !== "endocanthia") return lineByLandmarks(face, method);
+  const { right, left } = requirePair(face, "endocanthion");
+  const u = uncertaintyOf(face, "endocanthion", biocularWidth(face) as Length<U>);
+  return lineByTwo(right, left, acrossEyes(right, left), u, ["endocanthion"]);
+}
+
+/** The line that suits many landmarks best. */
+export function lineByLandmarks<U extends Unit>(
+  face: Face<U>,
+  method: "mirror" | "midpoints",
+): FittedLine<U> {
+  requirePair(face, "endocanthion");
+  const pairs = pairsFor(face, method);
   const names = pairs.map(({ name }) => name);
   return { ...mirrorLineOf(pairs, method === "mirror"), names };
 }
 
 /** The line alone, of a face whose line was fitted before. */
-export function lineAnew<U extends Unit>(face: Face<U>, method: FittingMethod): Line<U> {
-  if (method !== "mirror" && method !== "midpoints") return lineByMethod(face, method).line;
-  const pairs = pairsFor(face, method, biocularWidth(face) as Length<U>);
-  return mirrorFitOf(pairs, method === "mirror").line;
+export function lineAnew<U extends Unit>(
+  face: FaceWith<U, "endocanthion">,
+  method: FittingMethod,
+): Line<U> {
+  if (method !== "endocanthia")
+    return mirrorFitOf(pairsFor(face, method), method === "mirror").line;
+  const { right, left } = face;
+  const [x, y] = midpoint(right.endocanthion, left.endocanthion);
+  const direction = acrossEyes(right.endocanthion, left.endocanthion);
+  return { through: flatPoint(x, y), direction };
+}
+
+/** At a right angle to the line of the inner eye corners. */
+function acrossEyes<U extends Unit>(right: Point<U>, left: Point<U>): Direction {
+  const [x, y] = lineBetween(right, left).direction;
+  return [-y, x];
 }
 
 function pairsFor<U extends Unit>(
   face: Face<U>,
   method: "mirror" | "midpoints",
-  width: Length<U>,
 ): readonly NamedPair<U>[] {
-  const pairs = namedPairs(face, width);
+  const pairs = namedPairs(face, biocularWidth(face) as Length<U>);
   return method === "mirror" ? pairs : middlesOf(pairs);
 }
 
@@ -81,14 +92,6 @@ function middlesOf<U extends Unit>(pairs: readonly NamedPair<U>[]): readonly Nam
       ? { name, one, weight: 1, spread, u }
       : { name, one: midpoint(one, other), weight: 1, spread, u: length(u / Math.SQRT2) },
   );
-}
-
-function betweenEndocanthia<U extends Unit>(
-  { right, left }: Sides<Point<U>>,
-  u: Length<U>,
-): FittedLine<U> {
-  const [x, y] = lineBetween(right, left).direction;
-  return lineByTwo(right, left, [-y, x], u, ["endocanthion"]);
 }
 
 /** A line in a direction that two points give, half-way between them, as sure as they are. */
