@@ -10,19 +10,18 @@ function marked(sentence: string, first: number, letters: number): string {
 }
 
 /** A table with its texts in another alphabet, and what its functions pick. */
-function allMarked<Table extends object>(table: Table, first: number, letters: number): Table {
+function allMarked<Table extends object>(table: Table, mark: (sentence: string) => string): Table {
   return Object.fromEntries(
     Object.entries(table).map(([key, text]: [string, Sentence<never>]) => [
       key,
-      typeof text === "string"
-        ? marked(text, first, letters)
-        : (values: never) => marked(text(values), first, letters),
+      typeof text === "string" ? mark(text) : (values: never) => mark(text(values)),
     ]),
   ) as Table;
 }
 
-function inLetters(first: number, letters: number): Words {
-  const table = <Table extends object>(given: Table): Table => allMarked(given, first, letters);
+function inLetters(first: number, letters: number, mark = marked): Words {
+  const table = <Table extends object>(given: Table): Table =>
+    allMarked(given, (sentence) => mark(sentence, first, letters));
   return {
     ...ENGLISH,
     sentences: table(ENGLISH.sentences),
@@ -55,3 +54,14 @@ export const PSEUDO_ARABIC: Words = {
     lengthSigns: { mm: "مم", cm: "سم", inch: "بوصة" },
   },
 };
+
+/** Without spaces between words, with full-width signs, and a character for two letters. */
+function ideographs(sentence: string, first: number, letters: number): string {
+  const signs: Readonly<Record<string, string>> = { ",": "、", ";": "；", ":": "：", ".": "。" };
+  return marked(sentence.replace(/(\{[^}]*\})|([A-Za-z])[A-Za-z]/g, "$1$2"), first, letters)
+    .replace(/([,;:.])(?: |$)/g, (_, sign: string) => signs[sign] ?? sign)
+    .replace(/(?<=[\u3000-\u9fff]) | (?=[\u3000-\u9fff])/g, "");
+}
+
+/** A language of no meaning in Chinese characters, without spaces. */
+export const PSEUDO_CHINESE: Words = { ...inLetters(0x7709, 26, ideographs), language: "zh-Hans" };

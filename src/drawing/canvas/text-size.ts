@@ -23,7 +23,12 @@ const CLASSES: readonly (readonly [pattern: RegExp, width: number])[] = [
   [/^[!-~°–·]$/, 0.65],
   // Digits of Arabic and Persian.
   [/^[\u0660-\u0669\u06F0-\u06F9]$/, 0.65],
+  // Arabic letters, most of which are joined, but for four wide ones.
+  [/^[\u0620-\u0632\u0637-\u064A]$/, 0.8],
+  [/^[\u0633-\u0636]$/, 1.15],
   [/^[\u00A0-\u10FF]$/, 0.9],
+  // Full-width characters: their em, and a hundredth for rounding.
+  [/^[\u2E80-\u9FFF\uAC00-\uD7A3\uF900-\uFAFF\uFF00-\uFF60]$/, 1.01],
   // Marks of direction take no room.
   [/^[\u200E\u200F\u2066-\u2069]$/, 0],
 ];
@@ -56,6 +61,10 @@ export function textWidth(
 /** Where a line may end: at any space but that between a number and its unit, and behind ±. */
 const BREAKS = /(?<!±)(?:(?<!\d) | (?!(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d))/;
 
+/** Between which characters lines end where no spaces are: an ideograph, with what may not begin a line after it. */
+const UNITS =
+  /(?:[^\u2E80-\u9FFF\uF900-\uFAFF\uFF00-\uFFEF]+|.)[、。，．：；！？）」』】〉》ー]*/gu;
+
 /** Text in lines of a width; too wide a word is broken, what no-break spaces hold together is not. */
 export function wrapped(
   text: string,
@@ -66,11 +75,12 @@ export function wrapped(
   const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
   const lines: string[] = [];
   let line = "";
-  for (const word of text
+  const units = text
     .replace(/[^\S\u00A0]+/g, " ")
     .split(BREAKS)
-    .filter((part) => part !== "")) {
-    const longer = line === "" ? word : `${line} ${word}`;
+    .flatMap((word) => (word.match(UNITS) ?? []).map((unit, index) => ({ unit, index })));
+  for (const { unit: word, index } of units) {
+    const longer = line === "" || index > 0 ? line + word : `${line} ${word}`;
     if (fits(longer)) {
       line = longer;
       continue;

@@ -23,7 +23,31 @@ describe("textWidth", () => {
   });
 });
 
+describe("textWidth of other scripts", () => {
+  // A full-width character fills its em: Unicode Standard Annex 11, East Asian Width.
+  it.each(["眉毛設計図", "まゆげ", "눈썹", "（眉）"])("is an em a character of %s", (text) => {
+    expect(textWidth(text, 10) / Array.from(text).length).toBeCloseTo(10, 0);
+  });
+
+  // Advance widths of words in DejaVu Sans and Noto Kufi Arabic, the wider of both, as Chromium measures them.
+  it.each([
+    ["بداية", 5 * 0.43],
+    ["قوس", 3 * 0.79],
+    ["ذيل", 3 * 0.52],
+    ["شمس", 3 * 0.92],
+    ["صص", 2 * 1.04],
+  ])("is no less for %s than it takes", (text, ems) => {
+    expect(textWidth(text, 10)).toBeGreaterThanOrEqual(10 * ems);
+  });
+});
+
 describe("wrapped", () => {
+  it("breaks Chinese and Japanese between characters, not before their signs, nor in a number or its unit", () => {
+    expect(wrapped("眉頭、眉山と眉尻。", 10, 41)).toEqual(["眉頭、眉", "山と眉", "尻。"]);
+    expect(wrapped("面積mm²：右 33、左 28", 10, 45)).toEqual(["面積", "mm²：", "右 33、", "左 28"]);
+    expect(wrapped("眉尾：12.5 mm", 10, 62)).toEqual(["眉尾：", "12.5 mm"]);
+  });
+
   it("breaks at spaces, and inside a word that is too wide alone", () => {
     expect(wrapped("up  1.5 mm,\noutward 1 mm", 10, 60)).toEqual([
       "up",
