@@ -35,7 +35,7 @@ export const REASONS_FOR = {
     "arch-share-nowhere",
     "arch-chosen",
   ],
-  tail: ["tail-at-guide"],
+  tail: ["tail-at-guide", "tail-level-nowhere"],
   thickness: [
     "thickness-natural",
     "thickness-evened",
@@ -111,6 +111,8 @@ export interface ReasonNotes {
   readonly "arch-share-nowhere": KeptArch;
   readonly "arch-chosen": { readonly convention: ArchConvention };
   readonly "tail-at-guide": { readonly guide: TailConvention; readonly height: TailHeight };
+  /** The level that was asked for, and that no tail end beyond the arch has. */
+  readonly "tail-level-nowhere": { readonly height: TailHeight };
   readonly "thickness-natural": Thicknesses;
   readonly "thickness-evened": Thicknesses;
   readonly "thickness-usual": Thicknesses & Numbers<"u">;

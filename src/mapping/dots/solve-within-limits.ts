@@ -22,8 +22,8 @@ interface ToldSolution extends Solution, Pick<PlannedDots, "guides"> {
 }
 
 /**
- * Solves settled choices. Where front and tail divide by ruler because no arch grows, the arch stays
- * between the limits of a natural one; where no place of a brow divides them so, it stands on the outer one.
+ * Solves settled choices. Where a tail end at the level of a start can be had nowhere beyond the arch, as on a head
+ * that is turned far, it keeps the height of its own brow.
  *
  * @param isChosen whether the artist asked for front and tail by ruler: limits do not hold then
  */
@@ -32,6 +32,22 @@ export function solveWithinLimits(
   settled: Settled<SettledChoices>,
   isChosen: boolean,
 ): Solved {
+  const { tailHeight: level } = settled.value;
+  const levelled = unlessRefused(
+    () => solveByShare(read, settled, isChosen),
+    (code) => code === "no-solution" && level !== "natural",
+  );
+  if (levelled !== undefined) return levelled;
+  const value: SettledChoices = { ...settled.value, tailHeight: "natural" };
+  const reasons = [...settled.reasons, reason("tail-level-nowhere", { height: level })];
+  return solveByShare(read, { value, reasons }, isChosen);
+}
+
+/**
+ * Where front and tail divide by ruler because no arch grows, the arch stays
+ * between the limits of a natural one; where no place of a brow divides them so, it stands on the outer one.
+ */
+function solveByShare(read: FaceRead, settled: Settled<SettledChoices>, isChosen: boolean): Solved {
   const { arch, lead, pins, frontShare: asked } = settled.value;
   const solve = (value: SettledChoices): ToldSolution => {
     const guides = guidesOf(read.face, value);

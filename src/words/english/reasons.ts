@@ -38,6 +38,8 @@ export const REASONS = {
     "No place of the brow gives the front {asked:shares} of the length: the arch stands on the vertical of the {limit:archLimits}, and the front takes {share:shares}.",
   "arch-chosen": "Arch as chosen: {convention:rules}.",
   "tail-at-guide": "Tail end {guide:rules}, {height:tailHeights}.",
+  "tail-level-nowhere":
+    "No tail end {height:tailHeights} lies beyond the arch: it keeps the height of its own brow instead.",
   "thickness-natural":
     "Thickness as it grows: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-evened":

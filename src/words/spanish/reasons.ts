@@ -40,6 +40,8 @@ export const REASONS = {
     "Ningún lugar de la ceja da al tramo delantero {asked:shares} de la longitud: el arco se pone en la vertical del {limit:archLimits}, y el tramo delantero ocupa {share:shares}.",
   "arch-chosen": "Arco según lo elegido: {convention:rules}.",
   "tail-at-guide": "Final de la cola {guide:rules}, {height:tailHeights}.",
+  "tail-level-nowhere":
+    "Ningún final de cola {height:tailHeights} queda más allá del arco: conserva la altura de su propia ceja.",
   "thickness-natural":
     "Grosor como crece: {start:1mm} en el inicio, {body:1mm} en el cuerpo, {arch:1mm} en el arco.",
   "thickness-evened":
