@@ -569,7 +569,7 @@ describe("checkCapture", () => {
       "a limit that nobody looks up",
       told({ limits: { rol: CAPTURE_LIMITS.map.roll } as never }),
       {},
-      "needs another name: one of canthalIndex",
+      "needs another name: one of roll, resolution, canthalIndex",
     ],
     [
       "a limit that is a number",
