@@ -16,6 +16,7 @@ import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { Arrows, Outlines } from "./PlanLayer.js";
 import { hairPath, pathOf, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
+import { pictureWidth } from "./picture-width.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
 import { figure, text, words } from "../words/language.js";
@@ -126,7 +127,8 @@ function linesOf(
   picture: { readonly width: number; readonly height: number } | undefined,
   theme: Theme,
 ): string {
-  const look = { view: "face", legend: false, words: words.value } as const;
+  const screen = { width: pictureWidth() };
+  const look = { view: "face", legend: false, words: words.value, screen } as const;
   // That the photo will not do stands beside the picture, not across the eyes.
   const cautions = plan.cautions.filter(({ values }) => values.severity !== "retake");
   if (picture === undefined) return drawPlan(plan, { ...look, theme });
