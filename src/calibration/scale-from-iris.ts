@@ -4,11 +4,11 @@ import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/inde
 import {
   type Length,
   type Measured,
-  mm,
   type Note,
   type Scale,
   type ScaleNoteCode,
   type Side,
+  length,
 } from "../units/index.js";
 import {
   measuredAs,
@@ -27,7 +27,7 @@ import { requireBaseline, type SeenWidth } from "./baseline.js";
  *
  * Source: Rüfer, Schröder & Erb, Cornea 2005;24:259–261.
  */
-export const IRIS_WIDTH: Measured<Length<"mm">> = { value: mm(11.71), u: mm(0.42) };
+export const IRIS_WIDTH: Measured<Length<"mm">> = { value: length(11.71), u: length(0.42) };
 
 /** What is known of the irises and the camera, where it is better than the defaults. */
 export interface IrisOptions {

@@ -9,8 +9,8 @@ import {
   type Polyline,
   propagate,
   type Propagated,
-  px,
   type Scale,
+  length,
 } from "../units/index.js";
 import {
   chiSquareQuantile,
@@ -161,7 +161,7 @@ function overRim<Result extends { readonly [Name in keyof Result]: number }>(
   const inputs = Object.fromEntries(
     rim.map(([x, y], index) => [
       `rim${index}`,
-      measuredPoint(flatPoint<"px">(x, y), px(placement)),
+      measuredPoint(flatPoint<"px">(x, y), length(placement)),
     ]),
   );
   return propagate((points) => measure(Object.values(points)), inputs, { linearity: "assumed" });

@@ -1,7 +1,7 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
-import { attempt, mm, type Scale, WORKING_TOLERANCES } from "../units/index.js";
+import { attempt, type Scale, WORKING_TOLERANCES, length } from "../units/index.js";
 import {
   keysOf,
   refuse,
@@ -114,7 +114,7 @@ function settle(face: Face<"px">, options: CaptureOptions): Capture {
   };
 }
 
-const USUAL_TOLERANCE = mm(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
+const USUAL_TOLERANCE = length(WORKING_TOLERANCES.tolerances.position.limits.upper ?? 1);
 
 function limitsOf(purpose: CapturePurpose): CaptureLimits {
   const names = Object.keys(CAPTURE_LIMITS);

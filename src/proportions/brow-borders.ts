@@ -1,7 +1,7 @@
 import { flatten, graphOf, heightOver, hermiteAt } from "../geometry/internal.js";
 import { type Brow, type BrowDots, lengthOfPath, type Skin } from "../landmarks/index.js";
 import { byRuler } from "../landmarks/internal.js";
-import { length, mm } from "../units/index.js";
+import { length } from "../units/index.js";
 import { type BrowEdge, edgeOfDots, edgeOfHair, isBetween } from "./brow-edge.js";
 import { outlineArea } from "./outline-path.js";
 import type { Outline } from "./outline.js";
@@ -41,4 +41,4 @@ function edgeOfOutline(drawn: Outline<"mm">, skin: Skin): BrowEdge {
 }
 
 /** Where the lower border of an outline turns back, it is read as a polyline that strays by so much. */
-const STRAYS = mm(0.001);
+const STRAYS = length<"mm">(0.001);

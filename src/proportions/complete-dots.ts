@@ -1,6 +1,6 @@
 import { hermiteAt } from "../geometry/internal.js";
 import type { CompleteDots } from "../landmarks/index.js";
-import { flatPoint, type FlatPoint, type Length, mm, type Point } from "../units/index.js";
+import { flatPoint, type FlatPoint, type Length, length, type Point } from "../units/index.js";
 import { refusingAs, keysOf, requirePositive } from "../units/internal.js";
 import type { UpperBorderShape } from "./outline-shape.js";
 import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
@@ -9,7 +9,7 @@ import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 export type StationThickness = { readonly [At in Station]: Length<"mm"> };
 
 /** Usual thickness, ours; brows fall from 6–8 mm to about 5 mm (trade practice, no source). */
-export const STATION_THICKNESS: StationThickness = { start: mm(8), body: mm(7), arch: mm(6) };
+export const STATION_THICKNESS: StationThickness = { start: length(8), body: length(7), arch: length(6) };
 
 /**
  * The dots that follow from three on the upper border: the body's half-way between start and arch,

@@ -6,7 +6,7 @@ import {
 } from "../geometry/index.js";
 import { crossingsOf, endDirection } from "../geometry/internal.js";
 import type { Brow } from "../landmarks/index.js";
-import { flatPoint, type Length, length, mm, type Point, type Polyline } from "../units/index.js";
+import { flatPoint, type Length, length, type Point, type Polyline } from "../units/index.js";
 import { refusingAs } from "../units/internal.js";
 import { BORDER_END } from "./border-end.js";
 import type { Guide } from "./guide-line.js";
@@ -85,8 +85,8 @@ function pastTip(
     upper[upper.length - 1] as Point<"mm">,
     lower[lower.length - 1] as Point<"mm">,
   );
-  const heading = mm([x + above[0] + below[0], y + above[1] + below[1]]);
-  const place = meetBorder(sight, [mm([x, y]), heading]);
+  const heading = flatPoint<"mm">(x + above[0] + below[0], y + above[1] + below[1]);
+  const place = meetBorder(sight, [flatPoint(x, y), heading]);
   return place && { ...place, along: length(polylineLength(upper) + place.along), extended: true };
 }
 

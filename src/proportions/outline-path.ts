@@ -12,7 +12,6 @@ import {
   type FlatPoint,
   length,
   type Length,
-  mm,
   type Point,
   type Unit,
 } from "../units/index.js";
@@ -142,7 +141,7 @@ export function overlapOutlines(
 /** {@link overlapOutlines} of one natural outline with many planned ones. */
 export function overlapOver(
   natural: Outline<"mm">,
-  error: Length<"mm"> = mm(0.001),
+  error: Length<"mm"> = length(0.001),
 ): (planned: Outline<"mm">) => OutlineOverlap {
   const grown = outlinePath(natural);
   const overlap = overlapWith(grown, error);

@@ -12,7 +12,7 @@ import {
 import { DOT_NAMES } from "../../landmarks/internal.js";
 import { type BareCode, isHair, standInOf } from "../../mapping/internal.js";
 import { outline, type OutlineOptions, outlinePath } from "../../proportions/index.js";
-import { type FlatPoint, type Point, px, type Side } from "../../units/index.js";
+import { type FlatPoint, length, type Point, px, type Side } from "../../units/index.js";
 import type { Words } from "../../words/index.js";
 import { label } from "../../words/internal.js";
 import type { Spot } from "../canvas/box.js";
@@ -139,11 +139,11 @@ function plannedPath(
   { view }: Brush,
 ): readonly Cubic<"px">[] {
   const place = (point: FlatPoint<"mm">): FlatPoint<"px"> => px(view.place(point));
-  return mapPathWithin(outlinePath(outline(dots, shape)), place, px(SEEN * view.size));
+  return mapPathWithin(outlinePath(outline(dots, shape)), place, length(SEEN * view.size));
 }
 
 function spotsOf(path: readonly Cubic<"px">[], strays: number, { view }: Brush): readonly Spot[] {
-  return flatten(path, px(strays * view.size)).map(([x, y]): Spot => [x, y]);
+  return flatten(path, length(strays * view.size)).map(([x, y]): Spot => [x, y]);
 }
 
 /** Half of a dot's width, in steps. */

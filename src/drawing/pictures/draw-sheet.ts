@@ -5,7 +5,7 @@ import {
   type DrawnCheck,
 } from "../../mapping/index.js";
 import { movesToMake, requirePlan } from "../../mapping/internal.js";
-import { type Length, mm } from "../../units/index.js";
+import { type Length, length } from "../../units/index.js";
 import { refusingAs } from "../../units/internal.js";
 import { say } from "../../words/index.js";
 import { label } from "../../words/internal.js";
@@ -76,7 +76,7 @@ export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): string {
     requirePlan(plan);
     const print = printOf(options);
     const { words, brush } = print;
-    const { title = label(words, "title-plan"), overlap = false, rulerZero = mm(0) } = options;
+    const { title = label(words, "title-plan"), overlap = false, rulerZero = length(0) } = options;
     const { fields = fieldsIn(words, ["client", "date", "artist"]), check } = options;
     const cautions = cautionsToSay(plan).filter(({ at }) => at === undefined);
     const ofThis = cautions.filter(({ code }) => !ALWAYS.includes(code));

@@ -1,4 +1,4 @@
-import { mm } from "../../units/index.js";
+import { length } from "../../units/index.js";
 import type { KnownErrors, MarkupErrors } from "./markup-errors.js";
 
 // Written by `npm run study:errors`: see bench/error-model.
@@ -64,7 +64,7 @@ const MESH: MarkupErrors = {
     endocanthion: { rest: [1, 0.8] },
     exocanthion: { rest: [1.3, 0.9] },
   },
-  landmarks: { upperLid: mm(0.8), brow: mm(1.5) },
+  landmarks: { upperLid: length(0.8), brow: length(1.5) },
 };
 
 /** @vladmandic/face-api 1.7.15 (faceLandmark68Net). */
@@ -112,7 +112,7 @@ const POINTS_68: MarkupErrors = {
     lowerLid: { shift: [-12, -15, 0, -13, 8, -12] },
     alare: { shift: [43, 32], rest: [1.9, 2.9] },
   },
-  landmarks: { upperLid: mm(1), brow: mm(1.8) },
+  landmarks: { upperLid: length(1), brow: length(1.8) },
   others: 1.7,
 };
 

@@ -1,13 +1,13 @@
 import {
   type Length,
   type Measured,
-  mm,
   type Note,
   type Point,
   type Polyline,
   type Side,
   type Sides,
   type Unit,
+  length,
 } from "../../units/index.js";
 import type { LandmarkName, LANDMARKS, MidlineLandmark } from "./landmarks.js";
 import type { FaceNoteCode } from "./notes.js";
@@ -110,7 +110,7 @@ export interface Declared {
 }
 
 /** One rater placing by hand. Source: Reliability of Periocular Anthropometry, 2019, 46 adults. */
-export const BY_HAND: Length<"mm"> = mm(0.26);
+export const BY_HAND: Length<"mm"> = length(0.26);
 
 /**
  * Standard uncertainty of a landmark's place, in each axis of the face, as its source states it;

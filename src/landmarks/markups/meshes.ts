@@ -1,4 +1,4 @@
-import { mm, type Sides } from "../../units/index.js";
+import { type Sides, length } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide } from "./index-table.js";
 
 /**
@@ -69,7 +69,7 @@ function meshOf468(): Mesh {
     pairs,
     middle: MIDDLE,
     standIns,
-    uncertainty: { default: mm(1.3) },
+    uncertainty: { default: length(1.3) },
     ringFactor: { value: 1, u: 0 },
     depth: "estimated",
   };
@@ -90,8 +90,8 @@ function withIrises(): Mesh {
       left: { centre: 473, rim: [474, 475, 476, 477] },
     },
     uncertainty: {
-      default: mm(1.3),
-      landmarks: { pupil: mm(0.5), limbusMedial: mm(0.5), limbusLateral: mm(0.5) },
+      default: length(1.3),
+      landmarks: { pupil: length(0.5), limbusMedial: length(0.5), limbusLateral: length(0.5) },
     },
     ringFactor: { value: 1.11, u: 0.02 },
   };

@@ -1,4 +1,4 @@
-import { mm } from "../../units/index.js";
+import { length } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index-table.js";
 
 const standIns = [
@@ -56,7 +56,7 @@ function points68(): Points68 {
     pairs,
     middle: [8, 27, 28, 29, 30, 33, 51, 57, 62, 66],
     standIns,
-    uncertainty: { default: mm(3.7) },
+    uncertainty: { default: length(3.7) },
     ringFactor: { value: 1, u: 0 },
     depth: "none",
   };

@@ -1,4 +1,4 @@
-import { mm } from "../../units/index.js";
+import { length } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide, pairsDownFrom } from "./index-table.js";
 
 const standIns = [
@@ -57,7 +57,7 @@ function points98(): Points98 {
     pairs,
     middle: [16, 51, 52, 53, 54, 57, 79, 85, 90, 94],
     standIns,
-    uncertainty: { default: mm(3.7) },
+    uncertainty: { default: length(3.7) },
     ringFactor: { value: 1, u: 0 },
     depth: "none",
   };

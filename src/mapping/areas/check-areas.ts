@@ -7,7 +7,6 @@ import {
   flatPoint,
   length,
   type Length,
-  mm,
   type Point,
   type Polyline,
   type Side,
@@ -63,8 +62,8 @@ export function checkAreas(plan: PlannedShape, areas: readonly SkinArea[]): read
 }
 
 /** Planned outlines are read as polygons that stray from them by so much, edges of areas at points so far apart. */
-const STRAYS = mm(0.002);
-const STEP = mm(0.1);
+const STRAYS = length(0.002);
+const STEP = length(0.1);
 
 /** Margins of more would be another area; ours, in mm. */
 const MOST_MARGIN = 10;
@@ -72,7 +71,7 @@ const MOST_MARGIN = 10;
 /** What is smaller, in mm and mm², is beyond by rounding alone. */
 const LEAST = 0.01;
 
-function requireArea({ name, aim, edge, margin = mm(0) }: SkinArea, index: number): void {
+function requireArea({ name, aim, edge, margin = length(0) }: SkinArea, index: number): void {
   const field = `areas[${index}]`;
   requireWord(`${field}.aim`, aim, AREA_AIMS);
   requireWithin(`${field}.margin`, margin, 0, MOST_MARGIN);
@@ -85,7 +84,7 @@ function requireArea({ name, aim, edge, margin = mm(0) }: SkinArea, index: numbe
 }
 
 function checkArea({ dots, choices }: PlannedShape, area: SkinArea): AreaCheck {
-  const { name, aim, edge, margin = mm(0) } = area;
+  const { name, aim, edge, margin = length(0) } = area;
   const side: Side = edge.reduce((sum, [x]) => sum + x, 0) < 0 ? "right" : "left";
   const brow = flatten(outlinePath(outline(dots[side], choices.shape)), STRAYS);
   const size = areaAround(edge, margin);
@@ -98,7 +97,7 @@ function checkArea({ dots, choices }: PlannedShape, area: SkinArea): AreaCheck {
   const known = { area, size, side, dot };
   if (beyond < LEAST || far < LEAST) {
     const note = areaNote(isToCover ? "area-covered" : "area-clear", { name });
-    return { ...known, beyond: 0, distance: mm(0), note };
+    return { ...known, beyond: 0, distance: length(0), note };
   }
   const values = { name, area: beyond, distance: far, side, dot };
   const note = areaNote(isToCover ? "area-sticks-out" : "area-overlapped", values);

@@ -1,6 +1,6 @@
 import { outline, outlineBorders } from "../../proportions/index.js";
 import { heightOver } from "../../geometry/internal.js";
-import { length, type Length, mm, type Note, type Side } from "../../units/index.js";
+import { length, type Length, type Note, type Side } from "../../units/index.js";
 import { keysOf, refusingAs, requireWithin } from "../../units/internal.js";
 import { placeOnSide } from "../../symmetry/index.js";
 import type { Choices } from "../choices/choices.js";
@@ -158,7 +158,7 @@ function neededFor({ dots, choices }: PlannedDots, checks: readonly AreaCheck[])
   return needed;
 }
 
-const STRAYS = mm(0.002);
+const STRAYS = length(0.002);
 const FINE = 0.005;
 
 function startOf(dots: PlannedDots["dots"], side: Side): number {

@@ -1,4 +1,4 @@
-import { type Length, mm, type Side, type Sides } from "../../units/index.js";
+import { type Length, length, type Side, type Sides } from "../../units/index.js";
 
 /** Which brow the other follows, and whose own dots count then. */
 export const LEADS = {
@@ -43,7 +43,7 @@ export type TailHeight = keyof typeof TAIL_HEIGHTS;
 export const CHOSEN_SHARES = { eyeWidthShare: [0.4, 1.4], frontShare: [0.4, 0.9] } as const;
 
 /** Up to so far past a guide hair stays as it grows, where nothing else is chosen: trade practice, no source. */
-export const KEEP_HAIR: Length<"mm"> = /* @__PURE__ */ mm(2.5);
+export const KEEP_HAIR: Length<"mm"> = /* @__PURE__ */ length(2.5);
 
 /** Of hair that reaches farther a guide takes away no more than this, in mm: trade practice, no source. */
 export const MOST_TAKEN = 2.5;

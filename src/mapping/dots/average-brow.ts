@@ -1,5 +1,5 @@
 import { type Brow } from "../../landmarks/index.js";
-import { flatPoint, mm, type Length, type Point } from "../../units/index.js";
+import { flatPoint, type Length, type Point, length } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import type { PlannableFace } from "./plannable-face.js";
 
@@ -25,7 +25,7 @@ export type BrowHeights = keyof typeof BROW_HEIGHTS;
 const SPREAD = { people: 4, groups: 5.5 };
 
 /** Both brows are off by as much; a plan takes their errors to be independent, and half-way between less. */
-export const HEIGHTS_U: Length<"mm"> = /* @__PURE__ */ mm(
+export const HEIGHTS_U: Length<"mm"> = /* @__PURE__ */ length(
   Math.SQRT2 * Math.hypot(SPREAD.people, SPREAD.groups),
 );
 

@@ -1,6 +1,6 @@
 import type { Dot, MeasureName } from "../../landmarks/index.js";
 import { STATIONS } from "../../proportions/internal.js";
-import { type Length, length, mm, type Note, otherSide, type Side } from "../../units/index.js";
+import { type Length, length, type Note, otherSide, type Side } from "../../units/index.js";
 import { keysOf, refusingAs, requireFinite, requireNames, SIDES } from "../../units/internal.js";
 import { type ReasonCode, REASONS_FOR } from "../dots/notes.js";
 import type { MoveNotes } from "../plan/move-notes.js";
@@ -49,7 +49,7 @@ export function workSteps(plan: BrowPlan, options: WorkOptions = {}): readonly W
   return refusingAs("workSteps", () => {
     requirePlan(plan);
     requireNames("options", options, ["rulerZero"]);
-    const zero = options.rulerZero ?? mm(0);
+    const zero = options.rulerZero ?? length(0);
     requireFinite("rulerZero", zero);
     const moves = movesToMake(plan);
     const dots = moves.map((move, index): WorkStep => {

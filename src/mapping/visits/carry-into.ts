@@ -23,7 +23,6 @@ import {
   length,
   type Length,
   type Measured,
-  mm,
   type Note,
   type Point,
   type Polyline,
@@ -178,8 +177,8 @@ export function carryInto(
 }
 
 /** How far carried borders may stray from the planned ones, and how far apart their points are. */
-const STRAYS = mm(0.01);
-const STEP = mm(1);
+const STRAYS = length(0.01);
+const STEP = length(1);
 
 function dotsOf(brow: Brow<"mm"> | undefined): ReturnType<typeof naturalDots>["dots"] | object {
   return brow === undefined ? {} : naturalDots(brow).dots;

@@ -4,7 +4,7 @@ import { mapBrow } from "../../landmarks/internal.js";
 import { naturalDots, outline, outlineBorders } from "../../proportions/index.js";
 import { compareCaptures, type Displacement, type Registration } from "../../symmetry/index.js";
 import { mapDots } from "../../symmetry/internal.js";
-import { eachSide, mm, type Note, type Side } from "../../units/index.js";
+import { eachSide, type Note, type Side, length } from "../../units/index.js";
 import { keysOf, refuse, refusingAs, requireFinite, SIDES } from "../../units/internal.js";
 import { isHair } from "../dots/is-hair.js";
 import type { BrowPlan } from "../plan/plan.js";
@@ -173,7 +173,7 @@ interface Ends {
 }
 
 /** How far the borders of the plan may be read off its curves. */
-const STRAYS = mm(0.001);
+const STRAYS = length(0.001);
 
 /** The last stage whose weeks have come; the eighth week still belongs to a healed result. */
 function stageAt(weeks: number): Stage {

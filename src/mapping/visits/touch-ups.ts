@@ -9,7 +9,6 @@ import {
   length,
   type Length,
   measured,
-  mm,
   type Side,
   type ToleranceName,
   type ToleranceSet,
@@ -88,7 +87,7 @@ interface Column {
 /** About how wide a strip is. */
 const WIDTH = 0.05;
 /** How far the borders of the plan may be read off its curves. */
-const STRAYS = mm(0.001);
+const STRAYS = length(0.001);
 
 function columnsOf(
   planned: Outline<"mm">,

@@ -1,4 +1,4 @@
-import { length, type Length, mm, type Note } from "../../units/index.js";
+import { length, type Length, type Note } from "../../units/index.js";
 import {
   keysOf,
   refuse,
@@ -119,7 +119,7 @@ function grant(wish: Wish, earlier: readonly WishAmount[], before: Before): Gran
     note: wishNote("wish-held", { wish: name, amount, granted, why }),
   });
   const pinned = amount === 0 ? undefined : atPin(wish, before);
-  if (pinned !== undefined) return held(mm(0), pinned);
+  if (pinned !== undefined) return held(length(0), pinned);
   let why = amount === 0 ? undefined : obstacle(amount);
   if (why === undefined) {
     return { wish, granted: amount, note: wishNote("wish-granted", { wish: name, amount }) };

@@ -5,9 +5,9 @@ import {
   flatPoint,
   hasDepth,
   type Length,
-  mm,
   type Point,
   type Scale,
+  length,
 } from "../../units/index.js";
 import { requirePositive, unlessRefused } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";
@@ -35,13 +35,17 @@ export function cameraOf(
   if (cameraDistance === undefined) return undefined;
   requirePositive("scale.cameraDistance", cameraDistance.value);
   const [x, y] = upright(options.cameraAxis ?? eyes, frame);
-  const camera = { distance: cameraDistance.value, axis: flatPoint<"mm">(x, y), prominence: mm(0) };
+  const camera = {
+    distance: cameraDistance.value,
+    axis: flatPoint<"mm">(x, y),
+    prominence: length(0),
+  };
   const skin =
     frame.turning?.skin ??
     // By their own depth, so that the skin is the face's and not its picture's.
     skinBefore(mapFace(face, ontoFace({ ...frame, camera: { ...camera, skin: FLAT } })));
   const prominence = options.prominence ?? prominenceOf(skin);
-  return { ...camera, skin, prominence: skin.kind === "fitted" ? mm(0) : prominence };
+  return { ...camera, skin, prominence: skin.kind === "fitted" ? length(0) : prominence };
 }
 
 const FLAT: Skin = { kind: "flat" };

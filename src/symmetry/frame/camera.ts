@@ -1,5 +1,5 @@
 import type { Skin } from "../../landmarks/index.js";
-import { type FlatPoint, type Length, type Measured, mm } from "../../units/index.js";
+import { type FlatPoint, type Length, type Measured, length } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 
 /** A pinhole camera whose perspective is corrected in what is read. */
@@ -18,11 +18,11 @@ export interface Camera {
  * How much nearer to the camera than the inner eye corners the brows' skin lies in the middle of the face,
  * where no depth tells. It is 15.6 mm on the canonical face mesh; the standard uncertainty is ours.
  */
-export const BROW_PROMINENCE: Measured<Length<"mm">> = { value: mm(15), u: mm(2) };
+export const BROW_PROMINENCE: Measured<Length<"mm">> = { value: length(15), u: length(2) };
 
 /** The same of a skin: a fitted one knows by itself where it lies, a flat one lies in their plane. */
 export function prominenceOf(skin: Skin): Length<"mm"> {
-  return skin.kind === "modelled" ? BROW_PROMINENCE.value : mm(0);
+  return skin.kind === "modelled" ? BROW_PROMINENCE.value : length(0);
 }
 
 /**

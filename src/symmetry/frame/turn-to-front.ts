@@ -7,7 +7,6 @@ import {
   flatPoint,
   hasDepth,
   length,
-  mm,
   type Point,
   type Scale,
   type Unit,
@@ -215,7 +214,7 @@ function turningOf<U extends Unit>(
     yawU: Math.hypot(plane.yawU, understated),
     yawPerDepth: yawSlope(face),
     depthU: 0,
-    pivot: mm(0),
+    pivot: length(0),
     skin: { kind: "flat" },
   };
   const forward =

@@ -3,15 +3,15 @@ import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.j
 import {
   type DeepPoint,
   type FlatPoint,
-  mm,
   type Point,
   type Polyline,
   type Unit,
+  flatPoint,
 } from "../../units/index.js";
 import { isFace, mapShape, type Shape } from "./shape.js";
 
 /** The midline of the face space: the line x = 0, upwards. */
-export const FACE_MIDLINE: Line<"mm"> = { through: mm([0, 0]), direction: [0, 1] };
+export const FACE_MIDLINE: Line<"mm"> = { through: flatPoint(0, 0), direction: [0, 1] };
 
 /**
  * The mirror image of a point, a polyline, a brow, its dots or a whole face across a line; depth

@@ -1,3 +1,5 @@
+import { refuse, refusingAs } from "./geometry-error.js";
+
 /** Units of length the library knows: `px` in the photo, `mm` on the face. */
 export type Unit = "px" | "mm";
 
@@ -35,7 +37,10 @@ type Pair = readonly [x: number, y: number];
 type Triple = readonly [x: number, y: number, depth: number];
 
 /**
- * Marks a number, a point or a list of points as millimetres; the value itself is unchanged.
+ * Marks a number, a point or a list of points as millimetres; the value itself is unchanged. Whether numbers are
+ * finite is asked where they are used.
+ *
+ * @throws GeometryError `not-parsed` for a text or another value that is none of them: see `parseLength` for texts
  *
  * @example
  * ```ts
@@ -50,11 +55,14 @@ export function mm(value: Triple): DeepPoint<"mm">;
 export function mm(value: readonly Pair[]): readonly FlatPoint<"mm">[];
 export function mm(value: readonly Triple[]): readonly DeepPoint<"mm">[];
 export function mm(value: unknown): unknown {
-  return value;
+  return refusingAs("mm", () => requireNumbers(value));
 }
 
 /**
- * Marks a number, a point or a list of points as pixels; the value itself is unchanged.
+ * Marks a number, a point or a list of points as pixels; the value itself is unchanged. Whether numbers are finite is
+ * asked where they are used.
+ *
+ * @throws GeometryError `not-parsed` for a text or another value that is none of them
  *
  * @example
  * ```ts
@@ -68,7 +76,17 @@ export function px(value: Triple): DeepPoint<"px">;
 export function px(value: readonly Pair[]): readonly FlatPoint<"px">[];
 export function px(value: readonly Triple[]): readonly DeepPoint<"px">[];
 export function px(value: unknown): unknown {
-  return value;
+  return refusingAs("px", () => requireNumbers(value));
+}
+
+function requireNumbers(value: unknown): unknown {
+  return isOfNumbers(value)
+    ? value
+    : refuse("not-parsed", "value", value, "a number, a point or a list of points");
+}
+
+function isOfNumbers(value: unknown): boolean {
+  return Array.isArray(value) ? value.every(isOfNumbers) : typeof value === "number";
 }
 
 /**

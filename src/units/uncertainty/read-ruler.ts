@@ -1,7 +1,7 @@
 import { requireFinite, requirePositive } from "../quantities/require.js";
 import { refusingAs, refuse } from "../quantities/geometry-error.js";
 import { type Measured, measured } from "./measured.js";
-import { type Length, length, mm } from "../quantities/quantity.js";
+import { type Length, length } from "../quantities/quantity.js";
 
 /** How a reading by hand was taken. */
 export interface ReadingOptions {
@@ -62,16 +62,16 @@ export function readCaliper(
 }
 
 /** A ruler with half millimetres: ours. */
-const RULER_GRADUATION = mm(0.5);
+const RULER_GRADUATION = length(0.5);
 /** A caliper read to a tenth: ours. */
-const CALIPER_GRADUATION = mm(0.1);
+const CALIPER_GRADUATION = length(0.1);
 
 function read(
   reading: Length<"mm">,
   options: ReadingOptions,
   usual: Length<"mm">,
 ): Measured<Length<"mm">> {
-  const { zero, graduation = usual, pencil = mm(0) } = options;
+  const { zero, graduation = usual, pencil = length(0) } = options;
   requireFinite("reading", reading);
   if (zero !== undefined) requireFinite("zero", zero);
   requirePositive("graduation", graduation);
