@@ -9,7 +9,11 @@ import { outwardsOf, upperBorder, type UpperDots } from "./upper-border.js";
 export type StationThickness = { readonly [At in Station]: Length<"mm"> };
 
 /** Usual thickness, ours; brows fall from 6–8 mm to about 5 mm (trade practice, no source). */
-export const STATION_THICKNESS: StationThickness = { start: length(8), body: length(7), arch: length(6) };
+export const STATION_THICKNESS: StationThickness = {
+  start: length(8),
+  body: length(7),
+  arch: length(6),
+};
 
 /**
  * The dots that follow from three on the upper border: the body's half-way between start and arch,

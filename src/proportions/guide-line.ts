@@ -92,7 +92,7 @@ export function sightLine(
     case "vertical":
       return verticalAt(at(through[0]));
     case "line":
-      return lineBetween(at(through[0]), at(through[1]));
+      return lineBetween(at(through[0]), at(through[1]), through[1]);
     case "share": {
       const [from, to] = [at(through[0]), at(through[1])];
       return verticalAt(flatPoint(from[0] + share * (to[0] - from[0]), from[1]));

@@ -110,9 +110,10 @@ describe("guideLine", () => {
 
   it("refuses two landmarks in one place", () => {
     const flat = { right: {}, left: { alare: mm([16, -38]), pupil: mm([16, -38]) }, midline: {} };
-    expect(refusal(() => guideLine(flat, "left", "alare-through-pupil")).code).toBe(
-      "coincident-points",
-    );
+    expect(refusal(() => guideLine(flat, "left", "alare-through-pupil"))).toMatchObject({
+      code: "coincident-points",
+      detail: { where: "guideLine", field: "pupil" },
+    });
   });
 
   it("refuses a face whose landmarks are missing at run time, naming them", () => {

@@ -37,12 +37,12 @@ export function lineThrough<U extends Unit>(from: Point<U>, to: Point<U>): Line<
   return refusingAs("lineThrough", () => lineBetween(from, to));
 }
 
-/** {@link lineThrough}, asked for by another function. */
-export function lineBetween<U extends Unit>(from: Point<U>, to: Point<U>): Line<U> {
+/** {@link lineThrough}, asked for by another function, of a field of its own. */
+export function lineBetween<U extends Unit>(from: Point<U>, to: Point<U>, field = "to"): Line<U> {
   const [x, y] = difference(to, from);
   const size = Math.hypot(x, y);
   if (size === 0) {
-    refuse("coincident-points", "to", to, "another point");
+    refuse("coincident-points", field, to, "another point");
   }
   return { through: flatPoint(from[0], from[1]), direction: [x / size, y / size] };
 }

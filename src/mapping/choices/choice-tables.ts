@@ -35,7 +35,7 @@ export const TAIL_HEIGHTS = {
 /**
  * Where the tail ends along its guide: where the guide meets the natural brow, or level with the
  * lower or the upper start dot. Sources disagree whether start and tail end are level: all three are
- * offered.
+ * offered. A level that lies nowhere beyond the arch, as on a head that is turned far, is not taken.
  */
 export type TailHeight = keyof typeof TAIL_HEIGHTS;
 

@@ -112,7 +112,7 @@ export interface ReasonNotes {
   readonly "arch-chosen": { readonly convention: ArchConvention };
   readonly "tail-at-guide": { readonly guide: TailConvention; readonly height: TailHeight };
   /** The level that was asked for, and that no tail end beyond the arch has. */
-  readonly "tail-level-nowhere": { readonly height: TailHeight };
+  readonly "tail-level-nowhere": ReasonNotes["tail-at-guide"];
   readonly "thickness-natural": Thicknesses;
   readonly "thickness-evened": Thicknesses;
   readonly "thickness-usual": Thicknesses & Numbers<"u">;

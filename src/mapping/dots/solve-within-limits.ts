@@ -32,20 +32,23 @@ export function solveWithinLimits(
   settled: Settled<SettledChoices>,
   isChosen: boolean,
 ): Solved {
-  const { tailHeight: level } = settled.value;
+  const { tail: guide, tailHeight: height } = settled.value;
   const levelled = unlessRefused(
     () => solveByShare(read, settled, isChosen),
-    (code) => code === "no-solution" && level !== "natural",
+    (code) => code === "no-solution" && height !== "natural",
   );
   if (levelled !== undefined) return levelled;
   const value: SettledChoices = { ...settled.value, tailHeight: "natural" };
-  const reasons = [...settled.reasons, reason("tail-level-nowhere", { height: level })];
+  const reasons = [
+    ...settled.reasons.filter(({ code }) => code !== "tail-at-guide"),
+    reason("tail-level-nowhere", { guide, height }),
+  ];
   return solveByShare(read, { value, reasons }, isChosen);
 }
 
 /**
- * Where front and tail divide by ruler because no arch grows, the arch stays
- * between the limits of a natural one; where no place of a brow divides them so, it stands on the outer one.
+ * Solves with the arch between the limits of a natural one where front and tail divide by ruler because no arch grows;
+ * where no place of a brow divides them so, it stands on the outer one.
  */
 function solveByShare(read: FaceRead, settled: Settled<SettledChoices>, isChosen: boolean): Solved {
   const { arch, lead, pins, frontShare: asked } = settled.value;

@@ -23,8 +23,9 @@ import { whyNot } from "./why-not.js";
  * how much skin is filled, how the sides still differ, what happens to the space over the lid, the
  * front share.
  *
- * The rows come in a stated order, each with its reasons. Of a brow that a detector guesses no hair is known: there
- * guides through landmarks that are seen come first, and then the brow nearest to the guess, as far as that is known.
+ * The rows come in an order that the note `order` states, each with its reasons: the fewest findings first. Of a brow
+ * that a detector guesses no hair is known: among rows that are alike in findings and in their tails, guides through
+ * landmarks that are seen come first there, and then the brow nearest to the guess, as far as that is known.
  * For an artist the guess is the best that is there, and no more than that. A choice that breaks a demand is
  * ruled out, one that cannot be planned says why. Each is decided by its own tolerances, as its plan would
  * be under the simple rule. The artist decides.

@@ -97,10 +97,15 @@ export function weighPlan(
   };
   const isSeen = SIDES.every((side) => isHair(face, side));
   const broken = most === undefined ? [] : closings(row.lidRoom, most);
+  const notGranted = plan.reasons.filter(({ code }) => code === "tail-level-nowhere");
   return {
     kind: broken.length > 0 ? "ruled-out" : "usable",
     ...row,
-    reasons: [...broken, ...weighingReasons(row, isAsked ? asked : undefined, isSeen)],
+    reasons: [
+      ...broken,
+      ...notGranted,
+      ...weighingReasons(row, isAsked ? asked : undefined, isSeen),
+    ],
   };
 }
 

@@ -4,6 +4,7 @@ import type { Decision, Length, Note, Side, Sides } from "../../units/index.js";
 import type { Choices } from "../choices/choices.js";
 import type { ShapeCode } from "../shape/notes.js";
 import type { ShapeFinding } from "../shape/shape-findings.js";
+import type { ReasonCode } from "../dots/notes.js";
 import type { WeighingCode } from "./notes.js";
 
 /** Options of {@link weighChoices}. */
@@ -30,7 +31,7 @@ export interface PlannedChoice {
   readonly kind: "usable" | "ruled-out";
   readonly choices: Choices;
   /** In words, what else is in this row. */
-  readonly reasons: readonly Note<WeighingCode | ShapeCode>[];
+  readonly reasons: readonly Note<WeighingCode | ShapeCode | ReasonCode>[];
   readonly dots: Sides<CompleteDots<"mm">>;
   /** What in its shape asks for a second look. */
   readonly findings: readonly ShapeFinding[];

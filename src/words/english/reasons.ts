@@ -39,7 +39,7 @@ export const REASONS = {
   "arch-chosen": "Arch as chosen: {convention:rules}.",
   "tail-at-guide": "Tail end {guide:rules}, {height:tailHeights}.",
   "tail-level-nowhere":
-    "No tail end {height:tailHeights} lies beyond the arch: it keeps the height of its own brow instead.",
+    "Tail end {guide:rules}, at the height of the brow there: {height:tailHeights} it would not lie beyond the arch.",
   "thickness-natural":
     "Thickness as it grows: {start:1mm} at the start, {body:1mm} at the body, {arch:1mm} at the arch.",
   "thickness-evened":

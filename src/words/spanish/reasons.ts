@@ -41,7 +41,7 @@ export const REASONS = {
   "arch-chosen": "Arco según lo elegido: {convention:rules}.",
   "tail-at-guide": "Final de la cola {guide:rules}, {height:tailHeights}.",
   "tail-level-nowhere":
-    "Ningún final de cola {height:tailHeights} queda más allá del arco: conserva la altura de su propia ceja.",
+    "Final de la cola {guide:rules}, a la altura que la ceja tiene ahí: {height:tailHeights} no quedaría más allá del arco.",
   "thickness-natural":
     "Grosor como crece: {start:1mm} en el inicio, {body:1mm} en el cuerpo, {arch:1mm} en el arco.",
   "thickness-evened":

@@ -8,6 +8,7 @@ import {
   scaleFromIris,
   toFace,
 } from "brow-geometry";
+import { weighChoices } from "brow-geometry/mapping";
 import { describe, expect, it } from "vitest";
 import { plainFace } from "../../support/plain-face.js";
 import { refusal } from "../../support/refusal.js";
@@ -56,9 +57,12 @@ describe("a tail end level with the lower start", () => {
         const why = plan.reasons.find(({ code }) => code === "tail-level-nowhere");
         if (why === undefined) return [];
         expect(say(why)).toBe(
-          "No tail end level with the lower start dot lies beyond the arch: it keeps the height of its own brow instead.",
+          "Tail end on the line from the nose wing through the outer eye corner, at the height of the brow there: level with the lower start dot it would not lie beyond the arch.",
         );
+        expect(plan.reasons.map(({ code }) => code)).not.toContain("tail-at-guide");
         expect(plan.choices.tailHeight).toBe("natural");
+        const [row] = weighChoices(face, [{ ...LEVEL, lead }]).rows;
+        expect(row?.reasons).toContainEqual(why);
         expect(plan.dots).toEqual(planDots(face, { lead, tailHeight: "natural" }).dots);
         return [lead];
       });
