@@ -86,6 +86,6 @@ function placeInEye(
   if (point === undefined || endocanthion === undefined || exocanthion === undefined) {
     return undefined;
   }
-  const eye = lineBetween(endocanthion, exocanthion, "exocanthion");
+  const eye = lineBetween(endocanthion, exocanthion);
   return distanceAlongLine(point, eye) / distance(endocanthion, exocanthion);
 }

@@ -73,7 +73,7 @@ export function lineAnew<U extends Unit>(
 
 /** At a right angle to the line of the inner eye corners. */
 function acrossEyes<U extends Unit>(right: Point<U>, left: Point<U>): Direction {
-  const [x, y] = lineBetween(right, left, "left.endocanthion").direction;
+  const [x, y] = lineBetween(right, left).direction;
   return [-y, x];
 }
 
