@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { describe, it } from "node:test";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
-import { choose, DESK, goTo, PHONE, studio } from "./support/studio.js";
+import { choose, DESK, goTo, mapByRuler, PHONE, studio } from "./support/studio.js";
 
 const { open } = studio();
 
@@ -46,6 +46,30 @@ describe("for everybody", () => {
       });
     }
   }
+
+  it("letters on the picture stay legible when a phone is turned", async () => {
+    const page = await open();
+    await mapByRuler(page);
+    await page.getByText("Guides and lengths on the picture").click();
+    await page.locator(".drawing text").first().waitFor();
+    const { width, height } = PHONE.viewport;
+    for (const viewport of [
+      { width, height },
+      { width: height, height: width },
+      { width: 320, height: 568 },
+    ]) {
+      await page.setViewportSize(viewport);
+      // Sizes are written with a few decimals.
+      await page.waitForFunction(() => {
+        const letters = [...document.querySelectorAll<SVGTextElement>(".drawing text")];
+        return letters.every((one) => {
+          const onScreen = one.getScreenCTM()?.a ?? 0;
+          return parseFloat(getComputedStyle(one).fontSize) * onScreen > 10.99;
+        });
+      });
+    }
+    await page.context().close();
+  });
 
   it("whatever is tapped is at least 44 pixels high and wide", async () => {
     const page = await open();

@@ -118,11 +118,16 @@ describe("records", () => {
     await mapByRuler(page);
     const record = JSON.parse((await saved(page)).toString()) as object;
     const href = "https://elsewhere.example/pixel.jpg";
-    const app = { page: 1, ticked: ["<b>", 0], picture: { width: 10, height: 10, href } };
+    const picture = { width: 10, height: 10, href };
+    const app = { page: 1, ticked: ["<b>", 0], picture, agreedOn: "2026-99-99" };
+    const agreement = [{ kind: "agreed", text: "As drawn." }];
+    // Records may hold a 29 February of any year.
+    const hostile = { ...record, app, agreement, date: "2025-02-29" };
     await page.reload();
-    await openRecord(page, Buffer.from(JSON.stringify({ ...record, app })));
+    await openRecord(page, Buffer.from(JSON.stringify(hostile)));
     await page.locator(".planned").first().waitFor();
     assert.equal(await page.locator(".photo").count(), 0);
+    await page.getByText("on 2025-02-29").waitFor();
     await page.context().close();
   });
 });

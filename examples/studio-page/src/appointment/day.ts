@@ -5,6 +5,14 @@ export function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+/** Whether something is a day as records write it that the calendar has: files hold anything. */
+export function isDay(value: unknown): value is string {
+  if (typeof value !== "string" || !/^\d{4}-\d{2}-\d{2}$/.test(value)) return false;
+  // Some browsers take 30 February for 2 March, others for no day.
+  const date = new Date(value);
+  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(value);
+}
+
 /** Whole weeks from one day to another. */
 export function weeksBetween(from: string, to: string): number {
   const at = (day: string) => new Date(`${day}T12:00`).getTime();

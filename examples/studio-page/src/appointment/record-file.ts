@@ -2,13 +2,14 @@ import { type MapRecord, recordOf } from "brow-geometry";
 import { parseRecord } from "brow-geometry/schema";
 import { attempt } from "brow-geometry/units";
 import { AIMS, type DrawnArea } from "./area.js";
-import { today } from "./day.js";
+import { isDay, today } from "./day.js";
 import { inputOf } from "../planning/input.js";
 import { type Appointment, EMPTY } from "./appointment.js";
 import { isTraced, type Kept, type Picture, pictureOf } from "./basis.js";
 import { wishesOf } from "./wishes.js";
 import type { Spot } from "../stage/box.js";
 import type { Mapped } from "../planning/map.js";
+import { dayInWords, text } from "../words/language.js";
 
 /** What this page keeps with a record for itself. */
 interface PageExtras {
@@ -66,7 +67,8 @@ function agreementIn(appointment: Appointment): MapRecord["agreement"] {
   const others = (before ?? []).filter(({ kind }) => kind !== "agreed");
   if (appointment.agreed === undefined) return others;
   const { on = today() } = appointment.agreed;
-  return [...others, { kind: "agreed", text: `The map as it stands, on ${on}.`, by: "the client" }];
+  const { agreedAsItStands, theClient } = text.value;
+  return [...others, { kind: "agreed", text: agreedAsItStands(dayInWords(on)), by: theClient }];
 }
 
 function isAgreed(agreement: MapRecord["agreement"] = []): boolean {
@@ -175,10 +177,6 @@ function isSpot(value: unknown): value is Spot {
 
 function isWeeks(value: unknown): value is number {
   return typeof value === "number" && value >= 0 && value < 5000;
-}
-
-function isDay(value: unknown): value is string {
-  return typeof value === "string" && /^\d{4}-\d{2}-\d{2}$/.test(value);
 }
 
 function isSize(value: unknown): value is number {

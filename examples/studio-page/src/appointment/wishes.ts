@@ -1,5 +1,6 @@
 import { mm } from "brow-geometry";
 import type { Wish, WishName } from "brow-geometry/mapping";
+import { text } from "../words/language.js";
 
 /** What a client may wish more or less of, with both names of the wish. */
 export const WISH_PAIRS = {
@@ -23,6 +24,6 @@ export function wishesOf(wishes: Wishes): readonly Wish[] {
     const by = wishes[pair] ?? 0;
     if (by === 0) return [];
     const { more, less } = WISH_PAIRS[pair];
-    return [{ wish: by > 0 ? more : less, amount: mm(Math.abs(by)), by: "the client" }];
+    return [{ wish: by > 0 ? more : less, amount: mm(Math.abs(by)), by: text.value.theClient }];
   });
 }

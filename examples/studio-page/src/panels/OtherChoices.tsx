@@ -28,11 +28,11 @@ function ChoiceCards({ map }: { readonly map: Mapped }) {
     <>
       <p>{text.value.otherChoicesSaid}</p>
       <div class="cards">
-        {others.map((other) => {
+        {others.map((other, index) => {
           const differs = differenceOf(map.plan, other.plan);
           return (
             <button
-              key={differs}
+              key={index}
               type="button"
               class="card"
               aria-label={text.value.takeChoice(differs)}

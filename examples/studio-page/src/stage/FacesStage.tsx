@@ -29,8 +29,11 @@ export function FacesStage({ shot, picture }: FacesProps) {
             aria-label={text.value.handles.face(index + 1)}
             aria-pressed={face === shot.found}
             onClick={() => chooseFace(shot, face)}
-            onKeyDown={({ key }) => {
-              if (key === "Enter" || key === " ") chooseFace(shot, face);
+            onKeyDown={(event) => {
+              if (event.key !== "Enter" && event.key !== " ") return;
+              // Space scrolls pages.
+              event.preventDefault();
+              chooseFace(shot, face);
             }}
           />
         ))}

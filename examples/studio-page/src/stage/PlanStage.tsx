@@ -16,9 +16,9 @@ import { FaceSketch } from "./FaceSketch.js";
 import type { Handle } from "./handle.js";
 import { Arrows, Outlines } from "./PlanLayer.js";
 import { hairPath, pathOf, type Place, placeOf, plannedPath, spotsOf } from "./place.js";
-import { pictureWidth } from "./picture-width.js";
 import { Stage } from "./Stage.js";
 import { SIDES } from "./sides.js";
+import { NARROWEST, type Room, useRoom } from "./use-room.js";
 import { figure, text, words } from "../words/language.js";
 
 const DOT_PLACES = SIDES.flatMap((side) =>
@@ -40,6 +40,7 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
   const perMm = 1 / (plan.frame?.scale.factor ?? 1);
   const picture = kept.value.map && pictureOf(kept.value.map);
   const theme = useTheme();
+  const room = useRoom();
   const hair = useMemo(() => eachSide((side) => hairPath(plan, side, place)), [place]);
   const moving = useMemo(() => {
     const planInHand = () => inHand.value?.plan ?? plan;
@@ -50,8 +51,8 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
   }, [place]);
   const handles = useMemo(() => handlesOf(atRest, place), [atRest, place, words.value]);
   const drawing = useMemo(
-    () => (linesShown.value ? linesOf(atRest, picture, theme) : undefined),
-    [atRest, picture, theme, linesShown.value, words.value],
+    () => (linesShown.value ? linesOf(atRest, picture, theme, room) : undefined),
+    [atRest, picture, theme, room, linesShown.value, words.value],
   );
   // The view is that of the face: it holds still while the plan changes.
   const box = useMemo(
@@ -62,7 +63,7 @@ export function PlanStage({ atRest }: { readonly atRest: Mapped }) {
   const move = (id: string, at: Spot) =>
     batch(() => {
       const [side, dot] = id.split(" ") as [Side, Dot];
-      const asked = { side, dot, at: placeUnder(plan, at), by: "the artist" };
+      const asked = { side, dot, at: placeUnder(plan, at) };
       pin(asked);
       // No brow can have the dot where the finger is: it stops as near as one can.
       const isHeld = mapped.value === undefined;
@@ -123,20 +124,32 @@ function pin(asked: Pin): void {
 
 /** Guides, midline and lengths, as the library draws them. */
 function linesOf(
-  { plan }: Mapped,
+  map: Mapped,
   picture: { readonly width: number; readonly height: number } | undefined,
   theme: Theme,
+  { width, height }: Room,
 ): string {
-  const screen = { width: pictureWidth() };
-  const look = { view: "face", legend: false, words: words.value, screen } as const;
+  const look = { view: "face", legend: false, words: words.value, screen: { width } } as const;
+  const { plan } = map;
   // That the photo will not do stands beside the picture, not across the eyes.
   const cautions = plan.cautions.filter(({ values }) => values.severity !== "retake");
-  if (picture === undefined) return drawPlan(plan, { ...look, theme });
-  const { width, height } = picture;
-  return drawPlan(
-    { ...plan, cautions },
-    { ...look, photo: { width, height }, theme: "transparent" },
-  );
+  const drawing =
+    picture === undefined
+      ? drawPlan(plan, { ...look, theme })
+      : drawPlan(
+          { ...plan, cautions },
+          {
+            ...look,
+            photo: { width: picture.width, height: picture.height },
+            theme: "transparent",
+          },
+        );
+  // A picture that is too high for its room is shown narrower than that: its letters must be larger.
+  const box = boxOf(drawing);
+  const shown = box === undefined ? width : (height * box.width) / box.height;
+  return shown >= width || width === NARROWEST
+    ? drawing
+    : linesOf(map, picture, theme, { width: Math.max(NARROWEST, Math.floor(shown)), height });
 }
 
 function browBox(face: BrowPlan["face"], place: Place, perMm: number) {

@@ -10,10 +10,10 @@ import { capturesOf, resultsOf } from "../planning/results.js";
 import { EyesStage } from "./EyesStage.js";
 import { FacesStage } from "./FacesStage.js";
 import { GaugeStage } from "./GaugeStage.js";
-import { pictureWidth } from "./picture-width.js";
 import { PlanStage } from "./PlanStage.js";
 import { ReadingsStage } from "./ReadingsStage.js";
 import { TraceStage } from "./TraceStage.js";
+import { useRoom } from "./use-room.js";
 import { text, words } from "../words/language.js";
 
 /** The picture of what is done on this tab. */
@@ -49,10 +49,11 @@ function FaceStage({ basis }: { readonly basis: Basis }) {
 /** The map with what came of it, as the library draws both. */
 function ResultPicture({ map }: { readonly map: Mapped }) {
   const theme = useTheme();
+  const { width } = useRoom();
   const svg = drawResult(map.plan, capturesOf(kept.value.visits), {
     theme,
     words: words.value,
-    screen: { width: pictureWidth() },
+    screen: { width },
   });
   return (
     <div

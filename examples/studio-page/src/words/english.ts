@@ -97,6 +97,8 @@ export const ENGLISH_PAGE = {
   nothingToMove: "Nothing to move by half a millimetre or more.",
   agree: "Client agreed",
   agreedOn: (day: string) => `on ${day}`,
+  agreedAsItStands: (day: string) => `The map as it stands, on ${day}.`,
+  theClient: "the client",
   showLines: "Guides and lengths on the picture",
   lengths: "Lengths, in millimetres",
   why: "Why the dots are where they are",

@@ -1,5 +1,6 @@
 import { computed, effect, signal } from "@preact/signals";
 import { ENGLISH, SPANISH, type Words } from "brow-geometry/words";
+import { isDay } from "../appointment/day.js";
 import { ENGLISH_PAGE } from "./english.js";
 import type { PageText } from "./page-text.js";
 import { SPANISH_PAGE } from "./spanish.js";
@@ -52,8 +53,9 @@ export function figure(value: number, decimals: number): string {
   return value.toFixed(decimals).replace(".", words.value.decimalSign);
 }
 
-/** A day as records write it, in the words of the language. */
+/** A day as records write it, in the words of the language; one that no calendar has stays as it is written. */
 export function dayInWords(day: string): string {
+  if (!isDay(day)) return day;
   const date = new Date(`${day}T12:00`);
   const style = { day: "numeric", month: "short", year: "numeric" } as const;
   return new Intl.DateTimeFormat(language.value === "en" ? "en-GB" : "es", style).format(date);

@@ -107,6 +107,8 @@ export const SPANISH_PAGE: PageText = {
   nothingToMove: "Nada que mover medio milímetro o más.",
   agree: "La clienta está de acuerdo",
   agreedOn: (day) => `el ${day}`,
+  agreedAsItStands: (day) => `El mapa tal como está, el ${day}.`,
+  theClient: "la clienta",
   showLines: "Guías y longitudes en la imagen",
   lengths: "Longitudes, en milímetros",
   why: "Por qué los puntos están donde están",

@@ -3,6 +3,8 @@ import { createRequire } from "node:module";
 import { after, before } from "node:test";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { preview, type PreviewServer } from "vite";
+import { ENGLISH_PAGE } from "../../src/words/english.js";
+import type { PageText } from "../../src/words/page-text.js";
 
 export const SWITCHES = [
   "--no-sandbox",
@@ -122,11 +124,11 @@ export async function mapByRuler(page: Page): Promise<void> {
 }
 
 /** The file that "Save record" saves. */
-export async function saved(page: Page): Promise<Buffer> {
-  await goTo(page, "Keep");
+export async function saved(page: Page, { tabs, save }: PageText = ENGLISH_PAGE): Promise<Buffer> {
+  await goTo(page, tabs.keep);
   const [download] = await Promise.all([
     page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save record" }).click(),
+    page.getByRole("button", { name: save }).click(),
   ]);
   return readFile(await download.path());
 }
