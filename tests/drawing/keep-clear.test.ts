@@ -62,22 +62,28 @@ function planned(
   return [name, planOnPhoto(face, frameOf(face))];
 }
 
-const SCREENS: readonly (readonly [where: string, screen?: Screen])[] = [
+const SCREENS: readonly (readonly [where: string, screen?: Screen, legend?: false])[] = [
   ["as it is"],
   ["on a phone", { width: 375 }],
   ["on a phone, in large type", { width: 375, leastType: 14 }],
   ["on a wide screen", { width: 1440 }],
+  ["on a phone, without a legend", { width: 375 }, false],
 ];
 
 const DRAWN = PLANS.flatMap(([name, plan]) =>
-  SCREENS.map(([where, screen]) => {
-    const options = screen === undefined ? {} : { screen };
+  SCREENS.map(([where, screen, legend]) => {
+    const options = {
+      ...(screen === undefined ? {} : { screen }),
+      ...(legend === undefined ? {} : { legend }),
+    };
     const picture = pictureOf(drawPlan(plan, { view: "face", ...options }));
-    return { name, plan, where, screen, picture };
+    return { name, plan, where, screen, legend, picture };
   }),
 );
 
-describe.each(DRAWN)("the picture of a real face, $where: $name", ({ plan, screen, picture }) => {
+describe.each(DRAWN)("the picture of a real face, $where: $name", (drawn) => {
+  const { plan, screen, legend, picture } = drawn;
+
   it("leads no label over an eye, or near its corners", () => {
     expectClearEyes(picture, plan);
   });
@@ -117,7 +123,9 @@ describe.each(DRAWN)("the picture of a real face, $where: $name", ({ plan, scree
     // A key stands where the length is, and beneath.
     const keys = written.filter((text) => /^L\d$/.test(text));
     for (const key of keys) expect(keys.filter((other) => other === key)).toHaveLength(2);
-    expect(keys.length / 2).toBeLessThanOrEqual(screen === undefined ? 0 : lengths.length);
+    expect(keys.length / 2).toBeLessThanOrEqual(
+      screen === undefined || legend === false ? 0 : lengths.length,
+    );
   });
 
   it("leaves out names alone that its legend has, and nothing where letters are small", () => {

@@ -3,6 +3,7 @@ import {
   CAPTURE_LIMITS,
   checkCapture,
   checkDrawn,
+  drawPlan,
   faceFrame,
   faceFromMillimetres,
   fitMidline,
@@ -29,8 +30,21 @@ import {
   WORKING_TOLERANCES,
 } from "brow-geometry";
 import { scaleFromMarker } from "brow-geometry/calibration";
+import {
+  drawAreas,
+  drawCaptures,
+  drawCarried,
+  drawChoices,
+  drawDimensions,
+  drawPractice,
+  drawResult,
+  drawSheet,
+  drawStrip,
+  drawVariants,
+} from "brow-geometry/drawing";
 import { gradeMap, RULER_SHEET_RUBRIC } from "brow-geometry/grading";
-import { grantWishes, SHAPE_LIMITS, weighChoices } from "brow-geometry/mapping";
+import { carryInto, grantWishes, SHAPE_LIMITS, weighChoices } from "brow-geometry/mapping";
+import { ENGLISH } from "brow-geometry/words";
 import { describe, expect, it } from "vitest";
 import { refusal } from "../support/refusal.js";
 import { faceOfMesh, frontalMesh } from "../support/sample-faces.js";
@@ -53,6 +67,8 @@ const rim = px([
 ]);
 const record = { shapeLimits: SHAPE_LIMITS, findings: [], preview: true };
 const depth = { nearer: measured(mm(1), mm(1)), cameraDistance: measured(mm(900), mm(50)) };
+
+const weighed = weighChoices(face, [{}]);
 
 type Door = readonly [
   name: string,
@@ -95,6 +111,36 @@ const FROM_POINTS = {
 };
 const TURN = { mostYaw: 45, cameraAxis: px([500, 500]), prominence: mm(15) };
 const REFERENCE = { u: mm(0.1), placement: px(1), depth };
+
+const SCREEN = { width: 375, leastType: 11 };
+const LOOK = { theme: "dark", title: "Invented", words: ENGLISH };
+const ON_SCREEN = { ...LOOK, screen: SCREEN };
+const ON_PAPER = { ...LOOK, paper: "A4", leastType: 8, nonce: "invented" };
+const PLAN_DRAWING = {
+  ...ON_SCREEN,
+  view: "face",
+  around: syntheticPlan,
+  legend: false,
+  overlap: true,
+  check: checkDrawn(syntheticPlan, { dots }),
+  photo: undefined,
+};
+const RESULT_DRAWING = {
+  ...ON_SCREEN,
+  stable: ["endocanthion", "exocanthion"],
+  scale: "free",
+  scaleU: 0,
+  tolerances: WORKING_TOLERANCES,
+  rule: "simple",
+  confidence: 0.9,
+};
+const SHEET = {
+  ...ON_PAPER,
+  rulerZero: mm(2),
+  fields: [],
+  overlap: true,
+  check: PLAN_DRAWING.check,
+};
 
 const DOORS: readonly Door[] = [
   ["planDots", "choices", (given) => planDots(face, given), CHOICES],
@@ -236,6 +282,38 @@ const DOORS: readonly Door[] = [
       confidence: 0.9,
     },
   ],
+  ["drawPlan", "options", (given) => drawPlan(syntheticPlan, given), PLAN_DRAWING],
+  ["drawPlan", "screen", (given) => drawPlan(syntheticPlan, { screen: given }), SCREEN],
+  ["drawStrip", "options", (given) => drawStrip(syntheticPlan, given), ON_SCREEN],
+  ["drawDimensions", "options", (given) => drawDimensions(syntheticPlan, given), ON_SCREEN],
+  ["drawAreas", "options", (given) => drawAreas(syntheticPlan, [], given), ON_SCREEN],
+  [
+    "drawCarried",
+    "options",
+    (given) => drawCarried(carryInto(syntheticPlan, face), face, given),
+    ON_SCREEN,
+  ],
+  ["drawCaptures", "options", (given) => drawCaptures([{ name: "a", face }], given), ON_SCREEN],
+  [
+    "drawVariants",
+    "options",
+    (given) => drawVariants(face, weighed, given),
+    { ...ON_SCREEN, columns: 1, current: 0 },
+  ],
+  [
+    "drawResult",
+    "options",
+    (given) => drawResult(syntheticPlan, [{ name: "healed", weeks: 6, face }], given),
+    RESULT_DRAWING,
+  ],
+  ["drawChoices", "options", (given) => drawChoices(face, weighed, given), ON_PAPER],
+  [
+    "drawPractice",
+    "options",
+    (given) => drawPractice(syntheticPlan, given),
+    { ...ON_PAPER, fields: [] },
+  ],
+  ["drawSheet", "options", (given) => drawSheet(syntheticPlan, given), SHEET],
 ];
 
 describe.each(DOORS)("%s, %s", (name, field, call, options) => {
@@ -261,7 +339,7 @@ describe.each(DOORS)("%s, %s", (name, field, call, options) => {
 /** Options of other functions that the table of a door does not try. */
 const UNUSED: readonly string[] = ["alare", "missing", "uncertainty"];
 /** What is given whole, or not at all. */
-const NEEDS_ALL: ReadonlySet<string> = new Set(["thickness"]);
+const NEEDS_ALL: ReadonlySet<string> = new Set(["thickness", "screen"]);
 
 it("puts the names first that share most with the one given", () => {
   const refusalOf = (given: object): string => refusal(() => planDots(face, given)).message;

@@ -22,7 +22,8 @@ const REACH = 3.5;
 
 /**
  * Paints layers and writes their labels inside a box, headings first. What would be led far is left out where letters
- * are as large as a screen asks for, the later the sooner; figures get a key, where one may stand beneath the picture.
+ * are as large as a screen asks for, the later the sooner; figures get a key where a legend can explain it, and are led
+ * as far as it takes where none can.
  */
 export function compose(
   layers: readonly Layer[],
@@ -34,9 +35,11 @@ export function compose(
   const { elements, labels, ...drawn } = stacked(layers);
   const { least = 0 } = brush.view;
   const around = { ...drawn, bounds: box, ...(isOnScreen ? { reach: REACH } : {}) };
-  const written = [...headings, ...labels].map((one) =>
-    one.size < least ? { ...one, size: least } : one,
-  );
+  const written = [...headings, ...labels].map((one) => ({
+    ...one,
+    size: Math.max(one.size, least),
+    yields: one.yields === "key" && keysFrom === 0 ? undefined : one.yields,
+  }));
   for (let keyed: readonly ColouredLabel[] = []; ;) {
     const keys = keyed.map(({ text }, index) => ({
       key: label(brush.words, "key-length", { number: keysFrom + index }),
@@ -47,11 +50,12 @@ export function compose(
       return key === undefined ? one : { ...one, text: key, weight: "bold", yields: undefined };
     });
     const { placed, homeless } = placeLabels(shown, around, headings.length);
-    const missing = keysFrom > 0 ? homeless.filter(({ yields }) => yields === "key") : [];
+    const missing = homeless.filter(({ yields }) => yields === "key");
     if (missing.length === 0) {
       return {
         elements: [...elements, element("g", { class: "labels" }, labelElements(placed, brush))],
-        unplaced: homeless.map(({ text }) => text),
+        // Of a key, too, what it stands for.
+        unplaced: homeless.map((one) => (written[shown.indexOf(one)] as ColouredLabel).text),
         keyed: keys,
       };
     }
@@ -62,7 +66,7 @@ export function compose(
 /** What is done where labels crowd. */
 export interface Crowding {
   readonly isOnScreen?: boolean;
-  /** The number of the first key, where there may be any. */
+  /** The number of the first key, where there may be any; default 0, for no keys. */
   readonly keysFrom?: number;
 }
 

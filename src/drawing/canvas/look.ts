@@ -1,4 +1,4 @@
-import { requireObject, requireWithin, requireWord } from "../../units/internal.js";
+import { requireNames, requireWithin, requireWord } from "../../units/internal.js";
 import type { Words } from "../../words/index.js";
 import { PALETTES, type Theme } from "./palette.js";
 
@@ -26,17 +26,21 @@ export interface ScreenDrawing extends Look {
 
 /** Where a picture is shown. */
 export interface Screen {
-  /** How wide it is shown, in CSS pixels: at least 15 times its smallest letters. */
+  /** How wide it is shown, in CSS pixels: from 15 times its smallest letters to 10,000. */
   readonly width: number;
   /** The smallest letters, in CSS pixels, from 6 to 24. Default 11. */
   readonly leastType?: number;
 }
 
-export function requireLook(look: ScreenDrawing): void {
-  requireObject("options", look, "an object, or to be left out");
+/** Refuses a look that cannot be; `others` are its options besides those of every picture. */
+export function requireLook<Given extends ScreenDrawing>(
+  look: Given,
+  others: readonly (keyof Given & string)[] = ["screen"],
+): void {
+  requireNames("options", look, ["theme", "title", "words", ...others]);
   requireWord("theme", look.theme, Object.keys(PALETTES));
   if (look.screen === undefined) return;
-  requireObject("screen", look.screen, "its width");
+  requireNames("screen", look.screen, ["width", "leastType"]);
   const { width, leastType = LEAST_TYPE } = look.screen;
   requireWithin("screen.leastType", leastType, 6, 24);
   requireWithin("screen.width", width, NARROWEST * leastType, 10_000);

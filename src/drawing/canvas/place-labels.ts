@@ -65,13 +65,13 @@ export function placeLabels<Kind extends Label>(
   surroundings: Surroundings,
   headings = 0,
 ): Placement<Kind> {
-  let best = inTurn(labels, [...labels.keys()], surroundings);
+  let best = inTurn(labels, [...labels.keys()], surroundings, headings);
   for (let share = 0; best.worst !== undefined && share < 1;) {
     const { order, worst } = best;
     const turn = Math.floor(headings + share * (order.indexOf(worst) - headings));
     const others = order.filter((index) => index !== worst);
     const sooner = [...others.slice(0, turn), worst, ...others.slice(turn)];
-    const next = inTurn(labels, sooner, surroundings);
+    const next = inTurn(labels, sooner, surroundings, headings);
     if (next.cost < best.cost) [best, share] = [next, 0];
     else share += 0.5;
   }
@@ -82,7 +82,7 @@ export function placeLabels<Kind extends Label>(
   };
 }
 
-/** What labels come to that are placed in an order, and which of them fares worst, if that stands at a leader. */
+/** What labels come to that are placed in an order, and which of them, but for headings, fares worst, if that stands at a leader. */
 interface Attempt<Kind extends Label> {
   readonly found: readonly (PlacedLabel<Kind> | undefined)[];
   readonly order: readonly number[];
@@ -97,6 +97,7 @@ function inTurn<Kind extends Label>(
   labels: readonly Kind[],
   order: readonly number[],
   surroundings: Surroundings,
+  headings: number,
 ): Attempt<Kind> {
   const found: PlacedLabel<Kind>[] = [];
   const placed: PlacedLabel[] = [];
@@ -108,8 +109,8 @@ function inTurn<Kind extends Label>(
     const dear = best?.cost ?? COST.homeless;
     cost += dear;
     if (best !== undefined) placed.push((found[index] = best.found));
-    const isWell = best !== undefined && (label.clear ?? best.found.leader === undefined);
-    if (dear > most && !isWell) [most, worst] = [dear, index];
+    const isWell = best !== undefined && (label.clear === true || best.found.leader === undefined);
+    if (dear > most && !isWell && index >= headings) [most, worst] = [dear, index];
   }
   return { found, order, cost, worst };
 }
@@ -155,7 +156,7 @@ const COST = {
   leader: 1,
   crossing: 1.5,
   through: 6,
-  homeless: 60,
+  homeless: 90,
 };
 
 interface Scene extends Surroundings {

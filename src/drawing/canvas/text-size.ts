@@ -61,9 +61,12 @@ export function textWidth(
 /** Where a line may end: at any space but that between a number and its unit, and behind ±. */
 const BREAKS = /(?<!±)(?:(?<!\d) | (?!(?:[cm]m²?|in²?|%)(?![\w²])|\d+\/\d))/;
 
-/** Between which characters lines end where no spaces are: an ideograph, with what may not begin a line after it. */
+/**
+ * Between which characters lines end where no spaces are: an ideograph, with what may not end a line before it or begin
+ * one after it.
+ */
 const UNITS =
-  /(?:[^\u2E80-\u9FFF\uF900-\uFAFF\uFF00-\uFFEF]+|.)[、。，．：；！？）」』】〉》ー]*/gu;
+  /[（「『【〈《]*(?:[^\u2E80-\u9FFF\uF900-\uFAFF\uFF00-\uFFEF]+|.)[、。，．：；！？）」』】〉》ー]*/gu;
 
 /** Text in lines of a width; too wide a word is broken, what no-break spaces hold together is not. */
 export function wrapped(

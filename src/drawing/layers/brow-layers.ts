@@ -56,7 +56,7 @@ export function grownLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brus
   return bordersLayer(face[side].brow, side, grownRole(face, side), brush);
 }
 
-/** What no hair is called, beside its upper border: placed last, since it may stand anywhere along it. */
+/** What no hair is called, beside its upper border: last, as it may stand anywhere along it, unless it finds no place. */
 export function guessNameLayer(face: FaceWith<"mm", "brow">, side: Side, brush: Brush): Layer {
   const word = grownWord(face, side);
   if (word === "natural") return { elements: [] };

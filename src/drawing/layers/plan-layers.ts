@@ -68,8 +68,10 @@ const MIDLINE_RISE = 10.5;
 /** Room about the brows, eyes and nose, in steps. */
 const MARGIN = { top: 28, right: 19.5, bottom: 9, left: 19.5 };
 
-/** The part of the picture that holds both brows, the eyes and the nose, with room for what is written: two lines above, which grow with
- * their letters. */
+/**
+ * The part of the picture that holds both brows, the eyes and the nose, with room for what is written: two lines
+ * above, which grow with their letters.
+ */
 export function faceBox({ face, dots }: BrowPlan, view: View): Box {
   const box = boxAround(
     SIDES.flatMap((side) => {

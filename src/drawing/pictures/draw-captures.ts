@@ -28,7 +28,7 @@ import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figur
  * `compareCaptures`.
  *
  * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for an unknown
- * theme or too narrow a screen, and what `naturalDots` and `compareCaptures` throw
+ * theme, or a screen whose width or type size is out of range, and what `naturalDots` and `compareCaptures` throw
  *
  * @example
  * ```ts

@@ -37,7 +37,7 @@ import { legend } from "./legend.js";
  *
  * Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for an unknown theme or too narrow a screen
+ * @throws GeometryError `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
  *
  * @example
  * ```ts

@@ -47,14 +47,14 @@ export interface PlanDrawing extends ScreenDrawing, AlsoShown {
  * Where asked for, hair outside the plan and skin inside it are hatched, and what was drawn is held
  * against it.
  *
- * Coordinates are those of the photo as its landmarks were read; a plan without one is drawn in millimetres, its y turned
- * down. The picture has no size of its own and fills the room it is given. Its groups have classes
+ * Coordinates are those of the photo as its landmarks were read; a plan without one is drawn in millimetres, its y
+ * turned down. The picture has no size of its own and fills the room it is given. Its groups have classes
  * (`natural`, `planned`, `guide`, `dot`, …) and dots carry `data-side` and `data-dot`, so that a
  * page can restyle or move them.
  *
- * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not
- * that of a picture, the screen is too narrow, or the theme or the view is unknown; `inconsistent` where a photo is given for
- * a plan that was not made on one
+ * @throws GeometryError `out-of-range` where the photo's size is not positive, its address is not that of a picture,
+ * the screen's width or type size is out of range, or an option, the theme or the view is unknown; `inconsistent`
+ * where a photo is given for a plan that was not made on one
  *
  * @example
  * ```ts
@@ -75,7 +75,7 @@ export interface PlanDrawing extends ScreenDrawing, AlsoShown {
 export function drawPlan(plan: BrowPlan, options: PlanDrawing = {}): string {
   return refusingAs("drawPlan", () => {
     requirePlan(plan);
-    requireLook(options);
+    requireLook(options, ["screen", "photo", "view", "around", "legend", "overlap", "check"]);
     requireWord("view", options.view, ["photo", "face"]);
     const photo = options.photo && photoOf(plan, options.photo);
     const { words = ENGLISH } = options;

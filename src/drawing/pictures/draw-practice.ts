@@ -50,7 +50,7 @@ export interface PracticeDrawing extends PaperDrawing {
 export function drawPractice(plan: BrowPlan, options: PracticeDrawing = {}): string {
   return refusingAs("drawPractice", () => {
     requirePlan(plan);
-    const print = printOf(options);
+    const print = printOf(options, ["fields"]);
     const { words, brush, width } = print;
     const { title = label(words, "title-practice") } = options;
     const { fields = fieldsIn(words, ["artist", "date"]) } = options;

@@ -36,7 +36,7 @@ export type ResultDrawing = ScreenDrawing & ResultOptions;
  *
  * Coordinates are millimetres on the face of the plan.
  *
- * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme or too narrow a screen
+ * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
  *
  * @example
  * ```ts
@@ -66,7 +66,15 @@ export function drawResult(
   options: ResultDrawing = {},
 ): string {
   return refusingAs("drawResult", () => {
-    requireLook(options);
+    requireLook(options, [
+      "screen",
+      "stable",
+      "scale",
+      "scaleU",
+      "tolerances",
+      "rule",
+      "confidence",
+    ]);
     const { words = ENGLISH } = options;
     const { title = label(words, "title-result") } = options;
     const { results } = compareResult(plan, captures, options);

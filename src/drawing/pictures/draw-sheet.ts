@@ -74,7 +74,7 @@ const ALWAYS: readonly string[] = [
 export function drawSheet(plan: BrowPlan, options: SheetDrawing = {}): string {
   return refusingAs("drawSheet", () => {
     requirePlan(plan);
-    const print = printOf(options);
+    const print = printOf(options, ["rulerZero", "fields", "overlap", "check"]);
     const { words, brush } = print;
     const { title = label(words, "title-plan"), overlap = false, rulerZero = length(0) } = options;
     const { fields = fieldsIn(words, ["client", "date", "artist"]), check } = options;

@@ -51,7 +51,8 @@ interface Variant {
  * Coordinates are millimetres. For figures of each choice on paper see {@link drawChoices}.
  *
  * @throws GeometryError `wrong-count` where no choice can be planned, `out-of-range` where `columns` is no whole number
- * from 1 on, where `current` is no row that can be planned, or for an unknown theme or too narrow a screen
+ * from 1 on, where `current` is no row that can be planned, or for an unknown theme, or a screen whose width or type size is
+ * out of range
  *
  * @example
  * ```ts
@@ -75,7 +76,7 @@ export function drawVariants(
   options: VariantsDrawing = {},
 ): string {
   return refusingAs("drawVariants", () => {
-    requireLook(options);
+    requireLook(options, ["screen", "columns", "current"]);
     const { words = ENGLISH, columns = 2 } = options;
     const { title = label(words, "title-choices") } = options;
     if (!Number.isInteger(columns) || columns < 1) {

@@ -40,9 +40,12 @@ export interface Print {
 /** Millimetres to a point. */
 const POINT = 25.4 / 72;
 
-/** On A4 and light by default, after checks of what the caller asked for. */
-export function printOf(options: PaperDrawing): Print {
-  requireLook(options);
+/** On A4 and light by default, after checks of what the caller asked for; `others` are options besides. */
+export function printOf<Given extends PaperDrawing>(
+  options: Given,
+  others: readonly (keyof Given & string)[] = [],
+): Print {
+  requireLook(options, ["paper", "leastType", "nonce", ...others]);
   const { paper = "A4", leastType = 8, nonce } = options;
   requireWord("paper", paper, Object.keys(PAPERS));
   requireWithin("leastType", leastType, 6, 14);

@@ -113,6 +113,37 @@ describe("placeLabels", () => {
     }
   });
 
+  it("places no heading behind other labels, however it fares", () => {
+    // Where the first heading would stand, and all about it, is closed; the other label fits anywhere.
+    const closed = [{ x: 0, y: 0, width: 400, height: 110 }];
+    const heading = label("right", [200, 20], [down]);
+    const other = label("arch", [200, 124], [up, down]);
+    const scene = { bounds, closed, barred: [], strokes: [] };
+    for (const headings of [[heading], [heading, heading]]) {
+      const labels = [...headings, other];
+      const { placed } = placeLabels(labels, scene, headings.length);
+      const alone = placeLabels(headings, scene, headings.length).placed;
+      expect(placed.slice(0, headings.length)).toEqual(alone);
+    }
+  });
+
+  it("takes a label that need not stay clear as one that says nothing of it", () => {
+    const closed = [
+      { x: 0, y: 0, width: 400, height: 120 },
+      { x: 0, y: 155, width: 189, height: 145 },
+      { x: 211, y: 155, width: 189, height: 145 },
+    ];
+    const strokes = Array.from({ length: 20 }, (_, index): Stretch => ({
+      from: [0, 90 + 6 * index],
+      to: [400, 90 + 6 * index],
+    }));
+    const scene = { bounds, closed, barred: [], strokes };
+    const labels = [label("A", [200, 150]), label("above", [200, 150], [up])];
+    const boxes = (given: readonly Label[]): readonly Box[] =>
+      placeLabels(given, scene).placed.map(({ box }) => box);
+    expect(boxes(labels.map((one) => ({ ...one, clear: false })))).toEqual(boxes(labels));
+  });
+
   it("leaves room to a barred line, and crosses none with a leader", () => {
     const barred = [{ from: [0, 140], to: [400, 140] }] as const;
     const below = { x: 100, y: 150.5, width: 200, height: 149 };

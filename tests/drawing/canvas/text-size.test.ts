@@ -48,6 +48,15 @@ describe("wrapped", () => {
     expect(wrapped("眉尾：12.5 mm", 10, 62)).toEqual(["眉尾：", "12.5 mm"]);
   });
 
+  it("leaves no opening sign at the end of a line", () => {
+    for (const [open, close] of ["（）", "「」", "『』", "【】", "〈〉", "《》"]) {
+      expect(wrapped(`眉尾${open}右${close}`, 10, 41)).toEqual(["眉尾", `${open}右${close}`]);
+    }
+    expect(wrapped("眉「（右）」眉", 10, 55)).toEqual(["眉", "「（右）」", "眉"]);
+    expect(wrapped("mm（右）", 10, 35)).toEqual(["mm", "（右）"]);
+    expect(wrapped("眉（", 10, 41)).toEqual(["眉（"]);
+  });
+
   it("breaks at spaces, and inside a word that is too wide alone", () => {
     expect(wrapped("up  1.5 mm,\noutward 1 mm", 10, 60)).toEqual([
       "up",
