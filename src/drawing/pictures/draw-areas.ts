@@ -29,7 +29,8 @@ import { sentencesBeneath } from "./sentences-beneath.js";
  * the planned brows or is overlapped by them hatched, with a dot where it reaches farthest, and what there is to say
  * of each beneath.
  *
- * @throws GeometryError as `checkAreas`, and `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
+ * @throws GeometryError as `checkAreas`, and `out-of-range` for an unknown option or theme, or a screen whose width
+ * or type size is out of range
  *
  * @example
  * ```ts

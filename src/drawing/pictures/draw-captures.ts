@@ -27,8 +27,8 @@ import { changeWithUncertainty, lengths, uncertainLength } from "../canvas/figur
  * Coordinates are millimetres on the first face. What moved sideways is seen, and read by
  * `compareCaptures`.
  *
- * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for an unknown
- * theme, or a screen whose width or type size is out of range, and what `naturalDots` and `compareCaptures` throw
+ * @throws GeometryError `wrong-count` where there is no capture, `out-of-range` for an unknown option or theme, or a
+ * screen whose width or type size is out of range, and what `naturalDots` and `compareCaptures` throw
  *
  * @example
  * ```ts

@@ -28,7 +28,8 @@ export type CarriedOnto = FaceWith<"mm", "endocanthion" | "exocanthion">;
  * arrows from where they would be had the skin not moved, how far it moved up or down there, and what holds for it
  * in sentences.
  *
- * @throws GeometryError `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
+ * @throws GeometryError `out-of-range` for an unknown option or theme, or a screen whose width or type size is out of
+ * range
  *
  * @example
  * ```ts

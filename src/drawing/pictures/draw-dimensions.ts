@@ -37,7 +37,8 @@ import { legend } from "./legend.js";
  *
  * Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
+ * @throws GeometryError `out-of-range` for an unknown option or theme, or a screen whose width or type size is out of
+ * range
  *
  * @example
  * ```ts

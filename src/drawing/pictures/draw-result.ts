@@ -36,7 +36,8 @@ export type ResultDrawing = ScreenDrawing & ResultOptions;
  *
  * Coordinates are millimetres on the face of the plan.
  *
- * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
+ * @throws GeometryError as `compareResult`, and `out-of-range` for an unknown option or theme, or a screen whose
+ * width or type size is out of range
  *
  * @example
  * ```ts

@@ -41,7 +41,8 @@ const MARGIN = { top: 22, right: 15, bottom: 6, left: 3 };
  * Each brow as it grows, or what a source guesses of it, beside itself as planned, all four at the same scale, upright and level
  * with each other, with front and tail by ruler. Coordinates are millimetres on the face.
  *
- * @throws GeometryError `out-of-range` for an unknown theme, or a screen whose width or type size is out of range
+ * @throws GeometryError `out-of-range` for an unknown option or theme, or a screen whose width or type size is out of
+ * range
  *
  * @example
  * ```ts

@@ -50,9 +50,9 @@ interface Variant {
  *
  * Coordinates are millimetres. For figures of each choice on paper see {@link drawChoices}.
  *
- * @throws GeometryError `wrong-count` where no choice can be planned, `out-of-range` where `columns` is no whole number
- * from 1 on, where `current` is no row that can be planned, or for an unknown theme, or a screen whose width or type size is
- * out of range
+ * @throws GeometryError `wrong-count` where no choice can be planned, `out-of-range` where `columns` is no whole
+ * number from 1 on, where `current` is no row that can be planned, or for an unknown option or theme, or a screen
+ * whose width or type size is out of range
  *
  * @example
  * ```ts

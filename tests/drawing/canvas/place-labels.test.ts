@@ -113,18 +113,30 @@ describe("placeLabels", () => {
     }
   });
 
-  it("places no heading behind other labels, however it fares", () => {
-    // Where the first heading would stand, and all about it, is closed; the other label fits anywhere.
-    const closed = [{ x: 0, y: 0, width: 400, height: 110 }];
-    const heading = label("right", [200, 20], [down]);
-    const other = label("arch", [200, 124], [up, down]);
+  test.prop([
+    fc.array(fc.tuple(fc.integer({ min: 0, max: 380 }), fc.integer({ min: 0, max: 280 })), {
+      minLength: 4,
+      maxLength: 12,
+    }),
+    fc.array(fc.tuple(fc.integer({ min: 60, max: 340 }), fc.integer({ min: 20, max: 200 })), {
+      minLength: 2,
+      maxLength: 6,
+    }),
+  ])("places headings before all other labels, however they fare", (corners, spots) => {
+    const closed = [
+      { x: 0, y: 0, width: 400, height: 90 },
+      ...corners.map(([x, y]) => ({ x, y, width: 90, height: 50 })),
+    ];
     const scene = { bounds, closed, barred: [], strokes: [] };
-    for (const headings of [[heading], [heading, heading]]) {
-      const labels = [...headings, other];
-      const { placed } = placeLabels(labels, scene, headings.length);
-      const alone = placeLabels(headings, scene, headings.length).placed;
-      expect(placed.slice(0, headings.length)).toEqual(alone);
-    }
+    const headings = [label("client’s right", [200, 5], [down])];
+    const headingOf = (others: readonly Label[]): Box | undefined => {
+      const { placed } = placeLabels([...headings, ...others], scene, 1);
+      return placed.find(({ label: { text } }) => text === "client’s right")?.box;
+    };
+    const others = spots.map((at) => label("planned", at));
+    // Others that take no room, and are content wherever they stand.
+    const small = others.map((one) => ({ ...one, text: "", size: 0.01, clear: true }));
+    expect(headingOf(others)).toEqual(headingOf(small));
   });
 
   it("takes a label that need not stay clear as one that says nothing of it", () => {
