@@ -122,9 +122,6 @@ function inOrder(
 /** What a shape does to hair and eye, where the brow drawn may still be sound. */
 const AGAINST_FACE: readonly ShapeCode[] = ["lid-space-closes", "dot-far-off"];
 
-/** A tail end so far above the lower arch turns up, in mm; ours: half of what clients notice. */
-const UPTURNED = 1;
-
 /** Measures that tell where dots lie, on either side of the midline alike. */
 const OF_PLACES: readonly MeasureKind[] = ["distance", "height", "thickness"];
 
@@ -141,9 +138,7 @@ function ranksOf(row: WeighedChoice, { standIns = [] }: PlannableFace): readonly
   ).length;
   const { kind, choices, dots, findings, meanMove, greatestMove } = row;
   // Its lower border turns up, as on three of 204 brows drawn by hand: others come first.
-  const upturned = SIDES.filter(
-    (side) => dots[side].tailEnd[1] - dots[side].lowerArch[1] > UPTURNED,
-  );
+  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
   const approximated = [choices.start, choices.arch, choices.tail].filter(
     (rule) =>
       rule !== undefined &&

@@ -3,7 +3,7 @@ export const WEIGHING = {
   "same-landmarks":
     "All choices are weighed on the same landmarks, whose errors every row shares: decisions look at the values alone.",
   order:
-    "In order: choices that keep what was demanded, those ruled out, those without a solution; among each, brows with fewer findings in their own shape come first, then fewer findings in all (space over the lids, dots far from the hair), then fewer tails that turn up, clearly above the lower arch, then fewer guides through landmarks that are only approximated, then fewer distances, heights and thicknesses in which the sides differ by more than the tolerance, then smaller mean moves from the brows that were given, then smaller greatest ones, both as far as these are known well enough to tell them apart, then the order given.",
+    "In order: choices that keep what was demanded, those ruled out, those without a solution; among each, brows with fewer findings in their own shape come first, then fewer findings in all (space over the lids, dots far from the hair), then fewer tails that turn up, ending above the lower arch, then fewer guides through landmarks that are only approximated, then fewer distances, heights and thicknesses in which the sides differ by more than the tolerance, then smaller mean moves from the brows that were given, then smaller greatest ones, both as far as these are known well enough to tell them apart, then the order given.",
   "artist-decides": "The order is a rule, not a judgement: the artist decides.",
   moves:
     "Moves dots by {mean:1mm} on average, most the {dot:dots} of the {side:sides} brow, by {greatest:1mm}.",

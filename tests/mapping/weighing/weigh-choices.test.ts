@@ -66,7 +66,7 @@ function onlyRow(face: PlannableFace, choices: Choices, options?: WeighOptions):
 
 /** What tells rows apart first, as one figure: findings in the shape drawn, all findings, tails that turn up. */
 function foundOn({ findings, dots }: PlannedChoice): number {
-  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] - dots[side].lowerArch[1] > 1);
+  const upturned = SIDES.filter((side) => dots[side].tailEnd[1] > dots[side].lowerArch[1]);
   const inShape = findings.filter(
     ({ code }) => code !== "dot-far-off" && code !== "lid-space-closes",
   );
