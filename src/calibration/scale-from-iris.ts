@@ -3,12 +3,12 @@ import { type Face, type FaceSide, landmarkUncertainty } from "../landmarks/inde
 
 import {
   type Length,
+  length,
   type Measured,
   type Note,
   type Scale,
   type ScaleNoteCode,
   type Side,
-  length,
 } from "../units/index.js";
 import {
   measuredAs,

@@ -3,6 +3,7 @@ import { BY_HAND } from "../landmarks/internal.js";
 import {
   flatPoint,
   type Length,
+  length,
   type Measured,
   measured,
   measuredPoint,
@@ -10,7 +11,6 @@ import {
   propagate,
   type Propagated,
   type Scale,
-  length,
 } from "../units/index.js";
 import {
   chiSquareQuantile,

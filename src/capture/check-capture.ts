@@ -1,7 +1,7 @@
 import { scaleFromIris } from "../calibration/index.js";
 import { type Face, mapFace } from "../landmarks/index.js";
 import { faceFrame } from "../symmetry/index.js";
-import { attempt, type Scale, WORKING_TOLERANCES, length } from "../units/index.js";
+import { attempt, length, type Scale, WORKING_TOLERANCES } from "../units/index.js";
 import {
   keysOf,
   refuse,

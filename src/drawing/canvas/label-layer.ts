@@ -1,6 +1,6 @@
 import { type Brush, pathData, strokeGroup } from "./brush.js";
 import type { ColouredLabel } from "./layer.js";
-import type { PlacedLabel } from "./place-labels.js";
+import type { PlacedLabel } from "./label.js";
 import { element, type SvgElement } from "./svg.js";
 import { BASELINE, lineOf } from "./text-size.js";
 

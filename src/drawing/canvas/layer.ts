@@ -1,5 +1,5 @@
 import type { Box, Stretch } from "./box.js";
-import type { Label } from "./place-labels.js";
+import type { Label } from "./label.js";
 import type { SvgElement } from "./svg.js";
 
 export interface ColouredLabel extends Label {

@@ -1,5 +1,6 @@
 import {
   type Length,
+  length,
   type Measured,
   type Note,
   type Point,
@@ -7,7 +8,6 @@ import {
   type Side,
   type Sides,
   type Unit,
-  length,
 } from "../../units/index.js";
 import type { LandmarkName, LANDMARKS, MidlineLandmark } from "./landmarks.js";
 import type { FaceNoteCode } from "./notes.js";

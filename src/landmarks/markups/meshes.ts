@@ -1,4 +1,4 @@
-import { type Sides, length } from "../../units/index.js";
+import { length, type Sides } from "../../units/index.js";
 import { type IndexTable, leftOf, type MarkupSide } from "./index-table.js";
 
 /**

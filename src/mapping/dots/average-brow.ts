@@ -1,5 +1,5 @@
 import { type Brow } from "../../landmarks/index.js";
-import { flatPoint, type Length, type Point, length } from "../../units/index.js";
+import { flatPoint, type Length, length, type Point } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 import type { PlannableFace } from "./plannable-face.js";
 

@@ -4,7 +4,7 @@ import { mapBrow } from "../../landmarks/internal.js";
 import { naturalDots, outline, outlineBorders } from "../../proportions/index.js";
 import { compareCaptures, type Displacement, type Registration } from "../../symmetry/index.js";
 import { mapDots } from "../../symmetry/internal.js";
-import { eachSide, type Note, type Side, length } from "../../units/index.js";
+import { eachSide, length, type Note, type Side } from "../../units/index.js";
 import { keysOf, refuse, refusingAs, requireFinite, SIDES } from "../../units/internal.js";
 import { isHair } from "../dots/is-hair.js";
 import type { BrowPlan } from "../plan/plan.js";

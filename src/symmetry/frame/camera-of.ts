@@ -5,9 +5,9 @@ import {
   flatPoint,
   hasDepth,
   type Length,
+  length,
   type Point,
   type Scale,
-  length,
 } from "../../units/index.js";
 import { requirePositive, unlessRefused } from "../../units/internal.js";
 import { type Camera, enlargement, prominenceOf } from "./camera.js";

@@ -1,5 +1,5 @@
 import type { Skin } from "../../landmarks/index.js";
-import { type FlatPoint, type Length, type Measured, length } from "../../units/index.js";
+import { type FlatPoint, type Length, length, type Measured } from "../../units/index.js";
 import { refuse } from "../../units/internal.js";
 
 /** A pinhole camera whose perspective is corrected in what is read. */

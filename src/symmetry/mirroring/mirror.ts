@@ -3,10 +3,10 @@ import type { Brow, BrowDots, CompleteDots, Face } from "../../landmarks/index.j
 import {
   type DeepPoint,
   type FlatPoint,
+  flatPoint,
   type Point,
   type Polyline,
   type Unit,
-  flatPoint,
 } from "../../units/index.js";
 import { isFace, mapShape, type Shape } from "./shape.js";
 

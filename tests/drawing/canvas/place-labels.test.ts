@@ -9,7 +9,8 @@ import {
   type Spot,
   type Stretch,
 } from "../../../src/drawing/canvas/box.js";
-import { type Label, placeLabels } from "../../../src/drawing/canvas/place-labels.js";
+import type { Label } from "../../../src/drawing/canvas/label.js";
+import { placeLabels } from "../../../src/drawing/canvas/place-labels.js";
 
 const bounds: Box = { x: 0, y: 0, width: 400, height: 300 };
 const up: Spot = [0, -1];

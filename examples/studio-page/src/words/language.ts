@@ -9,7 +9,7 @@ import { SPANISH_PAGE } from "./spanish.js";
 export const LANGUAGES = { en: "English", es: "Español" } as const;
 export type Language = keyof typeof LANGUAGES;
 
-const SPOKEN: Readonly<Record<Language, { page: PageText; library: Words }>> = {
+const IN_EACH: Readonly<Record<Language, { page: PageText; library: Words }>> = {
   en: { page: ENGLISH_PAGE, library: ENGLISH },
   es: { page: SPANISH_PAGE, library: SPANISH },
 };
@@ -34,10 +34,10 @@ function keptLanguage(): string | null {
 export const language = signal<Language>(firstLanguage());
 
 /** The page's own words. */
-export const text = computed(() => SPOKEN[language.value].page);
+export const text = computed(() => IN_EACH[language.value].page);
 
 /** Those in which maps, steps and pictures are told. */
-export const words = computed(() => SPOKEN[language.value].library);
+export const words = computed(() => IN_EACH[language.value].library);
 
 export function speak(wanted: Language): void {
   language.value = wanted;
